@@ -1,0 +1,112 @@
+import type { Direction } from './trace.ts';
+
+/**
+ * The measures of a stroke: one registry, from which the trend, the table of measures and the baselines follow.
+ * The order is stored in the database (arrays by index): append only, never reorder.
+ */
+export interface MeasureDefinition {
+  readonly name: string;
+  readonly unit: string;
+  readonly title: string;
+  /** `side`: one value a side; `stroke`: one value a stroke, the same whichever side is asked for. */
+  readonly of: 'side' | 'stroke';
+  /** `ratio`: changes are proportions of the level (currents, durations); `difference`: changes are amounts. */
+  readonly scale: 'ratio' | 'difference';
+}
+
+export const MEASURES = [
+  { name: 'runningAmps', unit: 'A', title: 'Running current (median)', of: 'side', scale: 'ratio' },
+  {
+    name: 'runningAmpsP90',
+    unit: 'A',
+    title: 'Running current (90th percentile)',
+    of: 'side',
+    scale: 'ratio',
+  },
+  { name: 'inrushAmps', unit: 'A', title: 'Inrush peak', of: 'side', scale: 'ratio' },
+  { name: 'endStopAmps', unit: 'A', title: 'Current at the end stop', of: 'side', scale: 'ratio' },
+  { name: 'durationS', unit: 's', title: 'Duration', of: 'side', scale: 'ratio' },
+  { name: 'chargeAs', unit: 'A·s', title: 'Charge', of: 'side', scale: 'ratio' },
+  { name: 'energyJ', unit: 'J', title: 'Energy', of: 'side', scale: 'ratio' },
+  { name: 'share', unit: '1', title: 'Share of the load', of: 'side', scale: 'difference' },
+  { name: 'lagS', unit: 's', title: 'Lag between the sides', of: 'stroke', scale: 'difference' },
+  { name: 'roughness', unit: 'A', title: 'Roughness of the running current', of: 'side', scale: 'ratio' },
+] as const satisfies readonly MeasureDefinition[];
+
+export type MeasureName = (typeof MEASURES)[number]['name'];
+
+export const MEASURE_NAMES: readonly MeasureName[] = MEASURES.map((m) => m.name);
+
+/** A short peak (or dip) of the running current. `amps` is the current at the peak, `position` 0 to 1. */
+export interface Spike {
+  readonly position: number;
+  readonly amps: number;
+  readonly widthS: number;
+}
+
+/** When the phases of one side begin and end, seconds from the stroke's `startedAt`. */
+export interface SidePhases {
+  readonly startS: number;
+  readonly inrushEndS: number;
+  readonly endStopStartS: number | null;
+  readonly endS: number;
+  /** Pauses within the stroke: the motor stood still and started again. */
+  readonly pauses: readonly { readonly fromS: number; readonly toS: number }[];
+}
+
+/** What one side's current says of one stroke. Amperes are less the sensor's offset. */
+export interface SideMeasures {
+  readonly inrushAmps: number;
+  readonly runningAmps: number;
+  readonly runningAmpsP90: number;
+  readonly endStopAmps: number | null;
+  readonly durationS: number;
+  readonly chargeAs: number;
+  readonly energyJ: number | null;
+  readonly roughness: number;
+  readonly spikes: readonly Spike[];
+  readonly dips: readonly Spike[];
+  /** Median amps in each of 64 equal bins of travel, from fully retracted to fully extended; null: no sample. */
+  readonly profile: readonly (number | null)[];
+  /** The sensor's reading at rest, which was taken off; null where the record has no rest in it. */
+  readonly offsetAmps: number | null;
+  /** Standard deviation of the sensor's own noise, amperes. */
+  readonly noiseAmps: number;
+  readonly phases: SidePhases;
+}
+
+/** What makes a record hard to trust, though it was measured. */
+export type Doubt = 'clipped' | 'offset' | 'gaps' | 'noise' | 'clock' | 'flat' | 'reversed';
+
+export interface DoneAnalysis {
+  readonly status: 'done';
+  readonly direction: Direction;
+  /** `speed`: position by integrating the motor's estimated speed; `time`: by time over the moving part. */
+  readonly positionBy: 'speed' | 'time';
+  readonly sides: Readonly<Record<string, SideMeasures>>;
+  /** Each side's share of the running current; null unless every side of the room was recorded. */
+  readonly share: Readonly<Record<string, number>> | null;
+  /** How much later than the first side the last listed side came to its end, seconds; null with one side. */
+  readonly lagS: number | null;
+  /** Mean supply while running, volts; null when it was not recorded. */
+  readonly supplyVolts: number | null;
+  readonly doubts: readonly { readonly side: string; readonly doubt: Doubt; readonly detail: string }[];
+}
+
+export interface UnusableAnalysis {
+  readonly status: 'unusable';
+  readonly reason: string;
+}
+
+/** The whole of what one stroke's samples say, whatever the room's history. */
+export type StrokeAnalysis = DoneAnalysis | UnusableAnalysis;
+
+/** Number of travel bins of a profile. */
+export const PROFILE_BINS = 64;
+
+/** The value of a measure for a side, or null where this stroke has none. */
+export function measureValue(analysis: DoneAnalysis, measure: MeasureName, side: string): number | null {
+  if (measure === 'lagS') return analysis.lagS;
+  if (measure === 'share') return analysis.share?.[side] ?? null;
+  return analysis.sides[side]?.[measure] ?? null;
+}

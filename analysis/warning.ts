@@ -1,0 +1,48 @@
+import type { Direction } from './trace.ts';
+
+export const WARNING_KINDS = [
+  'rising-draw',
+  'uneven-sides',
+  'stall-spike',
+  'dropped-load',
+  'late-side',
+  'heavy-room',
+  'short-travel',
+  'weak-supply',
+  'draw-rebound',
+  'sensor-doubt',
+] as const;
+export type WarningKind = (typeof WARNING_KINDS)[number];
+
+export const SEVERITIES = ['watch', 'service', 'stop'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+export const SPIKE_PATTERNS = ['same-place', 'once-per-turn', 'scattered'] as const;
+export type SpikePattern = (typeof SPIKE_PATTERNS)[number];
+
+export const VERDICTS = ['learning', 'clear', 'watch', 'service', 'stop', 'unknown'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/**
+ * One trouble of one room while it lasts: opened by a stroke, updated by later ones, cleared when its cause is
+ * gone. `id` is a UUID version 7 that follows from the room, the kind, the side, the direction and the opening
+ * stroke, so that the same history always gives the same warnings.
+ */
+export interface Warning {
+  readonly id: string;
+  readonly kind: WarningKind;
+  readonly severity: Severity;
+  readonly side: string | null;
+  readonly direction: Direction | null;
+  readonly position: number | null;
+  readonly pattern: SpikePattern | null;
+  /** The `startedAt` of the stroke that raised it, milliseconds since 1970. */
+  readonly openedAtMs: number;
+  readonly clearedAtMs: number | null;
+  readonly firstStrokeId: string;
+  readonly latestStrokeId: string;
+  readonly headline: string;
+  readonly evidence: Readonly<Record<string, string | number | boolean | null>>;
+  readonly checks: readonly string[];
+  readonly cautions: readonly string[];
+}

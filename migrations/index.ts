@@ -1,0 +1,7 @@
+import type { Migration } from 'kysely';
+import * as firstTables from './0001-first-tables.ts';
+
+/** Every migration by name, in order. Never edit one that was merged: add another. */
+export const MIGRATIONS: Readonly<Record<string, Migration>> = {
+  '0001-first-tables': firstTables,
+};

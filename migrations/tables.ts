@@ -1,0 +1,212 @@
+import type { ColumnType, Generated, Insertable, JSONColumnType, Selectable } from 'kysely';
+
+/** Row types of the schema as it stands after every migration, for Kysely. Times come back as `Date`. */
+export interface Tables {
+  accounts: AccountTable;
+  people: PersonTable;
+  directory: DirectoryTable;
+  sign_in_failures: SignInFailureTable;
+  sessions: SessionTable;
+  coaches: CoachTable;
+  rooms: RoomTable;
+  loggers: LoggerTable;
+  services: ServiceTable;
+  strokes: StrokeTable;
+  traces: TraceTable;
+  measures: MeasureTable;
+  room_progress: RoomProgressTable;
+  room_checkpoints: RoomCheckpointTable;
+  warnings: WarningTable;
+  idempotency_keys: IdempotencyKeyTable;
+}
+
+type Time = ColumnType<Date, Date | string, Date | string>;
+type TimeByDefault = ColumnType<Date, Date | string | undefined, Date | string>;
+type Json = JSONColumnType<object>;
+type JsonOrNull = ColumnType<object | null, string | null | undefined, string | null>;
+
+export interface AccountTable {
+  id: string;
+  name: string;
+  created_at: TimeByDefault;
+}
+
+export interface PersonTable {
+  account_id: string;
+  id: string;
+  email: string;
+  name: string;
+  role: 'dealer' | 'technician' | 'owner';
+  password_hash: string | null;
+  created_at: TimeByDefault;
+}
+
+export interface DirectoryTable {
+  /** Lower case. */
+  email: string;
+  account_id: string;
+  person_id: string;
+}
+
+export interface SignInFailureTable {
+  email: string;
+  failed_at: TimeByDefault;
+}
+
+export interface SessionTable {
+  account_id: string;
+  token_hash: Buffer;
+  person_id: string;
+  created_at: TimeByDefault;
+  last_seen_at: TimeByDefault;
+  expires_at: Time;
+}
+
+export interface CoachTable {
+  account_id: string;
+  id: string;
+  name: string;
+  model: string | null;
+  year: number | null;
+  notes: string | null;
+  created_at: TimeByDefault;
+  updated_at: TimeByDefault;
+}
+
+export interface RoomTable {
+  account_id: string;
+  id: string;
+  coach_id: string;
+  name: string;
+  drive: 'in-wall' | 'through-frame' | 'cable' | 'other';
+  sides: string[];
+  travel_metres: number | null;
+  gear_teeth: number | null;
+  rack_pitch_mm: number | null;
+  rated_amps: number | null;
+  nominal_volts: Generated<number>;
+  positive_direction: Generated<'extend' | 'retract'>;
+  created_at: TimeByDefault;
+  updated_at: TimeByDefault;
+}
+
+export interface LoggerTable {
+  account_id: string;
+  id: string;
+  coach_id: string;
+  name: string;
+  sensor: 'clamp' | 'shunt';
+  token_hash: Buffer;
+  last_seen_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+  created_at: TimeByDefault;
+  updated_at: TimeByDefault;
+}
+
+export interface ServiceTable {
+  account_id: string;
+  id: string;
+  room_id: string;
+  kind: string;
+  at: Time;
+  side: string | null;
+  notes: string | null;
+  recorded_by: string | null;
+  created_at: TimeByDefault;
+  updated_at: TimeByDefault;
+}
+
+export interface StrokeTable {
+  account_id: string;
+  id: string;
+  room_id: string;
+  /** The logger or person that sent it: `key` is unique for each. */
+  sender_id: string;
+  logger_id: string | null;
+  key: string;
+  direction: 'extend' | 'retract' | null;
+  started_at: Time;
+  received_at: TimeByDefault;
+  recorded_sides: string[];
+  has_supply: boolean;
+  ambient_c: number | null;
+  excluded: Generated<boolean>;
+  note: string | null;
+  /** A `StrokeAnalysis`; null until it is made. */
+  analysis: JsonOrNull;
+}
+
+export interface TraceTable {
+  account_id: string;
+  stroke_id: string;
+  received_at: Time;
+  trace: Buffer;
+}
+
+export interface MeasureTable {
+  account_id: string;
+  room_id: string;
+  side: string;
+  direction: 'extend' | 'retract';
+  started_at: Time;
+  stroke_id: string;
+  /** By index of MEASURES. */
+  value: (number | null)[];
+  expected: (number | null)[];
+  adjusted: (number | null)[];
+  beyond: (boolean | null)[];
+}
+
+export interface RoomProgressTable {
+  account_id: string;
+  room_id: string;
+  dirty_from: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+  /** bigint comes back as a string. */
+  revision: ColumnType<string, number | string | undefined, number | string>;
+  summary: JsonOrNull;
+  limits: JsonOrNull;
+}
+
+export interface RoomCheckpointTable {
+  account_id: string;
+  room_id: string;
+  at: Time;
+  events: number;
+  analysis_version: number;
+  state: Json;
+}
+
+export interface WarningTable {
+  account_id: string;
+  id: string;
+  room_id: string;
+  kind: string;
+  severity: 'watch' | 'service' | 'stop';
+  side: string | null;
+  direction: 'extend' | 'retract' | null;
+  position: number | null;
+  pattern: string | null;
+  opened_at: Time;
+  cleared_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+  first_stroke_id: string;
+  latest_stroke_id: string;
+  headline: string;
+  evidence: Json;
+  checks: Json;
+  cautions: Json;
+  acknowledged_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+  acknowledged_by: string | null;
+  acknowledgement_note: string | null;
+}
+
+export interface IdempotencyKeyTable {
+  account_id: string;
+  caller_id: string;
+  key: string;
+  request_hash: Buffer;
+  status: number | null;
+  response: JsonOrNull;
+  created_at: TimeByDefault;
+}
+
+export type StrokeRow = Selectable<StrokeTable>;
+export type NewStroke = Insertable<StrokeTable>;

@@ -1,0 +1,36 @@
+import { z } from 'zod';
+
+/** The pieces that every schema is made of. Times are RFC 3339, answered in UTC; ids are UUIDs. */
+export const Id = z.uuid();
+
+/** RFC 3339 with an offset or Z; answered as UTC. */
+export const Time = z.iso.datetime({ offset: true });
+
+export const Name = z.string().trim().min(1).max(300);
+export const Notes = z.string().max(10_000);
+
+export const ByIdParams = z.object({ id: Id });
+
+/** What every list takes. */
+export const PageQuery = z.object({
+  limit: z.coerce.number().int().min(1).max(500).default(100),
+  cursor: z.string().min(1).max(500).optional(),
+});
+
+export const SpanQuery = z.object({ from: Time.optional(), to: Time.optional() });
+
+export function pageOf<Item extends z.ZodType>(item: Item) {
+  return z.object({ items: z.array(item), next: z.string().nullable() });
+}
+
+/** RFC 9457, with the fields at fault. */
+export const Problem = z
+  .object({
+    type: z.string(),
+    title: z.string(),
+    status: z.number().int(),
+    detail: z.string(),
+    errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
+  })
+  .meta({ id: 'Problem' });
+export type Problem = z.infer<typeof Problem>;

@@ -1,0 +1,137 @@
+import { z } from 'zod';
+import { MEASURE_NAMES } from '../../analysis/measures.ts';
+import { DIRECTIONS } from '../../analysis/trace.ts';
+import { SEVERITIES, SPIKE_PATTERNS, VERDICTS, WARNING_KINDS } from '../../analysis/warning.ts';
+import { Id, PageQuery, SpanQuery, Time } from './common.ts';
+import { Service } from './service.ts';
+
+export const MeasuresAnswer = z.array(z.object({ name: z.string(), unit: z.string(), title: z.string() }));
+
+export const TrendQuery = SpanQuery.extend({
+  measure: z.enum(MEASURE_NAMES, { error: `Must be one of: ${MEASURE_NAMES.join(', ')}.` }),
+  direction: z.enum(DIRECTIONS),
+  side: z.string().min(1).max(60).optional(),
+});
+
+export const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
+
+export const Trend = z
+  .object({
+    points: z.array(
+      z.object({
+        strokeId: Id,
+        at: Time,
+        value: z.number(),
+        expected: z.number().nullable(),
+        adjusted: z.number().nullable(),
+        beyond: z.boolean().nullable(),
+      }),
+    ),
+    limits: Limits.nullable(),
+    services: z.array(Service),
+    forecast: z.record(z.string(), z.unknown()).nullable(),
+  })
+  .meta({ id: 'Trend' });
+export type Trend = z.infer<typeof Trend>;
+
+export const RoomStatus = z
+  .object({
+    verdict: z.enum(VERDICTS),
+    headline: z.string(),
+    strokes: z.number().int(),
+    openWarnings: z.number().int(),
+    lastStrokeAt: Time.nullable(),
+    pending: z.number().int(),
+  })
+  .meta({ id: 'RoomStatus' });
+export type RoomStatus = z.infer<typeof RoomStatus>;
+
+export const WarningsQuery = PageQuery.extend({
+  state: z.enum(['open', 'acknowledged', 'cleared', 'all']).default('all'),
+});
+
+export const Warning = z
+  .object({
+    id: Id,
+    roomId: Id,
+    kind: z.enum(WARNING_KINDS),
+    severity: z.enum(SEVERITIES),
+    side: z.string().nullable(),
+    direction: z.enum(DIRECTIONS).nullable(),
+    position: z.number().nullable(),
+    pattern: z.enum(SPIKE_PATTERNS).nullable(),
+    state: z.enum(['open', 'acknowledged', 'cleared']),
+    openedAt: Time,
+    clearedAt: Time.nullable(),
+    firstStrokeId: Id,
+    latestStrokeId: Id,
+    headline: z.string(),
+    evidence: z.record(z.string(), z.unknown()),
+    checks: z.array(z.string()),
+    cautions: z.array(z.string()),
+    acknowledgement: z
+      .object({ at: Time, by: z.string().nullable(), note: z.string().nullable() })
+      .nullable(),
+  })
+  .meta({ id: 'Warning' });
+export type Warning = z.infer<typeof Warning>;
+
+export const AcknowledgementBody = z.strictObject({ note: z.string().max(10_000).optional() });
+
+export const ComparisonQuery = z
+  .object({
+    service: Id.optional(),
+    beforeFrom: Time.optional(),
+    beforeTo: Time.optional(),
+    afterFrom: Time.optional(),
+    afterTo: Time.optional(),
+  })
+  .refine((q) => q.service !== undefined || (q.beforeFrom && q.beforeTo && q.afterFrom && q.afterTo), {
+    message: 'Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.',
+  });
+
+const Shift = z.object({
+  measure: z.string(),
+  unit: z.string(),
+  before: z.number().nullable(),
+  after: z.number().nullable(),
+  shift: z.number().nullable(),
+  lower: z.number().nullable(),
+  upper: z.number().nullable(),
+  /** The interval does not contain zero. */
+  excludesZero: z.boolean(),
+});
+
+/** Before against after a repair. Shifts are after less before, with a 95 % interval. */
+export const Comparison = z
+  .object({
+    sentence: z.string(),
+    groups: z.array(
+      z.object({
+        side: z.string(),
+        direction: z.enum(DIRECTIONS),
+        strokesBefore: z.number().int(),
+        strokesAfter: z.number().int(),
+        shifts: z.array(Shift),
+        /** Ranges of travel whose current changed, with one error rate for the whole profile. */
+        changedBins: z.array(z.object({ from: z.number(), to: z.number(), shiftAmps: z.number() })),
+        profileBefore: z.array(z.number().nullable()),
+        profileAfter: z.array(z.number().nullable()),
+      }),
+    ),
+    method: z.string(),
+  })
+  .meta({ id: 'Comparison' });
+export type Comparison = z.infer<typeof Comparison>;
+
+/** What the list of coaches shows: each coach with its rooms' verdicts. */
+export const CoachOverview = z
+  .object({
+    id: Id,
+    name: z.string(),
+    model: z.string().nullable(),
+    year: z.number().nullable(),
+    rooms: z.array(RoomStatus.extend({ id: Id, name: z.string() })),
+  })
+  .meta({ id: 'CoachOverview' });
+export type CoachOverview = z.infer<typeof CoachOverview>;

@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { DIRECTIONS, DRIVES } from '../../analysis/trace.ts';
+import { Id, Name, Time } from './common.ts';
+
+const SideName = z.string().trim().min(1).max(60);
+
+const fields = {
+  name: Name,
+  drive: z.enum(DRIVES),
+  sides: z
+    .array(SideName)
+    .min(1)
+    .max(8)
+    .refine((sides) => new Set(sides).size === sides.length, { message: 'Two sides have the same name.' }),
+  travelMetres: z.number().positive().max(10).nullable(),
+  gearTeeth: z.number().int().min(4).max(200).nullable(),
+  rackPitchMm: z.number().positive().max(100).nullable(),
+  ratedAmps: z.number().positive().max(1000).nullable(),
+  nominalVolts: z.number().min(5).max(60),
+  positiveDirection: z.enum(DIRECTIONS),
+};
+
+export const RoomBody = z.strictObject({
+  name: fields.name,
+  drive: fields.drive,
+  sides: fields.sides,
+  travelMetres: fields.travelMetres.optional(),
+  gearTeeth: fields.gearTeeth.optional(),
+  rackPitchMm: fields.rackPitchMm.optional(),
+  ratedAmps: fields.ratedAmps.optional(),
+  nominalVolts: fields.nominalVolts.default(12),
+  positiveDirection: fields.positiveDirection.default('extend'),
+});
+export type RoomBody = z.infer<typeof RoomBody>;
+
+/** A patch names only what changes: no default may creep in. */
+export const RoomPatch = z.strictObject({
+  name: fields.name.optional(),
+  drive: fields.drive.optional(),
+  sides: fields.sides.optional(),
+  travelMetres: fields.travelMetres.optional(),
+  gearTeeth: fields.gearTeeth.optional(),
+  rackPitchMm: fields.rackPitchMm.optional(),
+  ratedAmps: fields.ratedAmps.optional(),
+  nominalVolts: fields.nominalVolts.optional(),
+  positiveDirection: fields.positiveDirection.optional(),
+});
+
+/** One slide room. */
+export const Room = z
+  .object({ id: Id, coachId: Id, ...fields, createdAt: Time, updatedAt: Time })
+  .meta({ id: 'Room' });
+export type Room = z.infer<typeof Room>;

@@ -1,0 +1,122 @@
+import { z } from 'zod';
+import { DIRECTIONS } from '../../analysis/trace.ts';
+import { Id, Notes, PageQuery, SpanQuery, Time } from './common.ts';
+
+const Position = z.number();
+const Spike = z.object({ position: Position, amps: z.number(), widthS: z.number() });
+
+const SideResult = z.object({
+  inrushAmps: z.number(),
+  runningAmps: z.number(),
+  runningAmpsP90: z.number(),
+  endStopAmps: z.number().nullable(),
+  durationS: z.number(),
+  chargeAs: z.number(),
+  energyJ: z.number().nullable(),
+  roughness: z.number(),
+  spikes: z.array(Spike),
+  dips: z.array(Spike),
+  profile: z.array(z.number().nullable()),
+  offsetAmps: z.number().nullable(),
+  noiseAmps: z.number(),
+  phases: z.object({
+    startS: z.number(),
+    inrushEndS: z.number(),
+    endStopStartS: z.number().nullable(),
+    endS: z.number(),
+    pauses: z.array(z.object({ fromS: z.number(), toS: z.number() })),
+  }),
+});
+
+export const AnalysisDone = z.object({
+  status: z.literal('done'),
+  direction: z.enum(DIRECTIONS),
+  positionBy: z.enum(['speed', 'time']),
+  sides: z.record(z.string(), SideResult),
+  share: z.record(z.string(), z.number()).nullable(),
+  lagS: z.number().nullable(),
+  supplyVolts: z.number().nullable(),
+  doubts: z.array(z.object({ side: z.string(), doubt: z.string(), detail: z.string() })),
+});
+
+/** What the samples of one stroke say; `unusable` with a reason where they say nothing. */
+export const Analysis = z
+  .discriminatedUnion('status', [
+    AnalysisDone,
+    z.object({ status: z.literal('unusable'), reason: z.string() }),
+  ])
+  .meta({ id: 'Analysis' });
+
+/** One stroke, less its samples. */
+export const Stroke = z
+  .object({
+    id: Id,
+    roomId: Id,
+    loggerId: Id.nullable(),
+    key: z.string(),
+    direction: z.enum(DIRECTIONS).nullable(),
+    startedAt: Time,
+    receivedAt: Time,
+    sides: z.array(z.string()),
+    hasSupply: z.boolean(),
+    ambientC: z.number().nullable(),
+    excluded: z.boolean(),
+    note: z.string().nullable(),
+    analysis: Analysis.nullable(),
+  })
+  .meta({ id: 'Stroke' });
+export type Stroke = z.infer<typeof Stroke>;
+
+export const StrokePatch = z.strictObject({
+  direction: z.enum(DIRECTIONS).optional(),
+  startedAt: Time.optional(),
+  roomId: Id.optional(),
+  excluded: z.boolean().optional(),
+  note: Notes.nullable().optional(),
+});
+export type StrokePatch = z.infer<typeof StrokePatch>;
+
+export const StrokesQuery = PageQuery.extend(SpanQuery.shape).extend({
+  direction: z.enum(DIRECTIONS).optional(),
+});
+
+export const StrokeOutcome = z.object({
+  key: z.string().nullable(),
+  strokeId: Id.nullable(),
+  outcome: z.enum(['stored', 'duplicate', 'rejected']),
+  problem: z
+    .object({
+      type: z.string(),
+      title: z.string(),
+      status: z.number().int(),
+      detail: z.string(),
+      errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
+    })
+    .optional(),
+});
+
+/** In the order sent. */
+export const StrokeOutcomes = z.object({ results: z.array(StrokeOutcome) }).meta({ id: 'StrokeOutcomes' });
+
+/** The very numbers that were sent; null is a missed sample. */
+export const Trace = z
+  .object({
+    sides: z.array(
+      z.object({
+        side: z.string(),
+        rateHz: z.number().optional(),
+        t: z.array(z.number()).optional(),
+        amps: z.array(z.number().nullable()),
+      }),
+    ),
+    supply: z
+      .object({
+        rateHz: z.number().optional(),
+        t: z.array(z.number()).optional(),
+        volts: z.array(z.number().nullable()),
+      })
+      .optional(),
+    ambientC: z.number().optional(),
+  })
+  .meta({ id: 'Trace' });
+export type Trace = z.infer<typeof Trace>;

@@ -1,0 +1,22 @@
+import { defineConfig } from 'vitest/config';
+
+const project = (name: string, include: string[], extra: object = {}) => ({
+  test: { name, include, environment: 'node' as const, ...extra },
+});
+
+/** Contract and browser tests share one real Postgres, started once by the global set-up; each file gets a clone. */
+const withPostgres = {
+  globalSetup: ['tests/support/postgresForTests.ts'],
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+};
+
+export default defineConfig({
+  test: {
+    projects: [
+      project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),
+      project('contract', ['tests/contract/**/*.test.ts'], withPostgres),
+      project('browser', ['tests/browser/**/*.test.ts'], { ...withPostgres, fileParallelism: false }),
+    ],
+  },
+});
