@@ -1,0 +1,65 @@
+import { readdir, stat } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/**
+ * Builds the pages into `dashboards/dist`. With `--if-stale` it does so only when a source is newer than the
+ * last build. Where Vite is not installed it says so and leaves everything as it is.
+ */
+const here = dirname(fileURLToPath(import.meta.url));
+const built = join(here, 'dist', 'index.html');
+
+async function newestMs(path: string): Promise<number> {
+  const found = await stat(path);
+  if (!found.isDirectory()) return found.mtimeMs;
+  const inside = await readdir(path);
+  const times = await Promise.all(inside.map((name) => newestMs(join(path, name))));
+  return Math.max(0, ...times);
+}
+
+/** When the last build ended, milliseconds since 1970; 0 when there is none. */
+async function builtMs(): Promise<number> {
+  const found = await stat(built).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return null;
+    throw error;
+  });
+  return found?.mtimeMs ?? 0;
+}
+
+async function isStale(): Promise<boolean> {
+  const sources = ['build.ts', 'index.html', 'public', 'src'].map((name) => newestMs(join(here, name)));
+  return Math.max(...(await Promise.all(sources))) > (await builtMs());
+}
+
+async function loadVite(): Promise<typeof import('vite') | null> {
+  return import('vite').catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ERR_MODULE_NOT_FOUND') return null;
+    throw error;
+  });
+}
+
+async function build(): Promise<void> {
+  if (process.argv.includes('--if-stale') && !(await isStale())) return;
+  const vite = await loadVite();
+  if (vite === null) {
+    console.log('The pages were not built: Vite is not installed here.');
+    return;
+  }
+  await vite.build({
+    root: here,
+    configFile: false,
+    logLevel: 'warn',
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    build: {
+      outDir: 'dist',
+      emptyOutDir: true,
+      target: 'es2022',
+      // The pages' security policy allows nothing but the service itself: no data: address, no inline script.
+      assetsInlineLimit: 0,
+      modulePreload: { polyfill: false },
+    },
+  });
+  console.log('The pages are built in dashboards/dist.');
+}
+
+await build();

@@ -1,0 +1,71 @@
+import { words } from '../words.ts';
+import type { Problem } from './types.ts';
+
+/** Why a call to the service came to nothing, in words that a person can act on. `status` 0: no network. */
+export class CallProblem extends Error {
+  readonly status: number;
+  readonly fields: readonly { pointer: string; detail: string }[];
+
+  constructor(status: number, message: string, fields: CallProblem['fields'] = []) {
+    super(message);
+    this.name = 'CallProblem';
+    this.status = status;
+    this.fields = fields;
+  }
+}
+
+let onSessionLost: () => void = () => {};
+
+/** Names what to do when the service no longer knows who is calling. */
+export function whenSessionLost(then: () => void): void {
+  onSessionLost = then;
+}
+
+async function problemOf(response: Response): Promise<CallProblem> {
+  const said = response.headers.get('content-type')?.includes('json')
+    ? // The service answers every error in this shape; whatever is missing is checked below.
+      ((await response.json().catch(() => null)) as Partial<Problem> | null)
+    : null;
+  const wait = Number(response.headers.get('retry-after'));
+  if (response.status === 429) return new CallProblem(429, words.problems.tooMany(wait));
+  if (response.status >= 500) return new CallProblem(response.status, words.problems.service);
+  return new CallProblem(response.status, said?.detail ?? words.problems.refused, said?.errors ?? []);
+}
+
+interface Call {
+  readonly method?: 'GET' | 'POST' | 'PATCH' | 'DELETE';
+  readonly body?: unknown;
+  /** The same key twice creates once: a form keeps its key until it was answered. */
+  readonly idempotencyKey?: string;
+  /** A wrong password is an answer, not a lost session. */
+  readonly keepSession?: boolean;
+}
+
+/** Calls the service. The answer has the shape that the service's own schema gives it. */
+export async function call<Answer>(path: string, options: Call = {}): Promise<Answer> {
+  const headers: Record<string, string> = { accept: 'application/json' };
+  if (options.body !== undefined) headers['content-type'] = 'application/json';
+  if (options.idempotencyKey !== undefined) headers['idempotency-key'] = options.idempotencyKey;
+  const response = await fetch(`/api/v1${path}`, {
+    method: options.method ?? 'GET',
+    headers,
+    body: options.body === undefined ? undefined : JSON.stringify(options.body),
+    credentials: 'same-origin',
+  }).catch(() => {
+    throw new CallProblem(0, words.problems.network);
+  });
+  if (response.status === 401 && options.keepSession !== true) onSessionLost();
+  if (!response.ok) throw await problemOf(response);
+  // Types and answers come from the same schema, checked by the service before it answers.
+  return (response.status === 204 ? null : await response.json()) as Answer;
+}
+
+/** A key for one creation. `crypto.randomUUID` is missing on plain http in a local network, this is not. */
+export function newKey(): string {
+  return Array.from(crypto.getRandomValues(new Uint32Array(4)), (n) => n.toString(36)).join('-');
+}
+
+/** Whatever was thrown, as a problem that can be shown. */
+export function asProblem(error: unknown): CallProblem {
+  return error instanceof CallProblem ? error : new CallProblem(0, words.problems.page);
+}

@@ -1,0 +1,39 @@
+/** The shapes of the service's answers, inferred from the schemas that validate them there. Types only. */
+export type { Coach } from '../../../server/schemas/coach.ts';
+export type { Problem } from '../../../server/schemas/common.ts';
+export type { CoachOverview, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
+export type { Room } from '../../../server/schemas/room.ts';
+export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
+export type { Person } from '../../../server/schemas/session.ts';
+export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
+
+import type { CoachOverview, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
+import type { Service } from '../../../server/schemas/service.ts';
+import type { Person } from '../../../server/schemas/session.ts';
+import type { Stroke } from '../../../server/schemas/stroke.ts';
+
+/** The token that comes along is for machines: a page goes by its cookie. */
+export interface SignedIn {
+  readonly person: Person;
+}
+
+export type Verdict = RoomStatus['verdict'];
+export type Severity = Warning['severity'];
+export type WarningKind = Warning['kind'];
+export type ServiceKind = Service['kind'];
+export type Direction = NonNullable<Stroke['direction']>;
+export type TrendPoint = Trend['points'][number];
+export type OverviewRoom = CoachOverview['rooms'][number];
+export type DoneAnalysis = Extract<NonNullable<Stroke['analysis']>, { status: 'done' }>;
+export type SideMeasures = DoneAnalysis['sides'][string];
+export type Spike = SideMeasures['spikes'][number];
+export interface MeasureTitle {
+  readonly name: string;
+  readonly unit: string;
+  readonly title: string;
+}
+
+export interface Page<Item> {
+  readonly items: readonly Item[];
+  readonly next: string | null;
+}

@@ -1,0 +1,50 @@
+import type uPlot from 'uplot';
+import { plainNumber } from '../format.ts';
+import type { ChartTheme } from './theme.ts';
+
+const FONT = '12px system-ui, sans-serif';
+const DAY_S = 86_400;
+
+const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
+const day = new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short' });
+const month = new Intl.DateTimeFormat(undefined, { month: 'short', year: 'numeric' });
+
+/** Labels in the reader's own way of writing dates, as fine as the steps between them. */
+function timeLabels(_: uPlot, splits: number[], _axis: number, _space: number, stepS: number): string[] {
+  const format = stepS < DAY_S ? clock : stepS < 27 * DAY_S ? day : month;
+  return splits.map((at) => format.format(at * 1000));
+}
+
+/** A year at 10,000 strokes or a minute at two: only the steps that `timeLabels` can tell apart. */
+const TIME_STEPS_S = [60, 300, 900, 3600, 10_800, 21_600, 43_200, 1, 2, 3, 7, 14, 28, 91, 182, 365, 730].map(
+  (step, i) => (i < 7 ? step : step * DAY_S),
+);
+
+function look(theme: ChartTheme): uPlot.Axis {
+  return {
+    stroke: theme.soft,
+    font: FONT,
+    grid: { stroke: theme.grid, width: 1 },
+    ticks: { stroke: theme.grid, width: 1, size: 5 },
+  };
+}
+
+export function timeAxis(theme: ChartTheme): uPlot.Axis {
+  return { ...look(theme), space: 76, incrs: TIME_STEPS_S, values: timeLabels };
+}
+
+export function numberAxis(theme: ChartTheme, label: (value: number) => string = plainNumber): uPlot.Axis {
+  return { ...look(theme), values: (_, splits) => splits.map(label) };
+}
+
+/** An upright axis as wide as its widest label needs. */
+export function uprightAxis(theme: ChartTheme, label: (value: number) => string = tickNumber): uPlot.Axis {
+  return {
+    ...numberAxis(theme, label),
+    size: (_, labels) => 18 + 7 * Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length)),
+    space: 36,
+  };
+}
+
+const tick = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2 });
+export const tickNumber = (value: number): string => tick.format(value);

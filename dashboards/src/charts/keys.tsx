@@ -1,0 +1,104 @@
+import type { ComponentChildren } from 'preact';
+import { SIDE_DASHES } from './theme.ts';
+
+/** One entry of a chart's key: the mark as it is drawn, and what it is. */
+function Key({ text, children }: { readonly text: string; readonly children: ComponentChildren }) {
+  return (
+    <li>
+      <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">
+        {children}
+      </svg>
+      <span dir="auto">{text}</span>
+    </li>
+  );
+}
+
+interface LineKeyProps {
+  readonly text: string;
+  readonly side: number;
+  /** The only side in its picture: no dash is needed. */
+  readonly solid?: boolean;
+}
+
+export function LineKey({ text, side, solid = false }: LineKeyProps) {
+  const look = side % SIDE_DASHES.length;
+  return (
+    <Key text={text}>
+      <path
+        class={`key-side-${look + 1}`}
+        d="M1 7h26"
+        stroke-dasharray={solid ? undefined : SIDE_DASHES[look].join(' ')}
+      />
+    </Key>
+  );
+}
+
+export function BandKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-band" d="M0 1h28v12H0z" />
+    </Key>
+  );
+}
+
+export function BeyondKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-beyond" d="M14 1l6 11H8z" />
+    </Key>
+  );
+}
+
+export function HollowKey({ text, side }: { readonly text: string; readonly side: number }) {
+  return (
+    <Key text={text}>
+      <circle class={`key-side-${(side % SIDE_DASHES.length) + 1}`} cx="14" cy="7" r="4" />
+    </Key>
+  );
+}
+
+export function WorkKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-work" d="M14 0v14" stroke-dasharray="4 3" />
+    </Key>
+  );
+}
+
+export function ExpectedKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-expected" d="M1 7h26" stroke-dasharray="2 3" />
+    </Key>
+  );
+}
+
+export function MarkKey({ text, dip }: { readonly text: string; readonly dip: boolean }) {
+  return (
+    <Key text={text}>
+      <path class="key-mark" d={dip ? 'M14 2l5 9H9z' : 'M14 12L9 3h10z'} />
+    </Key>
+  );
+}
+
+export function PhaseKey({
+  text,
+  phase,
+}: {
+  readonly text: string;
+  readonly phase: 'inrush' | 'running' | 'end-stop' | 'pause';
+}) {
+  return (
+    <Key text={text}>
+      <path class={`key-phase-${phase}`} d="M2 2h24v10H2z" />
+    </Key>
+  );
+}
+
+export function SupplyKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-supply" d="M1 7h26" stroke-dasharray="1 3" />
+    </Key>
+  );
+}

@@ -1,0 +1,125 @@
+import type uPlot from 'uplot';
+import type { DoneAnalysis } from '../api/types.ts';
+import { markMoment, type TraceLine } from '../stroke/traceLines.ts';
+import { words } from '../words.ts';
+import { numberAxis, tickNumber, uprightAxis } from './axes.ts';
+import type { PlotLibrary, PlotSpec } from './Plot.tsx';
+import { fontOf, inside, pixels } from './pens.ts';
+import { type ChartTheme, lookOf } from './theme.ts';
+import { drawMark, markedRange, type NumberedMark } from './travelSpec.ts';
+
+interface TimePicture {
+  readonly sides: readonly string[];
+  readonly lines: readonly TraceLine[];
+  readonly supply: TraceLine | null;
+  readonly analysis: DoneAnalysis | null;
+  readonly marks: readonly NumberedMark[];
+}
+
+const LANE_PX = 14;
+
+interface Stretch {
+  readonly fromS: number;
+  readonly toS: number;
+  readonly word: string;
+  readonly fill: string;
+}
+
+/** One side's phases in order; pauses lie over the running phase. */
+function stretches(analysis: DoneAnalysis, side: string, theme: ChartTheme): Stretch[] {
+  const { startS, inrushEndS, endStopStartS, endS, pauses } = analysis.sides[side].phases;
+  const say = words.stroke.phases;
+  const runningEndS = endStopStartS ?? endS;
+  return [
+    { fromS: startS, toS: inrushEndS, word: say.inrush, fill: theme.phaseInrush },
+    { fromS: inrushEndS, toS: runningEndS, word: say.running, fill: theme.phaseRunning },
+    ...(endStopStartS === null
+      ? []
+      : [{ fromS: endStopStartS, toS: endS, word: say.endStop, fill: theme.phaseEndStop }]),
+    ...pauses.map((pause) => ({ ...pause, word: say.pause, fill: theme.surface })),
+  ];
+}
+
+/** A lane above the picture for each side, in which its phases stand. */
+function drawLane(u: uPlot, lane: number, of: readonly Stretch[], colour: string, theme: ChartTheme): void {
+  const pen = u.ctx;
+  const { left, width, top } = u.bbox;
+  const y = top - pixels(LANE_PX) * (lane + 1);
+  const height = pixels(LANE_PX - 3);
+  pen.save();
+  pen.beginPath();
+  pen.rect(left, y - 1, width, height + 2);
+  pen.clip();
+  for (const stretch of of) {
+    const x = u.valToPos(stretch.fromS, 'x', true);
+    const wide = u.valToPos(stretch.toS, 'x', true) - x;
+    pen.fillStyle = stretch.fill;
+    pen.fillRect(x, y, wide, height);
+    pen.strokeStyle = colour;
+    pen.lineWidth = pixels(1);
+    pen.strokeRect(x, y, wide, height);
+    pen.font = fontOf(10);
+    if (pen.measureText(stretch.word).width + pixels(6) > wide) continue;
+    pen.fillStyle = theme.ink;
+    pen.textAlign = 'center';
+    pen.textBaseline = 'middle';
+    pen.fillText(stretch.word, x + wide / 2, y + height / 2);
+  }
+  pen.restore();
+}
+
+/** What the sensors recorded, over time, with each side's phases above and its marks on its line. */
+export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotLibrary): PlotSpec {
+  const { sides, lines, supply, analysis, marks } = picture;
+  const drawn = supply === null ? lines : [...lines, supply];
+  const tables = drawn.map((line): uPlot.AlignedData => [[...line.seconds], [...line.values]]);
+  const lanes = analysis === null ? [] : sides.filter((side) => analysis.sides[side] !== undefined);
+  const lookFor = (side: string) => lookOf(theme, Math.max(0, sides.indexOf(side)));
+  const moments = marks.flatMap((mark) => {
+    const line = lines.find((l) => l.name === mark.side);
+    if (analysis === null || line === undefined) return [];
+    const moment = markMoment(mark, analysis.sides[mark.side], line, analysis.direction);
+    return moment === null ? [] : [{ mark, moment }];
+  });
+  return {
+    data: library.join(tables),
+    options: {
+      padding: [8 + LANE_PX * lanes.length, null, null, null],
+      scales: { x: { time: false }, y: { range: markedRange }, volts: {} },
+      axes: [
+        numberAxis(theme, tickNumber),
+        uprightAxis(theme),
+        ...(supply === null
+          ? []
+          : [{ ...uprightAxis(theme), scale: 'volts', side: 1 as const, grid: { show: false } }]),
+      ],
+      cursor: { y: false, drag: { x: true, y: false } },
+      series: [
+        {},
+        ...lines.map((line) => {
+          const look = lookFor(line.name);
+          return { stroke: look.colour, width: 1.5, dash: [...look.dash], points: { show: false } };
+        }),
+        ...(supply === null
+          ? []
+          : [{ scale: 'volts', stroke: theme.supply, width: 1.5, dash: [1, 3], points: { show: false } }]),
+      ],
+      hooks: {
+        draw: [
+          (u) => {
+            if (analysis === null) return;
+            for (const [lane, side] of [...lanes].reverse().entries()) {
+              drawLane(u, lane, stretches(analysis, side, theme), lookFor(side).colour, theme);
+            }
+            inside(u, (pen) => {
+              for (const { mark, moment } of moments) {
+                const x = u.valToPos(moment.seconds, 'x', true);
+                drawMark(pen, x, u.valToPos(moment.amps, 'y', true), mark, lookFor(mark.side).colour);
+              }
+            });
+          },
+        ],
+      },
+    },
+  };
+}

@@ -1,0 +1,136 @@
+import type uPlot from 'uplot';
+import type { Trend } from '../api/types.ts';
+import { words } from '../words.ts';
+import { timeAxis, uprightAxis } from './axes.ts';
+import type { PlotSpec } from './Plot.tsx';
+import { dot, fontOf, inside, pixels, triangle } from './pens.ts';
+import { type ChartTheme, lookOf } from './theme.ts';
+
+export type TrendScale = 'adjusted' | 'measured';
+
+/** What one point is drawn at: adjusted where the room's normal allows it, else as measured. */
+export function shownValue(point: Trend['points'][number], scale: TrendScale): number {
+  return scale === 'adjusted' ? (point.adjusted ?? point.value) : point.value;
+}
+
+/** Lowest and highest value that a picture of this trend shows; null where there is none. */
+export function trendExtent(trend: Trend, scale: TrendScale): readonly [number, number] | null {
+  const values = trend.points.map((p) => shownValue(p, scale));
+  if (scale === 'measured') values.push(...trend.points.flatMap((p) => p.expected ?? []));
+  else if (trend.limits !== null) values.push(trend.limits.lower, trend.limits.upper);
+  if (values.length === 0) return null;
+  return values.reduce<[number, number]>(
+    ([low, high], v) => [Math.min(low, v), Math.max(high, v)],
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
+}
+
+function drawPoints(u: uPlot, trend: Trend, scale: TrendScale, theme: ChartTheme, colour: string): void {
+  const crowded = trend.points.length > u.bbox.width / pixels(4);
+  inside(u, (pen) => {
+    for (const point of trend.points) {
+      const x = u.valToPos(Date.parse(point.at) / 1000, 'x', true);
+      const value = shownValue(point, scale);
+      const y = u.valToPos(value, 'y', true);
+      if (point.beyond === true) {
+        triangle(pen, x, y, pixels(6), value >= (trend.limits?.centre ?? point.expected ?? value));
+        pen.fillStyle = theme.beyond;
+        pen.fill();
+      } else {
+        dot(pen, x, y, pixels(crowded ? 1.5 : 3));
+        pen.fillStyle = point.beyond === null ? theme.surface : colour;
+        pen.strokeStyle = colour;
+        pen.lineWidth = pixels(1.5);
+        pen.fill();
+        pen.stroke();
+      }
+    }
+  });
+}
+
+function drawServices(u: uPlot, trend: Trend, theme: ChartTheme): void {
+  let lastLabelX = Number.NEGATIVE_INFINITY;
+  const inOrder = [...trend.services].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  inside(u, (pen) => {
+    pen.strokeStyle = theme.work;
+    pen.fillStyle = theme.work;
+    pen.lineWidth = pixels(1.5);
+    pen.font = fontOf(11);
+    for (const service of inOrder) {
+      const x = u.valToPos(Date.parse(service.at) / 1000, 'x', true);
+      pen.setLineDash([pixels(4), pixels(3)]);
+      pen.beginPath();
+      pen.moveTo(x, u.bbox.top);
+      pen.lineTo(x, u.bbox.top + u.bbox.height);
+      pen.stroke();
+      // Two works on one day would write over each other: the first is named here, all in the list below.
+      if (x - lastLabelX < pixels(14)) continue;
+      lastLabelX = x;
+      const nearEdge = x + pixels(16) > u.bbox.left + u.bbox.width;
+      pen.save();
+      pen.translate(x + pixels(nearEdge ? -5 : 12), u.bbox.top + pixels(6));
+      pen.rotate(-Math.PI / 2);
+      pen.textAlign = 'right';
+      pen.fillText(words.services.kinds[service.kind], 0, 0);
+      pen.restore();
+    }
+  });
+}
+
+interface TrendPicture {
+  readonly trend: Trend;
+  readonly scale: TrendScale;
+  readonly sideIndex: number;
+  /** The same for all sides, so that they can be compared by eye. */
+  readonly extent: readonly [number, number];
+}
+
+/** The picture of one side's trend: normal band, course, points, and work done. */
+export function trendSpec({ trend, scale, sideIndex, extent }: TrendPicture, theme: ChartTheme): PlotSpec {
+  const { colour } = lookOf(theme, sideIndex);
+  const times = trend.points.map((p) => Date.parse(p.at) / 1000);
+  const all = [...times, ...trend.services.map((s) => Date.parse(s.at) / 1000)];
+  const first = all.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const last = all.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const spare = Math.max(3600, (last - first) * 0.03);
+  const room = Math.max((extent[1] - extent[0]) * 0.12, Math.abs(extent[1]) * 0.02, 1e-6);
+  const band = scale === 'adjusted' ? trend.limits : null;
+  const flat = (value: number | undefined) => times.map(() => value ?? null);
+  const quiet: uPlot.Series = { points: { show: false }, stroke: theme.band, width: 1 };
+  return {
+    data: [
+      times,
+      trend.points.map((p) => shownValue(p, scale)),
+      flat(band?.upper),
+      flat(band?.lower),
+      band === null ? trend.points.map((p) => (scale === 'measured' ? p.expected : null)) : flat(band.centre),
+    ],
+    options: {
+      scales: {
+        x: {
+          time: true,
+          range: (_, min, max) => (min <= first && max >= last ? [first - spare, last + spare] : [min, max]),
+        },
+        y: { range: () => [extent[0] - room, extent[1] + room] },
+      },
+      axes: [timeAxis(theme), uprightAxis(theme)],
+      cursor: { y: false, points: { size: 9 }, drag: { x: true, y: false } },
+      bands: [{ series: [2, 3], fill: theme.band }],
+      series: [
+        {},
+        { stroke: colour, width: 1, points: { show: false } },
+        quiet,
+        quiet,
+        { ...quiet, stroke: theme.soft, dash: [2, 3] },
+      ],
+      hooks: {
+        draw: [
+          (u) => {
+            drawServices(u, trend, theme);
+            drawPoints(u, trend, scale, theme, colour);
+          },
+        ],
+      },
+    },
+  };
+}

@@ -1,0 +1,16 @@
+import type { ComponentChildren } from 'preact';
+
+interface ScrollProps {
+  readonly label: string;
+  readonly children: ComponentChildren;
+}
+
+/** A wide table scrolls in a place of its own: the page itself never scrolls sideways. */
+export function Scroll({ label, children }: ScrollProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard (WCAG 2.1.1).
+    <section class="scroll" tabIndex={0} aria-label={label}>
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,43 @@
+import { useRef, useState } from 'preact/hooks';
+import { asProblem, type CallProblem, newKey } from '../api/client.ts';
+
+/** How it stands with something that a form sends. A form sends once at a time, and keeps what was typed. */
+export interface Sending {
+  readonly busy: boolean;
+  readonly problem: CallProblem | null;
+  /** What the service says of one field, by its JSON pointer. */
+  readonly fieldProblem: (pointer: string) => string | null;
+  readonly send: (what: (key: string) => Promise<void>) => Promise<boolean>;
+}
+
+export function useSending(): Sending {
+  const [busy, setBusy] = useState(false);
+  const [problem, setProblem] = useState<CallProblem | null>(null);
+  const key = useRef(newKey());
+  const running = useRef(false);
+  return {
+    busy,
+    problem,
+    fieldProblem: (pointer) => problem?.fields.find((f) => f.pointer === pointer)?.detail ?? null,
+    send: async (what) => {
+      if (running.current) return false;
+      running.current = true;
+      setBusy(true);
+      setProblem(null);
+      try {
+        await what(key.current);
+        key.current = newKey();
+        return true;
+      } catch (error) {
+        const known = asProblem(error);
+        // Only a call that was never answered may be the same call again.
+        if (known.status !== 0) key.current = newKey();
+        setProblem(known);
+        return false;
+      } finally {
+        running.current = false;
+        setBusy(false);
+      }
+    },
+  };
+}

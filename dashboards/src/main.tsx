@@ -1,0 +1,10 @@
+import { render } from 'preact';
+import { App } from './app.tsx';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/parts.css';
+import './styles/pages.css';
+
+const place = document.getElementById('app');
+if (place === null) throw new Error('The page has no element with the id app.');
+render(<App />, place);

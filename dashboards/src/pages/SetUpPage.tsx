@@ -1,0 +1,77 @@
+import { useContext, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { SignedIn } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { useSending } from '../components/useSending.ts';
+import { navigate } from '../router.ts';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+const SHORTEST_PASSWORD = 12;
+
+/** Behind the one-time link. Its key stands after the `#`, which browsers send to nobody. */
+export function SetUpPage() {
+  const { signedIn } = useContext(SessionContext);
+  const [token] = useState(() => location.hash.slice(1));
+  const [typed, setTyped] = useState({ name: '', email: '', password: '' });
+  const [tried, setTried] = useState(false);
+  const { busy, problem, fieldProblem, send } = useSending();
+  const missing = {
+    name: typed.name.trim() === '' ? words.setUp.nameMissing : null,
+    email: typed.email.trim() === '' ? words.signIn.emailMissing : null,
+    password: typed.password.length < SHORTEST_PASSWORD ? words.setUp.passwordShort : null,
+  };
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    setTried(true);
+    if (missing.name ?? missing.email ?? missing.password) return;
+    await send(async () => {
+      const answer = await call<SignedIn>('/set-up', {
+        method: 'POST',
+        body: { token, ...typed, email: typed.email.trim(), name: typed.name.trim() },
+        keepSession: true,
+      });
+      signedIn(answer.person);
+      navigate('/');
+    });
+  };
+
+  const control = (name: keyof typeof typed, autocomplete: string) => ({
+    name,
+    autocomplete,
+    value: typed[name],
+    onInput: (event: { currentTarget: HTMLInputElement }) =>
+      setTyped({ ...typed, [name]: event.currentTarget.value }),
+  });
+  const problemOf = (name: keyof typeof typed) => (tried && missing[name]) || fieldProblem(`/${name}`);
+
+  return (
+    <section class="narrow">
+      <PageTitle text={words.setUp.title} />
+      {token === '' ? (
+        <p class="failure" role="alert">
+          {words.setUp.noToken}
+        </p>
+      ) : (
+        <form onSubmit={submit} noValidate>
+          <p class="lead">{words.setUp.lead}</p>
+          <div role="alert">{problem !== null && <p class="failure">{problem.message}</p>}</div>
+          <Field label={words.setUp.name} problem={problemOf('name')}>
+            {(ids) => <input {...ids} {...control('name', 'name')} type="text" />}
+          </Field>
+          <Field label={words.setUp.email} problem={problemOf('email')}>
+            {(ids) => <input {...ids} {...control('email', 'username')} type="email" />}
+          </Field>
+          <Field label={words.setUp.password} hint={words.setUp.passwordHint} problem={problemOf('password')}>
+            {(ids) => <input {...ids} {...control('password', 'new-password')} type="password" />}
+          </Field>
+          <button type="submit" class="main-action" disabled={busy}>
+            {busy ? words.setUp.busy : words.setUp.submit}
+          </button>
+        </form>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,68 @@
+import { useContext, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { SignedIn } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { useSending } from '../components/useSending.ts';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+/** `again`: the session was lost under an open page, which waits as it is. */
+export function SignInPage({ again }: { readonly again: boolean }) {
+  const { signedIn } = useContext(SessionContext);
+  const [email, setEmail] = useState('');
+  const [password, setPassword] = useState('');
+  const [tried, setTried] = useState(false);
+  const { busy, problem, send } = useSending();
+  const emailProblem = tried && email.trim() === '' ? words.signIn.emailMissing : null;
+  const passwordProblem = tried && password === '' ? words.signIn.passwordMissing : null;
+  const said = problem?.status === 401 || problem?.status === 422 ? words.signIn.wrong : problem?.message;
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    setTried(true);
+    if (email.trim() === '' || password === '') return;
+    await send(async () => {
+      const body = { email: email.trim(), password };
+      const answer = await call<SignedIn>('/session', { method: 'POST', body, keepSession: true });
+      signedIn(answer.person);
+    });
+  };
+
+  return (
+    <section class="narrow">
+      <PageTitle text={words.signIn.title} />
+      <p class="lead">{again ? words.signIn.again : words.tagline}</p>
+      <form onSubmit={submit} noValidate>
+        <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
+        <Field label={words.signIn.email} problem={emailProblem}>
+          {(ids) => (
+            <input
+              {...ids}
+              type="email"
+              name="email"
+              autocomplete="username"
+              value={email}
+              onInput={(event) => setEmail(event.currentTarget.value)}
+            />
+          )}
+        </Field>
+        <Field label={words.signIn.password} problem={passwordProblem}>
+          {(ids) => (
+            <input
+              {...ids}
+              type="password"
+              name="password"
+              autocomplete="current-password"
+              value={password}
+              onInput={(event) => setPassword(event.currentTarget.value)}
+            />
+          )}
+        </Field>
+        <button type="submit" class="main-action" disabled={busy}>
+          {busy ? words.signIn.busy : words.signIn.submit}
+        </button>
+      </form>
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+import type { Room, Stroke } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { numberMarks } from '../charts/travelSpec.ts';
+import { Moment } from '../components/Moment.tsx';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { Trail } from '../components/Trail.tsx';
+import { Doubts } from '../stroke/Doubts.tsx';
+import { MarksTable } from '../stroke/MarksTable.tsx';
+import { MeasuresTable } from '../stroke/MeasuresTable.tsx';
+import { SetAside } from '../stroke/SetAside.tsx';
+import { TimeChart } from '../stroke/TimeChart.tsx';
+import { TravelChart } from '../stroke/TravelChart.tsx';
+import { words } from '../words.ts';
+
+const WHILE_PENDING_MS = 1_500;
+
+interface StrokeInRoom {
+  readonly stroke: Stroke;
+  readonly room: Room;
+  readonly reload: () => void;
+}
+
+/** The room's own order of sides first, so that a side looks the same on every page. */
+function sidesOf(stroke: Stroke, room: Room): string[] {
+  const known = room.sides.filter((side) => stroke.sides.includes(side));
+  return [...known, ...stroke.sides.filter((side) => !known.includes(side))];
+}
+
+function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
+  const sides = sidesOf(stroke, room);
+  const done = stroke.analysis?.status === 'done' ? stroke.analysis : null;
+  const marks = done === null ? [] : numberMarks(done, sides);
+  return (
+    <>
+      {stroke.excluded && <p class="note">{words.stroke.setAside.isAside}</p>}
+      {stroke.analysis === null && (
+        <p class="note" role="status">
+          {words.stroke.pending}
+        </p>
+      )}
+      {stroke.analysis?.status === 'unusable' && (
+        <section class="note">
+          <h2>{words.stroke.unusable}</h2>
+          <p dir="auto">{stroke.analysis.reason}</p>
+        </section>
+      )}
+      {done !== null && <Doubts doubts={done.doubts} />}
+      {done !== null && <TravelChart analysis={done} sides={sides} marks={marks} />}
+      <TimeChart stroke={stroke} sides={sides} analysis={done} marks={marks} />
+      {done !== null && (
+        <div class="beside">
+          <MeasuresTable stroke={stroke} analysis={done} sides={sides} />
+          <MarksTable marks={marks} travelMetres={room.travelMetres} />
+        </div>
+      )}
+      <SetAside stroke={stroke} onDone={reload} />
+    </>
+  );
+}
+
+export function StrokePage({ id }: { readonly id: string }) {
+  const stroke = useLoad<Stroke>(`/strokes/${encodeURIComponent(id)}`, (s) =>
+    s.analysis === null ? WHILE_PENDING_MS : null,
+  );
+  const room = useLoad<Room>(stroke.value === null ? null : `/rooms/${stroke.value.roomId}`);
+  if (stroke.value === null) {
+    if (stroke.problem === null) return <Waiting />;
+    return (
+      <>
+        <PageTitle text={words.stroke.notFound} />
+        <Failure problem={stroke.problem} retry={stroke.reload} />
+      </>
+    );
+  }
+  const { analysis, startedAt, roomId } = stroke.value;
+  const direction = (analysis?.status === 'done' ? analysis.direction : stroke.value.direction) ?? 'unknown';
+  const roomStep = { href: `/rooms/${roomId}`, text: room.value?.name ?? words.stroke.room };
+  return (
+    <>
+      <Trail steps={[{ href: '/', text: words.nav.coaches }, roomStep]} here="" />
+      <PageTitle text={words.stroke.title(words.directions[direction])} />
+      <p class="lead">
+        <Moment at={startedAt} />
+      </p>
+      <Loaded load={room}>
+        {(here) => (
+          <Loaded load={stroke}>
+            {(value) => <StrokeHere stroke={value} room={here} reload={stroke.reload} />}
+          </Loaded>
+        )}
+      </Loaded>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { Warning } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { Failure } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { words } from '../words.ts';
+
+/** Says that somebody has seen a warning, with a note if they like. */
+export function Acknowledge({ warning, onDone }: { readonly warning: Warning; readonly onDone: () => void }) {
+  const [asking, setAsking] = useState(false);
+  const [note, setNote] = useState('');
+  const { busy, problem, send } = useSending();
+  const noteField = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (asking) noteField.current?.focus();
+  }, [asking]);
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    const done = await send(async (idempotencyKey) => {
+      const body = note.trim() === '' ? {} : { note: note.trim() };
+      await call(`/warnings/${warning.id}/acknowledgement`, { method: 'POST', body, idempotencyKey });
+    });
+    if (done) onDone();
+  };
+
+  if (!asking) {
+    return (
+      <button
+        type="button"
+        aria-label={words.warnings.acknowledgeTitle(warning.headline)}
+        onClick={() => setAsking(true)}
+      >
+        {words.warnings.acknowledge}
+      </button>
+    );
+  }
+  return (
+    <form class="inline-form" onSubmit={submit}>
+      {problem !== null && <Failure problem={problem} />}
+      <Field label={words.warnings.note}>
+        {(ids) => (
+          <input
+            {...ids}
+            ref={noteField}
+            type="text"
+            maxLength={10_000}
+            value={note}
+            onInput={(event) => setNote(event.currentTarget.value)}
+          />
+        )}
+      </Field>
+      <div class="actions">
+        <button type="submit" class="main-action" disabled={busy}>
+          {busy ? words.warnings.saving : words.warnings.save}
+        </button>
+        <button type="button" onClick={() => setAsking(false)}>
+          {words.warnings.cancel}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,115 @@
+import { useCallback, useId, useState } from 'preact/hooks';
+import type { Direction, MeasureTitle, Room } from '../api/types.ts';
+import type { TrendScale } from '../charts/trendSpec.ts';
+import { Field } from '../components/Field.tsx';
+import { words } from '../words.ts';
+import { SideTrend } from './SideTrend.tsx';
+
+/** A measure of the whole stroke, the same whichever side is asked for. */
+const OF_WHOLE_STROKE = 'lagS';
+
+interface ChoiceProps<Value extends string> {
+  readonly label: string;
+  readonly options: readonly (readonly [Value, string])[];
+  readonly value: Value;
+  readonly onChange: (value: Value) => void;
+}
+
+/** A few options side by side, one of them taken. */
+function Choice<Value extends string>({ label, options, value, onChange }: ChoiceProps<Value>) {
+  const name = useId();
+  return (
+    <fieldset class="choice">
+      <legend>{label}</legend>
+      {options.map(([option, text]) => (
+        <label key={option}>
+          <input
+            type="radio"
+            name={name}
+            value={option}
+            checked={option === value}
+            onChange={() => onChange(option)}
+          />
+          <span>{text}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+interface SectionProps {
+  readonly room: Room;
+  readonly measures: readonly MeasureTitle[];
+  readonly version: string;
+}
+
+/** A measure's course, side by side for the sides of the room, on one scale. */
+export function TrendSection({ room, measures, version }: SectionProps) {
+  const [name, setName] = useState('runningAmps');
+  const [direction, setDirection] = useState<Direction>('extend');
+  const [scale, setScale] = useState<TrendScale>('adjusted');
+  const [extents, setExtents] = useState<Readonly<Record<string, readonly [number, number]>>>({});
+  const measure = measures.find((m) => m.name === name) ?? measures[0];
+  const sides = measure.name === OF_WHOLE_STROKE ? [null] : room.sides;
+  const shown = `${measure.name}/${direction}/${scale}`;
+  const report = useCallback((key: string, extent: readonly [number, number]) => {
+    setExtents((held) =>
+      held[key]?.[0] === extent[0] && held[key]?.[1] === extent[1] ? held : { ...held, [key]: extent },
+    );
+  }, []);
+  const reported = sides.flatMap((side) => extents[`${shown}/${side}`] ?? []);
+  const extent: readonly [number, number] | null =
+    reported.length === 0 ? null : [Math.min(...reported), Math.max(...reported)];
+  return (
+    <section aria-labelledby="trend">
+      <h2 id="trend">{words.trend.title}</h2>
+      <div class="controls">
+        <Field label={words.trend.measure}>
+          {(ids) => (
+            <select {...ids} value={measure.name} onChange={(event) => setName(event.currentTarget.value)}>
+              {measures.map((m) => (
+                <option key={m.name} value={m.name}>
+                  {m.title}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Choice
+          label={words.trend.direction}
+          options={[
+            ['extend', words.trend.directions.extend],
+            ['retract', words.trend.directions.retract],
+          ]}
+          value={direction}
+          onChange={setDirection}
+        />
+        <Choice
+          label={words.trend.scale}
+          options={[
+            ['adjusted', words.trend.adjusted],
+            ['measured', words.trend.asMeasured],
+          ]}
+          value={scale}
+          onChange={setScale}
+        />
+      </div>
+      <div class="pair">
+        {sides.map((side) => (
+          <SideTrend
+            key={`${shown}/${side}`}
+            room={room}
+            measure={measure}
+            direction={direction}
+            side={side}
+            scale={scale}
+            version={version}
+            extent={extent}
+            report={report}
+            reportAs={`${shown}/${side}`}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}

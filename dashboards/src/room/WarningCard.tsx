@@ -1,0 +1,99 @@
+import { useId } from 'preact/hooks';
+import type { Room, Warning } from '../api/types.ts';
+import { Moment } from '../components/Moment.tsx';
+import { VerdictSign } from '../components/VerdictSign.tsx';
+import { placeText, whenText } from '../format.ts';
+import { words } from '../words.ts';
+import { Acknowledge } from './Acknowledge.tsx';
+import { evidenceLines } from './evidence.ts';
+
+interface WarningProps {
+  readonly warning: Warning;
+  readonly room: Room;
+  /** Given while the warning may be acknowledged. */
+  readonly onAcknowledged?: () => void;
+}
+
+function aboutLines(warning: Warning, room: Room): [string, string][] {
+  const lines: [string, string | null][] = [
+    [words.warnings.side, warning.side],
+    [words.warnings.direction, warning.direction === null ? null : words.directions[warning.direction]],
+    [words.warnings.place, warning.position === null ? null : placeText(warning.position, room.travelMetres)],
+    [words.warnings.pattern, warning.pattern === null ? null : words.warnings.patterns[warning.pattern]],
+  ];
+  return lines.flatMap(([label, value]) => (value === null ? [] : [[label, value]]));
+}
+
+/** The cautions stand before the checks on a phone and beside them on a wide screen, never after. */
+function Advice({ warning }: { readonly warning: Warning }) {
+  return (
+    <div class="advice">
+      {warning.cautions.length > 0 && (
+        <div class="cautions">
+          <h4>{words.warnings.before}</h4>
+          <ul>
+            {warning.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {warning.checks.length > 0 && (
+        <div>
+          <h4>{words.warnings.checks}</h4>
+          <ol>
+            {warning.checks.map((check) => (
+              <li key={check}>{check}</li>
+            ))}
+          </ol>
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What is wrong: seen, evidence, cautions, checks, in this order. */
+export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
+  const id = useId();
+  const lines = [...aboutLines(warning, room), ...evidenceLines(warning.evidence)];
+  return (
+    <article class={`warning warning-${warning.severity}`} aria-labelledby={id}>
+      <p class="warning-kind">
+        <VerdictSign verdict={warning.severity} />
+        <strong>{words.warnings.severities[warning.severity]}</strong> · {words.warnings.kinds[warning.kind]}
+      </p>
+      <h3 id={id} dir="auto">
+        {warning.headline}
+      </h3>
+      <p class="about">
+        {words.warnings.since} <Moment at={warning.openedAt} /> ·{' '}
+        <a href={`/strokes/${warning.firstStrokeId}`}>{words.warnings.first}</a> ·{' '}
+        <a href={`/strokes/${warning.latestStrokeId}`}>{words.warnings.latest}</a>
+      </p>
+      {warning.clearedAt !== null && (
+        <p class="about">{words.warnings.cleared(whenText(warning.clearedAt))}</p>
+      )}
+      {warning.acknowledgement !== null && (
+        <p class="about" dir="auto">
+          {words.warnings.seenBy(warning.acknowledgement.by, whenText(warning.acknowledgement.at))}
+          {warning.acknowledgement.note !== null && `: ${warning.acknowledgement.note}`}
+        </p>
+      )}
+      {lines.length > 0 && (
+        <>
+          <h4>{words.warnings.seen}</h4>
+          <dl class="facts">
+            {lines.map(([label, value]) => (
+              <div key={label}>
+                <dt>{label}</dt>
+                <dd dir="auto">{value}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
+      {warning.state !== 'cleared' && <Advice warning={warning} />}
+      {onAcknowledged !== undefined && <Acknowledge warning={warning} onDone={onAcknowledged} />}
+    </article>
+  );
+}

@@ -1,0 +1,43 @@
+import { percent, plainNumber, quantity } from '../format.ts';
+import { words } from '../words.ts';
+
+/** Names of quantities end in their unit (`runningAmps`, `lagS`): the ending tells how to write the value. */
+const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [
+  ['Amps', (value) => quantity(value, 'A')],
+  ['Volts', (value) => quantity(value, 'V')],
+  ['Percent', (value) => percent(value / 100)],
+  ['Share', percent],
+  ['Ratio', percent],
+  ['Position', percent],
+  ['Metres', (value) => quantity(value, 'm')],
+  ['S', (value) => quantity(value, words.units.seconds)],
+  ['C', (value) => quantity(value, '°C')],
+  ['J', (value) => quantity(value, 'J')],
+];
+
+/** `lowestRunningAmps` reads "Lowest running". */
+function spaced(name: string): string {
+  const apart = name
+    .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
+    .toLowerCase()
+    .trim();
+  return apart.charAt(0).toUpperCase() + apart.slice(1);
+}
+
+function valueText(value: unknown): string | null {
+  if (typeof value === 'number') return Number.isInteger(value) ? String(value) : plainNumber(value);
+  if (typeof value === 'boolean') return value ? words.evidence.yes : words.evidence.no;
+  return typeof value === 'string' && value !== '' ? value : null;
+}
+
+/** A warning's evidence as label and value; nested values are for machines and are left out. */
+export function evidenceLines(evidence: Readonly<Record<string, unknown>>): [string, string][] {
+  return Object.entries(evidence).flatMap(([name, value]): [string, string][] => {
+    const ending = ENDINGS.find(([end]) => name.endsWith(end) && name.length > end.length);
+    if (typeof value === 'number' && ending !== undefined) {
+      return [[spaced(name.slice(0, -ending[0].length)), ending[1](value)]];
+    }
+    const text = valueText(value);
+    return text === null ? [] : [[spaced(name), text]];
+  });
+}

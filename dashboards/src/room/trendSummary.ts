@@ -1,0 +1,21 @@
+import type { Trend } from '../api/types.ts';
+import { shownValue, type TrendScale } from '../charts/trendSpec.ts';
+import { dayText, quantity } from '../format.ts';
+import { words } from '../words.ts';
+
+/** What the picture of a trend shows, in sentences. */
+export function trendSummary(trend: Trend, unit: string, scale: TrendScale): string {
+  const { points, limits } = trend;
+  const first = points[0];
+  const last = points[points.length - 1];
+  const say = words.trend.summary;
+  const sentences = [
+    say.span(points.length, dayText(first.at), dayText(last.at)),
+    say.latest(quantity(shownValue(last, scale), unit)),
+  ];
+  if (limits === null) return [...sentences, say.noBand].join(' ');
+  if (scale === 'adjusted') {
+    sentences.push(say.band(quantity(limits.lower, unit), quantity(limits.upper, unit)));
+  }
+  return [...sentences, say.beyond(points.filter((p) => p.beyond === true).length)].join(' ');
+}

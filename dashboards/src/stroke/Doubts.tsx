@@ -1,0 +1,28 @@
+import type { DoneAnalysis } from '../api/types.ts';
+import { words } from '../words.ts';
+
+/** The service names its doubts by a word that may be newer than this page. */
+function doubtTitle(doubt: string): string {
+  const known: Readonly<Record<string, string>> = words.stroke.doubtKinds;
+  return known[doubt] ?? doubt;
+}
+
+export function Doubts({ doubts }: { readonly doubts: DoneAnalysis['doubts'] }) {
+  if (doubts.length === 0) return null;
+  return (
+    <section class="note" aria-labelledby="doubts">
+      <h2 id="doubts">{words.stroke.doubts}</h2>
+      <ul>
+        {doubts.map((doubt) => (
+          <li key={`${doubt.side}/${doubt.doubt}`} dir="auto">
+            <strong>
+              {doubtTitle(doubt.doubt)}, {doubt.side}
+            </strong>
+            {': '}
+            {doubt.detail}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

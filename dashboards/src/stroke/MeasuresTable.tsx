@@ -1,0 +1,84 @@
+import type { DoneAnalysis, MeasureTitle, SideMeasures, Stroke } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { Scroll } from '../components/Scroll.tsx';
+import { Loaded } from '../components/states.tsx';
+import { quantity } from '../format.ts';
+import { words } from '../words.ts';
+
+interface MeasuresProps {
+  readonly stroke: Stroke;
+  readonly analysis: DoneAnalysis;
+  readonly sides: readonly string[];
+}
+
+/** The value of a measure as the service names it; null where this side has none, or not as a number. */
+function numberOf(measures: SideMeasures | undefined, name: string): number | null {
+  const value = Object.entries(measures ?? {}).find(([key]) => key === name)?.[1];
+  return typeof value === 'number' ? value : null;
+}
+
+function Remarks({ stroke, analysis, sides }: MeasuresProps) {
+  const say = words.stroke;
+  const lag = analysis.lagS === null ? null : quantity(analysis.lagS, words.units.seconds);
+  return (
+    <ul class="remarks">
+      {lag !== null && sides.length > 1 && <li>{say.lag(lag, sides[sides.length - 1])}</li>}
+      {analysis.supplyVolts !== null && (
+        <li>
+          {say.supply}: {quantity(analysis.supplyVolts, 'V')}
+        </li>
+      )}
+      {stroke.ambientC !== null && (
+        <li>
+          {say.ambient}: {quantity(stroke.ambientC, '°C')}
+        </li>
+      )}
+      <li>{analysis.positionBy === 'speed' ? say.bySpeed : say.byTime}</li>
+    </ul>
+  );
+}
+
+export function MeasuresTable(props: MeasuresProps) {
+  const { analysis, sides } = props;
+  const titles = useLoad<readonly MeasureTitle[]>('/measures');
+  const cell = (name: string, side: string) =>
+    name === 'share' ? (analysis.share?.[side] ?? null) : numberOf(analysis.sides[side], name);
+  return (
+    <section aria-labelledby="measures">
+      <h2 id="measures">{words.stroke.measures}</h2>
+      <Loaded load={titles}>
+        {(measures) => (
+          <Scroll label={words.stroke.measures}>
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">{words.stroke.measure}</th>
+                  {sides.map((side) => (
+                    <th key={side} scope="col" class="number" dir="auto">
+                      {side}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+              <tbody>
+                {measures
+                  .filter((measure) => sides.some((side) => cell(measure.name, side) !== null))
+                  .map((measure) => (
+                    <tr key={measure.name}>
+                      <th scope="row">{measure.title}</th>
+                      {sides.map((side) => (
+                        <td key={side} class="number">
+                          {quantity(cell(measure.name, side), measure.unit)}
+                        </td>
+                      ))}
+                    </tr>
+                  ))}
+              </tbody>
+            </table>
+          </Scroll>
+        )}
+      </Loaded>
+      <Remarks {...props} />
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+import { useCallback, useMemo } from 'preact/hooks';
+import type { DoneAnalysis, Stroke, Trace } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { Chart } from '../charts/Chart.tsx';
+import { LineKey, PhaseKey, SupplyKey } from '../charts/keys.tsx';
+import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
+import type { ChartTheme } from '../charts/theme.ts';
+import { timeSpec } from '../charts/timeSpec.ts';
+import type { NumberedMark } from '../charts/travelSpec.ts';
+import { Loaded } from '../components/states.tsx';
+import { quantity } from '../format.ts';
+import { words } from '../words.ts';
+import { PhasesTable } from './PhasesTable.tsx';
+import { sideLines, supplyLine, type TraceLine } from './traceLines.ts';
+
+const HEIGHT_PX = 300;
+
+interface TimeProps {
+  readonly stroke: Stroke;
+  readonly sides: readonly string[];
+  readonly analysis: DoneAnalysis | null;
+  readonly marks: readonly NumberedMark[];
+}
+
+function lineSummary(line: TraceLine): string {
+  const peak = line.values.reduce<number>((high, amps) => Math.max(high, amps ?? high), 0);
+  const runS = line.seconds[line.seconds.length - 1] - line.seconds[0];
+  return words.stroke.timeSummary(line.name, quantity(runS, words.units.seconds), quantity(peak, 'A'));
+}
+
+function PhaseKeys({ analysis }: { readonly analysis: DoneAnalysis }) {
+  const say = words.stroke.phases;
+  const phases = Object.values(analysis.sides).map((side) => side.phases);
+  return (
+    <>
+      <PhaseKey text={say.inrush} phase="inrush" />
+      <PhaseKey text={say.running} phase="running" />
+      {phases.some((p) => p.endStopStartS !== null) && <PhaseKey text={say.endStop} phase="end-stop" />}
+      {phases.some((p) => p.pauses.length > 0) && <PhaseKey text={say.pause} phase="pause" />}
+    </>
+  );
+}
+
+function TracePicture({
+  trace,
+  sides,
+  analysis,
+  marks,
+}: Omit<TimeProps, 'stroke'> & { readonly trace: Trace }) {
+  const lines = useMemo(() => sideLines(trace), [trace]);
+  const supply = useMemo(() => supplyLine(trace), [trace]);
+  const spec = useCallback(
+    (theme: ChartTheme, library: PlotLibrary) =>
+      timeSpec({ sides, lines, supply, analysis, marks }, theme, library),
+    // Sides and marks follow from these.
+    [lines, supply, analysis],
+  );
+  return (
+    <Chart
+      level={2}
+      title={words.stroke.time}
+      summary={lines.map(lineSummary).join(' ')}
+      keys={
+        <>
+          {lines.map((line) => (
+            <LineKey key={line.name} text={line.name} side={Math.max(0, sides.indexOf(line.name))} />
+          ))}
+          {supply !== null && <SupplyKey text={words.stroke.volts} />}
+          {analysis !== null && <PhaseKeys analysis={analysis} />}
+        </>
+      }
+      picture={
+        <>
+          <Plot spec={spec} heightPx={HEIGHT_PX} readout={() => words.stroke.timeAxis} />
+          {lines.some((line) => line.flipped) && <p class="about">{words.stroke.flipped}</p>}
+        </>
+      }
+      table={
+        analysis === null ? <p>{words.stroke.noPhases}</p> : <PhasesTable analysis={analysis} sides={sides} />
+      }
+    />
+  );
+}
+
+/** What was recorded, second by second. Fetched after the rest: it is by far the largest answer. */
+export function TimeChart({ stroke, sides, analysis, marks }: TimeProps) {
+  const trace = useLoad<Trace>(`/strokes/${stroke.id}/trace`);
+  return (
+    <section>
+      <Loaded load={trace}>
+        {(value) => <TracePicture trace={value} sides={sides} analysis={analysis} marks={marks} />}
+      </Loaded>
+    </section>
+  );
+}
