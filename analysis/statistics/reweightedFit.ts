@@ -1,0 +1,134 @@
+import { median } from './median.ts';
+import { invertSymmetric } from './solveSymmetric.ts';
+
+/** A Gaussian prior on the coefficients, each by itself. An infinite standard deviation says nothing. */
+export interface CoefficientPrior {
+  readonly means: ArrayLike<number>;
+  readonly standardDeviations: ArrayLike<number>;
+}
+
+export interface ReweightedFitOptions {
+  /** Residuals beyond `k` scales count less, in proportion. Infinite: every one counts fully. */
+  readonly k: number;
+  readonly prior: CoefficientPrior;
+  /** Turns the residuals and the number of coefficients that the data themselves settle into a noise scale. */
+  readonly scaleOf: (residuals: Float64Array, effectiveParameters: number) => number;
+  /** Stops once no residual changes by more than this part of the scale. */
+  readonly tolerance: number;
+  readonly maximumSteps: number;
+}
+
+export interface ReweightedFit {
+  readonly coefficients: Float64Array;
+  /** Inverse of (X'WX + scale² / prior variance), row after row: times scale² it is the posterior covariance. */
+  readonly unscaledCovariance: Float64Array;
+  readonly scale: number;
+  readonly weights: Float64Array;
+  readonly residuals: Float64Array;
+  /** Trace of the weighted hat matrix: how many coefficients the data, rather than the prior, settle. */
+  readonly effectiveParameters: number;
+  readonly converged: boolean;
+}
+
+/**
+ * Iteratively reweighted least squares with Huber's weights: the loop under `huberRegression` and
+ * `shrunkRegression`. `rows` holds one array of regressors per observation; no intercept is added. Null where the
+ * coefficients are not determined. RangeError where lengths differ.
+ *
+ * Source: P. J. Huber (1981), Robust Statistics, sections 7.7 and 7.8; the prior enters as D. V. Lindley,
+ * A. F. M. Smith (1972), Bayes estimates for the linear model.
+ */
+export function reweightedFit(
+  rows: readonly ArrayLike<number>[],
+  responses: ArrayLike<number>,
+  options: ReweightedFitOptions,
+): ReweightedFit | null {
+  const n = rows.length;
+  const size = options.prior.means.length;
+  if (responses.length !== n) throw new RangeError(`${n} rows but ${responses.length} responses`);
+  if (options.prior.standardDeviations.length !== size || rows.some((row) => row.length !== size)) {
+    throw new RangeError(`every row and the prior must hold ${size} values`);
+  }
+  if (n === 0 || size === 0) return null;
+  const weights = new Float64Array(n).fill(1);
+  let scale = Number.NaN;
+  let residuals: Float64Array | null = null;
+  for (let step = 1; ; step++) {
+    const noise = Number.isNaN(scale) ? firstNoise(responses, options) : scale;
+    const solved = solve(rows, responses, weights, noise, options.prior);
+    if (solved === null) return null;
+    const next = residualsOf(rows, responses, solved.coefficients);
+    const previousScale = scale;
+    scale = options.scaleOf(next, solved.effectiveParameters);
+    const moved = residuals === null ? Infinity : largestMove(next, residuals, previousScale, scale);
+    residuals = next;
+    const converged = scale === 0 || moved <= options.tolerance * scale;
+    if (converged || step >= options.maximumSteps) {
+      return { ...solved, scale, weights, residuals, converged };
+    }
+    for (let i = 0; i < n; i++) weights[i] = Math.min(1, (options.k * scale) / Math.abs(residuals[i]));
+  }
+}
+
+/** There is no scale before the first fit: take the noise to be as wide as the responses are. */
+function firstNoise(responses: ArrayLike<number>, options: ReweightedFitOptions): number {
+  const values = Float64Array.from(responses);
+  const centre = median(values);
+  const spread = options.scaleOf(
+    values.map((value) => value - centre),
+    0,
+  );
+  // Where they are all alike, any small width will do, but none at all would switch the prior off.
+  return spread > 0 ? spread : 1e-6 * (Math.abs(centre) || 1);
+}
+
+function largestMove(next: Float64Array, previous: Float64Array, previousScale: number, scale: number) {
+  let moved = Math.abs(scale - previousScale);
+  for (let i = 0; i < next.length; i++) moved = Math.max(moved, Math.abs(next[i] - previous[i]));
+  return moved;
+}
+
+function residualsOf(rows: readonly ArrayLike<number>[], y: ArrayLike<number>, coefficients: Float64Array) {
+  return Float64Array.from(rows, (row, i) => {
+    let fitted = 0;
+    for (let j = 0; j < coefficients.length; j++) fitted += row[j] * coefficients[j];
+    return y[i] - fitted;
+  });
+}
+
+function solve(
+  rows: readonly ArrayLike<number>[],
+  y: ArrayLike<number>,
+  weights: Float64Array,
+  scale: number,
+  prior: CoefficientPrior,
+) {
+  const size = prior.means.length;
+  const normal = new Float64Array(size * size);
+  const right = new Float64Array(size);
+  for (let i = 0; i < rows.length; i++) {
+    for (let a = 0; a < size; a++) {
+      const weighted = weights[i] * rows[i][a];
+      right[a] += weighted * y[i];
+      for (let b = 0; b <= a; b++) normal[a * size + b] += weighted * rows[i][b];
+    }
+  }
+  for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) normal[b * size + a] = normal[a * size + b];
+  const withPrior = normal.slice();
+  for (let a = 0; a < size; a++) {
+    const pull = (scale / prior.standardDeviations[a]) ** 2;
+    withPrior[a * size + a] += pull;
+    right[a] += pull === 0 ? 0 : pull * prior.means[a];
+  }
+  const inverse = invertSymmetric(withPrior, size);
+  if (inverse === null) return null;
+  const coefficients = new Float64Array(size);
+  let effectiveParameters = 0;
+  for (let a = 0; a < size; a++) {
+    for (let b = 0; b < size; b++) {
+      coefficients[a] += inverse[a * size + b] * right[b];
+      effectiveParameters += inverse[a * size + b] * normal[b * size + a];
+    }
+  }
+  return { coefficients, unscaledCovariance: inverse, effectiveParameters };
+}

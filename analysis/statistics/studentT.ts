@@ -1,0 +1,71 @@
+import { findPositiveRoot } from './findRoot.ts';
+import { incompleteBeta } from './incompleteBeta.ts';
+import { logGamma } from './logGamma.ts';
+import { normalUpperTail } from './normalDistribution.ts';
+import { normalUpperQuantile } from './normalQuantile.ts';
+
+/** Share of Student's t distribution below `t`, by `degreesOfFreedom` above 0 (infinite: the normal one). */
+export function studentT(t: number, degreesOfFreedom: number): number {
+  return studentTUpperTail(-t, degreesOfFreedom);
+}
+
+/**
+ * Share of Student's t distribution above `t`, to 1e-12 relative in both tails. RangeError unless the degrees of
+ * freedom are above 0; infinitely many give the normal distribution.
+ *
+ * Source: M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions, 26.7.1 and 26.5.27.
+ */
+export function studentTUpperTail(t: number, degreesOfFreedom: number): number {
+  check(degreesOfFreedom);
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalUpperTail(t);
+  const square = t * t;
+  const inside = square / (degreesOfFreedom + square);
+  const half = degreesOfFreedom / 2;
+  const beyond =
+    t === 0 ? 1 : incompleteBeta(half, 0.5, degreesOfFreedom / (degreesOfFreedom + square), inside);
+  return t >= 0 ? beyond / 2 : 1 - beyond / 2;
+}
+
+/** Density of Student's t distribution at `t`. */
+export function studentTDensity(t: number, degreesOfFreedom: number): number {
+  check(degreesOfFreedom);
+  const front = logGamma((degreesOfFreedom + 1) / 2) - logGamma(degreesOfFreedom / 2);
+  const spread = 0.5 * Math.log(degreesOfFreedom * Math.PI);
+  return Math.exp(front - spread - ((degreesOfFreedom + 1) / 2) * Math.log1p((t * t) / degreesOfFreedom));
+}
+
+/** The t below which the distribution holds `probability`; infinite at 0 and 1, RangeError outside. */
+export function studentTQuantile(probability: number, degreesOfFreedom: number): number {
+  return probability < 0.5
+    ? -studentTUpperQuantile(probability, degreesOfFreedom)
+    : studentTUpperQuantile(1 - probability, degreesOfFreedom);
+}
+
+/** The t above which the distribution holds `probability`, however small, to 1e-12 relative. */
+export function studentTUpperQuantile(probability: number, degreesOfFreedom: number): number {
+  check(degreesOfFreedom);
+  if (!(probability >= 0 && probability <= 1)) {
+    throw new RangeError(`a probability lies between 0 and 1, not ${probability}`);
+  }
+  if (probability > 0.5) return -studentTUpperQuantile(1 - probability, degreesOfFreedom);
+  if (probability === 0) return Number.POSITIVE_INFINITY;
+  if (probability === 0.5) return 0;
+  const start = normalUpperQuantile(probability);
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return start;
+  return findPositiveRoot((t) => Math.log(studentTUpperTail(t, degreesOfFreedom) / probability), start);
+}
+
+/**
+ * The normal score that is as unlikely as `t`: same tail probability. A value measured in units of an estimated
+ * standard deviation is turned into one that limits for known sigma fit.
+ */
+export function normalScoreOfT(t: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return t;
+  const score = normalUpperQuantile(studentTUpperTail(Math.abs(t), degreesOfFreedom));
+  return t < 0 ? -score : score;
+}
+
+function check(degreesOfFreedom: number): void {
+  if (!(degreesOfFreedom > 0))
+    throw new RangeError(`degrees of freedom lie above 0, not ${degreesOfFreedom}`);
+}
