@@ -14,6 +14,7 @@ const finePercentFormat = new Intl.NumberFormat(undefined, { style: 'percent', m
 
 export const whenText = (at: string | number): string => whenFormat.format(new Date(at));
 export const dayText = (at: string | number): string => dayFormat.format(new Date(at));
+export const finePercent = (part: number): string => finePercentFormat.format(part);
 export const percent = (part: number): string => percentFormat.format(part);
 
 /** "3 hours ago", in the largest unit that gives at least one. */
@@ -45,7 +46,7 @@ export function plainNumber(value: number): string {
 /** A measured value with its unit; a unit of `1` is a proportion. */
 export function quantity(value: number | null | undefined, unit: string): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return words.none;
-  if (unit === '1') return finePercentFormat.format(value);
+  if (unit === '1') return finePercent(value);
   return `${plainNumber(value)}\u00a0${unit}`;
 }
 

@@ -144,6 +144,7 @@ export const words = {
     bothSides: 'Both sides together',
     asMeasured: 'as measured',
     adjusted: 'brought to 12.6 V and 20 °C',
+    point: (how: string) => `a stroke, ${how}`,
     scale: 'Values',
     empty: 'No stroke in this direction yet.',
     normal: 'normal band',
@@ -184,7 +185,6 @@ export const words = {
     empty: 'No stroke has come in yet.',
     caption: 'Newest first',
     when: 'When',
-    direction: 'Direction',
     running: (side: string) => `Running, ${side}`,
     duration: 'Time',
     marks: 'Marks',
@@ -260,7 +260,8 @@ export const words = {
     measures: 'Measures',
     measure: 'Measure',
     share: 'Share of the load',
-    lag: (s: string, last: string) => `The ${last} side came to its end ${s} after the first.`,
+    lag: (s: string, late: string, early: string) =>
+      `The ${late} side came to its end ${s} after the ${early} side.`,
     supply: 'Mean supply while running',
     ambient: 'Temperature outside',
     doubts: 'Why to read this with care',
@@ -274,9 +275,9 @@ export const words = {
       reversed: 'Reversed',
     },
     travelSummary: (side: string, median: string, peak: string, place: string) =>
-      `${side}: ${median} in the middle of the values, highest ${peak} at ${place}.`,
+      `${side}: mostly about ${median}, highest ${peak} at ${place} of the travel.`,
     timeSummary: (side: string, seconds: string, peak: string) =>
-      `${side}: ran for ${seconds}, peak ${peak}.`,
+      `${side}: recorded for ${seconds}, peak ${peak}.`,
     setAside: {
       title: 'Set aside',
       explain: 'A stroke that is set aside is kept, but counts neither for the normal nor for warnings.',

@@ -1,5 +1,5 @@
 import type uPlot from 'uplot';
-import { plainNumber } from '../format.ts';
+import { finePercent, plainNumber } from '../format.ts';
 import type { ChartTheme } from './theme.ts';
 
 const FONT = '12px system-ui, sans-serif';
@@ -11,14 +11,16 @@ const month = new Intl.DateTimeFormat(undefined, { month: 'short', year: 'numeri
 
 /** Labels in the reader's own way of writing dates, as fine as the steps between them. */
 function timeLabels(_: uPlot, splits: number[], _axis: number, _space: number, stepS: number): string[] {
-  const format = stepS < DAY_S ? clock : stepS < 27 * DAY_S ? day : month;
+  const format = stepS < DAY_S ? clock : stepS < 30 * DAY_S ? day : month;
   return splits.map((at) => format.format(at * 1000));
 }
 
 /** A year at 10,000 strokes or a minute at two: only the steps that `timeLabels` can tell apart. */
-const TIME_STEPS_S = [60, 300, 900, 3600, 10_800, 21_600, 43_200, 1, 2, 3, 7, 14, 28, 91, 182, 365, 730].map(
-  (step, i) => (i < 7 ? step : step * DAY_S),
-);
+const TIME_STEPS_S = [
+  ...[60, 300, 900, 3600, 10_800, 21_600, 43_200],
+  // The library counts steps of 30 days and more in months, those of 365 and more in years.
+  ...[1, 2, 3, 7, 14, 30, 60, 90, 120, 180, 365, 730, 1825].map((days) => days * DAY_S),
+];
 
 function look(theme: ChartTheme): uPlot.Axis {
   return {
@@ -37,8 +39,9 @@ export function numberAxis(theme: ChartTheme, label: (value: number) => string =
   return { ...look(theme), values: (_, splits) => splits.map(label) };
 }
 
-/** An upright axis as wide as its widest label needs. */
-export function uprightAxis(theme: ChartTheme, label: (value: number) => string = tickNumber): uPlot.Axis {
+/** An upright axis as wide as its widest label needs; the unit stands at every label. */
+export function uprightAxis(theme: ChartTheme, unit: string): uPlot.Axis {
+  const label = unit === '1' ? finePercent : (value: number) => `${tickNumber(value)} ${unit}`;
   return {
     ...numberAxis(theme, label),
     size: (_, labels) => 18 + 7 * Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length)),

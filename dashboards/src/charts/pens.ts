@@ -10,6 +10,8 @@ export function inside(u: uPlot, paint: (pen: CanvasRenderingContext2D) => void)
   u.ctx.beginPath();
   u.ctx.rect(left, top, width, height);
   u.ctx.clip();
+  // The library leaves the dash of its last line in the pen.
+  u.ctx.setLineDash([]);
   paint(u.ctx);
   u.ctx.restore();
 }

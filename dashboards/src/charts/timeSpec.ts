@@ -50,6 +50,7 @@ function drawLane(u: uPlot, lane: number, of: readonly Stretch[], colour: string
   pen.beginPath();
   pen.rect(left, y - 1, width, height + 2);
   pen.clip();
+  pen.setLineDash([]);
   for (const stretch of of) {
     const x = u.valToPos(stretch.fromS, 'x', true);
     const wide = u.valToPos(stretch.toS, 'x', true) - x;
@@ -68,6 +69,12 @@ function drawLane(u: uPlot, lane: number, of: readonly Stretch[], colour: string
   pen.restore();
 }
 
+/** Keeps the supply in the upper third, clear of the running currents. */
+const upperThird: uPlot.Range.Function = (_, min, max) => {
+  const span = Math.max(1, max - min);
+  return [max - span * 3.2, max + span * 0.1];
+};
+
 /** What the sensors recorded, over time, with each side's phases above and its marks on its line. */
 export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotLibrary): PlotSpec {
   const { sides, lines, supply, analysis, marks } = picture;
@@ -85,13 +92,13 @@ export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotL
     data: library.join(tables),
     options: {
       padding: [8 + LANE_PX * lanes.length, null, null, null],
-      scales: { x: { time: false }, y: { range: markedRange }, volts: {} },
+      scales: { x: { time: false }, y: { range: markedRange }, volts: { range: upperThird } },
       axes: [
-        numberAxis(theme, tickNumber),
-        uprightAxis(theme),
+        numberAxis(theme, (seconds) => `${tickNumber(seconds)} ${words.units.seconds}`),
+        uprightAxis(theme, 'A'),
         ...(supply === null
           ? []
-          : [{ ...uprightAxis(theme), scale: 'volts', side: 1 as const, grid: { show: false } }]),
+          : [{ ...uprightAxis(theme, 'V'), scale: 'volts', side: 1 as const, grid: { show: false } }]),
       ],
       cursor: { y: false, drag: { x: true, y: false } },
       series: [

@@ -74,7 +74,7 @@ export function travelSpec(
         },
         y: { range: (u, min, max) => markedRange(u, min, Math.max(max, top), 'y') },
       },
-      axes: [numberAxis(theme, percent), uprightAxis(theme)],
+      axes: [numberAxis(theme, percent), uprightAxis(theme, 'A')],
       cursor: { y: false, drag: { x: true, y: false } },
       series: [
         {},

@@ -25,6 +25,24 @@ export function trendExtent(trend: Trend, scale: TrendScale): readonly [number, 
   );
 }
 
+/** The normal band, under everything else and over the whole width: it holds for what comes next, too. */
+function drawBand(u: uPlot, limits: Trend['limits'], theme: ChartTheme): void {
+  if (limits === null) return;
+  const { left, width } = u.bbox;
+  const at = (value: number) => u.valToPos(value, 'y', true);
+  inside(u, (pen) => {
+    pen.fillStyle = theme.band;
+    pen.fillRect(left, at(limits.upper), width, at(limits.lower) - at(limits.upper));
+    pen.strokeStyle = theme.soft;
+    pen.lineWidth = pixels(1);
+    pen.setLineDash([pixels(2), pixels(3)]);
+    pen.beginPath();
+    pen.moveTo(left, at(limits.centre));
+    pen.lineTo(left + width, at(limits.centre));
+    pen.stroke();
+  });
+}
+
 function drawPoints(u: uPlot, trend: Trend, scale: TrendScale, theme: ChartTheme, colour: string): void {
   const crowded = trend.points.length > u.bbox.width / pixels(4);
   inside(u, (pen) => {
@@ -81,12 +99,16 @@ interface TrendPicture {
   readonly trend: Trend;
   readonly scale: TrendScale;
   readonly sideIndex: number;
+  readonly unit: string;
   /** The same for all sides, so that they can be compared by eye. */
   readonly extent: readonly [number, number];
 }
 
 /** The picture of one side's trend: normal band, course, points, and work done. */
-export function trendSpec({ trend, scale, sideIndex, extent }: TrendPicture, theme: ChartTheme): PlotSpec {
+export function trendSpec(
+  { trend, scale, sideIndex, unit, extent }: TrendPicture,
+  theme: ChartTheme,
+): PlotSpec {
   const { colour } = lookOf(theme, sideIndex);
   const times = trend.points.map((p) => Date.parse(p.at) / 1000);
   const all = [...times, ...trend.services.map((s) => Date.parse(s.at) / 1000)];
@@ -94,17 +116,9 @@ export function trendSpec({ trend, scale, sideIndex, extent }: TrendPicture, the
   const last = all.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const spare = Math.max(3600, (last - first) * 0.03);
   const room = Math.max((extent[1] - extent[0]) * 0.12, Math.abs(extent[1]) * 0.02, 1e-6);
-  const band = scale === 'adjusted' ? trend.limits : null;
-  const flat = (value: number | undefined) => times.map(() => value ?? null);
-  const quiet: uPlot.Series = { points: { show: false }, stroke: theme.band, width: 1 };
+  const expected = trend.points.map((p) => (scale === 'measured' ? p.expected : null));
   return {
-    data: [
-      times,
-      trend.points.map((p) => shownValue(p, scale)),
-      flat(band?.upper),
-      flat(band?.lower),
-      band === null ? trend.points.map((p) => (scale === 'measured' ? p.expected : null)) : flat(band.centre),
-    ],
+    data: [times, trend.points.map((p) => shownValue(p, scale)), expected],
     options: {
       scales: {
         x: {
@@ -113,17 +127,15 @@ export function trendSpec({ trend, scale, sideIndex, extent }: TrendPicture, the
         },
         y: { range: () => [extent[0] - room, extent[1] + room] },
       },
-      axes: [timeAxis(theme), uprightAxis(theme)],
+      axes: [timeAxis(theme), uprightAxis(theme, unit)],
       cursor: { y: false, points: { size: 9 }, drag: { x: true, y: false } },
-      bands: [{ series: [2, 3], fill: theme.band }],
       series: [
         {},
         { stroke: colour, width: 1, points: { show: false } },
-        quiet,
-        quiet,
-        { ...quiet, stroke: theme.soft, dash: [2, 3] },
+        { stroke: theme.soft, width: 1, dash: [2, 3], points: { show: false } },
       ],
       hooks: {
+        drawClear: [(u) => scale === 'adjusted' && drawBand(u, trend.limits, theme)],
         draw: [
           (u) => {
             drawServices(u, trend, theme);

@@ -39,7 +39,9 @@ export function Shell({ children }: { readonly children: ComponentChildren }) {
         </a>
         {state === 'in' && (
           <nav aria-label={words.nav.label}>
-            <a href="/">{words.nav.coaches}</a>
+            <a class="nav-link" href="/">
+              {words.nav.coaches}
+            </a>
             {person !== null && (
               <span class="who" title={person.email}>
                 {person.name}

@@ -59,7 +59,7 @@ function RoomHere({ room }: { readonly room: Room }) {
       <Loaded load={measures}>
         {(titles) => <TrendSection room={room} measures={titles} version={version} />}
       </Loaded>
-      <div class="beside">
+      <div class="beside beside-list">
         <StrokesSection room={room} version={version} />
         <ServicesSection room={room} onChange={status.reload} />
       </div>

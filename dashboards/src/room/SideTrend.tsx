@@ -34,7 +34,11 @@ function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; si
   const say = words.trend;
   return (
     <>
-      <LineKey text={scale === 'adjusted' ? say.adjusted : say.asMeasured} side={sideIndex} solid />
+      <LineKey
+        text={say.point(scale === 'adjusted' ? say.adjusted : say.asMeasured)}
+        side={sideIndex}
+        solid
+      />
       {scale === 'adjusted' && trend.limits !== null && <BandKey text={say.normal} />}
       {scale === 'adjusted' && trend.limits !== null && <ExpectedKey text={say.centre} />}
       {scale === 'measured' && trend.points.some((p) => p.expected !== null) && (
@@ -50,14 +54,15 @@ function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; si
 function TrendChart(props: SideTrendProps & { readonly trend: Trend }) {
   const { trend, scale, side, room, measure, extent, report, reportAs } = props;
   const sideIndex = side === null ? 0 : room.sides.indexOf(side);
+  const { unit } = measure;
   const own = useMemo(() => trendExtent(trend, scale), [trend, scale]);
   const [low, high] = extent ?? own ?? [0, 1];
   useEffect(() => {
     if (own !== null) report(reportAs, own);
   }, [own, report, reportAs]);
   const spec = useCallback(
-    (theme: ChartTheme) => trendSpec({ trend, scale, sideIndex, extent: [low, high] }, theme),
-    [trend, scale, sideIndex, low, high],
+    (theme: ChartTheme) => trendSpec({ trend, scale, sideIndex, extent: [low, high], unit }, theme),
+    [trend, scale, sideIndex, low, high, unit],
   );
   const readout = (index: number | null) => {
     const point = index === null ? undefined : trend.points[index];

@@ -36,8 +36,8 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
         <a href={`/strokes/${stroke.id}`}>
           <Moment at={stroke.startedAt} />
         </a>
+        <span class="direction">{words.directions[direction]}</span>
       </th>
-      <td>{words.directions[direction]}</td>
       {sides.map((side) => (
         <td key={side} class="number">
           {quantity(done?.sides[side]?.runningAmps, 'A')}
@@ -69,7 +69,6 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
                 <thead>
                   <tr>
                     <th scope="col">{say.when}</th>
-                    <th scope="col">{say.direction}</th>
                     {room.sides.map((side) => (
                       <th key={side} scope="col" class="number" dir="auto">
                         {say.running(side)}

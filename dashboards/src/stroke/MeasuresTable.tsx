@@ -19,10 +19,13 @@ function numberOf(measures: SideMeasures | undefined, name: string): number | nu
 
 function Remarks({ stroke, analysis, sides }: MeasuresProps) {
   const say = words.stroke;
-  const lag = analysis.lagS === null ? null : quantity(analysis.lagS, words.units.seconds);
+  const ends = [sides[0], sides[sides.length - 1]];
+  const [early, late] = (analysis.lagS ?? 0) < 0 ? [ends[1], ends[0]] : ends;
   return (
     <ul class="remarks">
-      {lag !== null && sides.length > 1 && <li>{say.lag(lag, sides[sides.length - 1])}</li>}
+      {analysis.lagS !== null && sides.length > 1 && (
+        <li>{say.lag(quantity(Math.abs(analysis.lagS), words.units.seconds), late, early)}</li>
+      )}
       {analysis.supplyVolts !== null && (
         <li>
           {say.supply}: {quantity(analysis.supplyVolts, 'V')}
