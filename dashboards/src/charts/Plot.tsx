@@ -35,6 +35,8 @@ function draw(
   chart.hooks.setCursor = [...(chart.hooks.setCursor ?? []), (u) => pointed(u.cursor.idx ?? null)];
   const picked = () => {
     const { idx } = chart.cursor;
+    // A finger cannot aim at a point: there the table leads to the strokes.
+    if (!matchMedia('(hover: hover)').matches) return;
     if (chart.select.width === 0 && idx !== null && idx !== undefined) props.onPick?.(idx);
   };
   chart.over.addEventListener('click', picked);
@@ -87,7 +89,7 @@ export function Plot(props: PlotProps) {
     <>
       {library === null && <Waiting />}
       <div ref={place} class="plot" aria-hidden="true" />
-      <p class="readout" aria-hidden="true">
+      <p class={index === null ? 'readout readout-hint' : 'readout'} aria-hidden="true">
         {props.readout(index)}
       </p>
     </>

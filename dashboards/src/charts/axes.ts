@@ -32,11 +32,11 @@ function look(theme: ChartTheme): uPlot.Axis {
 }
 
 export function timeAxis(theme: ChartTheme): uPlot.Axis {
-  return { ...look(theme), space: 76, incrs: TIME_STEPS_S, values: timeLabels };
+  return { ...look(theme), size: 32, space: 76, incrs: TIME_STEPS_S, values: timeLabels };
 }
 
 export function numberAxis(theme: ChartTheme, label: (value: number) => string = plainNumber): uPlot.Axis {
-  return { ...look(theme), values: (_, splits) => splits.map(label) };
+  return { ...look(theme), size: 32, values: (_, splits) => splits.map(label) };
 }
 
 /** An upright axis as wide as its widest label needs; the unit stands at every label. */

@@ -11,19 +11,19 @@ import { words } from '../words.ts';
 const STROKES_AT_ONCE = 12;
 
 /** What should catch the eye about one stroke. */
-function remarks(stroke: Stroke): string {
+function remarks(stroke: Stroke): string[] {
   const say = words.strokes;
   const { analysis } = stroke;
-  if (analysis === null) return say.pending;
+  if (analysis === null) return [say.pending];
   const found: string[] = stroke.excluded ? [say.excluded] : [];
-  if (analysis.status === 'unusable') return [...found, say.unusable].join(', ');
+  if (analysis.status === 'unusable') return [...found, say.unusable];
   const sides = Object.values(analysis.sides);
   const spikes = sides.reduce((n, side) => n + side.spikes.length, 0);
   const dips = sides.reduce((n, side) => n + side.dips.length, 0);
   if (spikes > 0) found.push(say.spikes(spikes));
   if (dips > 0) found.push(say.dips(dips));
   if (analysis.doubts.length > 0) found.push(say.doubtful);
-  return found.join(', ');
+  return found;
 }
 
 function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides: readonly string[] }) {
@@ -36,7 +36,7 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
         <a href={`/strokes/${stroke.id}`}>
           <Moment at={stroke.startedAt} />
         </a>
-        <span class="direction">{words.directions[direction]}</span>
+        <span class="remarks">{[words.directions[direction], ...remarks(stroke)].join(words.joint)}</span>
       </th>
       {sides.map((side) => (
         <td key={side} class="number">
@@ -46,7 +46,6 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
       <td class="number">
         {quantity(durations.length === 0 ? null : Math.max(...durations), words.units.seconds)}
       </td>
-      <td>{remarks(stroke)}</td>
     </tr>
   );
 }
@@ -77,7 +76,6 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
                     <th scope="col" class="number">
                       {say.duration}
                     </th>
-                    <th scope="col">{say.marks}</th>
                   </tr>
                 </thead>
                 <tbody>

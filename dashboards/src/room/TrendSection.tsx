@@ -94,7 +94,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
           onChange={setScale}
         />
       </div>
-      <div class="pair">
+      <div class="pair trends">
         {sides.map((side) => (
           <SideTrend
             key={`${shown}/${side}`}

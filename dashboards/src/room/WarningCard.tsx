@@ -60,7 +60,8 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
     <article class={`warning warning-${warning.severity}`} aria-labelledby={id}>
       <p class="warning-kind">
         <VerdictSign verdict={warning.severity} />
-        <strong>{words.warnings.severities[warning.severity]}</strong> · {words.warnings.kinds[warning.kind]}
+        <strong>{words.warnings.severities[warning.severity]}</strong>
+        <span>{words.warnings.kinds[warning.kind]}</span>
       </p>
       <h3 id={id} dir="auto">
         {warning.headline}
