@@ -1,0 +1,94 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { addFleet, type Fleet, HOSTILE_NAME } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+const SIZES = [
+  { width: 320, height: 640 },
+  { width: 390, height: 844 },
+  { width: 2560, height: 1440 },
+];
+
+/** How many pixels the page itself scrolls sideways. */
+const sideways = (page: Page) =>
+  page.evaluate<number>('document.documentElement.scrollWidth - document.documentElement.clientWidth');
+
+describePages('every page', (place) => {
+  let fleet: Fleet;
+  beforeAll(async () => {
+    fleet = await addFleet(await place.api());
+  });
+
+  test.each(SIZES)('fits a screen of $width pixels without scrolling sideways', async (viewport) => {
+    const { page, troubles } = await place.visit('/', { viewport });
+    await signIn(page, place.person);
+    const paths = [
+      '/',
+      `/rooms/${fleet.worsening.id}`,
+      `/rooms/${fleet.hostile.id}`,
+      `/strokes/${fleet.strokeIds[fleet.strokeIds.length - 1]}`,
+    ];
+    for (const path of paths) {
+      await page.goto(path, { waitUntil: 'networkidle' });
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      expect(await sideways(page), path).toBe(0);
+    }
+    expect(troubles).toEqual([]);
+  });
+
+  test('on a phone the answer of a room is on the first screen', async () => {
+    const viewport = { width: 390, height: 844 };
+    const { page } = await place.visit(`/rooms/${fleet.worsening.id}`, {
+      viewport,
+      hasTouch: true,
+      isMobile: true,
+    });
+    await signIn(page, place.person);
+    const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
+    await answer.waitFor();
+    const box = await answer.boundingBox();
+    expect(box).not.toBeNull();
+    expect(box!.y + box!.height).toBeLessThan(viewport.height);
+  });
+
+  test('a name made to do harm is shown as what it is: text', async () => {
+    const { page, troubles } = await place.visit('/');
+    await signIn(page, place.person);
+    await page
+      .getByRole('link')
+      .filter({ hasText: HOSTILE_NAME.slice(0, 20) })
+      .click();
+    const heading = page.getByRole('heading', { level: 1 });
+    await heading.getByText(HOSTILE_NAME.slice(0, 20)).waitFor();
+    expect(await heading.textContent()).toBe(HOSTILE_NAME);
+    expect(await page.locator('main img').count()).toBe(0);
+    expect(await page.title()).toContain(HOSTILE_NAME.slice(0, 20));
+    expect(troubles).toEqual([]);
+  });
+
+  test('has one first heading, landmarks, and a way past the navigation', async () => {
+    const { page } = await place.visit(`/rooms/${fleet.worsening.id}`);
+    await signIn(page, place.person);
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+    expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
+    expect(await page.getByRole('main').count()).toBe(1);
+    expect(await page.getByRole('banner').count()).toBe(1);
+    expect(await page.getByRole('contentinfo').count()).toBe(1);
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Skip to the content');
+  });
+
+  test('without the service it says so and tries again on demand', async () => {
+    const { page } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.route('**/api/v1/rooms/**', (route) => route.abort());
+    await page.goto(`/rooms/${fleet.worsening.id}`);
+    await page.getByText('The service cannot be reached.').first().waitFor();
+    await page.unroute('**/api/v1/rooms/**');
+    await page.getByRole('button', { name: 'Try again' }).first().click();
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+  });
+});

@@ -1,0 +1,119 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { addFleet, type Fleet } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+describePages('a room that got worse', (place) => {
+  let fleet: Fleet;
+  beforeAll(async () => {
+    fleet = await addFleet(await place.api());
+  });
+
+  async function openRoom(): Promise<{ page: Page; troubles: string[] }> {
+    const { page, troubles } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.getByRole('link', { name: /^Bedroom/ }).click();
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+    return { page, troubles };
+  }
+
+  test('stands before the others in the list, with its verdict in a word', async () => {
+    const { page } = await place.visit('/');
+    await signIn(page, place.person);
+    const coach = page.getByRole('region', { name: 'Juniper 31' });
+    const rooms = await coach.getByRole('listitem').allTextContents();
+    expect(rooms).toHaveLength(2);
+    expect(rooms[0]).toMatch(/^Bedroom/);
+    expect(rooms[0]).toMatch(/Watch|Needs work|Stop/);
+    expect(rooms[0]).toMatch(/Last stroke/);
+    expect(rooms[1]).toMatch(/^Dinette/);
+  });
+
+  test('tells its verdict, what was measured, and cautions with the checks', async () => {
+    const { page, troubles } = await openRoom();
+    const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
+    await answer.waitFor();
+    expect(await answer.textContent()).toMatch(/44 strokes/);
+    const warning = page.getByRole('article').filter({ hasText: 'Drawing more than it used to' }).first();
+    await warning.getByRole('heading', { name: 'Before you touch anything' }).waitFor();
+    await warning.getByRole('heading', { name: 'What to check, in this order' }).waitFor();
+    await warning.getByRole('link', { name: 'Latest stroke' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('shows the course of each side with its finding in words and as a table', async () => {
+    const { page } = await openRoom();
+    const front = page.getByRole('figure', { name: 'Side: front' });
+    await front.getByText(/Its normal is .* A to .* A\./).waitFor();
+    await front.locator('canvas').waitFor();
+    await front.getByText('As a table').click();
+    await front.getByRole('cell', { name: 'above' }).first().waitFor();
+    await page.getByRole('radio', { name: 'Retracting' }).check();
+    await page.getByLabel('Show').selectOption({ label: 'Duration' });
+    await page
+      .getByRole('figure', { name: 'Side: rear' })
+      .getByText(/The latest is .* s\./)
+      .waitFor();
+  });
+
+  test('lists the strokes, newest first, and more on demand', async () => {
+    const { page } = await openRoom();
+    const strokes = page.getByRole('region', { name: 'Strokes' }).first();
+    const links = strokes.locator('tbody a');
+    await links.first().waitFor();
+    expect(await links.count()).toBe(12);
+    await strokes.getByRole('button', { name: 'Show more' }).click();
+    await links.nth(23).waitFor();
+    const times = await strokes
+      .locator('tbody time')
+      .evaluateAll((all) => all.map((t) => t.getAttribute('datetime')));
+    expect(times).toEqual([...times].sort().reverse());
+  });
+
+  test('takes a record of work, which the list and the trend then show', async () => {
+    const { page } = await openRoom();
+    await page.getByText('Record work').click();
+    await page.getByLabel('What was done').selectOption({ label: 'Fasteners seated' });
+    await page.getByLabel('When').fill('2026-04-12T09:30');
+    await page.getByLabel('Side', { exact: true }).selectOption({ label: 'front' });
+    await page.getByLabel('Notes').fill('Two were proud.');
+    await page.getByRole('button', { name: 'Save the work' }).click();
+    await page.getByText('Saved.').waitFor();
+    const works = page.getByRole('region', { name: 'Work done' });
+    await works.getByRole('listitem').filter({ hasText: 'Two were proud.' }).waitFor();
+    await page.getByRole('figure', { name: 'Side: front' }).getByText('work done').waitFor();
+  });
+
+  test('a lost session asks to sign in again and loses nothing typed', async () => {
+    const { page } = await openRoom();
+    await page.getByText('Record work').click();
+    await page.getByLabel('Notes').fill('Half a sentence');
+    await page.context().clearCookies();
+    await page.getByRole('button', { name: 'Save the work' }).click();
+    await page.getByText('what you typed is still there').waitFor();
+    await signIn(page, place.person);
+    expect(await page.getByLabel('Notes').inputValue()).toBe('Half a sentence');
+  });
+
+  test('a warning is marked as seen, with a note', async () => {
+    const { page } = await openRoom();
+    const open = page.getByRole('button', { name: /^I have seen this/ });
+    await open.first().waitFor();
+    const before = await open.count();
+    await open.first().click();
+    await page.getByLabel('Note (if you like)').fill('On the list for Friday.');
+    await page.getByRole('button', { name: 'Mark as seen' }).click();
+    await page.getByText('On the list for Friday.').waitFor();
+    expect(await open.count()).toBe(before - 1);
+  });
+
+  test('leads to a stroke and back', async () => {
+    const { page } = await openRoom();
+    await page.getByRole('link', { name: 'Latest stroke' }).first().click();
+    await page.getByRole('heading', { level: 1, name: /stroke$/ }).waitFor();
+    await page.getByRole('link', { name: 'Bedroom' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+    expect(new URL(page.url()).pathname).toBe(`/rooms/${fleet.worsening.id}`);
+  });
+});

@@ -1,0 +1,116 @@
+import { spawn } from 'node:child_process';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+import type { Browser } from 'playwright-core';
+import { apiOf, ask } from './support/api.ts';
+import { launchChromium } from './support/chromium.ts';
+import { type Person, signIn, visit } from './support/visitor.ts';
+
+/**
+ * Pictures of every page on a phone and on a desk, light and dark, into `screenshots/`. Give a running service
+ * as `npm run screenshots -- http://127.0.0.1:8080`, with `ADMIN_EMAIL` and `ADMIN_PASSWORD` of a person in it;
+ * without one a service of its own is started with the demo scenario and taken away again.
+ */
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const folder = join(root, 'screenshots');
+const SIZES = [
+  { name: 'phone', width: 390, height: 844 },
+  { name: 'desk', width: 1440, height: 900 },
+];
+const SCHEMES = ['light', 'dark'] as const;
+
+const person: Person = {
+  email: process.env.ADMIN_EMAIL ?? 'mara@example.com',
+  password: process.env.ADMIN_PASSWORD ?? 'a long enough secret',
+};
+
+interface Running {
+  readonly url: string;
+  readonly stop: () => Promise<void>;
+}
+
+async function startDemo(): Promise<Running> {
+  const dataDir = await mkdtemp(join(tmpdir(), 'slideload-screenshots-'));
+  const service = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
+    cwd: root,
+    env: {
+      ...process.env,
+      PORT: '8931',
+      DATA_DIR: dataDir,
+      DEMO: '1',
+      ADMIN_EMAIL: person.email,
+      ADMIN_PASSWORD: person.password,
+    },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const ended = new Promise<void>((resolve) => service.once('exit', () => resolve()));
+  const stop = async () => {
+    service.kill('SIGTERM');
+    await ended;
+    await rm(dataDir, { recursive: true, force: true });
+  };
+  for await (const line of createInterface({ input: service.stdout })) {
+    const ready = /^ready (\S+)$/.exec(line);
+    if (ready !== null) return { url: ready[1], stop };
+  }
+  await stop();
+  throw new Error('The service ended before it was ready.');
+}
+
+interface Overview {
+  readonly items: readonly {
+    readonly rooms: readonly { readonly id: string; readonly openWarnings: number }[];
+  }[];
+}
+
+/** The pages worth a picture: the room with the most to show, and its latest stroke. */
+async function pagesOf(url: string): Promise<Record<string, string>> {
+  const api = await apiOf(url, person.email, person.password);
+  const { items } = await ask<Overview>(api, 'GET', '/overview');
+  const rooms = items.flatMap((coach) => coach.rooms).sort((a, b) => b.openWarnings - a.openWarnings);
+  if (rooms.length === 0) return { coaches: '/' };
+  const strokes = await ask<{ items: { id: string }[] }>(api, 'GET', `/rooms/${rooms[0].id}/strokes?limit=1`);
+  const calm = rooms[rooms.length - 1];
+  const pages: Record<string, string> = {
+    coaches: '/',
+    room: `/rooms/${rooms[0].id}`,
+    'room-calm': `/rooms/${calm.id}`,
+  };
+  if (strokes.items.length > 0) pages.stroke = `/strokes/${strokes.items[0].id}`;
+  return pages;
+}
+
+async function picture(browser: Browser, url: string, pages: Record<string, string>): Promise<void> {
+  for (const { name, ...viewport } of SIZES) {
+    for (const colorScheme of SCHEMES) {
+      const { page, leave } = await visit(browser, url, { viewport, colorScheme });
+      const shoot = (what: string) =>
+        page.screenshot({ path: join(folder, `${what}-${name}-${colorScheme}.png`), fullPage: true });
+      await page.goto('/', { waitUntil: 'networkidle' });
+      await shoot('sign-in');
+      await signIn(page, person);
+      for (const [what, path] of Object.entries(pages)) {
+        await page.goto(path, { waitUntil: 'networkidle' });
+        await shoot(what);
+      }
+      await page.goto('/set-up#example', { waitUntil: 'networkidle' });
+      await shoot('set-up');
+      await leave();
+    }
+  }
+}
+
+const given = process.argv[2];
+const running = given === undefined ? await startDemo() : { url: given, stop: async () => {} };
+const browser = await launchChromium();
+try {
+  await mkdir(folder, { recursive: true });
+  await picture(browser, running.url, await pagesOf(running.url));
+  console.log(`The pictures are in ${folder}.`);
+} finally {
+  await browser.close();
+  await running.stop();
+}

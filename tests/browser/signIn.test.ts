@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+describePages('signing in and out', (place) => {
+  test('says what is missing, then that the password is wrong, and keeps the address typed', async () => {
+    const { page } = await place.visit('/');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByText('Enter your e-mail address.').waitFor();
+    await page.getByText('Enter your password.').waitFor();
+    await page.getByLabel('E-mail').fill(place.person.email);
+    await page.getByLabel('Password').fill('not the password');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByText('This e-mail and password do not belong together.').waitFor();
+    expect(await page.getByLabel('E-mail').inputValue()).toBe(place.person.email);
+  });
+
+  test('leads to the address that was asked for, by keyboard alone, and out again', async () => {
+    const { page, troubles } = await place.visit('/nowhere');
+    await page.getByLabel('E-mail').focus();
+    await page.keyboard.type(place.person.email);
+    await page.keyboard.press('Tab');
+    await page.keyboard.type(place.person.password);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Nothing here' }).waitFor();
+    await page.getByRole('link', { name: 'To the coaches' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
+    await page.getByRole('button', { name: 'Sign out' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('an empty installation says how the first coach comes to be', async () => {
+    const { page } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.getByRole('heading', { name: 'No coach yet' }).waitFor();
+  });
+
+  test('after too many wrong passwords it says to wait', async () => {
+    const { page } = await place.visit('/');
+    await page.getByLabel('E-mail').fill('nobody@example.com');
+    await page.getByLabel('Password').fill('wrong again and again');
+    const button = page.getByRole('button', { name: 'Sign in' });
+    const said = page.getByRole('main').getByRole('alert');
+    for (let attempt = 0; attempt < 10; attempt++) {
+      const answered = page.waitForResponse(
+        (r) => r.url().endsWith('/session') && r.request().method() === 'POST',
+      );
+      await button.click();
+      await answered;
+    }
+    await button.click();
+    await said.getByText(/Too many attempts/).waitFor();
+  });
+});

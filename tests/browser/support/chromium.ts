@@ -1,0 +1,29 @@
+import { existsSync } from 'node:fs';
+import { type Browser, chromium } from 'playwright-core';
+
+/** Where Chromium is looked for: `CHROMIUM_PATH`, else where Debian puts it. */
+export const CHROMIUM_PATH = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
+
+/** Browser tests are skipped, loudly and by name, where there is no Chromium. */
+export const hasChromium = existsSync(CHROMIUM_PATH);
+if (!hasChromium) {
+  console.warn(
+    `Browser tests are skipped: no Chromium at ${CHROMIUM_PATH}. Install it or set CHROMIUM_PATH.`,
+  );
+}
+
+export function launchChromium(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: CHROMIUM_PATH,
+    args: [
+      '--headless',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+}

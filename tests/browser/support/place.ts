@@ -1,0 +1,49 @@
+import type { Browser, BrowserContextOptions } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe } from 'vitest';
+import { startService } from '../../support/service.ts';
+import { type Api, apiOf } from './api.ts';
+import { CHROMIUM_PATH, hasChromium, launchChromium } from './chromium.ts';
+import { type Person, type Visitor, visit } from './visitor.ts';
+
+type Service = Awaited<ReturnType<typeof startService>>;
+
+/** What a test of the pages stands on: a service of its own, a person in it, and a browser. */
+export interface Place {
+  readonly person: Person;
+  readonly api: () => Promise<Api>;
+  readonly visit: (path: string, options?: BrowserContextOptions) => Promise<Visitor>;
+}
+
+/** Describes tests that need a browser and a service of their own. Without Chromium they are skipped by name. */
+export function describePages(name: string, tests: (place: Place) => void): void {
+  const title = hasChromium ? name : `${name} (skipped: no Chromium at ${CHROMIUM_PATH})`;
+  describe.skipIf(!hasChromium)(title, () => {
+    let browser: Browser;
+    let service: Service;
+    let visitors: Visitor[] = [];
+    const person: Person = { email: 'mara@example.com', password: 'a long enough secret' };
+
+    beforeAll(async () => {
+      [service, browser] = await Promise.all([startService(), launchChromium()]);
+    });
+    afterEach(async () => {
+      await Promise.all(visitors.map((visitor) => visitor.leave()));
+      visitors = [];
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await service?.stop();
+    });
+
+    tests({
+      person,
+      api: () => apiOf(service.url, person.email, person.password),
+      visit: async (path, options) => {
+        const visitor = await visit(browser, service.url, options);
+        visitors.push(visitor);
+        await visitor.page.goto(path);
+        return visitor;
+      },
+    });
+  });
+}

@@ -1,0 +1,46 @@
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+
+/** One person at one browser, with all that went wrong in it. */
+export interface Visitor {
+  readonly page: Page;
+  /** Errors of scripts, broken security rules and failed loads of the pages' own files. */
+  readonly troubles: string[];
+  readonly leave: () => Promise<void>;
+}
+
+const DESK = { width: 1440, height: 900 };
+
+export async function visit(
+  browser: Browser,
+  url: string,
+  options: BrowserContextOptions = {},
+): Promise<Visitor> {
+  const context = await browser.newContext({
+    baseURL: url,
+    viewport: DESK,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Berlin',
+    ...options,
+  });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(error.message));
+  page.on('console', (message) => {
+    // A refusal by the API is logged by the browser itself, and told by the page: no trouble.
+    if (message.type() === 'error' && !message.location().url.includes('/api/'))
+      troubles.push(message.text());
+  });
+  return { page, troubles, leave: () => context.close() };
+}
+
+export interface Person {
+  readonly email: string;
+  readonly password: string;
+}
+
+export async function signIn(page: Page, person: Person): Promise<void> {
+  await page.getByLabel('E-mail').fill(person.email);
+  await page.getByLabel('Password').fill(person.password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.getByRole('button', { name: 'Sign out' }).waitFor();
+}
