@@ -45,7 +45,7 @@ describePages('a room that got worse', (place) => {
   test('shows the course of each side with its finding in words and as a table', async () => {
     const { page } = await openRoom();
     const front = page.getByRole('figure', { name: 'Side: front' });
-    await front.getByText(/Its normal is .* A to .* A\./).waitFor();
+    await front.getByText(/Its normal is .*\sA to .*\sA\./).waitFor();
     await front.locator('canvas').waitFor();
     await front.getByText('As a table').click();
     await front.getByRole('cell', { name: 'above' }).first().waitFor();
@@ -53,7 +53,7 @@ describePages('a room that got worse', (place) => {
     await page.getByLabel('Show').selectOption({ label: 'Duration' });
     await page
       .getByRole('figure', { name: 'Side: rear' })
-      .getByText(/The latest is .* s\./)
+      .getByText(/The latest is .*\ss\./)
       .waitFor();
   });
 

@@ -14,10 +14,10 @@ describePages('one stroke', (place) => {
     await signIn(page, place.person);
     await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
     const travel = page.getByRole('figure', { name: 'Along the travel' });
-    await travel.getByText(/front: mostly about [89]\.\d A/).waitFor();
+    await travel.getByText(/front: mostly about [89]\.\d\sA/).waitFor();
     await travel.locator('canvas').waitFor();
     const time = page.getByRole('figure', { name: 'Over time' });
-    await time.getByText(/front: recorded for 21\.\d s/).waitFor();
+    await time.getByText(/front: recorded for 21\.\d\ss/).waitFor();
     await time.locator('canvas').waitFor();
     await time.getByText('As a table').click();
     await time.getByRole('cell', { name: 'end stop' }).first().waitFor();
@@ -32,7 +32,7 @@ describePages('one stroke', (place) => {
     expect(await running.textContent()).toMatch(/1[23]\.\d\sA\s*8\.\d\sA/);
     const marks = page.getByRole('region', { name: 'Spikes and dips' }).first();
     const spike = marks.getByRole('row').filter({ hasText: 'Spike' }).first();
-    expect(await spike.textContent()).toMatch(/front\s*(3[5-9]|4[0-5])\s?% \((3[3-9]|4[0-4]) cm\)/);
+    expect(await spike.textContent()).toMatch(/front\s*(3[5-9]|4[0-5])\s?%\s\((3[3-9]|4[0-4])\scm\)/);
   });
 
   test('is set aside with a note, and counted again', async () => {

@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
@@ -15,7 +16,9 @@ export function SetUpPage() {
   const { signedIn } = useContext(SessionContext);
   const [token] = useState(() => location.hash.slice(1));
   const [typed, setTyped] = useState({ name: '', email: '', password: '' });
-  const [tried, setTried] = useState(false);
+  const [tries, setTries] = useState(0);
+  const tried = tries > 0;
+  const form = useFirstProblem(tries);
   const { busy, problem, fieldProblem, send } = useSending();
   const missing = {
     name: typed.name.trim() === '' ? words.setUp.nameMissing : null,
@@ -25,7 +28,7 @@ export function SetUpPage() {
 
   const submit = async (event: Event) => {
     event.preventDefault();
-    setTried(true);
+    setTries(tries + 1);
     if (missing.name ?? missing.email ?? missing.password) return;
     await send(async () => {
       const answer = await call<SignedIn>('/set-up', {
@@ -55,7 +58,7 @@ export function SetUpPage() {
           {words.setUp.noToken}
         </p>
       ) : (
-        <form onSubmit={submit} noValidate>
+        <form ref={form} onSubmit={submit} noValidate>
           <p class="lead">{words.setUp.lead}</p>
           <div role="alert">{problem !== null && <p class="failure">{problem.message}</p>}</div>
           <Field label={words.setUp.name} problem={problemOf('name')}>

@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -12,7 +13,9 @@ export function SignInPage({ again }: { readonly again: boolean }) {
   const { signedIn } = useContext(SessionContext);
   const [email, setEmail] = useState('');
   const [password, setPassword] = useState('');
-  const [tried, setTried] = useState(false);
+  const [tries, setTries] = useState(0);
+  const tried = tries > 0;
+  const form = useFirstProblem(tries);
   const { busy, problem, send } = useSending();
   const emailProblem = tried && email.trim() === '' ? words.signIn.emailMissing : null;
   const passwordProblem = tried && password === '' ? words.signIn.passwordMissing : null;
@@ -20,7 +23,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
 
   const submit = async (event: Event) => {
     event.preventDefault();
-    setTried(true);
+    setTries(tries + 1);
     if (email.trim() === '' || password === '') return;
     await send(async () => {
       const body = { email: email.trim(), password };
@@ -33,7 +36,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
     <section class="narrow">
       <PageTitle text={words.signIn.title} />
       <p class="lead">{again ? words.signIn.again : words.tagline}</p>
-      <form onSubmit={submit} noValidate>
+      <form ref={form} onSubmit={submit} noValidate>
         <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
         <Field label={words.signIn.email} problem={emailProblem}>
           {(ids) => (
