@@ -11,6 +11,7 @@ export const words = {
   more: 'Show more',
   none: '–',
   joint: ' · ',
+  tableOf: (what: string) => `Table: ${what}`,
   stale: (problem: string) => `What you see is from before. ${problem}`,
   promise:
     'These are measurements and likely causes, not a promise. Look before you move a room, and keep everyone out of its travel.',

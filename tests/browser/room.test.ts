@@ -59,7 +59,7 @@ describePages('a room that got worse', (place) => {
 
   test('lists the strokes, newest first, and more on demand', async () => {
     const { page } = await openRoom();
-    const strokes = page.getByRole('region', { name: 'Strokes' }).first();
+    const strokes = page.getByRole('region', { name: 'Strokes', exact: true });
     const links = strokes.locator('tbody a');
     await links.first().waitFor();
     expect(await links.count()).toBe(12);

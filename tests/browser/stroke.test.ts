@@ -27,10 +27,10 @@ describePages('one stroke', (place) => {
   test('lists its measures by side, and each spike with its place in per cent and centimetres', async () => {
     const { page } = await place.visit(`/strokes/${fleet.strokeIds[fleet.strokeIds.length - 2]}`);
     await signIn(page, place.person);
-    const measures = page.getByRole('region', { name: 'Measures' }).first();
+    const measures = page.getByRole('region', { name: 'Measures', exact: true });
     const running = measures.getByRole('row').filter({ hasText: 'Running current (median)' });
     expect(await running.textContent()).toMatch(/1[23]\.\d\sA\s*8\.\d\sA/);
-    const marks = page.getByRole('region', { name: 'Spikes and dips' }).first();
+    const marks = page.getByRole('region', { name: 'Spikes and dips', exact: true });
     const spike = marks.getByRole('row').filter({ hasText: 'Spike' }).first();
     expect(await spike.textContent()).toMatch(/front\s*(3[5-9]|4[0-5])\s?%\s\((3[3-9]|4[0-4])\scm\)/);
   });

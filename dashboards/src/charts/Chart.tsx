@@ -30,7 +30,7 @@ export function Chart({ level = 3, title, summary, keys, picture, table }: Chart
       {picture}
       <details>
         <summary>{words.trend.table}</summary>
-        <Scroll label={`${title}: ${words.trend.table}`}>{table}</Scroll>
+        <Scroll of={title}>{table}</Scroll>
       </details>
     </figure>
   );

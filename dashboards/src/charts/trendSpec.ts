@@ -15,9 +15,14 @@ export function shownValue(point: Trend['points'][number], scale: TrendScale): n
 
 /** Lowest and highest value that a picture of this trend shows; null where there is none. */
 export function trendExtent(trend: Trend, scale: TrendScale): readonly [number, number] | null {
-  const values = trend.points.map((p) => shownValue(p, scale));
-  if (scale === 'measured') values.push(...trend.points.flatMap((p) => p.expected ?? []));
-  else if (trend.limits !== null) values.push(trend.limits.lower, trend.limits.upper);
+  const shown = trend.points.map((p) => shownValue(p, scale));
+  const around =
+    scale === 'measured'
+      ? trend.points.flatMap((p) => p.expected ?? [])
+      : trend.limits === null
+        ? []
+        : [trend.limits.lower, trend.limits.upper];
+  const values = shown.concat(around);
   if (values.length === 0) return null;
   return values.reduce<[number, number]>(
     ([low, high], v) => [Math.min(low, v), Math.max(high, v)],

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Coach, MeasureTitle, Room, RoomStatus } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Moment } from '../components/Moment.tsx';
@@ -45,23 +46,26 @@ function RoomHere({ room }: { readonly room: Room }) {
   );
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
   const measures = useLoad<readonly MeasureTitle[]>('/measures');
-  // What the sections show follows from the strokes and warnings: they ask anew when these have changed.
-  const version =
-    status.value === null
-      ? ''
-      : `${status.value.strokes}/${status.value.pending}/${status.value.openWarnings}`;
+  const [changes, setChanges] = useState(0);
+  const changed = () => {
+    setChanges((n) => n + 1);
+    status.reload();
+  };
+  const { strokes, pending, openWarnings } = status.value ?? {};
+  // What the sections show follows from strokes, warnings and work: they ask anew when these have changed.
+  const version = status.value === null ? '' : [strokes, pending, openWarnings, changes].join('/');
   return (
     <>
       <Trail steps={[{ href: '/', text: words.nav.coaches }]} here={coach.value?.name ?? ''} />
       <PageTitle text={room.name} />
       <Loaded load={status}>{(value) => <Answer status={value} />}</Loaded>
-      <WarningsSection room={room} version={version} onChange={status.reload} />
+      <WarningsSection room={room} version={version} onChange={changed} />
       <Loaded load={measures}>
         {(titles) => <TrendSection room={room} measures={titles} version={version} />}
       </Loaded>
       <div class="beside beside-list">
         <StrokesSection room={room} version={version} />
-        <ServicesSection room={room} onChange={status.reload} />
+        <ServicesSection room={room} onChange={changed} />
       </div>
     </>
   );

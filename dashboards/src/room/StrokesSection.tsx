@@ -62,7 +62,7 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
           list.items.length === 0 ? (
             <p class="about">{say.empty}</p>
           ) : (
-            <Scroll label={say.title}>
+            <Scroll of={say.title}>
               <table>
                 <caption>{say.caption}</caption>
                 <thead>

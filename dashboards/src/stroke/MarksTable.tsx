@@ -17,7 +17,7 @@ export function MarksTable({ marks, travelMetres }: MarksProps) {
       {marks.length === 0 ? (
         <p class="about">{say.noMarks}</p>
       ) : (
-        <Scroll label={say.marks}>
+        <Scroll of={say.marks}>
           <table>
             <thead>
               <tr>

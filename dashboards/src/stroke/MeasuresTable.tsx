@@ -51,7 +51,7 @@ export function MeasuresTable(props: MeasuresProps) {
       <h2 id="measures">{words.stroke.measures}</h2>
       <Loaded load={titles}>
         {(measures) => (
-          <Scroll label={words.stroke.measures}>
+          <Scroll of={words.stroke.measures}>
             <table>
               <thead>
                 <tr>
