@@ -1,0 +1,83 @@
+/** How a sender's numbers follow from whole numbers, and those whole numbers. */
+export interface WholeNumbers {
+  readonly form: 'decimal' | 'float32' | 'step';
+  /** Digits after the point (`decimal`, `float32`), or the step itself (`step`). */
+  readonly parameter: number;
+  readonly integers: Float64Array;
+}
+
+const MOST_DIGITS = 12;
+/** So that a difference of two, in zigzag form, still fits 48 bits. */
+const LARGEST = 2 ** 45;
+
+/** `n / 10^digits`, `n / 10^digits` in single precision, or `n * step`: what the number was before it was sent. */
+export function fromWhole(form: WholeNumbers['form'], parameter: number, n: number): number {
+  if (form === 'step') return n * parameter;
+  const value = n / 10 ** parameter;
+  return form === 'float32' ? Math.fround(value) : value;
+}
+
+/**
+ * Finds the sender's own resolution: whole numbers from which every value follows exactly, to the last bit. null
+ * where there is none (a computed signal in full precision). Values are finite and none is -0.
+ */
+export function findWholeNumbers(values: Float64Array): WholeNumbers | null {
+  return decimals(values, 'decimal') ?? decimals(values, 'float32') ?? steps(values);
+}
+
+/** A value with d digits has d + 1 as well, so the digits only ever rise on the way through. */
+function decimals(values: Float64Array, form: 'decimal' | 'float32'): WholeNumbers | null {
+  let digits = 0;
+  let scale = 1;
+  let largest = 0;
+  for (const value of values) {
+    while (fromWhole(form, digits, Math.round(value * scale)) !== value) {
+      digits++;
+      scale = 10 ** digits;
+      if (digits > MOST_DIGITS || largest * scale > LARGEST) return null;
+    }
+    if (Math.abs(value) > largest) {
+      largest = Math.abs(value);
+      if (largest * scale > LARGEST) return null;
+    }
+  }
+  const integers = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) integers[i] = plainZero(Math.round(values[i] * scale));
+  return { form, parameter: digits, integers };
+}
+
+/** Counts of a converter times amperes a count, multiplied out before sending: `0.036899999999999995`. */
+function steps(values: Float64Array): WholeNumbers | null {
+  const guess = smallestGap(values);
+  if (guess === 0) return null;
+  for (let digits = 1; digits <= 17; digits++) {
+    const step = Number(guess.toPrecision(digits));
+    if (step > 0 && values.every((value) => isMultiple(value, step))) {
+      return { form: 'step', parameter: step, integers: values.map((v) => plainZero(Math.round(v / step))) };
+    }
+  }
+  return null;
+}
+
+function isMultiple(value: number, step: number): boolean {
+  const n = Math.round(value / step);
+  return n * step === value && Math.abs(n) <= LARGEST;
+}
+
+/** The smallest distance between two neighbouring levels; 0 when all values are one. */
+function smallestGap(values: Float64Array): number {
+  const sorted = values.slice().sort();
+  let gap = Number.POSITIVE_INFINITY;
+  // Levels a rounding error apart are one level.
+  const floor = 1e-9 * Math.max(Math.abs(sorted[0]), Math.abs(sorted[sorted.length - 1]));
+  for (let i = 1; i < sorted.length; i++) {
+    const distance = sorted[i] - sorted[i - 1];
+    if (distance > floor && distance < gap) gap = distance;
+  }
+  return gap === Number.POSITIVE_INFINITY ? 0 : gap;
+}
+
+/** `Math.round(-0.2)` is -0, which the whole numbers do not know. */
+function plainZero(n: number): number {
+  return n === 0 ? 0 : n;
+}
