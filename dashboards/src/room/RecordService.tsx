@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Room, ServiceBody, ServiceKind } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
@@ -118,16 +118,18 @@ function ServiceForm({ room, onDone }: FormProps) {
 export function RecordService({ room, onDone }: FormProps) {
   const [opened, setOpened] = useState(false);
   const [saved, setSaved] = useState(0);
+  const opener = useRef<HTMLElement>(null);
   return (
     <>
       <details class="record" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
-        <summary>{words.services.record}</summary>
+        <summary ref={opener}>{words.services.record}</summary>
         <ServiceForm
           key={saved}
           room={room}
           onDone={() => {
             setSaved((n) => n + 1);
             setOpened(false);
+            opener.current?.focus();
             onDone();
           }}
         />

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Page, Room, Warning } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
@@ -42,13 +42,18 @@ export function WarningsSection({ room, version, onChange }: SectionProps) {
     acknowledged.reload();
   };
   useRefresh(version, reload);
+  const heading = useRef<HTMLHeadingElement>(null);
   const changed = () => {
+    // The warning that held the focus moves away: the focus must not fall back to the page's top.
+    heading.current?.focus();
     reload();
     onChange();
   };
   return (
     <section aria-labelledby="warnings">
-      <h2 id="warnings">{words.warnings.title}</h2>
+      <h2 id="warnings" ref={heading} tabIndex={-1}>
+        {words.warnings.title}
+      </h2>
       <Loaded load={open}>
         {({ items }) =>
           items.length === 0 ? (
