@@ -85,6 +85,7 @@ export const words = {
     counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
     lastStroke: 'last',
     notFound: 'This room was not found',
+    notNow: 'This room cannot be shown just now',
     drives: {
       'in-wall': 'motors in the wall',
       'through-frame': 'rams through the frame',
@@ -229,6 +230,7 @@ export const words = {
     title: (direction: string) => `${direction} stroke`,
     room: 'Room',
     notFound: 'This stroke was not found',
+    notNow: 'This stroke cannot be shown just now',
     pending: 'This stroke is stored and is still being worked out.',
     unusable: 'This stroke could not be used',
     travel: 'Along the travel',

@@ -3,6 +3,9 @@ import { words } from '../words.ts';
 
 let first = true;
 
+/** Beyond this a heading would push the answer off a phone's first screen. */
+const LONG_TITLE = 60;
+
 /** The page's one heading. It takes the focus after a move between pages, so that a reader hears where it is. */
 export function PageTitle({ text }: { readonly text: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -14,7 +17,7 @@ export function PageTitle({ text }: { readonly text: string }) {
     first = false;
   }, []);
   return (
-    <h1 ref={heading} tabIndex={-1} dir="auto">
+    <h1 class={text.length > LONG_TITLE ? 'long' : undefined} ref={heading} tabIndex={-1} dir="auto">
       {text}
     </h1>
   );

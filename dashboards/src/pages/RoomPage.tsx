@@ -77,7 +77,7 @@ export function RoomPage({ id }: { readonly id: string }) {
   if (room.problem === null) return <Waiting />;
   return (
     <>
-      <PageTitle text={words.room.notFound} />
+      <PageTitle text={room.problem.status === 404 ? words.room.notFound : words.room.notNow} />
       <Failure problem={room.problem} retry={room.reload} />
     </>
   );

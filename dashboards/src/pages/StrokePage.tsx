@@ -68,7 +68,7 @@ export function StrokePage({ id }: { readonly id: string }) {
     if (stroke.problem === null) return <Waiting />;
     return (
       <>
-        <PageTitle text={words.stroke.notFound} />
+        <PageTitle text={stroke.problem.status === 404 ? words.stroke.notFound : words.stroke.notNow} />
         <Failure problem={stroke.problem} retry={stroke.reload} />
       </>
     );
