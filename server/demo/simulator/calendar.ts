@@ -52,7 +52,7 @@ export function calendar(plan: HistoryPlan, random: Random): Appointment[] {
     const hour = extending ? random.uniform(14.5, 19) : random.uniform(8, 11.5);
     const latest = plan.endsAtMs ?? Number.POSITIVE_INFINITY;
     const planned = Math.min(atHour(dayMs, hour), latest);
-    const atMs = Math.round(Math.max(planned, last + 2 * HOUR_MS));
+    const atMs = Math.round(Math.max(planned, last + 2 * HOUR_MS) / 1000) * 1000;
     last = atMs;
     const season = Math.cos((2 * Math.PI * (dayOfYear(atMs) - WARMEST_DAY)) / 365.25);
     const { meanC, seasonC, weatherC } = plan.climate;

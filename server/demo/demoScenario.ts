@@ -1,0 +1,42 @@
+import type { CoachBody } from '../schemas/coach.ts';
+import type { LoggerBody } from '../schemas/logger.ts';
+import type { RoomBody } from '../schemas/room.ts';
+import type { ServiceBody } from '../schemas/service.ts';
+import type { Role } from '../schemas/session.ts';
+import type { StrokeRecord } from './simulator/strokeRecord.ts';
+
+/** One who can sign in to the demo. */
+export interface DemoPerson {
+  readonly email: string;
+  readonly name: string;
+  readonly role: Role;
+}
+
+/** The body of contract section 4, less the `roomId`, which is known once the room is stored. */
+export interface DemoStroke extends StrokeRecord {
+  readonly key: string;
+}
+
+export interface DemoRoom {
+  readonly room: RoomBody;
+  /** What there is to find in this room, for the reader of the demo. */
+  readonly story: string;
+  readonly services: readonly ServiceBody[];
+  /** In time order, all by the coach's one logger. */
+  readonly strokes: readonly DemoStroke[];
+}
+
+export interface DemoCoach {
+  readonly coach: CoachBody;
+  readonly logger: LoggerBody;
+  readonly rooms: readonly DemoRoom[];
+}
+
+/** Everything that the demo puts into an empty database, in the contract's own JSON forms. */
+export interface DemoScenario {
+  readonly accountName: string;
+  /** One password for all of them. */
+  readonly password: string;
+  readonly people: readonly DemoPerson[];
+  readonly coaches: readonly DemoCoach[];
+}
