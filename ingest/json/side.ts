@@ -1,0 +1,49 @@
+import { MAX_AMPS, MAX_SAMPLES, MAX_SIDES, MIN_SAMPLES } from '../limits.ts';
+import type { RecordedSide } from '../stroke.ts';
+import { readClock } from './clock.ts';
+import { checkNames, type Faults, isObject, type JsonObject, own } from './faults.ts';
+import { readNumbers } from './numbers.ts';
+
+const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps']);
+const MILLI = 1000;
+const AMPS = { minCount: MIN_SAMPLES, maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
+/** n / 1000 is the double nearest to the decimal, so the sender's whole number is never lost. */
+const MILLIAMPS = { ...AMPS, unit: 'mA', wholeOver: MILLI };
+
+export function readSides(value: unknown, pointer: string, faults: Faults): RecordedSide[] | null {
+  if (!Array.isArray(value) || value.length === 0 || value.length > MAX_SIDES) {
+    return faults.add(pointer, `Must be an array of 1 to ${MAX_SIDES} sides.`);
+  }
+  const sides: RecordedSide[] = [];
+  const names = new Set<string>();
+  for (const [i, item] of value.entries()) {
+    const side = readSide(item, `${pointer}/${i}`, faults);
+    if (side === null) continue;
+    if (names.has(side.side)) faults.add(`${pointer}/${i}/side`, 'This side comes twice.');
+    names.add(side.side);
+    sides.push(side);
+  }
+  return sides;
+}
+
+function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide | null {
+  if (!isObject(value)) return faults.add(pointer, 'Must be an object.');
+  checkNames(value, KNOWN, pointer, faults);
+  const side = own(value, 'side');
+  if (typeof side !== 'string') faults.add(`${pointer}/side`, 'Must be the name of a side of the room.');
+  const amps = readAmps(value, pointer, faults);
+  const clock = amps && readClock(value, amps.length, pointer, faults);
+  return typeof side === 'string' && amps && clock ? { side, clock, amps } : null;
+}
+
+function readAmps(side: JsonObject, pointer: string, faults: Faults): Float64Array | null {
+  const amps = own(side, 'amps');
+  const milliamps = own(side, 'milliamps');
+  if (amps === undefined && milliamps === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
+  if (amps !== undefined && milliamps !== undefined) {
+    return faults.add(`${pointer}/milliamps`, 'Give either amps or milliamps, not both.');
+  }
+  return amps !== undefined
+    ? readNumbers(amps, AMPS, `${pointer}/amps`, faults)
+    : readNumbers(milliamps, MILLIAMPS, `${pointer}/milliamps`, faults);
+}

@@ -1,0 +1,14 @@
+/** What a stroke may hold, the same in every format. Beyond these a record is an accident, not a measurement. */
+export const MAX_STROKES_PER_REQUEST = 500;
+export const MAX_KEY_CHARACTERS = 200;
+export const MIN_SAMPLES = 2;
+export const MAX_SAMPLES = 200_000;
+export const MIN_RATE_HZ = 1;
+export const MAX_RATE_HZ = 5000;
+/** More sides than any room has. */
+export const MAX_SIDES = 8;
+export const MAX_AMPS = 10_000;
+export const MAX_VOLTS = 1000;
+/** About eleven days either way. */
+export const MAX_TIME_S = 1_000_000;
+export const AMBIENT_C = { min: -90, max: 70 } as const;
