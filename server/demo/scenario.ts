@@ -51,7 +51,8 @@ function tellRoom(story: RoomStory, place: number, keyPrefix: string, nowMs: num
       strokes.push({ key: `${keyPrefix}-${event.index + 1}`, ...event.stroke });
     } else {
       const { kind, side, notes } = event.service;
-      services.push({ kind, at: new Date(event.atMs).toISOString(), side, notes });
+      const atS = Math.round(event.atMs / 1000);
+      services.push({ kind, at: new Date(atS * 1000).toISOString(), side, notes });
     }
   }
   return { room: roomBody(room), story: story.story, services, strokes };

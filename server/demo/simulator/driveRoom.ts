@@ -133,11 +133,14 @@ export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): Driv
         isOff[side] = 1;
         offS[side] = now;
       }
-      const ohms = motor.windingOhms * copperFactor(heat[side]) + motor.wireOhms * wire;
+      const windingOhms = motor.windingOhms * copperFactor(heat[side]);
+      const ohms = windingOhms + motor.wireOhms * wire;
       const powered = isOff[side] === 0 && !paused;
       if (powered) {
         const lead = gone[side] - least;
-        const duty = condition.keepsStep ? Math.max(1 - control.stepGainPerMetre * lead, 0.5) : 1;
+        // A side at its stop has nobody to wait for: it stalls under the full voltage.
+        const waits = condition.keepsStep && stopS[side] === null;
+        const duty = waits ? Math.max(1 - control.stepGainPerMetre * lead, 0.5) : 1;
         const drop = bus * condition.voltageFactors[side] * duty - motor.fluxConstant * speed[side];
         const gain = STEP_S / motor.inductanceHenry;
         current[side] = Math.max((current[side] + gain * drop) / (1 + gain * ohms), 0);
@@ -171,7 +174,7 @@ export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): Driv
       speed[side] = Math.max(speed[side] + (STEP_S / motor.inertia) * torque, 0);
       gone[side] += speed[side] * motor.metresPerRadian * STEP_S;
       heat[side] +=
-        ((current[side] * current[side] * motor.windingOhms -
+        ((current[side] * current[side] * windingOhms -
           motor.heatLossWPerK * (heat[side] - condition.ambientC)) *
           STEP_S) /
         motor.heatCapacityJPerK;

@@ -30,6 +30,16 @@ export class Random {
     this.#s3 = splitmix();
   }
 
+  /** Goes on from a state of four words, not all 0. */
+  static fromState(s0: number, s1: number, s2: number, s3: number): Random {
+    const random = new Random(0);
+    random.#s0 = s0;
+    random.#s1 = s1;
+    random.#s2 = s2;
+    random.#s3 = s3;
+    return random;
+  }
+
   /** 32 bits, 0 to 2^32 - 1. */
   bits(): number {
     const result = Math.imul(rotateLeft(Math.imul(this.#s1, 5), 7), 9) >>> 0;

@@ -30,7 +30,7 @@ export interface SideMotor {
   readonly metresPerRadian: number;
   /** Part of the shaft's work that reaches the rack. */
   readonly gearEfficiency: number;
-  /** Rest of the way the load is spread: this side's part of the room's resistance, about 1 / sides. */
+  /** This side's part of the room's resistance, about 1 / sides. */
   readonly loadShare: number;
   /** Smooth course of the resistance about 1 over the travel, retracted to extended, evenly spaced. */
   readonly texture: readonly number[];

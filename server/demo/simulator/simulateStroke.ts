@@ -76,7 +76,7 @@ export function simulateStroke(
         })),
       },
       bumps: condition.bumps.filter((bump) => bump.sideIndex === index),
-      startPosition: positions[0],
+      startPosition: condition.startPosition,
       endPosition: positions[positions.length - 1],
     };
   });

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { drawFleet } from '../../../server/demo/simulator/drawFleet.ts';
+import { FAULTS } from '../../../server/demo/simulator/faults/index.ts';
+import { type HistoryEvent, simulateHistory } from '../../../server/demo/simulator/simulateHistory.ts';
+
+function told(member: ReturnType<typeof drawFleet>[number]): HistoryEvent[] {
+  return [...simulateHistory(member.room, member.plan, member.seed)];
+}
+
+describe('a fleet', () => {
+  const fleet = drawFleet(3, FAULTS.length, { strokes: 30, faultyPart: 1 });
+
+  test('bears every fault in turn', () => {
+    const kinds = fleet.map((member) => member.fault?.label.kind);
+    expect(kinds).toEqual(FAULTS.map((fault) => fault.kind));
+  });
+
+  test('does not depend on how many members are drawn', () => {
+    expect(drawFleet(3, 4).map((member) => member.room)).toEqual(
+      drawFleet(3, 9)
+        .slice(0, 4)
+        .map((member) => member.room),
+    );
+  });
+
+  test.each(fleet.map((member, place) => [FAULTS[place].name, member] as const))(
+    '%s: strokes in time order, in turn out and in, times rising',
+    (_name, member) => {
+      const strokes = told(member).filter((event) => event.type === 'stroke');
+      expect(strokes).toHaveLength(30);
+      let last = 0;
+      for (const { atMs, index, condition, stroke } of strokes) {
+        expect(atMs).toBeGreaterThan(last);
+        last = atMs;
+        expect(condition.direction).toBe(index % 2 === 0 ? 'extend' : 'retract');
+        for (const { t = [], amps, milliamps } of stroke.sides) {
+          expect((amps ?? milliamps ?? []).length).toBeGreaterThan(2);
+          expect(t.every((time, sample) => sample === 0 || time > t[sample - 1])).toBe(true);
+        }
+      }
+    },
+  );
+
+  test('a fault changes the strokes from its onset on and none before', () => {
+    const member = fleet.find(({ fault }) => fault?.name === 'proud-fastener');
+    if (!member?.fault) throw new RangeError('the fleet has no proud fastener');
+    const healthy = told({ ...member, plan: { ...member.plan, faults: [] } });
+    const { onsetStroke } = member.fault.label;
+    const pairs = told(member).map((event, place) => [event, healthy[place]] as const);
+    for (const [faulty, plain] of pairs) {
+      if (faulty.type !== 'stroke' || faulty.index > onsetStroke) continue;
+      if (faulty.index < onsetStroke) expect(faulty).toEqual(plain);
+      else expect(faulty).not.toEqual(plain);
+    }
+  });
+});
