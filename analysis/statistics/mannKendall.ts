@@ -1,5 +1,6 @@
 import { autocorrelation } from './autocorrelation.ts';
 import { inversions, midranks, tieSizes } from './inversions.ts';
+import { kendallVariance } from './kendallVariance.ts';
 import { normalUpperTail } from './normalDistribution.ts';
 import { present } from './select.ts';
 import { theilSen } from './theilSen.ts';
@@ -33,7 +34,11 @@ export function mannKendall(values: ArrayLike<number>): MannKendall | null {
   const pairs = (n * (n - 1)) / 2;
   const untied = pairs - ties.reduce((sum, t) => sum + (t * (t - 1)) / 2, 0);
   const s = untied - 2 * inversions(series);
-  return { s, ...scoreOf(s, varianceOfS(n, ties)), tau: untied === 0 ? 0 : s / Math.sqrt(untied * pairs) };
+  return {
+    s,
+    ...scoreOf(s, kendallVariance(n, ties)),
+    tau: untied === 0 ? 0 : s / Math.sqrt(untied * pairs),
+  };
 }
 
 /**
@@ -59,12 +64,6 @@ export function hamedRao(values: ArrayLike<number>, lags = Number.POSITIVE_INFIN
   }
   const variance = plain.variance * (1 + (2 * sum) / (n * (n - 1) * (n - 2)));
   return { ...plain, ...scoreOf(plain.s, variance) };
-}
-
-/** Variance of S without a trend: Kendall (1975), with the sizes of the groups of equal values. */
-export function varianceOfS(n: number, ...ties: readonly (readonly number[])[]): number {
-  const term = (t: number) => t * (t - 1) * (2 * t + 5);
-  return ties.flat().reduce((sum, t) => sum - term(t), term(n)) / 18;
 }
 
 function scoreOf(s: number, variance: number) {

@@ -1,5 +1,5 @@
 import { tieSizes } from './inversions.ts';
-import { varianceOfS } from './mannKendall.ts';
+import { kendallVariance } from './kendallVariance.ts';
 import { median } from './median.ts';
 import { normalUpperQuantile } from './normalQuantile.ts';
 import { pairwiseSlopes } from './pairwiseSlopes.ts';
@@ -26,9 +26,11 @@ export function theilSen(x: ArrayLike<number>, y: ArrayLike<number>, confidence 
   const slopes = pairwiseSlopes(x, y);
   const { count } = slopes;
   if (count === 0) return null;
-  const slope = (slopes.atRank((count - 1) >> 1) + slopes.atRank(count >> 1)) / 2;
+  const upper = slopes.atRank(count >> 1);
+  const slope = count % 2 === 1 ? upper : (slopes.atRank((count >> 1) - 1) + upper) / 2;
   const spread =
-    normalUpperQuantile((1 - confidence) / 2) * Math.sqrt(varianceOfS(x.length, tieSizes(x), tieSizes(y)));
+    normalUpperQuantile((1 - confidence) / 2) *
+    Math.sqrt(kendallVariance(x.length, tieSizes(x), tieSizes(y)));
   const lowest = Math.max(Math.round((count - spread) / 2) - 1, 0);
   const highest = Math.min(Math.round((count + spread) / 2), count - 1);
   const intercept = median(Float64Array.from(y, (value, i) => value - slope * x[i]));

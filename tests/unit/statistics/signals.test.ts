@@ -5,6 +5,7 @@ import { downsample, largestTriangles } from '../../../analysis/statistics/downs
 import { goertzel } from '../../../analysis/statistics/goertzel.ts';
 import { hampelFilter } from '../../../analysis/statistics/hampelFilter.ts';
 import { median } from '../../../analysis/statistics/median.ts';
+import { medianAbsoluteDeviation } from '../../../analysis/statistics/medianAbsoluteDeviation.ts';
 import { grubbs, outliers } from '../../../analysis/statistics/outliers.ts';
 import { peaks } from '../../../analysis/statistics/peaks.ts';
 import { pettitt } from '../../../analysis/statistics/pettitt.ts';
@@ -143,4 +144,25 @@ describe('changes and outliers', () => {
     expect(robustScale(values)).toBeLessThan(20);
     expect(scaleSn(values)).toBeLessThan(20);
   });
+});
+
+test('the Hampel filter’s shortcut says what the median absolute deviation says, gaps included', () => {
+  const gappy = fc.array(
+    fc.oneof({ weight: 9, arbitrary: fc.integer({ min: -30, max: 30 }) }, fc.constant(Number.NaN)),
+    {
+      minLength: 7,
+      maxLength: 40,
+    },
+  );
+  fc.assert(
+    fc.property(gappy, (values) => {
+      const byHand: number[] = [];
+      for (let i = 3; i < values.length - 3; i++) {
+        const window = values.slice(i - 3, i + 4);
+        const deviation = Math.abs(values[i] - median(window));
+        if (deviation > 0 && deviation > 2.5 * medianAbsoluteDeviation(window, 1)) byHand.push(i);
+      }
+      expect(hampelFilter(values, { halfWindow: 3, threshold: 2.5, constant: 1 }).replaced).toEqual(byHand);
+    }),
+  );
 });
