@@ -104,6 +104,13 @@ export function roomOfModel(name: ModelRoomName, seed: number): SimulatedRoom {
     facts: { ...model.facts, ...facts, positiveDirection: 'extend' },
     motors: model.motors.map((motor) => ({ ...motor, gearPhase: random.uniform(0, 2 * Math.PI) })),
     load: { ...model.load, forceN: model.load.forceN * (1 + random.normal(0, SPREAD_OF_ROOMS)) },
-    logging: { ...model.logging, stepAmps: 0.01, sendsAmbient: true, signed: true, form: 'rate' },
+    logging: {
+      ...model.logging,
+      stepAmps: 0.01,
+      sendsAmbient: true,
+      signed: true,
+      sendsDirection: true,
+      form: 'rate',
+    },
   };
 }

@@ -96,17 +96,17 @@ export function healthyCondition(
 ): StrokeCondition {
   const { logging } = room;
   const extending = direction === 'extend';
-  const sensor: SensorState = {
+  const sensorOf = (scale: number): SensorState => ({
     offsetAmps: 0,
     offsetDriftAmps: 0,
-    scale: 1,
+    scale,
     noiseAmps: logging.noiseAmps,
     stepAmps: logging.stepAmps,
     rangeAmps: logging.rangeAmps,
     missed: 0,
     gap: null,
     off: false,
-  };
+  });
   return {
     direction,
     startedAt: '2026-01-01T12:00:00.000Z',
@@ -124,7 +124,7 @@ export function healthyCondition(
     stopPosition: extending ? 1 : 0,
     releasePosition: null,
     pauses: [],
-    sensors: room.motors.map(() => sensor),
+    sensors: logging.scales.map(sensorOf),
     logger: {
       rateHz: logging.rateHz,
       rateError: 1,
@@ -135,7 +135,7 @@ export function healthyCondition(
       unit: logging.unit,
       supplyRateHz: logging.supplyRateHz,
       sendsAmbient: logging.sendsAmbient,
-      sendsDirection: true,
+      sendsDirection: logging.sendsDirection,
       signed: logging.signed,
       sides: room.motors.map((_, index) => index),
     },

@@ -126,6 +126,7 @@ export function drawRoom(seed: number, options: DrawRoomOptions = {}): Simulated
   const massKg = forceN / (9.81 * random.uniform(0.14, 0.3));
   const rateHz = options.rateHz ?? random.pick(SAMPLE_RATES);
   const stallAmps = amps * stallRatio;
+  const signed = random.chance(0.7);
   const ranges = CLAMP_RANGES.filter((range) => range > stallAmps * 1.15);
   return {
     facts: { ...facts, ratedAmps: random.chance(0.6) ? Math.ceil(amps * random.uniform(1.3, 1.7)) : null },
@@ -161,7 +162,9 @@ export function drawRoom(seed: number, options: DrawRoomOptions = {}): Simulated
             ? random.pick([5, 10, rateHz])
             : null,
       sendsAmbient: random.chance(0.6),
-      signed: random.chance(0.7),
+      signed,
+      sendsDirection: !signed || random.chance(0.8),
+      scales: motors.map(() => 1 + random.normal(0, 0.015)),
       form: random.chance(0.8) ? 'rate' : 'times',
       unit: random.chance(0.6) ? 'amps' : 'milliamps',
     },

@@ -82,10 +82,14 @@ export interface RoomLogging {
   readonly noiseAmps: number;
   readonly stepAmps: number;
   readonly rangeAmps: number;
+  /** What each side's sensor shows of a true ampere: clamps are rarely right to the percent. */
+  readonly scales: readonly number[];
   readonly supplyRateHz: number | null;
   readonly sendsAmbient: boolean;
   /** Reversed current reads negative; otherwise the sensor shows the amount alone. */
   readonly signed: boolean;
+  /** Otherwise the sign of the current has to tell it. */
+  readonly sendsDirection: boolean;
   readonly form: 'rate' | 'times';
   readonly unit: 'amps' | 'milliamps';
 }

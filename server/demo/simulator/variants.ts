@@ -138,6 +138,27 @@ const wearIn: DrawVariant = (_room, _strokes, random) => {
   });
 };
 
+const letsGo: DrawVariant = (_room, _strokes, random) => {
+  const share = random.uniform(0.05, 0.3);
+  return variant('lets-go-before-the-stop', {
+    change: (condition, _strokeIndex, strokeRandom) => {
+      if (!strokeRandom.chance(share)) return condition;
+      const short = strokeRandom.uniform(0.002, 0.02);
+      return { ...condition, releasePosition: condition.direction === 'extend' ? 1 - short : short };
+    },
+  });
+};
+
+const missedSamples: DrawVariant = (_room, _strokes, random) => {
+  const missed = random.logUniform(0.001, 0.03);
+  return variant('missed-samples', {
+    change: (condition) => ({
+      ...condition,
+      sensors: condition.sensors.map((sensor) => ({ ...sensor, missed })),
+    }),
+  });
+};
+
 /** Everything that happens to healthy rooms; each room of a fleet gets some of it. */
 export const HEALTHY_VARIANTS: readonly DrawVariant[] = [
   coldSnap,
@@ -150,4 +171,6 @@ export const HEALTHY_VARIANTS: readonly DrawVariant[] = [
   plainServices,
   tilts,
   wearIn,
+  letsGo,
+  missedSamples,
 ];

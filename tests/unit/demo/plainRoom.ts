@@ -16,7 +16,7 @@ export function plainRoom(seed: number, options: DrawRoomOptions = {}): Simulate
     // Stiff and patient enough for the motor to come to a true standstill.
     control: { ...room.control, stopGiveMetres: 0.001, stallS: 0.6 },
     load: { ...room.load, viscousPart: 0, retractFactor: 1, sealPart: 0 },
-    logging: { ...room.logging, signed: false, form: 'rate', unit: 'amps' },
+    logging: { ...room.logging, scales: room.motors.map(() => 1), signed: false, form: 'rate', unit: 'amps' },
   };
 }
 

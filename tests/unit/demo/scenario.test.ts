@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import { demoScenario } from '../../../server/demo/scenario.ts';
 import { CoachBody } from '../../../server/schemas/coach.ts';
 import { LoggerBody } from '../../../server/schemas/logger.ts';
@@ -6,6 +7,7 @@ import { RoomBody } from '../../../server/schemas/room.ts';
 import { ServiceBody } from '../../../server/schemas/service.ts';
 import { Email, Password } from '../../../server/schemas/session.ts';
 
+const ROOM_ID = '01890a5d-ac96-774b-bcce-b302099a8057';
 const NOW = new Date('2026-05-02T10:00:00Z');
 const scenario = demoScenario(NOW);
 const rooms = scenario.coaches.flatMap((coach) => coach.rooms);
@@ -36,12 +38,13 @@ describe('the demo scenario', () => {
     }
   });
 
-  test('gives every stroke a key of its own and only sides of its room', () => {
+  test('gives every stroke a key of its own, only sides of its room, and a body that the decoder accepts', () => {
     const keys = rooms.flatMap(({ strokes }) => strokes.map((stroke) => stroke.key));
     expect(new Set(keys).size).toBe(keys.length);
     for (const { room, strokes } of rooms) {
       for (const stroke of strokes) {
         for (const { side } of stroke.sides) expect(room.sides).toContain(side);
+        expect(decodeStroke({ ...stroke, roomId: ROOM_ID }, '').key).toBe(stroke.key);
       }
     }
   });
