@@ -1,0 +1,153 @@
+import type { Pool } from 'pg';
+import { STORE_STATEMENT } from './storeStatement.ts';
+import type { IncomingStroke } from './stroke.ts';
+import { strokeId } from './strokeId.ts';
+import { encodeTrace } from './traceCodec.ts';
+
+/** Who sends: a logger to the rooms of its own coach, a person to all rooms of the account. */
+export interface Sender {
+  readonly accountId: string;
+  /** Keys are unique for each. */
+  readonly senderId: string;
+  readonly loggerId: string | null;
+  /** null: every coach of the account. */
+  readonly coachId: string | null;
+}
+
+/** One stroke on its way into the database. */
+export interface StrokeToStore {
+  readonly row: StrokeInput;
+  readonly trace: Buffer;
+}
+
+export type StoreOutcome =
+  | { readonly outcome: 'stored' | 'duplicate'; readonly strokeId: string }
+  | { readonly outcome: 'unknown-room' }
+  | { readonly outcome: 'unknown-sides'; readonly sides: readonly string[] };
+
+interface StrokeInput {
+  readonly account_id: string;
+  readonly id: string;
+  readonly room_id: string | null;
+  readonly coach_id: string | null;
+  readonly sender_id: string;
+  readonly logger_id: string | null;
+  readonly key: string;
+  readonly direction: string | null;
+  readonly started_at: string;
+  readonly recorded_sides: readonly string[];
+  readonly has_supply: boolean;
+  readonly ambient_c: number | null;
+}
+
+const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
+/** A room was removed between the look and the insert, or two statements met badly: look again. */
+const TRY_AGAIN = new Set(['23503', '40001', '40P01']);
+const MOST_TRIES = 4;
+
+/** Packs a stroke for storing: all the work that needs no database. */
+export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToStore {
+  return {
+    row: {
+      account_id: sender.accountId,
+      id: strokeId(sender.senderId, stroke.key, stroke.startedAtMs),
+      // An id of another form is of no room.
+      room_id: UUID.test(stroke.roomId) ? stroke.roomId : null,
+      coach_id: sender.coachId,
+      sender_id: sender.senderId,
+      logger_id: sender.loggerId,
+      key: stroke.key,
+      direction: stroke.direction,
+      started_at: new Date(stroke.startedAtMs).toISOString(),
+      recorded_sides: stroke.sides.map(({ side }) => side),
+      has_supply: stroke.supply !== null,
+      ambient_c: stroke.ambientC,
+    },
+    trace: encodeTrace(stroke),
+  };
+}
+
+/**
+ * Stores strokes of any senders in one statement; when it answers, they are committed. Outcomes come in the order
+ * given. A stroke sent before is a `duplicate` with its first id, whatever has become of its room's sides since.
+ */
+export async function storeStrokes(pool: Pool, strokes: readonly StrokeToStore[]): Promise<StoreOutcome[]> {
+  const outcomes = new Array<StoreOutcome>(strokes.length);
+  let left = strokes.map((_, n) => n);
+  for (let tries = 1; left.length > 0; tries++) {
+    try {
+      left = await storeOnce(pool, strokes, left, outcomes);
+    } catch (error) {
+      if (tries >= MOST_TRIES || !TRY_AGAIN.has(codeOf(error))) throw error;
+    }
+    // Removed again and again between the insert that met them and the look for them.
+    if (left.length > 0 && tries >= 2 * MOST_TRIES) throw new Error('Strokes vanish while they are stored.');
+  }
+  return outcomes;
+}
+
+interface StoredRow {
+  readonly n: number;
+  readonly room_known: boolean;
+  readonly unknown_sides: readonly string[];
+  readonly id: string | null;
+}
+
+/** Answers those of `numbers` that must be tried again. */
+async function storeOnce(
+  pool: Pool,
+  strokes: readonly StrokeToStore[],
+  numbers: readonly number[],
+  outcomes: StoreOutcome[],
+): Promise<number[]> {
+  let from = 0;
+  const rows = numbers.map((n) => {
+    const { row, trace } = strokes[n];
+    from += trace.length;
+    return { n, ...row, trace_from: from - trace.length, trace_bytes: trace.length };
+  });
+  const traces =
+    numbers.length === 1 ? strokes[numbers[0]].trace : Buffer.concat(numbers.map((n) => strokes[n].trace));
+  const { rows: stored } = await pool.query<StoredRow>({
+    name: 'store-strokes',
+    text: STORE_STATEMENT,
+    values: [JSON.stringify(rows), traces],
+  });
+  const unsettled: StoredRow[] = [];
+  for (const row of stored) {
+    if (row.id === null) unsettled.push(row);
+    else outcomes[row.n] = { outcome: 'stored', strokeId: row.id };
+  }
+  return unsettled.length === 0 ? [] : settle(pool, strokes, unsettled, outcomes);
+}
+
+/** Finds the earlier strokes of the same keys; the rest is refused, or must be tried again. */
+async function settle(
+  pool: Pool,
+  strokes: readonly StrokeToStore[],
+  unsettled: readonly StoredRow[],
+  outcomes: StoreOutcome[],
+): Promise<number[]> {
+  const inputs = unsettled.map(({ n }) => strokes[n].row);
+  const { rows: earlier } = await pool.query<{ place: number; id: string }>({
+    text: `select i.place::integer, s.id
+      from unnest($1::uuid[], $2::uuid[], $3::text[]) with ordinality as i (account_id, sender_id, key, place)
+      join strokes s on s.account_id = i.account_id and s.sender_id = i.sender_id and s.key = i.key`,
+    values: [inputs.map((i) => i.account_id), inputs.map((i) => i.sender_id), inputs.map((i) => i.key)],
+  });
+  const idByPlace = new Map(earlier.map(({ place, id }) => [place, id]));
+  const again: number[] = [];
+  for (const [i, row] of unsettled.entries()) {
+    const id = idByPlace.get(i + 1);
+    if (id !== undefined) outcomes[row.n] = { outcome: 'duplicate', strokeId: id };
+    else if (!row.room_known) outcomes[row.n] = { outcome: 'unknown-room' };
+    else if (row.unknown_sides.length > 0) {
+      outcomes[row.n] = { outcome: 'unknown-sides', sides: row.unknown_sides };
+    } else again.push(row.n);
+  }
+  return again;
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
+}

@@ -1,0 +1,60 @@
+import type { Pool, PoolClient } from 'pg';
+
+const MONTHS_AHEAD = 2;
+
+/**
+ * Sees to it that the samples of this month and the next two have partitions of their own, so that old months can be
+ * detached and moved. Rows of such a month that went to the default partition meanwhile are moved over. Any number of
+ * processes may call it at once.
+ */
+export async function ensureTracePartitions(pool: Pool, now: Date): Promise<void> {
+  for (let ahead = 0; ahead <= MONTHS_AHEAD; ahead++) {
+    const from = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead, 1));
+    const to = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead + 1, 1));
+    await ensurePartition(pool, from, to);
+  }
+}
+
+async function ensurePartition(pool: Pool, from: Date, to: Date): Promise<void> {
+  const name = `traces_${from.toISOString().slice(0, 7).replace('-', '_')}`;
+  if (await exists(pool, name)) return;
+  const client = await pool.connect();
+  try {
+    await client.query('begin');
+    await client.query(`select pg_advisory_xact_lock(hashtextextended('trace partitions', 0))`);
+    if (!(await exists(client, name))) await createPartition(client, name, from, to);
+    await client.query('commit');
+  } catch (error) {
+    await client.query('rollback');
+    throw error;
+  } finally {
+    client.release();
+  }
+}
+
+async function createPartition(client: PoolClient, name: string, from: Date, to: Date): Promise<void> {
+  const [start, end] = [from.toISOString(), to.toISOString()];
+  await client.query(
+    `create table ${name} (like traces including defaults including constraints including storage)`,
+  );
+  // Nobody may add to this month in between. First the table that a sender's statement locks first: the foreign key
+  // of the new partition needs it too, and the other way round both would wait for each other.
+  await client.query('lock table strokes in share row exclusive mode');
+  await client.query('lock table traces_default in access exclusive mode');
+  await client.query(
+    `with moved as (
+      delete from traces_default where received_at >= $1::timestamptz and received_at < $2::timestamptz returning *
+    ) insert into ${name} select * from moved`,
+    [start, end],
+  );
+  await client.query(
+    `alter table traces attach partition ${name} for values from ('${start}') to ('${end}')`,
+  );
+}
+
+async function exists(client: Pool | PoolClient, name: string): Promise<boolean> {
+  const { rows } = await client.query<{ found: boolean }>('select to_regclass($1) is not null as found', [
+    name,
+  ]);
+  return rows[0].found;
+}
