@@ -26,7 +26,11 @@ export interface SideTruth extends SideSamples {
 /** A recording, and what really happened. */
 export interface SimulatedStroke {
   readonly stroke: StrokeRecord;
-  readonly truth: { readonly sides: readonly SideTruth[] };
+  readonly truth: {
+    readonly sides: readonly SideTruth[];
+    /** Mean volts at the controller's terminals after the inrush and before the first end stop. */
+    readonly runningVolts: number;
+  };
 }
 
 /** The inrush is over when the current has fallen to this multiple of its median while the motor is powered. */
@@ -46,6 +50,15 @@ function inrushEndS(driven: DrivenStroke, side: number): number {
   let step = peak;
   while (step < driven.steps - 1 && amps[step] > level) step++;
   return step * driven.stepS;
+}
+
+function runningVolts(driven: DrivenStroke): number {
+  const starts = driven.events.map((_, side) => inrushEndS(driven, side));
+  const ends = driven.events.map(({ stopS, offS }) => stopS ?? offS);
+  const from = Math.floor(Math.max(...starts) / driven.stepS);
+  const to = Math.max(Math.floor(Math.min(...ends) / driven.stepS), from + 1);
+  const span = driven.volts.subarray(from, to);
+  return span.reduce((sum, value) => sum + value, 0) / span.length;
 }
 
 /** One stroke of a room under given conditions. The same seed gives the same recording. */
@@ -80,5 +93,5 @@ export function simulateStroke(
       endPosition: positions[positions.length - 1],
     };
   });
-  return { stroke: recorded.stroke, truth: { sides } };
+  return { stroke: recorded.stroke, truth: { sides, runningVolts: runningVolts(driven) } };
 }
