@@ -1,19 +1,19 @@
 import type { StrokeCondition } from './condition.ts';
 import { copperFactor } from './copper.ts';
 import { loadTables } from './loadTable.ts';
+import { type MovingSide, stepCurrent, stepHeat, stepMotion } from './movingSide.ts';
 import type { SimulatedRoom } from './room.ts';
+import { StrokeTape } from './strokeTape.ts';
 import { terminalVolts } from './supply.ts';
 
 const STEP_S = 0.002;
 const GRAVITY = 9.81;
-/** A worm gear cannot be driven backwards; what pushes the room along takes only this part off the motor's load. */
-const HELP_PART = 0.3;
-/** Braking of a motor that is switched off and shorted by its controller. */
-const BRAKE_S = 0.03;
 const STANDSTILL_PART = 0.04;
 /** No stall is looked for while the motor is getting up to speed. */
 const START_GRACE_S = 0.6;
 const RUN_OUT_S = 0.2;
+/** A controller that holds a side back never takes more than this part of its voltage. */
+const LEAST_DUTY = 0.5;
 
 /** What happened to one side, seconds from the moment the switch was pressed. */
 export interface SideEvents {
@@ -36,10 +36,34 @@ export interface DrivenStroke {
   readonly pauses: readonly { readonly fromS: number; readonly toS: number }[];
 }
 
-function grown(array: Float64Array): Float64Array {
-  const longer = new Float64Array(array.length * 2);
-  longer.set(array);
-  return longer;
+function createSides(room: SimulatedRoom, condition: StrokeCondition, heading: number): MovingSide[] {
+  const { motors, load, control, facts } = room;
+  const tables = loadTables(room, condition);
+  const slopeN = load.massKg * GRAVITY * Math.sin((condition.tiltDegrees * Math.PI) / 180) * heading;
+  return motors.map((motor, side) => {
+    const stallAmps = facts.nominalVolts / (motor.windingOhms + motor.wireOhms);
+    const stallN = (motor.fluxConstant * stallAmps * motor.gearEfficiency) / motor.metresPerRadian;
+    return {
+      motor,
+      wireOhms: motor.wireOhms * copperFactor(condition.ambientC),
+      table: tables[side],
+      slopeN: slopeN * motor.loadShare,
+      stopNPerMetre: stallN / control.stopGiveMetres,
+      amps: 0,
+      radiansPerS: 0,
+      goneMetres: 0,
+      windingC: condition.ambientC,
+      stalledS: 0,
+      startedS: 0,
+      stopS: null,
+      offS: null,
+    };
+  });
+}
+
+/** How far into the stroke a position lies, metres. */
+function metresTo(position: number, room: SimulatedRoom, condition: StrokeCondition): number {
+  return Math.abs(position - condition.startPosition) * room.facts.travelMetres;
 }
 
 /**
@@ -47,165 +71,105 @@ function grown(array: Float64Array): Float64Array {
  * motor: `V = I R + L dI/dt + K w`, `J dw/dt = K (I - I0) - load`, all sides on one supply and one room.
  */
 export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): DrivenStroke {
-  const { motors, load, control, facts } = room;
-  const count = motors.length;
-  const travel = facts.travelMetres;
-  const tables = loadTables(room, condition);
-  const cellsPerMetre = (tables[0].length - 1) / travel;
+  const { load, control } = room;
+  const { supply } = condition;
+  const travel = room.facts.travelMetres;
   const heading = condition.direction === 'extend' ? 1 : -1;
+  const sides = createSides(room, condition, heading);
+  const lastCell = sides[0].table.length - 1;
   const cold = 20 - condition.ambientC;
   const dry = (1 - load.viscousPart) * Math.max(1 + load.coldFrictionPerC * cold, 0.5);
   const viscous = (load.viscousPart * Math.exp(cold / load.coldStiffeningC)) / load.speedMetresPerS;
-  const slopeN = load.massKg * GRAVITY * Math.sin((condition.tiltDegrees * Math.PI) / 180) * heading;
-  const wire = copperFactor(condition.ambientC);
-  const stopMetres = Math.abs(condition.stopPosition - condition.startPosition) * travel;
+  const stopMetres = metresTo(condition.stopPosition, room, condition);
   const releaseMetres =
     condition.releasePosition === null
       ? Number.POSITIVE_INFINITY
-      : Math.abs(condition.releasePosition - condition.startPosition) * travel;
-  const startMetres = condition.startPosition * travel;
-
-  let capacity = Math.ceil((1.5 * stopMetres) / load.speedMetresPerS / STEP_S) + 1000;
-  const amps: Float64Array[] = motors.map(() => new Float64Array(capacity));
-  const positions: Float64Array[] = motors.map(() => new Float64Array(capacity));
-  let volts: Float64Array = new Float64Array(capacity);
-
-  const current = new Float64Array(count);
-  const speed = new Float64Array(count);
-  const gone = new Float64Array(count);
-  const heat = new Float64Array(count).fill(condition.ambientC);
-  const stalledS = new Float64Array(count);
-  const startedS = new Float64Array(count);
-  const isOff = new Uint8Array(count);
-  const stopS: (number | null)[] = motors.map(() => null);
-  const offS = new Float64Array(count);
-  const stopN = motors.map((motor) => {
-    const stallAmps = facts.nominalVolts / (motor.windingOhms + motor.wireOhms);
-    const force = (motor.fluxConstant * stallAmps * motor.gearEfficiency) / motor.metresPerRadian;
-    return force / control.stopGiveMetres;
-  });
+      : metresTo(condition.releasePosition, room, condition);
+  const plannedPauses = condition.pauses
+    .map((pause) => ({ atMetres: metresTo(pause.position, room, condition), durationS: pause.durationS }))
+    .sort((one, other) => one.atMetres - other.atMetres);
   const pauses: { fromS: number; toS: number }[] = [];
-  const pauseMetres = condition.pauses
-    .map((pause) => ({ at: Math.abs(pause.position - condition.startPosition) * travel, ...pause }))
-    .sort((one, other) => one.at - other.at);
+  const tape = new StrokeTape(
+    sides.length,
+    Math.ceil((1.5 * stopMetres) / load.speedMetresPerS / STEP_S) + 1000,
+  );
+
+  /** All that stands against one side at this moment, newtons. */
+  const forceOn = (side: MovingSide, meanMetres: number): number => {
+    const position = condition.startPosition + (heading * side.goneMetres) / travel;
+    const cell = Math.min(Math.max(position * lastCell, 0), lastCell - 1e-3);
+    const below = cell | 0;
+    const resistance = side.table[below] + (side.table[below + 1] - side.table[below]) * (cell - below);
+    let force = resistance * (dry + viscous * side.radiansPerS * side.motor.metresPerRadian) + side.slopeN;
+    const apart = side.goneMetres - meanMetres;
+    const beyondPlay = Math.abs(apart) - control.skewPlayMetres / 2;
+    if (beyondPlay > 0) force += Math.sign(apart) * beyondPlay * control.skewNPerMetre;
+    const pressed = side.goneMetres - stopMetres;
+    return pressed > 0 ? force + pressed * side.stopNPerMetre : force;
+  };
 
   let sagAmps = 0;
   let drawnAs = 0;
   let resumeS = 0;
-  let allOffS: number | null = null;
-  let step = 0;
-  for (; ; step++) {
-    const now = step * STEP_S;
-    if (step === capacity) {
-      capacity *= 2;
-      volts = grown(volts);
-      for (let side = 0; side < count; side++) {
-        amps[side] = grown(amps[side]);
-        positions[side] = grown(positions[side]);
-      }
-    }
+  let endS: number | null = null;
+  for (let now = 0; endS === null || now < endS + RUN_OUT_S; now = tape.steps * STEP_S) {
     let total = 0;
-    let least = Number.POSITIVE_INFINITY;
-    let mean = 0;
-    for (let side = 0; side < count; side++) {
-      total += current[side];
-      mean += gone[side] / count;
-      if (gone[side] < least) least = gone[side];
+    let leastMetres = Number.POSITIVE_INFINITY;
+    let meanMetres = 0;
+    for (const side of sides) {
+      total += side.amps;
+      meanMetres += side.goneMetres / sides.length;
+      leastMetres = Math.min(leastMetres, side.goneMetres);
     }
     drawnAs += total * STEP_S;
-    sagAmps += ((total - sagAmps) * STEP_S) / condition.supply.sagS;
-    const bus = terminalVolts(condition.supply, total, sagAmps, drawnAs);
-    volts[step] = bus;
+    sagAmps += ((total - sagAmps) * STEP_S) / supply.sagS;
+    const bus = terminalVolts(supply, total, sagAmps, drawnAs);
+    tape.begin(bus);
 
-    if (pauses.length < pauseMetres.length && now >= resumeS && mean >= pauseMetres[pauses.length].at) {
-      resumeS = now + pauseMetres[pauses.length].durationS;
+    const nextPause = plannedPauses[pauses.length];
+    if (nextPause && now >= resumeS && meanMetres >= nextPause.atMetres) {
+      resumeS = now + nextPause.durationS;
       pauses.push({ fromS: now, toS: resumeS });
-      startedS.fill(resumeS);
-      stalledS.fill(0);
+      for (const side of sides) {
+        side.startedS = resumeS;
+        side.stalledS = 0;
+      }
     }
-    const paused = now < resumeS;
-    const ending = mean >= releaseMetres || now >= control.timeoutS;
+    const ending = meanMetres >= releaseMetres || now >= control.timeoutS;
 
     let running = 0;
-    for (let side = 0; side < count; side++) {
-      const motor = motors[side];
-      if (ending && isOff[side] === 0) {
-        isOff[side] = 1;
-        offS[side] = now;
-      }
-      const windingOhms = motor.windingOhms * copperFactor(heat[side]);
-      const ohms = windingOhms + motor.wireOhms * wire;
-      const powered = isOff[side] === 0 && !paused;
-      if (powered) {
-        const lead = gone[side] - least;
-        // A side at its stop has nobody to wait for: it stalls under the full voltage.
-        const waits = condition.keepsStep && stopS[side] === null;
-        const duty = waits ? Math.max(1 - control.stepGainPerMetre * lead, 0.5) : 1;
-        const drop = bus * condition.voltageFactors[side] * duty - motor.fluxConstant * speed[side];
-        const gain = STEP_S / motor.inductanceHenry;
-        current[side] = Math.max((current[side] + gain * drop) / (1 + gain * ohms), 0);
-      } else {
-        current[side] /= 1 + (4 * STEP_S * ohms) / motor.inductanceHenry;
-        if (current[side] < 1e-4) current[side] = 0;
-        speed[side] *= 1 - STEP_S / BRAKE_S;
-      }
+    for (let index = 0; index < sides.length; index++) {
+      const side = sides[index];
+      if (ending && side.offS === null) side.offS = now;
+      const powered = side.offS === null && now >= resumeS;
+      // A side at its stop has nobody to wait for: it stalls under the full voltage.
+      const waits = condition.keepsStep && side.stopS === null;
+      const lead = side.goneMetres - leastMetres;
+      const duty = waits ? Math.max(1 - control.stepGainPerMetre * lead, LEAST_DUTY) : 1;
+      stepCurrent(side, powered ? bus * condition.voltageFactors[index] * duty : null, STEP_S);
+      stepMotion(side, forceOn(side, meanMetres), STEP_S);
+      stepHeat(side, condition.ambientC, STEP_S);
+      if (side.stopS === null && side.goneMetres > stopMetres) side.stopS = now;
 
-      const cell = Math.min(
-        Math.max((startMetres + heading * gone[side]) * cellsPerMetre, 0),
-        tables[0].length - 1.001,
-      );
-      const below = cell | 0;
-      const table = tables[side];
-      const resistance = table[below] + (table[below + 1] - table[below]) * (cell - below);
-      const metresPerS = speed[side] * motor.metresPerRadian;
-      let force = resistance * (dry + viscous * metresPerS) + slopeN * motor.loadShare;
-      const apart = gone[side] - mean;
-      const beyondPlay = Math.abs(apart) - control.skewPlayMetres / 2;
-      if (beyondPlay > 0) force += Math.sign(apart) * beyondPlay * control.skewNPerMetre;
-      const pressed = gone[side] - stopMetres;
-      if (pressed > 0) {
-        force += pressed * stopN[side];
-        if (stopS[side] === null) stopS[side] = now;
+      if (powered && now - side.startedS > START_GRACE_S) {
+        const metresPerS = side.radiansPerS * side.motor.metresPerRadian;
+        side.stalledS = metresPerS < STANDSTILL_PART * load.speedMetresPerS ? side.stalledS + STEP_S : 0;
+        if (side.stalledS >= control.stallS) side.offS = now;
       }
-      const loadTorque =
-        (force > 0 ? force / motor.gearEfficiency : force * HELP_PART) * motor.metresPerRadian +
-        motor.fluxConstant * motor.noLoadAmps;
-      const torque = motor.fluxConstant * current[side] - loadTorque;
-      speed[side] = Math.max(speed[side] + (STEP_S / motor.inertia) * torque, 0);
-      gone[side] += speed[side] * motor.metresPerRadian * STEP_S;
-      heat[side] +=
-        ((current[side] * current[side] * windingOhms -
-          motor.heatLossWPerK * (heat[side] - condition.ambientC)) *
-          STEP_S) /
-        motor.heatCapacityJPerK;
-
-      if (powered && now - startedS[side] > START_GRACE_S) {
-        const still = metresPerS < STANDSTILL_PART * load.speedMetresPerS;
-        stalledS[side] = still ? stalledS[side] + STEP_S : 0;
-        if (stalledS[side] >= control.stallS) {
-          isOff[side] = 1;
-          offS[side] = now;
-        }
-      }
-      if (isOff[side] === 0) running++;
-      amps[side][step] = current[side];
-      positions[side][step] = Math.min(
-        Math.max(condition.startPosition + (heading * gone[side]) / travel, 0),
-        1,
-      );
+      if (side.offS === null) running++;
+      const position = condition.startPosition + (heading * side.goneMetres) / travel;
+      tape.set(index, side.amps, Math.min(Math.max(position, 0), 1));
     }
-    if (running === 0 && allOffS === null) allOffS = now;
-    if (allOffS !== null && now >= allOffS + RUN_OUT_S) break;
+    if (running === 0) endS ??= now;
   }
 
-  const steps = step + 1;
   return {
     stepS: STEP_S,
-    steps,
-    amps: amps.map((all) => all.subarray(0, steps)),
-    positions: positions.map((all) => all.subarray(0, steps)),
-    volts: volts.subarray(0, steps),
-    events: motors.map((_, side) => ({ stopS: stopS[side], offS: offS[side] })),
+    steps: tape.steps,
+    amps: tape.amps.map((all) => all.subarray(0, tape.steps)),
+    positions: tape.positions.map((all) => all.subarray(0, tape.steps)),
+    volts: tape.volts.subarray(0, tape.steps),
+    events: sides.map(({ stopS, offS }) => ({ stopS, offS: offS ?? tape.steps * STEP_S })),
     pauses,
   };
 }
