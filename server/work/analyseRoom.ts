@@ -1,0 +1,127 @@
+import type { FastifyBaseLogger } from 'fastify';
+import { type Kysely, sql } from 'kysely';
+import type { AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.ts';
+import { measureBatch } from './measureStrokes.ts';
+import { UnmeasuredStroke } from './roomEvents.ts';
+import { type RoomToAnalyse, readRoom } from './roomRow.ts';
+import { writeHistory } from './writeHistory.ts';
+
+/** `busy`: another worker has the room; `stopped`: the service is going down and the room is still marked. */
+export type AnalysisOutcome = 'done' | 'busy' | 'stopped';
+
+/**
+ * Brings one room's results up to date: measures its new strokes, goes through its events from the last checkpoint
+ * before the earliest change, and writes what follows, all at once.
+ *
+ * The history is read without holding anything up. Every change of it raises the room's revision first; if that
+ * moved while the events were gone through, nothing is written and they are gone through again, this time holding
+ * the room's progress so that senders to this room wait for the moment it takes.
+ */
+export async function analyseRoom(
+  db: Kysely<Tables>,
+  { accountId, roomId }: AnalyseRoomPayload,
+  log: FastifyBaseLogger,
+  stopping: AbortSignal,
+): Promise<AnalysisOutcome> {
+  return db.connection().execute(async (connection) => {
+    // Held by the connection, so that the death of its holder frees the room at once.
+    const lock = sql`hashtextextended(${`analyse ${accountId} ${roomId}`}, 0)`;
+    const { rows } = await sql<{ held: boolean }>`select pg_try_advisory_lock(${lock}) as held`.execute(
+      connection,
+    );
+    if (!rows[0].held) return 'busy';
+    try {
+      return await inRounds(connection, accountId, roomId, log, stopping);
+    } finally {
+      await sql`select pg_advisory_unlock(${lock})`.execute(connection);
+    }
+  });
+}
+
+async function inRounds(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  log: FastifyBaseLogger,
+  stopping: AbortSignal,
+): Promise<AnalysisOutcome> {
+  for (let holding = false; !stopping.aborted; ) {
+    const room = await readRoom(db, accountId, roomId);
+    if (room === null) return 'done';
+    if (await measureBatch(db, room, log)) continue;
+    try {
+      if (await (holding ? roundHolding(db, room, log) : roundFree(db, room))) return 'done';
+      holding = true;
+    } catch (error) {
+      if (error instanceof UnjudgedStroke) await setAside(db, room, error, log);
+      else if (!(error instanceof UnmeasuredStroke)) throw error;
+    }
+  }
+  return 'stopped';
+}
+
+/** Answers whether the room is up to date now. */
+async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse): Promise<boolean> {
+  const before = await readProgress(db, room, false);
+  if (before.dirtyFrom === null) return true;
+  const folded = await foldHistory(db, room, before.dirtyFrom);
+  return db.transaction().execute(async (trx) => {
+    const now = await readProgress(trx, room, true);
+    if (now.revision !== before.revision || !(await isSameRoom(trx, room))) return false;
+    await writeHistory(trx, room, folded);
+    return true;
+  });
+}
+
+async function roundHolding(
+  db: Kysely<Tables>,
+  room: RoomToAnalyse,
+  log: FastifyBaseLogger,
+): Promise<boolean> {
+  return db.transaction().execute(async (trx) => {
+    const { dirtyFrom } = await readProgress(trx, room, true);
+    if (dirtyFrom === null) return true;
+    if (!(await isSameRoom(trx, room))) return false;
+    while (await measureBatch(trx, room, log));
+    const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom);
+    await writeHistory(trx, room, folded);
+    return true;
+  });
+}
+
+async function isSameRoom(trx: Kysely<Tables>, room: RoomToAnalyse): Promise<boolean> {
+  return (await readRoom(trx, room.accountId, room.roomId))?.version === room.version;
+}
+
+async function readProgress(
+  db: Kysely<Tables>,
+  room: RoomToAnalyse,
+  hold: boolean,
+): Promise<{ dirtyFrom: Date | null; revision: string | null }> {
+  const row = await db
+    .selectFrom('room_progress')
+    .select(['dirty_from', 'revision'])
+    .where('account_id', '=', room.accountId)
+    .where('room_id', '=', room.roomId)
+    .$if(hold, (query) => query.forUpdate())
+    .executeTakeFirst();
+  return { dirtyFrom: row?.dirty_from ?? null, revision: row?.revision ?? null };
+}
+
+/** Marks the stroke that the analysis stumbled over as unusable, so that the room goes on without it. */
+async function setAside(
+  db: Kysely<Tables>,
+  room: RoomToAnalyse,
+  error: UnjudgedStroke,
+  log: FastifyBaseLogger,
+): Promise<void> {
+  log.error({ err: error, strokeId: error.strokeId }, 'A stroke could not be judged.');
+  await db
+    .updateTable('strokes')
+    .set({ analysis: JSON.stringify({ status: 'unusable', reason: 'The record could not be judged.' }) })
+    .where('account_id', '=', room.accountId)
+    .where('id', '=', error.strokeId)
+    .execute();
+}

@@ -1,0 +1,99 @@
+import type { Kysely } from 'kysely';
+import type { Judgement, Limits, RoomEvent, RoomSummary, StrokeEvent } from '../../analysis/history.ts';
+import { advanceRoom, beginRoom, limitsOf, type RoomState, summariseRoom } from '../../analysis/room/fold.ts';
+import type { Warning } from '../../analysis/warning.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { type Checkpoint, latestCheckpoint, stretchOf } from './checkpoints.ts';
+import { type MeasureRow, measureRows } from './measureRows.ts';
+import { roomEvents } from './roomEvents.ts';
+import type { RoomToAnalyse } from './roomRow.ts';
+
+/** What a room's history says from a time on, ready to be written. */
+export interface FoldedHistory {
+  readonly from: Checkpoint | null;
+  readonly checkpoints: readonly Checkpoint[];
+  /** The strokes gone through, with or without measures. */
+  readonly strokeIds: readonly string[];
+  readonly measures: readonly MeasureRow[];
+  /** Those open when it began and all that changed since, by id, as they stand at the end. */
+  readonly warnings: ReadonlyMap<string, Warning>;
+  readonly summary: RoomSummary;
+  readonly limits: readonly RoomLimits[];
+}
+
+export type RoomLimits = { side: string; direction: string; measure: string; limits: Limits };
+
+/** The analysis could not judge a stroke: that one must be set aside, or the room would stand still for ever. */
+export class UnjudgedStroke extends Error {
+  readonly strokeId: string;
+
+  constructor(strokeId: string, cause: unknown) {
+    super('A stroke could not be judged.', { cause });
+    this.name = 'UnjudgedStroke';
+    this.strokeId = strokeId;
+  }
+}
+
+/** Goes through the room's events from the last checkpoint before `dirtyFrom`. Reads only. */
+export async function foldHistory(
+  db: Kysely<Tables>,
+  room: RoomToAnalyse,
+  dirtyFrom: Date,
+): Promise<FoldedHistory> {
+  const { accountId, roomId, description } = room;
+  const from = await latestCheckpoint(db, accountId, roomId, dirtyFrom);
+  // The state is plain JSON by agreement of the fold.
+  const state = from ? (JSON.parse(from.state) as RoomState) : beginRoom(roomId, description);
+  const warnings = new Map(from ? summariseRoom(state).openWarnings.map((open) => [open.id, open]) : []);
+  const measures: MeasureRow[] = [];
+  const strokeIds: string[] = [];
+  const checkpoints: Checkpoint[] = [];
+  let events = from?.events ?? 0;
+  let before: RoomEvent | null = null;
+  const keepState = (event: RoomEvent) =>
+    checkpoints.push({ at: new Date(event.atMs), events, state: JSON.stringify(state) });
+
+  for await (const chunk of roomEvents(db, accountId, roomId, from?.at ?? null)) {
+    for (const event of chunk) {
+      // Only between two instants: a checkpoint stands for everything up to its time.
+      if (before && event.atMs > before.atMs && endsStretch(events, checkpoints, from)) keepState(before);
+      const judgement = judge(state, event);
+      events++;
+      before = event;
+      for (const warning of judgement.warnings) warnings.set(warning.id, warning);
+      if (event.type === 'stroke') {
+        strokeIds.push(event.strokeId);
+        measures.push(...measureRows(event, judgement, description));
+      }
+    }
+  }
+  if (before) keepState(before);
+  return {
+    from,
+    checkpoints,
+    strokeIds,
+    measures,
+    warnings,
+    summary: summariseRoom(state),
+    limits: limitsOf(state),
+  };
+}
+
+/** Whether the next event begins another stretch than the last checkpoint's. */
+function endsStretch(events: number, made: readonly Checkpoint[], from: Checkpoint | null): boolean {
+  const last = made[made.length - 1] ?? from;
+  return stretchOf(events + 1) > stretchOf(events) && (last === null || last.events < events);
+}
+
+function judge(state: RoomState, event: RoomEvent): Judgement {
+  try {
+    return advanceRoom(state, event);
+  } catch (error) {
+    if (isUsable(event)) throw new UnjudgedStroke(event.strokeId, error);
+    throw error;
+  }
+}
+
+function isUsable(event: RoomEvent): event is StrokeEvent {
+  return event.type === 'stroke' && event.analysis.status === 'done';
+}

@@ -1,0 +1,76 @@
+import type { FastifyBaseLogger } from 'fastify';
+import { Logger, run, runMigrations } from 'graphile-worker';
+import { type Kysely, sql } from 'kysely';
+import type { Pool } from 'pg';
+import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
+import { ANALYSE_ROOM, type AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
+import { BEGINNING, queueDirtyRooms } from '../../ingest/roomProgress.ts';
+import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { analyseRoom } from './analyseRoom.ts';
+
+/** Rooms worked on at once by one process. More would only wait for the same core. */
+const ROOMS_AT_ONCE = 2;
+const TRY_AGAIN_AFTER_MS = 300;
+
+export interface WorkerParts {
+  readonly pool: Pool;
+  readonly db: Kysely<Tables>;
+  readonly log: FastifyBaseLogger;
+}
+
+/** Brings the queue's own tables up to date. Before anything is stored, as storing queues work. */
+export async function prepareQueue(pool: Pool): Promise<void> {
+  await runMigrations({ pgPool: pool });
+}
+
+/** Starts working on rooms, first on those left over from before. `stop` lets the rooms under way come to an end. */
+export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
+  const stopping = new AbortController();
+  await ensureTracePartitions(pool, new Date());
+  await markOutdatedRooms(db);
+  await queueDirtyRooms(db);
+  const runner = await run({
+    pgPool: pool,
+    concurrency: ROOMS_AT_ONCE,
+    noHandleSignals: true,
+    logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
+    // A safety net beside the jobs queued with each change, and months to come for the samples.
+    crontab: '*/5 * * * * queue-dirty-rooms\n17 3 * * * ensure-trace-partitions',
+    taskList: {
+      [ANALYSE_ROOM]: async (payload, helpers) => {
+        // Written by `queueAnalysisOf` and nobody else.
+        const room = payload as AnalyseRoomPayload;
+        if ((await analyseRoom(db, room, log, stopping.signal)) === 'busy') {
+          await helpers.addJob(ANALYSE_ROOM, room, {
+            jobKey: `${ANALYSE_ROOM}/${room.roomId}`,
+            runAt: new Date(Date.now() + TRY_AGAIN_AFTER_MS),
+          });
+        }
+      },
+      'queue-dirty-rooms': () => queueDirtyRooms(db),
+      'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
+    },
+  });
+  return {
+    stop: async () => {
+      stopping.abort();
+      await runner.stop();
+    },
+  };
+}
+
+/** Rooms whose results were made by another version of the analysis are made anew from their beginning. */
+async function markOutdatedRooms(db: Kysely<Tables>): Promise<void> {
+  await sql`
+    with outdated as (
+      select distinct account_id, room_id from room_checkpoints where analysis_version <> ${ANALYSIS_VERSION}
+    ), marked as (
+      update room_progress p set dirty_from = ${BEGINNING.toISOString()}::timestamptz, revision = p.revision + 1
+      from outdated o where o.account_id = p.account_id and o.room_id = p.room_id
+      returning p.account_id, p.room_id
+    )
+    update strokes s set analysis = null
+    from marked m where s.account_id = m.account_id and s.room_id = m.room_id
+  `.execute(db);
+}
