@@ -47,7 +47,7 @@ const weakSupplies: DrawVariant = (room, strokes, random) => {
   return variant('weak-supplies', {
     change: (condition, strokeIndex, strokeRandom) =>
       weak(strokeIndex)
-        ? { ...condition, supply: batterySupply(strokeRandom.uniform(0.15, 0.4), ohms * 1.4, capacityAh) }
+        ? { ...condition, supply: batterySupply(strokeRandom.uniform(0.25, 0.45), ohms * 1.2, capacityAh) }
         : condition,
   });
 };
