@@ -1,0 +1,41 @@
+import type { FastifyRequest } from 'fastify';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { notSignedIn } from '../problems.ts';
+import type { Caller } from './caller.ts';
+import { loggerOfToken } from './loggerTokens.ts';
+import { refuseForeignPage } from './sameOrigin.ts';
+import { SESSION_COOKIE } from './sessionCookie.ts';
+import { personOfToken } from './sessions.ts';
+import { readToken, type Token } from './tokens.ts';
+
+/**
+ * Finds out who sends the request, before its body is read. A route is for people who signed in unless it says
+ * otherwise; a logger's token opens only routes for senders.
+ */
+export async function authenticate(db: Kysely<Tables>, request: FastifyRequest): Promise<void> {
+  const access = request.routeOptions.config.access ?? 'person';
+  if (request.is404 || access === 'public') return;
+  const caller = await callerOfToken(db, tokenOf(request));
+  if (caller === null) throw notSignedIn();
+  if (caller.kind === 'logger' && access !== 'sender') throw notSignedIn();
+  request.caller = caller;
+}
+
+/** The token in the Authorization header, else the cookie's; a cookie counts only from our own pages. */
+export function tokenOf(request: FastifyRequest): Token | null {
+  const { authorization } = request.headers;
+  if (authorization !== undefined) {
+    const [, text] = /^bearer +(\S+) *$/i.exec(authorization) ?? [];
+    return text === undefined ? null : readToken(text);
+  }
+  const cookie = request.cookies[SESSION_COOKIE];
+  if (cookie === undefined) return null;
+  refuseForeignPage(request);
+  return readToken(cookie);
+}
+
+async function callerOfToken(db: Kysely<Tables>, token: Token | null): Promise<Caller | null> {
+  if (token === null) return null;
+  return token.kind === 'person' ? personOfToken(db, token) : loggerOfToken(db, token);
+}

@@ -1,0 +1,45 @@
+import type { FastifyRequest } from 'fastify';
+import { notSignedIn } from '../problems.ts';
+import type { Role } from '../schemas/session.ts';
+
+/** Who sends a request: a person who signed in, or a logger with its own token. */
+export type Caller =
+  | { kind: 'person'; accountId: string; personId: string; role: Role }
+  | { kind: 'logger'; accountId: string; loggerId: string; coachId: string };
+
+export type PersonCaller = Extract<Caller, { kind: 'person' }>;
+export type LoggerCaller = Extract<Caller, { kind: 'logger' }>;
+
+declare module 'fastify' {
+  interface FastifyRequest {
+    /** Null before authentication and on public routes. */
+    caller: Caller | null;
+  }
+  interface FastifyContextConfig {
+    /** Who may call: anyone, a person (when absent), or a person or logger that sends strokes. */
+    access?: 'public' | 'person' | 'sender';
+    /** The roles that may; all of them when absent. Others get 403 on what they can see and 404 on the rest. */
+    change?: readonly Role[];
+  }
+}
+
+/** Whoever sent the request. Throws the 401 problem on a public route. */
+export function callerOf(request: FastifyRequest): Caller {
+  if (request.caller === null) throw notSignedIn();
+  return request.caller;
+}
+
+/** The person who sent the request. Throws the 401 problem for a logger. */
+export function personOf(request: FastifyRequest): PersonCaller {
+  const caller = callerOf(request);
+  if (caller.kind !== 'person') throw notSignedIn();
+  return caller;
+}
+
+/** The id under which a caller's keys are unique. */
+export function callerId(caller: Caller): string {
+  return caller.kind === 'person' ? caller.personId : caller.loggerId;
+}
+
+/** Roles that change coaches, rooms, loggers and strokes. Owners read, acknowledge and record services. */
+export const STAFF = ['dealer', 'technician'] as const satisfies readonly Role[];

@@ -1,0 +1,44 @@
+import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { notFound } from '../problems.ts';
+import type { Person } from '../schemas/session.ts';
+import { createAccount, hasAccounts } from './createAccount.ts';
+
+/** Held while the first account is made, so that it is made once. Any number that nothing else here locks. */
+const FIRST_ACCOUNT_LOCK = 0x66_69_72_73_74;
+
+/** The secret of the one-time set-up link. It lives as long as the process: each start prints a new one. */
+export function newSetUpToken(): string {
+  return randomBytes(24).toString('base64url');
+}
+
+/** Whether the link's secret is right; compared in the same time however much of it is. */
+export function isSetUpToken(expected: string | null, sent: string): boolean {
+  if (expected === null) return false;
+  const digest = (text: string) => createHash('sha256').update(text).digest();
+  return timingSafeEqual(digest(expected), digest(sent));
+}
+
+/** Makes the first account of an empty installation; null where there is one already. */
+export function createFirstAccount(
+  db: Kysely<Tables>,
+  wanted: { email: string; password: string; name: string },
+): Promise<Person | null> {
+  return db.transaction().execute(async (trx) => {
+    await sql`select pg_advisory_xact_lock(${FIRST_ACCOUNT_LOCK})`.execute(trx);
+    return (await hasAccounts(trx)) ? null : createAccount(trx, wanted);
+  });
+}
+
+/** The same by the set-up link: once, and only while there is nobody. */
+export async function setUp(
+  db: Kysely<Tables>,
+  expectedToken: string | null,
+  sent: { token: string; email: string; password: string; name: string },
+): Promise<Person> {
+  if (!isSetUpToken(expectedToken, sent.token)) throw notFound('set-up link');
+  const person = await createFirstAccount(db, sent);
+  if (person === null) throw notFound('set-up link');
+  return person;
+}

@@ -1,0 +1,76 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { ProblemError } from '../problems.ts';
+import type { Person } from '../schemas/session.ts';
+import { oneAtATime } from './oneAtATime.ts';
+import { isPassword } from './passwords.ts';
+
+export const WRONG_PASSWORDS = 10;
+const WINDOW_MS = 15 * 60_000;
+
+/** One attempt per address holds one connection: any number of attempts on one person cannot exhaust the pool. */
+const inTurn = oneAtATime();
+
+/**
+ * The person whose address and password these are. After ten wrong passwords for one address within 15 minutes every
+ * attempt is refused until the first of the ten is 15 minutes old. An address that nobody has answers alike in words,
+ * in time and in being counted, so that nothing tells who is known here.
+ */
+export function signIn(db: Kysely<Tables>, email: string, password: string): Promise<Person> {
+  return inTurn(email, () => attempt(db, email, password));
+}
+
+async function attempt(db: Kysely<Tables>, email: string, password: string): Promise<Person> {
+  const outcome = await db.transaction().execute(async (trx) => {
+    // Other processes take the same turn: without it, attempts sent at once would all see nine failures.
+    await sql`select pg_advisory_xact_lock(hashtextextended(${email}, 0))`.execute(trx);
+    const waitMs = await millisecondsToWait(trx, email);
+    if (waitMs > 0) return { waitMs };
+    const found = await findPerson(trx, email);
+    const right = await isPassword(found?.password_hash ?? null, password);
+    if (found !== undefined && right) return { person: found };
+    await trx.insertInto('sign_in_failures').values({ email }).execute();
+    return {};
+  });
+  if (outcome.waitMs !== undefined) throw tooManyAttempts(outcome.waitMs);
+  if (outcome.person === undefined)
+    throw new ProblemError('wrong-password', 'Check both and try again.', {
+      headers: { 'www-authenticate': 'Bearer' },
+    });
+  const { id, account_id: accountId, name, role } = outcome.person;
+  return { id, accountId, email, name, role };
+}
+
+async function findPerson(db: Kysely<Tables>, email: string) {
+  return db
+    .selectFrom('directory')
+    .innerJoin('people', (join) =>
+      join
+        .onRef('people.account_id', '=', 'directory.account_id')
+        .onRef('people.id', '=', 'directory.person_id'),
+    )
+    .select(['people.id', 'people.account_id', 'people.name', 'people.role', 'people.password_hash'])
+    .where('directory.email', '=', email)
+    .executeTakeFirst();
+}
+
+/** How long until the tenth latest failure is old enough; 0 when there are fewer. */
+async function millisecondsToWait(db: Kysely<Tables>, email: string): Promise<number> {
+  const failures = await db
+    .selectFrom('sign_in_failures')
+    .select(sql<number>`extract(epoch from now() - failed_at) * 1000`.as('ageMs'))
+    .where('email', '=', email)
+    .where(sql<boolean>`failed_at > now() - make_interval(secs => ${WINDOW_MS / 1000})`)
+    .orderBy('failed_at', 'desc')
+    .limit(WRONG_PASSWORDS)
+    .execute();
+  const oldest = failures[WRONG_PASSWORDS - 1];
+  return oldest === undefined ? 0 : Math.max(1, WINDOW_MS - Number(oldest.ageMs));
+}
+
+function tooManyAttempts(waitMs: number): ProblemError {
+  const seconds = Math.ceil(waitMs / 1000);
+  return new ProblemError('too-many-attempts', `Try again in ${Math.ceil(seconds / 60)} minutes.`, {
+    headers: { 'retry-after': String(seconds) },
+  });
+}

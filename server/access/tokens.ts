@@ -1,0 +1,49 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
+
+const SECRET_BYTES = 32;
+const ACCOUNT_BYTES = 16;
+
+const PREFIX = { person: 'slp_', logger: 'sll_' } as const;
+export type TokenKind = keyof typeof PREFIX;
+
+export interface Token {
+  readonly kind: TokenKind;
+  readonly accountId: string;
+  /** SHA-256 of the token: all that is stored. The token itself has 256 random bits, so a slow hash gains nothing. */
+  readonly hash: Buffer;
+}
+
+/**
+ * A new token: 32 random bytes behind the account's id, so that it is looked up by the account first, as every table
+ * is keyed.
+ */
+export function newToken(kind: TokenKind, accountId: string): { text: string; hash: Buffer } {
+  const bytes = Buffer.concat([uuidBytes(accountId), randomBytes(SECRET_BYTES)]);
+  const text = PREFIX[kind] + bytes.toString('base64url');
+  return { text, hash: hashOf(text) };
+}
+
+/** Takes a token apart; null when it is none. */
+export function readToken(text: string): Token | null {
+  const kind = text.startsWith(PREFIX.person) ? 'person' : text.startsWith(PREFIX.logger) ? 'logger' : null;
+  if (kind === null) return null;
+  const bytes = Buffer.from(text.slice(PREFIX[kind].length), 'base64url');
+  if (bytes.length !== ACCOUNT_BYTES + SECRET_BYTES) return null;
+  // Base64 can be written in several ways: only the one that was handed out counts.
+  if (PREFIX[kind] + bytes.toString('base64url') !== text) return null;
+  return { kind, accountId: accountIn(bytes), hash: hashOf(text) };
+}
+
+function accountIn(bytes: Buffer): string {
+  try {
+    return uuidOf(bytes.subarray(0, ACCOUNT_BYTES));
+  } catch {
+    // Not a UUID: an id that belongs to nobody makes the look-up find nothing.
+    return '00000000-0000-0000-0000-000000000000';
+  }
+}
+
+function hashOf(text: string): Buffer {
+  return createHash('sha256').update(text).digest();
+}

@@ -1,0 +1,80 @@
+import compress from '@fastify/compress';
+import cookie from '@fastify/cookie';
+import helmet from '@fastify/helmet';
+import rateLimit from '@fastify/rate-limit';
+import fastify, { type FastifyServerOptions } from 'fastify';
+import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import { authenticate } from './access/authenticate.ts';
+import { holdToRole } from './access/roles.ts';
+import type { App } from './appTypes.ts';
+import type { Database } from './database/openDatabase.ts';
+import { answerProblem } from './errorHandler.ts';
+import { takeJson } from './jsonBody.ts';
+import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
+import { openApi } from './openApi.ts';
+import { refuseCompressedBody } from './requestBodies.ts';
+import { healthRoutes } from './routes/health.ts';
+import { apiRoutes } from './routes/index.ts';
+import { pageRoutes } from './routes/pages.ts';
+import { describeProblems } from './routes/problemResponses.ts';
+import { SECURITY_HEADERS } from './securityHeaders.ts';
+import { refuseUnstorableText } from './unstorableText.ts';
+import { validateWithZod } from './validation.ts';
+
+export interface AppOptions {
+  readonly logger?: FastifyServerOptions['logger'];
+  /** Whose word on the client's address and scheme is taken: a proxy on this machine, unless said otherwise. */
+  readonly trustProxy?: string;
+  /** The secret of the set-up link; null when there is somebody already. */
+  readonly setUpToken?: string | null;
+}
+
+const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
+
+/** The whole web application on an open database, not yet listening. */
+export async function buildApp(database: Database, options: AppOptions = {}): Promise<App> {
+  const app: App = fastify({
+    logger: options.logger ?? false,
+    trustProxy: options.trustProxy ?? 'loopback',
+    bodyLimit: JSON_BODY_LIMIT_BYTES,
+    requestTimeout: 120_000,
+    frameworkErrors: answerProblem,
+    routerOptions: { maxParamLength: 500 },
+    return503OnClosing: false,
+    // biome-ignore format: one line reads better
+  }).withTypeProvider<ZodTypeProvider>();
+
+  app.decorate('db', database.db);
+  app.decorate('pool', database.pool);
+  app.decorate('setUpToken', options.setUpToken ?? null);
+  app.decorateRequest('caller', null);
+  app.setValidatorCompiler(validateWithZod);
+  app.setSerializerCompiler(serializerCompiler);
+  app.setErrorHandler(answerProblem);
+  takeJson(app);
+
+  const routes = rememberRoutes(app);
+  app.addHook('onRoute', describeProblems);
+  await app.register(helmet, SECURITY_HEADERS);
+  await app.register(cookie);
+  await app.register(rateLimit, { global: false });
+  await app.register(compress, { globalDecompression: false });
+  await app.register(openApi);
+
+  app.addHook('onRequest', (request) => authenticate(app.db, request));
+  app.addHook('onRequest', (request) => holdToRole(app.db, request));
+  app.addHook('preParsing', refuseCompressedBody);
+  app.addHook('preValidation', refuseUnstorableText);
+
+  await app.register(healthRoutes);
+  await app.register(apiRoutes);
+  await app.register(pageRoutes);
+  app.setNotFoundHandler((request, reply) => answerUnknownRoute(routes, request, reply));
+  return app;
+}
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    setUpToken: string | null;
+  }
+}

@@ -1,0 +1,124 @@
+import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
+import { createServer } from 'node:net';
+import { resolve } from 'node:path';
+import { type Cluster, openCluster, SUPERUSER } from './cluster.ts';
+import { lockFolder } from './folderLock.ts';
+import { findPostgresBinaries } from './postgresBinaries.ts';
+import { endOrphans, type Postmaster, startPostmaster } from './postmaster.ts';
+import { findWayToRun } from './runAs.ts';
+import { StartError } from './startError.ts';
+import { unprivilegedUser } from './unprivilegedUser.ts';
+
+export interface EmbeddedPostgres {
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+export interface EmbeddedOptions {
+  /** Settings beside our own; tests give up durability for speed. */
+  readonly settings?: Readonly<Record<string, string>>;
+  /** Told when the server ended by itself and could not be started again. */
+  readonly onLost?: (reason: unknown) => void;
+}
+
+const HOST = '127.0.0.1';
+
+/**
+ * A real Postgres under a data folder, on a free port of the loopback interface with a random password. It is started
+ * again should it end by itself. Throws `StartError` with one clear line for whatever stands in its way.
+ */
+export async function startEmbeddedPostgres(
+  dataDir: string,
+  options: EmbeddedOptions = {},
+): Promise<EmbeddedPostgres> {
+  const folder = await prepareFolder(dataDir);
+  const release = await lockFolder(folder);
+  try {
+    const binaries = await findPostgresBinaries();
+    const user = unprivilegedUser();
+    if (user !== null) await letPass(folder);
+    const way = findWayToRun(user, binaries.postgres, folder);
+    const cluster = await openCluster(folder, binaries, user, way);
+    await endOrphans(cluster);
+    const port = await freePort();
+    const start = () =>
+      startPostmaster(way, binaries.postgres, cluster, { ...ourSettings(port), ...options.settings });
+    const stop = supervise(await start(), start, options.onLost);
+    return {
+      url: urlOf(cluster, port),
+      stop: async () => {
+        await stop();
+        await release();
+      },
+    };
+  } catch (error) {
+    await release();
+    throw error;
+  }
+}
+
+function ourSettings(port: number): Record<string, string> {
+  return {
+    port: String(port),
+    listen_addresses: HOST,
+    // The loopback interface and the password are enough; a socket would need a folder that both users may enter.
+    unix_socket_directories: '',
+    log_min_messages: 'warning',
+  };
+}
+
+function urlOf(cluster: Cluster, port: number): string {
+  return `postgres://${SUPERUSER}:${cluster.password}@${HOST}:${port}/postgres`;
+}
+
+/** Starts the server again when it ends by itself; gives up when that fails. Answers how to stop it for good. */
+function supervise(
+  first: Postmaster,
+  start: () => Promise<Postmaster>,
+  onLost: EmbeddedOptions['onLost'],
+): () => Promise<void> {
+  let current = Promise.resolve(first);
+  let stopping = false;
+  const watch = (running: Postmaster): void => {
+    void running.ended.then(() => {
+      if (stopping) return;
+      current = start();
+      current.then(watch, (reason: unknown) => onLost?.(reason));
+    });
+  };
+  watch(first);
+  return async () => {
+    stopping = true;
+    const running = await current.catch(() => null);
+    await running?.stop();
+  };
+}
+
+async function prepareFolder(dataDir: string): Promise<string> {
+  const wanted = resolve(dataDir);
+  try {
+    await mkdir(wanted, { recursive: true });
+    return await realpath(wanted);
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : '';
+    throw new StartError(`DATA_DIR ${wanted} cannot be made: ${why}`, { cause });
+  }
+}
+
+/** Lets Postgres's own user pass through the data folder, which holds nothing else that is readable for it. */
+async function letPass(folder: string): Promise<void> {
+  const { mode } = await stat(folder);
+  if ((mode & 0o001) === 0) await chmod(folder, (mode & 0o7777) | 0o011);
+}
+
+async function freePort(): Promise<number> {
+  const server = createServer();
+  await new Promise<void>((done, fail) => {
+    server.once('error', fail);
+    server.listen(0, HOST, done);
+  });
+  const address = server.address();
+  await new Promise((done) => server.close(done));
+  if (address === null || typeof address === 'string') throw new TypeError('A TCP server has a port.');
+  return address.port;
+}

@@ -1,0 +1,65 @@
+import { type Kysely, Migrator, sql } from 'kysely';
+import { MIGRATIONS } from '../../migrations/index.ts';
+import type { Tables } from '../../migrations/tables.ts';
+
+/** Any number that nothing else in this database locks: the ASCII of "slide". */
+const MIGRATION_LOCK = 0x73_6c_69_64_65;
+const OLDEST_POSTGRES = 15;
+
+/** The database cannot be used by this program; the message is one line for whoever starts it. */
+export class DatabaseUnfitError extends Error {
+  override readonly name = 'DatabaseUnfitError';
+}
+
+/**
+ * Brings the schema up to date. Any number of processes may do so at once: one migrates, the others wait. Throws
+ * `DatabaseUnfitError` for a Postgres older than 15 or a schema newer than this program.
+ */
+export async function migrate(db: Kysely<Tables>): Promise<void> {
+  await db.connection().execute(async (connection) => {
+    await refuseOldPostgres(connection);
+    // The lock belongs to this connection, and goes with it should the process die.
+    await sql`select pg_advisory_lock(${MIGRATION_LOCK})`.execute(connection);
+    try {
+      await refuseNewerSchema(connection);
+      const migrator = new Migrator({ db, provider: { getMigrations: async () => ({ ...MIGRATIONS }) } });
+      const { error, results } = await migrator.migrateToLatest();
+      const failed = results?.find((result) => result.status === 'Error');
+      if (error !== undefined)
+        throw new Error(`Migration ${failed?.migrationName ?? ''} failed`, { cause: error });
+    } finally {
+      await sql`select pg_advisory_unlock(${MIGRATION_LOCK})`.execute(connection);
+    }
+  });
+}
+
+/** Whether every migration of this program has been made. */
+export async function isMigrated(db: Kysely<Tables>): Promise<boolean> {
+  const made = new Set(await migrationsMade(db));
+  return Object.keys(MIGRATIONS).every((name) => made.has(name));
+}
+
+async function refuseOldPostgres(db: Kysely<Tables>): Promise<void> {
+  const { rows } = await sql<{ server_version_num: string }>`show server_version_num`.execute(db);
+  const major = Math.floor(Number(rows[0]?.server_version_num) / 10_000);
+  if (major < OLDEST_POSTGRES)
+    throw new DatabaseUnfitError(
+      `The database is Postgres ${major}: version ${OLDEST_POSTGRES} or newer is needed.`,
+    );
+}
+
+async function refuseNewerSchema(db: Kysely<Tables>): Promise<void> {
+  const unknown = (await migrationsMade(db)).find((name) => !Object.hasOwn(MIGRATIONS, name));
+  if (unknown !== undefined)
+    throw new DatabaseUnfitError(
+      `The database is newer than this program: it knows the migration "${unknown}". Start the newer program.`,
+    );
+}
+
+async function migrationsMade(db: Kysely<Tables>): Promise<string[]> {
+  const found = await sql<{ known: boolean }>`
+    select to_regclass('kysely_migration') is not null as known`.execute(db);
+  if (found.rows[0]?.known !== true) return [];
+  const { rows } = await sql<{ name: string }>`select name from kysely_migration order by name`.execute(db);
+  return rows.map((row) => row.name);
+}

@@ -1,0 +1,121 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { closeSync, openSync } from 'node:fs';
+import { readFile, rename, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import type { Cluster } from './cluster.ts';
+import { isRunning, postgresProcessesIn } from './processes.ts';
+import { commandLine, type RunAs } from './runAs.ts';
+import { StartError } from './startError.ts';
+
+const LOOK_EVERY_MS = 25;
+const READY_WITHIN_MS = 60_000;
+/** A fast shutdown writes a checkpoint; past this it is ended at once, and the next start recovers. */
+const STOP_WITHIN_MS = 6000;
+const LONGEST_LOG_BYTES = 10 * 1024 * 1024;
+
+/** One running server process. */
+export interface Postmaster {
+  readonly pid: number;
+  /** Fulfilled when the process has ended, for whatever reason. */
+  readonly ended: Promise<void>;
+  stop(): Promise<void>;
+}
+
+/**
+ * Starts the server and waits until it takes connections. It leads a process group of its own, so that a terminal's
+ * Ctrl-C reaches it only through us, and logs to a file, so that it outlives us unharmed should we be killed.
+ */
+export async function startPostmaster(
+  way: RunAs,
+  program: string,
+  cluster: Cluster,
+  settings: Readonly<Record<string, string>>,
+): Promise<Postmaster> {
+  await turnLog(cluster.log);
+  const log = openSync(cluster.log, 'a', 0o600);
+  const words = ['-D', cluster.folder];
+  for (const [name, value] of Object.entries(settings)) words.push('-c', `${name}=${value}`);
+  const child = spawn(...commandLine(way, program, words), {
+    ...way.options,
+    stdio: ['ignore', log, log],
+    detached: true,
+    cwd: '/',
+  });
+  closeSync(log);
+  const ended = new Promise<void>((resolve) => {
+    child.once('exit', () => resolve());
+    child.once('error', () => resolve());
+  });
+  await untilReady(child, cluster);
+  const pid = child.pid;
+  if (pid === undefined) throw new StartError(`Postgres did not start: see ${cluster.log}`);
+  return { pid, ended, stop: () => stop(child, ended) };
+}
+
+async function untilReady(child: ChildProcess, cluster: Cluster): Promise<void> {
+  const deadline = Date.now() + READY_WITHIN_MS;
+  while (Date.now() < deadline) {
+    if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null)
+      throw new StartError(`Postgres did not start: ${await lastLine(cluster.log)} (${cluster.log})`);
+    // Its first line is the process, its eighth the state (Postgres source, src/include/utils/pidfile.h).
+    const lines = await pidFile(cluster.folder);
+    if (Number(lines[0]) === child.pid && lines[7]?.trim() === 'ready') return;
+    await wait(LOOK_EVERY_MS);
+  }
+  child.kill('SIGQUIT');
+  throw new StartError(`Postgres was not ready within ${READY_WITHIN_MS / 1000} s: see ${cluster.log}`);
+}
+
+async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
+  child.kill('SIGINT');
+  const timer = setTimeout(() => child.kill('SIGQUIT'), STOP_WITHIN_MS);
+  await ended;
+  clearTimeout(timer);
+}
+
+/**
+ * Ends what an earlier service left running when it was killed, in good order, and forgets a lock file that names a
+ * process which is none of Postgres's: after a restart of the machine its number may be anybody's.
+ */
+export async function endOrphans(cluster: Cluster): Promise<void> {
+  const pid = Number((await pidFile(cluster.folder))[0]) || null;
+  const working = postgresProcessesIn(cluster.folder, pid);
+  if (working.length === 0) {
+    if (pid !== null && isRunning(pid))
+      await rename(join(cluster.folder, 'postmaster.pid'), join(cluster.folder, 'postmaster.pid.stale'));
+    return;
+  }
+  if (pid !== null && working.includes(pid)) process.kill(pid, 'SIGINT');
+  const deadline = Date.now() + STOP_WITHIN_MS;
+  while (postgresProcessesIn(cluster.folder, pid).length > 0) {
+    if (Date.now() > deadline && pid !== null && working.includes(pid)) process.kill(pid, 'SIGQUIT');
+    if (Date.now() > deadline + STOP_WITHIN_MS)
+      throw new StartError(
+        `Another Postgres (process ${working[0]}) works in ${cluster.folder} and does not end.`,
+      );
+    await wait(LOOK_EVERY_MS);
+  }
+}
+
+async function pidFile(folder: string): Promise<string[]> {
+  return readFile(join(folder, 'postmaster.pid'), 'utf8').then(
+    (text) => text.split('\n'),
+    (error: NodeJS.ErrnoException) => {
+      if (error.code === 'ENOENT') return [];
+      throw error;
+    },
+  );
+}
+
+async function turnLog(log: string): Promise<void> {
+  const size = await stat(log).then(
+    (found) => found.size,
+    () => 0,
+  );
+  if (size > LONGEST_LOG_BYTES) await rename(log, `${log}.1`);
+}
+
+async function lastLine(log: string): Promise<string> {
+  return (await readFile(log, 'utf8')).trim().split('\n').at(-1) ?? '';
+}

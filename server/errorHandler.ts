@@ -1,0 +1,80 @@
+import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from './problems.ts';
+import { InvalidInput } from './validation.ts';
+
+const SECONDS_UNTIL_RETRY = '5';
+
+/** Turns whatever was thrown into an RFC 9457 answer. What nobody foresaw goes to the log, and says nothing. */
+export function answerProblem(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  const problem = problemOf(error);
+  const { status } = PROBLEMS[problem.problem];
+  if (status >= 500) request.log.error({ err: error }, 'a request failed');
+  return sendProblem(reply, problem);
+}
+
+export function sendProblem(reply: FastifyReply, problem: ProblemError): FastifyReply {
+  const { status } = PROBLEMS[problem.problem];
+  return reply
+    .code(status)
+    .headers({ ...problem.headers, 'cache-control': 'no-store' })
+    .type('application/problem+json')
+    .serializer((body: unknown) => JSON.stringify(body))
+    .send(problemBody(problem.problem, problem.message, problem.errors));
+}
+
+function problemOf(error: unknown): ProblemError {
+  if (error instanceof InvalidInput) return placed(error);
+  if (error instanceof ProblemError) return error;
+  if (!(error instanceof Error)) return internal();
+  // Every Node, Postgres and Fastify error carries these where they apply; both are checked before use.
+  const { code, statusCode } = error as Partial<FastifyError>;
+  return fromDatabase(String(code ?? ''), error) ?? fromFastify(statusCode, error) ?? internal();
+}
+
+/** An id in the address that cannot be one names nothing; a query or a body is at fault by its fields. */
+function placed(error: InvalidInput): ProblemError {
+  const { validationContext } = error as InvalidInput & Partial<FastifyError>;
+  return validationContext === 'params' ? notFound('thing') : error;
+}
+
+function internal(): ProblemError {
+  return new ProblemError('internal', 'The fault is ours and has been logged.');
+}
+
+/** Codes of appendix A of the Postgres manual, and of Node's sockets. */
+function fromDatabase(code: string, error: Error): ProblemError | null {
+  if (/^22[0-9A-Z]{3}$/.test(code))
+    return new ProblemError('invalid-field', 'A value is beyond what can be stored.', { cause: error });
+  if (code === '23503') return notFound('such thing any more');
+  if (code === '23505')
+    return new ProblemError('conflict', 'Another request made the same thing.', { cause: error });
+  const unreachable =
+    /^(08|53|57P|40)/.test(code) ||
+    ['ECONNREFUSED', 'ECONNRESET', 'ENOTFOUND', 'EPIPE', 'ETIMEDOUT', 'ENOENT'].includes(code) ||
+    /Connection terminated|timeout exceeded when trying to connect|pool after calling end/i.test(
+      error.message,
+    );
+  if (!unreachable) return null;
+  return new ProblemError('unavailable', 'The database cannot be reached for a moment. Try again.', {
+    headers: { 'retry-after': SECONDS_UNTIL_RETRY },
+    cause: error,
+  });
+}
+
+const BY_STATUS: Readonly<Record<number, ProblemName>> = {
+  401: 'not-signed-in',
+  403: 'not-allowed',
+  404: 'not-found',
+  405: 'method-not-allowed',
+  409: 'conflict',
+  413: 'body-too-large',
+  414: 'address-too-long',
+  415: 'unsupported-media-type',
+  422: 'invalid-field',
+  429: 'too-many-requests',
+};
+
+function fromFastify(status: number | undefined, error: Error): ProblemError | null {
+  if (status === undefined || status < 400 || status > 499) return null;
+  return new ProblemError(BY_STATUS[status] ?? 'malformed-request', error.message);
+}

@@ -1,0 +1,47 @@
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { App } from './appTypes.ts';
+import { sendProblem } from './errorHandler.ts';
+import { ProblemError } from './problems.ts';
+import { sendPage } from './routes/pages.ts';
+
+interface KnownRoute {
+  readonly address: RegExp;
+  readonly methods: Set<string>;
+}
+
+/** Every address of the application with its methods, so that a wrong method can be told from a wrong address. */
+export type KnownRoutes = Map<string, KnownRoute>;
+
+export function rememberRoutes(app: App): KnownRoutes {
+  const routes: KnownRoutes = new Map();
+  app.addHook('onRoute', ({ url, method }) => {
+    if (url.includes('*')) return;
+    const address = new RegExp(`^${url.replaceAll('.', '\\.').replaceAll(/:\w+/g, '[^/]+')}/?$`);
+    const known = routes.get(url) ?? { address, methods: new Set() };
+    for (const each of [method].flat()) known.methods.add(each);
+    routes.set(url, known);
+  });
+  return routes;
+}
+
+/** Below `/api`: 405 where another method would do, else 404. Any other address is the pages' own. */
+export function answerUnknownRoute(
+  routes: KnownRoutes,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply | Promise<FastifyReply> {
+  const path = request.url.split('?', 1)[0] ?? '';
+  const methods = [...routes.values()]
+    .filter((route) => route.address.test(path))
+    .flatMap((route) => [...route.methods]);
+  if (methods.length > 0) {
+    const allow = [...new Set(methods)].sort().join(', ');
+    return sendProblem(
+      reply,
+      new ProblemError('method-not-allowed', `Use ${allow}.`, { headers: { allow } }),
+    );
+  }
+  const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|assets)(\/|$)/.test(path);
+  if (isPage) return sendPage(request, reply);
+  return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
+}

@@ -1,0 +1,76 @@
+import type { Problem } from './schemas/common.ts';
+
+/**
+ * Every problem that the service answers with (RFC 9457). A test compares this list with the OpenAPI document and
+ * with the table in DEVELOPERS.md. `type` is `/problems/<name>`, where the service explains it in plain text.
+ */
+export const PROBLEMS = {
+  'malformed-request': { status: 400, title: 'The request cannot be read' },
+  'not-signed-in': { status: 401, title: 'Sign in first' },
+  'wrong-password': { status: 401, title: 'The e-mail address and the password do not fit' },
+  'not-allowed': { status: 403, title: 'Your role may not do this' },
+  'foreign-origin': { status: 403, title: 'The request comes from a page of another site' },
+  'not-found': { status: 404, title: 'There is no such thing' },
+  'method-not-allowed': { status: 405, title: 'This address does not take this method' },
+  conflict: { status: 409, title: 'The request collides with another' },
+  'body-too-large': { status: 413, title: 'The body is too large' },
+  'address-too-long': { status: 414, title: 'The address is too long' },
+  'unsupported-media-type': { status: 415, title: 'The body has a form that is not taken here' },
+  'invalid-field': { status: 422, title: 'A field is at fault' },
+  'idempotency-key-reused': { status: 422, title: 'The Idempotency-Key was used for another request' },
+  'too-many-attempts': { status: 429, title: 'Too many wrong passwords' },
+  'too-many-requests': { status: 429, title: 'Too many requests' },
+  internal: { status: 500, title: 'The service failed' },
+  unavailable: { status: 503, title: 'The service cannot answer for a moment' },
+} as const satisfies Record<string, { status: number; title: string }>;
+
+export type ProblemName = keyof typeof PROBLEMS;
+
+/** One field at fault: a JSON pointer (RFC 6901) and what is wrong with it. */
+export type FieldFault = NonNullable<Problem['errors']>[number];
+
+/** The body of an answer, or of one rejected stroke. */
+export function problemBody(name: ProblemName, detail: string, errors: readonly FieldFault[] = []): Problem {
+  const { status, title } = PROBLEMS[name];
+  const body: Problem = { type: `/problems/${name}`, title, status, detail };
+  return errors.length === 0 ? body : { ...body, errors: [...errors] };
+}
+
+/** Thrown anywhere below a route; the one error handler turns it into an answer. */
+export class ProblemError extends Error {
+  readonly problem: ProblemName;
+  readonly errors: readonly FieldFault[];
+  readonly headers: Readonly<Record<string, string>>;
+
+  constructor(
+    problem: ProblemName,
+    detail: string,
+    more: {
+      errors?: readonly FieldFault[];
+      headers?: Readonly<Record<string, string>>;
+      cause?: unknown;
+    } = {},
+  ) {
+    super(detail, { cause: more.cause });
+    this.name = 'ProblemError';
+    this.problem = problem;
+    this.errors = more.errors ?? [];
+    this.headers = more.headers ?? {};
+  }
+}
+
+/** `what` without an article: `coach`. Also said of what exists and belongs to somebody else. */
+export function notFound(what: string): ProblemError {
+  return new ProblemError('not-found', `There is no ${what} at this address.`);
+}
+
+/** One field at fault; `pointer` such as `/sides/0`. */
+export function invalidField(pointer: string, detail: string): ProblemError {
+  return new ProblemError('invalid-field', detail, { errors: [{ pointer, detail }] });
+}
+
+export function notSignedIn(): ProblemError {
+  return new ProblemError('not-signed-in', 'Sign in, or send a token that is valid here.', {
+    headers: { 'www-authenticate': 'Bearer' },
+  });
+}

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import type { App } from '../appTypes.ts';
+import { isMigrated } from '../database/migrate.ts';
+import { ProblemError } from '../problems.ts';
+
+const Health = z.object({ status: z.literal('ok') });
+const ASK_WITHIN_MS = 3000;
+
+/** Whether the process serves, and whether its database does too. */
+export async function healthRoutes(app: App): Promise<void> {
+  app.get(
+    '/healthz',
+    { schema: { response: { 200: Health } }, config: { access: 'public' }, logLevel: 'silent' },
+    async () => ({ status: 'ok' }) as const,
+  );
+
+  app.get(
+    '/readyz',
+    { schema: { response: { 200: Health } }, config: { access: 'public' }, logLevel: 'silent' },
+    async () => {
+      if (!(await isReady(app))) throw new ProblemError('unavailable', 'The database is not ready.');
+      return { status: 'ok' } as const;
+    },
+  );
+}
+
+/** False also when the database does not answer in time. */
+async function isReady(app: App): Promise<boolean> {
+  let timer: NodeJS.Timeout | undefined;
+  const tooLate = new Promise<boolean>((resolve) => {
+    timer = setTimeout(resolve, ASK_WITHIN_MS, false);
+  });
+  const asked = isMigrated(app.db).catch((error: unknown) => {
+    app.log.warn({ err: error }, 'the database is not ready');
+    return false;
+  });
+  return Promise.race([asked, tooLate]).finally(() => clearTimeout(timer));
+}

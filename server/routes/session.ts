@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { tokenOf } from '../access/authenticate.ts';
+import { personOf } from '../access/caller.ts';
+import { findPerson } from '../access/people.ts';
+import { refuseForeignPage } from '../access/sameOrigin.ts';
+import { clearSessionCookie, setSessionCookie } from '../access/sessionCookie.ts';
+import { beginSession, endSession } from '../access/sessions.ts';
+import { signIn } from '../access/signIn.ts';
+import type { App } from '../appTypes.ts';
+import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
+import { NO_CONTENT } from './answers.ts';
+
+/** One address may try this often, whomever it tries: guessing costs us as much as it costs them. */
+const SIGN_INS_PER_MINUTE = 300;
+
+export async function sessionRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/session',
+    {
+      schema: { tags: ['session'], summary: 'Sign in', body: SignInBody, response: { 200: SignedIn } },
+      config: {
+        access: 'public',
+        problems: ['wrong-password', 'too-many-attempts'],
+        rateLimit: { max: SIGN_INS_PER_MINUTE, timeWindow: '1 minute' },
+      },
+    },
+    async (request, reply) => {
+      refuseForeignPage(request);
+      const person = await signIn(app.db, request.body.email, request.body.password);
+      const session = await beginSession(app.db, person);
+      setSessionCookie(request, reply, session);
+      return { person, token: session.token };
+    },
+  );
+
+  app.get(
+    '/api/v1/session',
+    {
+      schema: {
+        tags: ['session'],
+        summary: 'Who is signed in',
+        response: { 200: z.object({ person: Person }) },
+      },
+    },
+    async (request) => ({ person: await findPerson(app.db, personOf(request)) }),
+  );
+
+  app.delete(
+    '/api/v1/session',
+    { schema: { tags: ['session'], summary: 'Sign out', response: { 204: NO_CONTENT } } },
+    async (request, reply) => {
+      const token = tokenOf(request);
+      if (token !== null) await endSession(app.db, token);
+      clearSessionCookie(request, reply);
+      return reply.code(204).send();
+    },
+  );
+}

@@ -1,0 +1,41 @@
+import type { FastifySchemaCompiler } from 'fastify';
+import { z } from 'zod';
+import { type FieldFault, ProblemError } from './problems.ts';
+
+const MOST_FAULTS = 20;
+
+/** What a schema found wrong. The error handler looks at where it was found before it answers. */
+export class InvalidInput extends ProblemError {
+  constructor(faults: readonly FieldFault[]) {
+    const first = faults[0];
+    const detail = first === undefined ? 'The request does not fit.' : `${first.pointer}: ${first.detail}`;
+    super('invalid-field', detail, { errors: faults });
+  }
+}
+
+/** Checks requests with their zod schemas, and tells the fields at fault by JSON pointers. */
+export const validateWithZod: FastifySchemaCompiler<z.ZodType> = ({ schema }) => {
+  return (input: unknown) => {
+    const result = z.safeParse(schema, input);
+    if (result.success) return { value: result.data };
+    return { error: new InvalidInput(faultsOf(result.error.issues).slice(0, MOST_FAULTS)) };
+  };
+};
+
+function faultsOf(issues: readonly z.core.$ZodIssue[]): FieldFault[] {
+  return issues.flatMap((issue) => {
+    if (issue.code !== 'unrecognized_keys')
+      return [{ pointer: pointerOf(issue.path), detail: issue.message }];
+    return issue.keys.map((key) => ({
+      pointer: pointerOf([...issue.path, key]),
+      detail: 'There is no such field here.',
+    }));
+  });
+}
+
+/** A JSON pointer (RFC 6901): `~` and `/` within a name are escaped. The whole document is the empty pointer. */
+export function pointerOf(path: readonly PropertyKey[]): string {
+  return path
+    .map((part) => `/${String(part).replaceAll(/\p{Surrogate}/gu, '\ufffd').replaceAll('~', '~0').replaceAll('/', '~1')}`)
+    .join('');
+}
