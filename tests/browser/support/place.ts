@@ -1,11 +1,9 @@
 import type { Browser, BrowserContextOptions } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe } from 'vitest';
-import { startService } from '../../support/service.ts';
+import { FIRST_PERSON, type ServiceOptions, startService, type TestService } from '../../support/service.ts';
 import { type Api, apiOf } from './api.ts';
 import { CHROMIUM_PATH, hasChromium, launchChromium } from './chromium.ts';
 import { type Person, type Visitor, visit } from './visitor.ts';
-
-type Service = Awaited<ReturnType<typeof startService>>;
 
 /** What a test of the pages stands on: a service of its own, a person in it, and a browser. */
 export interface Place {
@@ -15,16 +13,19 @@ export interface Place {
 }
 
 /** Describes tests that need a browser and a service of their own. Without Chromium they are skipped by name. */
-export function describePages(name: string, tests: (place: Place) => void): void {
+export function describePages(
+  name: string,
+  tests: (place: Place) => void,
+  options: ServiceOptions = {},
+): void {
   const title = hasChromium ? name : `${name} (skipped: no Chromium at ${CHROMIUM_PATH})`;
   describe.skipIf(!hasChromium)(title, () => {
     let browser: Browser;
-    let service: Service;
+    let service: TestService;
     let visitors: Visitor[] = [];
-    const person: Person = { email: 'mara@example.com', password: 'a long enough secret' };
 
     beforeAll(async () => {
-      [service, browser] = await Promise.all([startService(), launchChromium()]);
+      [service, browser] = await Promise.all([startService(options), launchChromium()]);
     });
     afterEach(async () => {
       await Promise.all(visitors.map((visitor) => visitor.leave()));
@@ -36,8 +37,8 @@ export function describePages(name: string, tests: (place: Place) => void): void
     });
 
     tests({
-      person,
-      api: () => apiOf(service.url, person.email, person.password),
+      person: FIRST_PERSON,
+      api: () => apiOf(service.url, FIRST_PERSON.email, FIRST_PERSON.password),
       visit: async (path, options) => {
         const visitor = await visit(browser, service.url, options);
         visitors.push(visitor);
