@@ -1,9 +1,9 @@
-import { type Kysely, sql } from 'kysely';
-import type { RoomEvent } from '../../analysis/history.ts';
+import { type Kysely, type Selectable, sql } from 'kysely';
+import type { RoomEvent, StrokeEvent } from '../../analysis/history.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import { orderEvents } from '../../analysis/room/fold.ts';
 import type { ServiceKind } from '../../analysis/trace.ts';
-import type { Tables } from '../../migrations/tables.ts';
+import type { StrokeTable, Tables } from '../../migrations/tables.ts';
 
 /** Strokes read at a time: their analyses are some kilobytes each. */
 const STROKES_AT_A_TIME = 500;
@@ -63,20 +63,28 @@ async function readStrokes(
     .orderBy('id')
     .limit(STROKES_AT_A_TIME)
     .execute();
-  return rows.map((row) => {
-    if (row.analysis === null) throw new UnmeasuredStroke();
-    // The column holds what `measureStroke` answered and nothing else.
-    const analysis = row.analysis as StrokeAnalysis;
-    return {
-      type: 'stroke' as const,
-      strokeId: row.id,
-      atMs: row.started_at.getTime(),
-      direction: row.direction ?? (analysis.status === 'done' ? analysis.direction : null),
-      ambientC: row.ambient_c,
-      excluded: row.excluded,
-      analysis,
-    };
-  });
+  return rows.map(strokeEvent);
+}
+
+type StrokeEventRow = Pick<
+  Selectable<StrokeTable>,
+  'id' | 'started_at' | 'direction' | 'ambient_c' | 'excluded' | 'analysis'
+>;
+
+/** The stroke in its place in the history. Throws `UnmeasuredStroke` where it has no analysis yet. */
+export function strokeEvent(row: StrokeEventRow): StrokeEvent {
+  if (row.analysis === null) throw new UnmeasuredStroke();
+  // The column holds what `measureStroke` answered and nothing else.
+  const analysis = row.analysis as StrokeAnalysis;
+  return {
+    type: 'stroke',
+    strokeId: row.id,
+    atMs: row.started_at.getTime(),
+    direction: row.direction ?? (analysis.status === 'done' ? analysis.direction : null),
+    ambientC: row.ambient_c,
+    excluded: row.excluded,
+    analysis,
+  };
 }
 
 async function readServices(db: Kysely<Tables>, accountId: string, roomId: string, after: Date | null) {

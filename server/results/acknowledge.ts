@@ -1,0 +1,29 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { PersonCaller } from '../access/caller.ts';
+import { notFound } from '../problems.ts';
+import type { Warning } from '../schemas/results.ts';
+import { findWarning } from './warnings.ts';
+import { warningView } from './warningView.ts';
+
+/** Notes that a person has seen a warning. The first to do so stays; a later note replaces the earlier one. */
+export async function acknowledgeWarning(
+  db: Kysely<Tables>,
+  caller: PersonCaller,
+  warningId: string,
+  note: string | undefined,
+): Promise<Warning> {
+  await db
+    .updateTable('warnings')
+    .set({
+      acknowledged_at: sql`coalesce(acknowledged_at, now())`,
+      acknowledged_by: sql`coalesce(acknowledged_by, ${caller.personId})`,
+      ...(note === undefined ? {} : { acknowledgement_note: note }),
+    })
+    .where('account_id', '=', caller.accountId)
+    .where('id', '=', warningId)
+    .execute();
+  const row = await findWarning(db, caller.accountId, warningId);
+  if (row === undefined) throw notFound('warning');
+  return warningView(row);
+}

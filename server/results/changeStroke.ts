@@ -1,0 +1,117 @@
+import type { Kysely, Selectable, Updateable } from 'kysely';
+import { markRoomDirty } from '../../ingest/roomProgress.ts';
+import { parseTimestamp } from '../../ingest/timestamp.ts';
+import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import { invalidField, notFound } from '../problems.ts';
+import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
+import { findStroke, strokeView } from './strokeView.ts';
+
+/**
+ * Changes a stroke, and has the rooms concerned gone through again from the earlier of its two times. Another
+ * direction or room means that its samples are read differently, so it is measured again.
+ */
+export async function changeStroke(
+  db: Kysely<Tables>,
+  accountId: string,
+  strokeId: string,
+  patch: StrokePatch,
+): Promise<Stroke> {
+  return db.transaction().execute(async (trx) => {
+    const before = await mustFindStroke(trx, accountId, strokeId);
+    const startedAt = patch.startedAt === undefined ? before.started_at : readTime(patch.startedAt);
+    if (patch.roomId !== undefined && patch.roomId !== before.room_id)
+      await checkRoom(trx, before, patch.roomId);
+    await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt);
+    const changes = changesOf(before, patch, startedAt);
+    if (changes.room_id !== undefined) await forgetMeasures(trx, before);
+    const after = await trx
+      .updateTable('strokes')
+      .set(changes)
+      .where('account_id', '=', accountId)
+      .where('id', '=', strokeId)
+      .returningAll()
+      .executeTakeFirst();
+    if (after === undefined) throw notFound('stroke');
+    return strokeView(after);
+  });
+}
+
+export async function removeStroke(db: Kysely<Tables>, accountId: string, strokeId: string): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    const stroke = await mustFindStroke(trx, accountId, strokeId);
+    await markRoomDirty(trx, accountId, stroke.room_id, stroke.started_at);
+    await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
+  });
+}
+
+async function mustFindStroke(trx: Kysely<Tables>, accountId: string, strokeId: string) {
+  const stroke = await findStroke(trx, accountId, strokeId);
+  if (stroke === undefined) throw notFound('stroke');
+  return stroke;
+}
+
+function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedAt: Date) {
+  const changes: Updateable<StrokeTable> = { started_at: startedAt };
+  if (patch.excluded !== undefined) changes.excluded = patch.excluded;
+  if (patch.note !== undefined) changes.note = patch.note;
+  if (patch.direction !== undefined && patch.direction !== before.direction) {
+    changes.direction = patch.direction;
+    changes.analysis = null;
+  }
+  if (patch.roomId !== undefined && patch.roomId !== before.room_id) {
+    changes.room_id = patch.roomId;
+    changes.analysis = null;
+  }
+  return changes;
+}
+
+/** In the order of rooms, as everybody does who marks several: two such changes never wait for each other. */
+async function markBothRooms(
+  trx: Kysely<Tables>,
+  before: Selectable<StrokeTable>,
+  roomId: string,
+  startedAt: Date,
+): Promise<void> {
+  const from = startedAt < before.started_at ? startedAt : before.started_at;
+  for (const id of [...new Set([before.room_id, roomId])].sort()) {
+    await markRoomDirty(trx, before.account_id, id, from);
+  }
+}
+
+/** Another room of the same coach that has the sides which were recorded. */
+async function checkRoom(
+  trx: Kysely<Tables>,
+  stroke: Selectable<StrokeTable>,
+  roomId: string,
+): Promise<void> {
+  const room = await trx
+    .selectFrom('rooms')
+    .innerJoin('rooms as present', (join) =>
+      join
+        .onRef('present.account_id', '=', 'rooms.account_id')
+        .onRef('present.coach_id', '=', 'rooms.coach_id'),
+    )
+    .select('rooms.sides')
+    .where('rooms.account_id', '=', stroke.account_id)
+    .where('rooms.id', '=', roomId)
+    .where('present.id', '=', stroke.room_id)
+    .executeTakeFirst();
+  if (room === undefined) throw invalidField('/roomId', 'There is no such room in this coach.');
+  const unknown = stroke.recorded_sides.filter((side) => !room.sides.includes(side));
+  if (unknown.length > 0) throw invalidField('/roomId', `That room has no side ${unknown.join(', ')}.`);
+}
+
+async function forgetMeasures(trx: Kysely<Tables>, stroke: Selectable<StrokeTable>): Promise<void> {
+  await trx
+    .deleteFrom('measures')
+    .where('account_id', '=', stroke.account_id)
+    .where('stroke_id', '=', stroke.id)
+    .execute();
+}
+
+/** Whole milliseconds, as every stroke has. */
+function readTime(text: string): Date {
+  const ms = parseTimestamp(text);
+  if (ms === null) throw invalidField('/startedAt', 'Must be a time of RFC 3339.');
+  return new Date(ms);
+}

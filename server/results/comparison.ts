@@ -1,0 +1,96 @@
+import type { Kysely } from 'kysely';
+import { compareSpans } from '../../analysis/compare/compareSpans.ts';
+import type { StrokeEvent } from '../../analysis/history.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { invalidField } from '../problems.ts';
+import type { Comparison } from '../schemas/results.ts';
+import { strokeEvent } from '../work/roomEvents.ts';
+import { describeRoom } from '../work/roomRow.ts';
+import { findRoom } from './findRoom.ts';
+
+/** Enough for a narrow interval, and near enough to the repair that wear in between hardly counts. */
+const MOST_STROKES_BY_SERVICE = 60;
+const MOST_STROKES_BY_SPAN = 2000;
+
+export interface ComparisonQuestion {
+  readonly service?: string;
+  readonly beforeFrom?: string;
+  readonly beforeTo?: string;
+  readonly afterFrom?: string;
+  readonly afterTo?: string;
+}
+
+/** Before against after: around a service, or between two spans. */
+export async function compareRoom(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  question: ComparisonQuestion,
+): Promise<Comparison> {
+  const room = await findRoom(db, accountId, roomId);
+  const { before, after } = question.service
+    ? await aroundService(db, accountId, roomId, question.service)
+    : await betweenSpans(db, accountId, roomId, question);
+  return compareSpans(before, after, describeRoom(room));
+}
+
+/**
+ * The strokes right before and right after the work: back to the work before it and on to the work after it. Several
+ * services without a stroke between them are one piece of work.
+ */
+async function aroundService(db: Kysely<Tables>, accountId: string, roomId: string, serviceId: string) {
+  const services = await db
+    .selectFrom('services')
+    .select(['id', 'at'])
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .orderBy('at')
+    .execute();
+  const at = services.find((service) => service.id === serviceId.toLowerCase())?.at;
+  if (at === undefined) throw invalidField('/service', 'The room has no such service.');
+  const ofRoom = usable(db, accountId, roomId).limit(MOST_STROKES_BY_SERVICE);
+  const earlier = await ofRoom.where('started_at', '<', at).orderBy('started_at', 'desc').execute();
+  const later = await ofRoom.where('started_at', '>=', at).orderBy('started_at').execute();
+  const times = services.map((service) => service.at.getTime());
+  const lastBefore = earlier[0]?.started_at.getTime() ?? Number.NEGATIVE_INFINITY;
+  const firstAfter = later[0]?.started_at.getTime() ?? Number.POSITIVE_INFINITY;
+  const begin = Math.max(Number.NEGATIVE_INFINITY, ...times.filter((time) => time <= lastBefore));
+  const end = Math.min(Number.POSITIVE_INFINITY, ...times.filter((time) => time > firstAfter));
+  return {
+    before: earlier
+      .filter((row) => row.started_at.getTime() >= begin)
+      .map(strokeEvent)
+      .reverse(),
+    after: later.filter((row) => row.started_at.getTime() < end).map(strokeEvent),
+  };
+}
+
+async function betweenSpans(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  { beforeFrom, beforeTo, afterFrom, afterTo }: ComparisonQuestion,
+) {
+  const between = async (from: string | undefined, to: string | undefined): Promise<StrokeEvent[]> => {
+    // The schema asks for all four where no service is named.
+    const rows = await usable(db, accountId, roomId)
+      .where('started_at', '>=', new Date(from ?? 0))
+      .where('started_at', '<=', new Date(to ?? 0))
+      .orderBy('started_at', 'desc')
+      .limit(MOST_STROKES_BY_SPAN)
+      .execute();
+    return rows.map(strokeEvent).reverse();
+  };
+  return { before: await between(beforeFrom, beforeTo), after: await between(afterFrom, afterTo) };
+}
+
+/** Measured and not set aside. */
+function usable(db: Kysely<Tables>, accountId: string, roomId: string) {
+  return db
+    .selectFrom('strokes')
+    .select(['id', 'started_at', 'direction', 'ambient_c', 'excluded', 'analysis'])
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .where('excluded', '=', false)
+    .where('analysis', 'is not', null);
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { DIRECTIONS } from '../../analysis/trace.ts';
+import {
+  AMBIENT_C,
+  MAX_AMPS,
+  MAX_KEY_CHARACTERS,
+  MAX_RATE_HZ,
+  MAX_SAMPLES,
+  MAX_SIDES,
+  MAX_STROKES_PER_REQUEST,
+  MAX_TIME_S,
+  MAX_VOLTS,
+  MIN_RATE_HZ,
+  MIN_SAMPLES,
+} from '../../ingest/limits.ts';
+
+const RateHz = z.number().min(MIN_RATE_HZ).max(MAX_RATE_HZ).optional();
+const Amps = z.number().min(-MAX_AMPS).max(MAX_AMPS).nullable();
+const Milliamps = z
+  .int()
+  .min(-1000 * MAX_AMPS)
+  .max(1000 * MAX_AMPS)
+  .nullable();
+const Time = z.number().min(-MAX_TIME_S).max(MAX_TIME_S);
+const samples = <Item extends z.ZodType>(item: Item) =>
+  z.array(item).min(MIN_SAMPLES).max(MAX_SAMPLES).optional();
+
+/** The form of a stroke as the OpenAPI document tells it, with the limits that the decoder holds senders to. */
+const SentStroke = z.strictObject({
+  key: z.string().min(1).max(MAX_KEY_CHARACTERS).describe("The sender's own, unique for each sender."),
+  roomId: z.string(),
+  direction: z.enum(DIRECTIONS).optional().describe("May be left out where the current's sign tells it."),
+  startedAt: z.iso.datetime({ offset: true }),
+  sides: z
+    .array(
+      z.strictObject({
+        side: z.string(),
+        rateHz: RateHz.describe('Either this or t.'),
+        t: samples(Time).describe('Seconds from startedAt, strictly rising, one for each sample.'),
+        amps: samples(Amps).describe('Either this or milliamps; null is a missed sample.'),
+        milliamps: samples(Milliamps),
+      }),
+    )
+    .min(1)
+    .max(MAX_SIDES),
+  supply: z
+    .strictObject({
+      rateHz: RateHz,
+      t: z.array(Time).min(1).max(MAX_SAMPLES).optional(),
+      volts: z.array(z.number().min(-MAX_VOLTS).max(MAX_VOLTS)).min(1).max(MAX_SAMPLES),
+    })
+    .optional(),
+  ambientC: z.number().min(AMBIENT_C.min).max(AMBIENT_C.max).optional(),
+});
+
+const described = z.toJSONSchema(
+  z.union([SentStroke, z.array(SentStroke).min(1).max(MAX_STROKES_PER_REQUEST)]),
+);
+
+/**
+ * The body of `POST /api/v1/strokes`. It passes unchecked here: `ingest/json` checks it on the way into its typed
+ * arrays, as a schema on every number costs more than reading them does. The description goes into the OpenAPI
+ * document.
+ */
+export const SentStrokes = z.unknown().meta({ anyOf: described.anyOf });

@@ -1,0 +1,43 @@
+import { type Kysely, sql } from 'kysely';
+import type { Direction } from '../../analysis/trace.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { Stroke } from '../schemas/stroke.ts';
+import { findRoom } from './findRoom.ts';
+import { cutPage, readCursor, TimePlace } from './keysetCursor.ts';
+import { strokeView } from './strokeView.ts';
+
+export interface StrokesQuestion {
+  readonly limit: number;
+  readonly cursor?: string;
+  readonly direction?: Direction;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** The room's strokes, newest first. A direction also finds the strokes whose current told it. */
+export async function strokesOfRoom(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  { limit, cursor, direction, from, to }: StrokesQuestion,
+): Promise<{ items: Stroke[]; next: string | null }> {
+  await findRoom(db, accountId, roomId);
+  let query = db
+    .selectFrom('strokes')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId);
+  if (direction) query = query.where(sql`coalesce(direction, analysis ->> 'direction')`, '=', direction);
+  if (from) query = query.where('started_at', '>=', new Date(from));
+  if (to) query = query.where('started_at', '<=', new Date(to));
+  if (cursor) {
+    const [at, id] = readCursor(cursor, TimePlace);
+    query = query.where(sql<boolean>`(started_at, id) < (${at}::timestamptz, ${id}::uuid)`);
+  }
+  const rows = await query
+    .orderBy('started_at', 'desc')
+    .orderBy('id', 'desc')
+    .limit(limit + 1)
+    .execute();
+  return cutPage(rows, limit, (row) => [row.started_at.toISOString(), row.id], strokeView);
+}

@@ -1,0 +1,101 @@
+import type { Kysely } from 'kysely';
+import type pg from 'pg';
+import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../analysis/measures.ts';
+import type { Direction } from '../../analysis/trace.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { invalidField } from '../problems.ts';
+import type { Trend } from '../schemas/results.ts';
+import type { RoomLimits } from '../work/foldHistory.ts';
+import { findRoom } from './findRoom.ts';
+import { servicesBetween } from './servicesBetween.ts';
+
+export interface TrendQuestion {
+  readonly measure: MeasureName;
+  readonly direction: Direction;
+  readonly side?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/**
+ * The trend of one measure as JSON text of the `Trend` schema. A room has tens of thousands of strokes after some
+ * years: the points are put together by the database and pass through untouched, which takes a third of the time of
+ * making an object, a date and a check for each.
+ */
+export async function trendText(
+  db: Kysely<Tables>,
+  pool: pg.Pool,
+  accountId: string,
+  roomId: string,
+  question: TrendQuestion,
+): Promise<string> {
+  const room = await findRoom(db, accountId, roomId);
+  const side = sideOf(room.sides, question);
+  const [points, limits, services] = await Promise.all([
+    pointsText(pool, accountId, roomId, side, question),
+    readLimits(db, accountId, roomId, side, question),
+    servicesBetween(db, accountId, roomId, question.from, question.to),
+  ]);
+  const rest: Omit<Trend, 'points'> = { limits, services, forecast: null };
+  return `{"points":${points},${JSON.stringify(rest).slice(1)}`;
+}
+
+/** A measure of the whole stroke stands beside every side. */
+function sideOf(sides: readonly string[], { measure, side }: TrendQuestion): string {
+  if (side !== undefined) {
+    if (sides.includes(side)) return side;
+    throw invalidField('/side', `The room has no such side. It has: ${sides.join(', ')}.`);
+  }
+  const ofStroke = MEASURES.some(({ name, of }) => name === measure && of === 'stroke');
+  if (sides.length === 1 || ofStroke) return sides[0];
+  throw invalidField('/side', `Say which side: ${sides.join(', ')}.`);
+}
+
+async function pointsText(
+  pool: pg.Pool,
+  accountId: string,
+  roomId: string,
+  side: string,
+  { measure, direction, from, to }: TrendQuestion,
+): Promise<string> {
+  // Postgres counts from 1. The name has been checked against the registry.
+  const place = MEASURE_NAMES.indexOf(measure) + 1;
+  const { rows } = await pool.query<{ points: string | null }>({
+    name: `trend-${place}`,
+    text: `
+      select string_agg(
+        '{"strokeId":"' || stroke_id || '","at":"' ||
+        to_char(started_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') ||
+        '","value":' || value[${place}] ||
+        ',"expected":' || coalesce(expected[${place}]::text, 'null') ||
+        ',"adjusted":' || coalesce(adjusted[${place}]::text, 'null') ||
+        ',"beyond":' || coalesce(beyond[${place}]::text, 'null') || '}',
+        ',' order by started_at, stroke_id
+      ) as points
+      from measures
+      where account_id = $1 and room_id = $2 and side = $3 and direction = $4
+        and started_at >= coalesce($5::timestamptz, '-infinity') and started_at <= coalesce($6::timestamptz, 'infinity')
+        and value[${place}] is not null`,
+    values: [accountId, roomId, side, direction, from ?? null, to ?? null],
+  });
+  return `[${rows[0].points ?? ''}]`;
+}
+
+async function readLimits(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  side: string,
+  { measure, direction }: TrendQuestion,
+): Promise<Trend['limits']> {
+  const row = await db
+    .selectFrom('room_progress')
+    .select('limits')
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .executeTakeFirst();
+  // Written by `writeHistory` and nobody else.
+  const limits = (row?.limits ?? []) as RoomLimits[];
+  const asked = limits.filter((one) => one.measure === measure && one.direction === direction);
+  return asked.find((one) => one.side === side)?.limits ?? null;
+}

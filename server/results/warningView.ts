@@ -1,0 +1,35 @@
+import type { Selectable } from 'kysely';
+import type { SpikePattern, WarningKind } from '../../analysis/warning.ts';
+import type { WarningTable } from '../../migrations/tables.ts';
+import type { Warning } from '../schemas/results.ts';
+
+/** A row with the name of whoever acknowledged it. */
+export type WarningRow = Selectable<WarningTable> & { readonly acknowledged_by_name: string | null };
+
+export function warningView(row: WarningRow): Warning {
+  return {
+    id: row.id,
+    roomId: row.room_id,
+    // Kinds, patterns and texts were written from the analysis' own types.
+    kind: row.kind as WarningKind,
+    severity: row.severity,
+    side: row.side,
+    direction: row.direction,
+    position: row.position,
+    pattern: row.pattern as SpikePattern | null,
+    state: row.cleared_at ? 'cleared' : row.acknowledged_at ? 'acknowledged' : 'open',
+    openedAt: row.opened_at.toISOString(),
+    clearedAt: row.cleared_at?.toISOString() ?? null,
+    firstStrokeId: row.first_stroke_id,
+    latestStrokeId: row.latest_stroke_id,
+    headline: row.headline,
+    evidence: row.evidence as Warning['evidence'],
+    checks: row.checks as string[],
+    cautions: row.cautions as string[],
+    acknowledgement: row.acknowledged_at && {
+      at: row.acknowledged_at.toISOString(),
+      by: row.acknowledged_by_name,
+      note: row.acknowledgement_note,
+    },
+  };
+}

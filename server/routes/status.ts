@@ -1,0 +1,26 @@
+import { personOf } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { findRoom } from '../results/findRoom.ts';
+import { roomStatuses } from '../results/roomStatus.ts';
+import { ByIdParams } from '../schemas/common.ts';
+import { RoomStatus } from '../schemas/results.ts';
+
+export async function statusRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/rooms/:id/status',
+    {
+      schema: {
+        tags: ['results'],
+        summary: "A room's verdict",
+        params: ByIdParams,
+        response: { 200: RoomStatus },
+      },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      const room = await findRoom(app.db, accountId, request.params.id);
+      const [status] = await roomStatuses(app.db, accountId, [room]);
+      return status;
+    },
+  );
+}

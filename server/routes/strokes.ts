@@ -1,0 +1,71 @@
+import { GroupCommit } from '../../ingest/groupCommit.ts';
+import { callerOf, personOf, STAFF } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { notFound } from '../problems.ts';
+import { LARGE_BODY } from '../requestBodies.ts';
+import { changeStroke, removeStroke } from '../results/changeStroke.ts';
+import { sendStrokes } from '../results/sendStrokes.ts';
+import { SentStrokes } from '../results/sentStrokes.ts';
+import { findStroke, strokeView } from '../results/strokeView.ts';
+import { ByIdParams } from '../schemas/common.ts';
+import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
+import { NO_CONTENT } from './answers.ts';
+
+const tags = ['strokes'];
+
+export async function strokeRoutes(app: App): Promise<void> {
+  const store = new GroupCommit(app.pool);
+
+  app.post(
+    '/api/v1/strokes',
+    {
+      ...LARGE_BODY,
+      decompress: { ...LARGE_BODY.decompress, requestEncodings: ['gzip', 'identity'] },
+      schema: {
+        tags,
+        summary: 'Send strokes: one, or an array of up to 500',
+        body: SentStrokes,
+        response: { 200: StrokeOutcomes },
+      },
+      config: { access: 'sender', change: STAFF, compressedBody: true, checksOwnText: true },
+    },
+    async (request) => ({ results: await sendStrokes(store, callerOf(request), request.body) }),
+  );
+
+  app.get(
+    '/api/v1/strokes/:id',
+    { schema: { tags, summary: 'Read a stroke', params: ByIdParams, response: { 200: Stroke } } },
+    async (request) => {
+      const stroke = await findStroke(app.db, personOf(request).accountId, request.params.id);
+      if (stroke === undefined) throw notFound('stroke');
+      return strokeView(stroke);
+    },
+  );
+
+  app.patch(
+    '/api/v1/strokes/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Correct a stroke, or set it aside',
+        params: ByIdParams,
+        body: StrokePatch,
+        response: { 200: Stroke },
+      },
+      config: { change: STAFF },
+    },
+    (request) => changeStroke(app.db, personOf(request).accountId, request.params.id, request.body),
+  );
+
+  app.delete(
+    '/api/v1/strokes/:id',
+    {
+      schema: { tags, summary: 'Remove a stroke', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config: { change: STAFF },
+    },
+    async (request, reply) => {
+      await removeStroke(app.db, personOf(request).accountId, request.params.id);
+      return reply.code(204).send();
+    },
+  );
+}

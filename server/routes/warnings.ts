@@ -1,0 +1,56 @@
+import { personOf } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { acknowledgeWarning } from '../results/acknowledge.ts';
+import { findRoom } from '../results/findRoom.ts';
+import { listWarnings } from '../results/warnings.ts';
+import { ByIdParams, pageOf } from '../schemas/common.ts';
+import { AcknowledgementBody, Warning, WarningsQuery } from '../schemas/results.ts';
+
+const tags = ['warnings'];
+
+export async function warningRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/rooms/:id/warnings',
+    {
+      schema: {
+        tags,
+        summary: "A room's warnings, newest first",
+        params: ByIdParams,
+        querystring: WarningsQuery,
+        response: { 200: pageOf(Warning) },
+      },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      await findRoom(app.db, accountId, request.params.id);
+      return listWarnings(app.db, accountId, request.params.id, request.query);
+    },
+  );
+
+  app.get(
+    '/api/v1/warnings',
+    {
+      schema: {
+        tags,
+        summary: 'All warnings that the caller may see, newest first',
+        querystring: WarningsQuery,
+        response: { 200: pageOf(Warning) },
+      },
+    },
+    (request) => listWarnings(app.db, personOf(request).accountId, null, request.query),
+  );
+
+  app.post(
+    '/api/v1/warnings/:id/acknowledgement',
+    {
+      schema: {
+        tags,
+        summary: 'Acknowledge a warning',
+        params: ByIdParams,
+        body: AcknowledgementBody.optional(),
+        response: { 200: Warning },
+      },
+    },
+    (request) => acknowledgeWarning(app.db, personOf(request), request.params.id, request.body?.note),
+  );
+}
