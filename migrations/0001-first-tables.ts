@@ -201,12 +201,11 @@ const STATEMENTS = [
   `create table idempotency_keys (
     account_id uuid not null references accounts (id) on delete cascade,
     caller_id uuid not null,
-    key text not null,
+    key_hash bytea not null,
     request_hash bytea not null,
-    status integer,
-    response jsonb,
+    answer bytea,
     created_at timestamptz not null default now(),
-    primary key (account_id, caller_id, key)
+    primary key (account_id, caller_id, key_hash)
   )`,
   "comment on column rooms.travel_metres is 'metres from fully in to fully out'",
   "comment on column rooms.rack_pitch_mm is 'millimetres from tooth to tooth of the rack'",

@@ -201,10 +201,10 @@ export interface WarningTable {
 export interface IdempotencyKeyTable {
   account_id: string;
   caller_id: string;
-  key: string;
+  key_hash: Buffer;
   request_hash: Buffer;
-  status: number | null;
-  response: JsonOrNull;
+  /** Sealed with the key, as it may hold a token; null only while the first request is under way. */
+  answer: Buffer | null;
   created_at: TimeByDefault;
 }
 

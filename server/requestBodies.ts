@@ -11,11 +11,11 @@ export const LARGE_BODY_BYTES = 32 * 1024 * 1024;
 export const LARGE_BODY = {
   bodyLimit: LARGE_BODY_BYTES,
   decompress: {
-    requestEncodings: ['gzip', 'identity'],
+    requestEncodings: ['gzip', 'identity'] satisfies ('gzip' | 'identity')[],
     onInvalidRequestPayload: () =>
       new ProblemError('malformed-request', 'The body is not whole and valid gzip.'),
   },
-} as const;
+};
 
 declare module 'fastify' {
   interface FastifyContextConfig {

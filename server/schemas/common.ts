@@ -4,7 +4,9 @@ import { z } from 'zod';
 export const Id = z.uuid();
 
 /** RFC 3339 with an offset or Z; answered as UTC. */
-export const Time = z.iso.datetime({ offset: true });
+export const Time = z.iso
+  .datetime({ offset: true, error: 'Must be a time such as 2026-05-02T16:20:11Z.' })
+  .refine((text) => !text.startsWith('0000'), { message: 'There is no year 0.' });
 
 export const Name = z.string().trim().min(1).max(300);
 export const Notes = z.string().max(10_000);

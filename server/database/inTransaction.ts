@@ -1,0 +1,25 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+
+const TRIES = 4;
+
+/**
+ * Runs a change in one transaction, and once more when Postgres gave it up for another's sake (a deadlock or a
+ * serialization failure): a client has no part in either.
+ */
+export async function inTransaction<Result>(
+  db: Kysely<Tables>,
+  change: (trx: Transaction<Tables>) => Promise<Result>,
+): Promise<Result> {
+  for (let tried = 1; ; tried++) {
+    try {
+      return await db.transaction().execute(change);
+    } catch (error) {
+      if (tried === TRIES || !isGivenUp(error)) throw error;
+    }
+  }
+}
+
+function isGivenUp(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && (error.code === '40P01' || error.code === '40001');
+}

@@ -1,0 +1,101 @@
+import { createHash } from 'node:crypto';
+import type { FastifyRequest } from 'fastify';
+import type { Kysely, Transaction } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { type Caller, callerId, callerOf } from '../access/caller.ts';
+import { hashKey, openAnswer, sealAnswer } from '../access/sealedAnswer.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { invalidField, ProblemError } from '../problems.ts';
+
+const LONGEST_KEY = 255;
+export const KEPT_FOR_MS = 24 * 3_600_000;
+
+/**
+ * Creates in one transaction. With an `Idempotency-Key` header, the same key from the same caller within 24 hours gets
+ * the first answer again and creates nothing, also when both are sent at once; the key with another request is refused.
+ */
+export function createOnce<Answer>(
+  db: Kysely<Tables>,
+  request: FastifyRequest,
+  create: (trx: Transaction<Tables>) => Promise<Answer>,
+): Promise<Answer> {
+  const key = keyOf(request);
+  if (key === null) return inTransaction(db, create);
+  const caller = callerOf(request);
+  return inTransaction(db, async (trx) => {
+    const earlier = await claim(trx, caller, key, requestHash(request));
+    // Sealed by this very function after the same route's `create`.
+    if (earlier !== null) return openAnswer(earlier, key) as Answer;
+    const answer = await create(trx);
+    await rowsOf(trx, caller, key)
+      .set({ answer: sealAnswer(answer, key) })
+      .execute();
+    return answer;
+  });
+}
+
+function keyOf(request: FastifyRequest): string | null {
+  const key = request.headers['idempotency-key'];
+  if (key === undefined) return null;
+  if (Array.isArray(key) || key.length === 0 || key.length > LONGEST_KEY)
+    throw invalidField('/headers/idempotency-key', `Must be 1 to ${LONGEST_KEY} characters.`);
+  return key;
+}
+
+/**
+ * Claims the key; null when it is ours, else the first answer. A second request with the same key waits at the insert
+ * until the first one's transaction ends: then it sees the answer, or, had that failed, claims the key itself.
+ */
+async function claim(
+  trx: Transaction<Tables>,
+  caller: Caller,
+  key: string,
+  hash: Buffer,
+): Promise<Buffer | null> {
+  const now = new Date();
+  const claimed = await trx
+    .insertInto('idempotency_keys')
+    .values({
+      account_id: caller.accountId,
+      caller_id: callerId(caller),
+      key_hash: hashKey(key),
+      request_hash: hash,
+      created_at: now,
+    })
+    .onConflict((conflict) =>
+      conflict
+        .columns(['account_id', 'caller_id', 'key_hash'])
+        .doUpdateSet({ request_hash: hash, answer: null, created_at: now })
+        .where('idempotency_keys.created_at', '<', new Date(now.getTime() - KEPT_FOR_MS)),
+    )
+    .returning('key_hash')
+    .executeTakeFirst();
+  if (claimed !== undefined) return null;
+  const first = await trx
+    .selectFrom('idempotency_keys')
+    .select(['request_hash', 'answer'])
+    .where('account_id', '=', caller.accountId)
+    .where('caller_id', '=', callerId(caller))
+    .where('key_hash', '=', hashKey(key))
+    .executeTakeFirstOrThrow();
+  if (!first.request_hash.equals(hash))
+    throw new ProblemError('idempotency-key-reused', 'Take a new key for each request.');
+  if (first.answer === null) throw new ProblemError('conflict', 'The first request is still under way.');
+  return first.answer;
+}
+
+function rowsOf(trx: Transaction<Tables>, caller: Caller, key: string) {
+  return trx
+    .updateTable('idempotency_keys')
+    .where('account_id', '=', caller.accountId)
+    .where('caller_id', '=', callerId(caller))
+    .where('key_hash', '=', hashKey(key));
+}
+
+/** What must be the same for the answer to be the same. The body was checked: its fields stand in the schema's order. */
+function requestHash(request: FastifyRequest): Buffer {
+  const path = request.url.split('?', 1)[0];
+  return createHash('sha256')
+    .update(JSON.stringify([request.method, path, request.body ?? null]))
+    .digest();
+}

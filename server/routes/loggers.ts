@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import { personOf, STAFF } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { Logger, LoggerBody, LoggerPatch, LoggerWithToken } from '../schemas/logger.ts';
+import { findCoach } from '../things/coaches.ts';
+import {
+  changeLogger,
+  createLogger,
+  findLogger,
+  listLoggers,
+  loggerOf,
+  removeLogger,
+} from '../things/loggers.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['loggers'];
+const OfCoachParams = z.object({ coachId: Id });
+
+export async function loggerRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/coaches/:coachId/loggers',
+    {
+      schema: {
+        tags,
+        summary: 'Add a logger to a coach; its token is answered this once',
+        params: OfCoachParams,
+        body: LoggerBody,
+        response: { 201: LoggerWithToken },
+      },
+      config: { change: STAFF },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const logger = await createOnce(app.db, request, (trx) =>
+        createLogger(trx, accountId, request.params.coachId, request.body),
+      );
+      return reply.code(201).header('location', `/api/v1/loggers/${logger.id}`).send(logger);
+    },
+  );
+
+  app.get(
+    '/api/v1/coaches/:coachId/loggers',
+    {
+      schema: {
+        tags,
+        summary: "List a coach's loggers",
+        params: OfCoachParams,
+        querystring: PageQuery,
+        response: { 200: pageOf(Logger) },
+      },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      const coach = await findCoach(app.db, accountId, request.params.coachId);
+      const list = `loggers/${coach.id}`;
+      const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
+      const { limit } = request.query;
+      const page = await listLoggers(app.db, accountId, coach.id, { limit, afterId });
+      return answerPage(list, page, loggerOf, (row) => [row.id]);
+    },
+  );
+
+  app.get(
+    '/api/v1/loggers/:id',
+    { schema: { tags, summary: 'Read a logger', params: ByIdParams, response: { 200: Logger } } },
+    async (request) => findLogger(app.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.patch(
+    '/api/v1/loggers/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Change a logger',
+        params: ByIdParams,
+        body: LoggerPatch,
+        response: { 200: Logger },
+      },
+      config: { change: STAFF },
+    },
+    async (request) => changeLogger(app.db, personOf(request).accountId, request.params.id, request.body),
+  );
+
+  app.delete(
+    '/api/v1/loggers/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Remove a logger; its token is worth nothing from then on',
+        params: ByIdParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { change: STAFF },
+    },
+    async (request, reply) => {
+      await removeLogger(app.db, personOf(request).accountId, request.params.id);
+      return reply.code(204).send();
+    },
+  );
+}

@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import { personOf, STAFF } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { Room, RoomBody, RoomPatch } from '../schemas/room.ts';
+import { findCoach } from '../things/coaches.ts';
+import { changeRoom, createRoom, findRoom, listRooms, removeRoom, roomOf } from '../things/rooms.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['rooms'];
+const OfCoachParams = z.object({ coachId: Id });
+
+export async function roomRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/coaches/:coachId/rooms',
+    {
+      schema: {
+        tags,
+        summary: 'Add a room to a coach',
+        params: OfCoachParams,
+        body: RoomBody,
+        response: { 201: Room },
+      },
+      config: { change: STAFF },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const room = await createOnce(app.db, request, (trx) =>
+        createRoom(trx, accountId, request.params.coachId, request.body),
+      );
+      return reply.code(201).header('location', `/api/v1/rooms/${room.id}`).send(room);
+    },
+  );
+
+  app.get(
+    '/api/v1/coaches/:coachId/rooms',
+    {
+      schema: {
+        tags,
+        summary: "List a coach's rooms",
+        params: OfCoachParams,
+        querystring: PageQuery,
+        response: { 200: pageOf(Room) },
+      },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      const coach = await findCoach(app.db, accountId, request.params.coachId);
+      const list = `rooms/${coach.id}`;
+      const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
+      const { limit } = request.query;
+      const page = await listRooms(app.db, accountId, coach.id, { limit, afterId });
+      return answerPage(list, page, roomOf, (row) => [row.id]);
+    },
+  );
+
+  app.get(
+    '/api/v1/rooms/:id',
+    { schema: { tags, summary: 'Read a room', params: ByIdParams, response: { 200: Room } } },
+    async (request) => findRoom(app.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.patch(
+    '/api/v1/rooms/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Change a room; its results are made anew where they depend on it',
+        params: ByIdParams,
+        body: RoomPatch,
+        response: { 200: Room },
+      },
+      config: { change: STAFF },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      return inTransaction(app.db, (trx) => changeRoom(trx, accountId, request.params.id, request.body));
+    },
+  );
+
+  app.delete(
+    '/api/v1/rooms/:id',
+    {
+      schema: { tags, summary: 'Remove a room', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config: { change: STAFF },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      await inTransaction(app.db, (trx) => removeRoom(trx, accountId, request.params.id));
+      return reply.code(204).send();
+    },
+  );
+}

@@ -1,0 +1,107 @@
+import { z } from 'zod';
+import { personOf } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { ByIdParams, Id, PageQuery, pageOf, Time } from '../schemas/common.ts';
+import { Service, ServiceBody, ServicePatch } from '../schemas/service.ts';
+import { findRoom } from '../things/rooms.ts';
+import {
+  changeService,
+  createService,
+  findService,
+  listServices,
+  removeService,
+  serviceOf,
+} from '../things/services.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['services'];
+const OfRoomParams = z.object({ roomId: Id });
+
+export async function serviceRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/rooms/:roomId/services',
+    {
+      schema: {
+        tags,
+        summary: 'Record work done on a room',
+        params: OfRoomParams,
+        body: ServiceBody,
+        response: { 201: Service },
+      },
+    },
+    async (request, reply) => {
+      const caller = personOf(request);
+      const service = await createOnce(app.db, request, (trx) =>
+        createService(trx, caller, request.params.roomId, request.body),
+      );
+      return reply.code(201).header('location', `/api/v1/services/${service.id}`).send(service);
+    },
+  );
+
+  app.get(
+    '/api/v1/rooms/:roomId/services',
+    {
+      schema: {
+        tags,
+        summary: 'List the work done on a room, newest first',
+        params: OfRoomParams,
+        querystring: PageQuery,
+        response: { 200: pageOf(Service) },
+      },
+    },
+    async (request) => {
+      const { accountId } = personOf(request);
+      const room = await findRoom(app.db, accountId, request.params.roomId);
+      const list = `services/${room.id}`;
+      const after = readCursor(list, request.query.cursor, z.tuple([Time, Id]));
+      const { limit } = request.query;
+      const page = await listServices(app.db, accountId, room.id, { limit, after });
+      return answerPage(list, page, serviceOf, (row) => [row.at.toISOString(), row.id]);
+    },
+  );
+
+  app.get(
+    '/api/v1/services/:id',
+    { schema: { tags, summary: 'Read a service', params: ByIdParams, response: { 200: Service } } },
+    async (request) => findService(app.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.patch(
+    '/api/v1/services/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Change a service; an owner only its own',
+        params: ByIdParams,
+        body: ServicePatch,
+        response: { 200: Service },
+      },
+      config: { problems: ['not-allowed'] },
+    },
+    async (request) => {
+      const caller = personOf(request);
+      return inTransaction(app.db, (trx) => changeService(trx, caller, request.params.id, request.body));
+    },
+  );
+
+  app.delete(
+    '/api/v1/services/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Remove a service; an owner only its own',
+        params: ByIdParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { problems: ['not-allowed'] },
+    },
+    async (request, reply) => {
+      const caller = personOf(request);
+      await inTransaction(app.db, (trx) => removeService(trx, caller, request.params.id));
+      return reply.code(204).send();
+    },
+  );
+}

@@ -1,0 +1,93 @@
+import type { Kysely, Selectable, Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
+import type { LoggerTable, Tables } from '../../migrations/tables.ts';
+import { newToken } from '../access/tokens.ts';
+import { notFound } from '../problems.ts';
+import type { Logger, LoggerBody } from '../schemas/logger.ts';
+import { holdCoach } from './coaches.ts';
+import { oneMoreThan, type Page, pageFrom } from './page.ts';
+
+export type LoggerRow = Selectable<LoggerTable>;
+
+export function loggerOf(row: LoggerRow): Logger {
+  return {
+    id: row.id,
+    coachId: row.coach_id,
+    name: row.name,
+    sensor: row.sensor,
+    lastSeenAt: row.last_seen_at?.toISOString() ?? null,
+    createdAt: row.created_at.toISOString(),
+    updatedAt: row.updated_at.toISOString(),
+  };
+}
+
+/** The token is answered here and nowhere else: only its hash is kept. */
+export async function createLogger(
+  trx: Transaction<Tables>,
+  accountId: string,
+  coachId: string,
+  body: LoggerBody,
+): Promise<Logger & { token: string }> {
+  await holdCoach(trx, accountId, coachId);
+  const token = newToken('logger', accountId);
+  const row = await trx
+    .insertInto('loggers')
+    .values({ account_id: accountId, id: newId(), coach_id: coachId, token_hash: token.hash, ...body })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return { ...loggerOf(row), token: token.text };
+}
+
+export async function findLogger(db: Kysely<Tables>, accountId: string, id: string): Promise<Logger> {
+  const row = await db
+    .selectFrom('loggers')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('logger');
+  return loggerOf(row);
+}
+
+/** In the order in which they were created, which their ids follow. */
+export async function listLoggers(
+  db: Kysely<Tables>,
+  accountId: string,
+  coachId: string,
+  page: { limit: number; afterId: string | null },
+): Promise<Page<LoggerRow>> {
+  let query = db
+    .selectFrom('loggers')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('coach_id', '=', coachId);
+  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
+  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+}
+
+export async function changeLogger(
+  db: Kysely<Tables>,
+  accountId: string,
+  id: string,
+  change: Partial<LoggerBody>,
+): Promise<Logger> {
+  const row = await db
+    .updateTable('loggers')
+    .set({ ...change, updated_at: new Date() })
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .returningAll()
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('logger');
+  return loggerOf(row);
+}
+
+/** Its token is worth nothing from now on; the strokes that it sent stay. */
+export async function removeLogger(db: Kysely<Tables>, accountId: string, id: string): Promise<void> {
+  const { numDeletedRows } = await db
+    .deleteFrom('loggers')
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow();
+  if (numDeletedRows === 0n) throw notFound('logger');
+}

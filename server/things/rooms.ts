@@ -1,0 +1,123 @@
+import type { Kysely, Selectable, Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
+import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
+import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import { notFound } from '../problems.ts';
+import type { Room, RoomBody } from '../schemas/room.ts';
+import { holdCoach } from './coaches.ts';
+import { oneMoreThan, type Page, pageFrom } from './page.ts';
+
+export type RoomRow = Selectable<RoomTable>;
+
+export function roomOf(row: RoomRow): Room {
+  return {
+    id: row.id,
+    coachId: row.coach_id,
+    name: row.name,
+    drive: row.drive,
+    sides: row.sides,
+    travelMetres: row.travel_metres,
+    gearTeeth: row.gear_teeth,
+    rackPitchMm: row.rack_pitch_mm,
+    ratedAmps: row.rated_amps,
+    nominalVolts: row.nominal_volts,
+    positiveDirection: row.positive_direction,
+    createdAt: row.created_at.toISOString(),
+    updatedAt: row.updated_at.toISOString(),
+  };
+}
+
+/** Fields that are not named stay out. */
+function columnsOf<Fields extends Partial<RoomBody>>(fields: Fields) {
+  return {
+    name: fields.name,
+    drive: fields.drive,
+    sides: fields.sides,
+    travel_metres: fields.travelMetres,
+    gear_teeth: fields.gearTeeth,
+    rack_pitch_mm: fields.rackPitchMm,
+    rated_amps: fields.ratedAmps,
+    nominal_volts: fields.nominalVolts,
+    positive_direction: fields.positiveDirection,
+  };
+}
+
+export async function createRoom(
+  trx: Transaction<Tables>,
+  accountId: string,
+  coachId: string,
+  body: RoomBody,
+): Promise<Room> {
+  await holdCoach(trx, accountId, coachId);
+  const { name, drive, sides } = body;
+  const row = await trx
+    .insertInto('rooms')
+    .values({ ...columnsOf(body), name, drive, sides, account_id: accountId, id: newId(), coach_id: coachId })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return roomOf(row);
+}
+
+export async function findRoom(db: Kysely<Tables>, accountId: string, id: string): Promise<Room> {
+  const row = await db
+    .selectFrom('rooms')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('room');
+  return roomOf(row);
+}
+
+/** In the order in which they were created, which their ids follow. */
+export async function listRooms(
+  db: Kysely<Tables>,
+  accountId: string,
+  coachId: string,
+  page: { limit: number; afterId: string | null },
+): Promise<Page<RoomRow>> {
+  let query = db
+    .selectFrom('rooms')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('coach_id', '=', coachId);
+  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
+  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+}
+
+/** What the measuring of each stroke depends on, and what only the judging does. */
+const MEASURED_BY = ['drive', 'sides', 'travelMetres', 'positiveDirection', 'nominalVolts'] as const;
+const JUDGED_BY = ['gearTeeth', 'rackPitchMm', 'ratedAmps'] as const;
+
+/** Changes a room; what its results depend on makes them anew. */
+export async function changeRoom(
+  trx: Transaction<Tables>,
+  accountId: string,
+  id: string,
+  change: Partial<RoomBody>,
+): Promise<Room> {
+  const before = await findRoom(trx, accountId, id);
+  const differs = (field: keyof RoomBody) =>
+    change[field] !== undefined && JSON.stringify(change[field]) !== JSON.stringify(before[field]);
+  if (MEASURED_BY.some(differs)) await remeasureRoom(trx, accountId, id);
+  else if (JUDGED_BY.some(differs)) await markRoomDirty(trx, accountId, id, BEGINNING);
+  const row = await trx
+    .updateTable('rooms')
+    .set({ ...columnsOf(change), updated_at: new Date() })
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .returningAll()
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('room');
+  return roomOf(row);
+}
+
+/** With its strokes, services and warnings. */
+export async function removeRoom(trx: Transaction<Tables>, accountId: string, id: string): Promise<void> {
+  const { numDeletedRows } = await trx
+    .deleteFrom('rooms')
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow();
+  if (numDeletedRows === 0n) throw notFound('room');
+}

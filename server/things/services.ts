@@ -1,0 +1,138 @@
+import type { Kysely, Selectable, Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
+import { markRoomDirty } from '../../ingest/roomProgress.ts';
+import type { ServiceTable, Tables } from '../../migrations/tables.ts';
+import type { PersonCaller } from '../access/caller.ts';
+import { invalidField, notFound, ProblemError } from '../problems.ts';
+import type { Service, ServiceBody } from '../schemas/service.ts';
+import { oneMoreThan, type Page, pageFrom } from './page.ts';
+import { findRoom } from './rooms.ts';
+
+export type ServiceRow = Selectable<ServiceTable>;
+
+export function serviceOf(row: ServiceRow): Service {
+  return {
+    id: row.id,
+    roomId: row.room_id,
+    // Only kinds of the schema are ever written.
+    kind: row.kind as Service['kind'],
+    at: row.at.toISOString(),
+    side: row.side,
+    notes: row.notes,
+    createdAt: row.created_at.toISOString(),
+    updatedAt: row.updated_at.toISOString(),
+  };
+}
+
+export async function createService(
+  trx: Transaction<Tables>,
+  caller: PersonCaller,
+  roomId: string,
+  body: ServiceBody,
+): Promise<Service> {
+  await checkSide(trx, caller.accountId, roomId, body.side);
+  await markRoomDirty(trx, caller.accountId, roomId, new Date(body.at));
+  const row = await trx
+    .insertInto('services')
+    .values({
+      account_id: caller.accountId,
+      id: newId(),
+      room_id: roomId,
+      recorded_by: caller.personId,
+      ...body,
+    })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return serviceOf(row);
+}
+
+export async function findService(db: Kysely<Tables>, accountId: string, id: string): Promise<Service> {
+  return serviceOf(await findRow(db, accountId, id));
+}
+
+/** Newest work first. */
+export async function listServices(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  page: { limit: number; after: readonly [at: string, id: string] | null },
+): Promise<Page<ServiceRow>> {
+  let query = db
+    .selectFrom('services')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId);
+  if (page.after !== null) {
+    const [at, id] = page.after;
+    query = query.where(({ eb, refTuple, tuple }) => eb(refTuple('at', 'id'), '<', tuple(new Date(at), id)));
+  }
+  const found = await query
+    .orderBy('at', 'desc')
+    .orderBy('id', 'desc')
+    .limit(oneMoreThan(page.limit))
+    .execute();
+  return pageFrom(found, page.limit);
+}
+
+export async function changeService(
+  trx: Transaction<Tables>,
+  caller: PersonCaller,
+  id: string,
+  change: Partial<ServiceBody>,
+): Promise<Service> {
+  const before = await findRow(trx, caller.accountId, id);
+  refuseOthersWork(caller, before);
+  await checkSide(trx, caller.accountId, before.room_id, change.side);
+  const at = change.at === undefined ? before.at : new Date(change.at);
+  const earlier = new Date(Math.min(at.getTime(), before.at.getTime()));
+  await markRoomDirty(trx, caller.accountId, before.room_id, earlier);
+  const row = await trx
+    .updateTable('services')
+    .set({ ...change, updated_at: new Date() })
+    .where('account_id', '=', caller.accountId)
+    .where('id', '=', id)
+    .returningAll()
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('service');
+  return serviceOf(row);
+}
+
+export async function removeService(
+  trx: Transaction<Tables>,
+  caller: PersonCaller,
+  id: string,
+): Promise<void> {
+  const before = await findRow(trx, caller.accountId, id);
+  refuseOthersWork(caller, before);
+  await markRoomDirty(trx, caller.accountId, before.room_id, before.at);
+  await trx.deleteFrom('services').where('account_id', '=', caller.accountId).where('id', '=', id).execute();
+}
+
+async function findRow(db: Kysely<Tables>, accountId: string, id: string): Promise<ServiceRow> {
+  const row = await db
+    .selectFrom('services')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('service');
+  return row;
+}
+
+/** Owners change what they recorded themselves, and nothing else. */
+function refuseOthersWork(caller: PersonCaller, service: ServiceRow): void {
+  if (caller.role === 'owner' && service.recorded_by !== caller.personId)
+    throw new ProblemError('not-allowed', 'An owner changes only services that it recorded itself.');
+}
+
+/** Also throws the 404 problem unless the account has the room. */
+async function checkSide(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  side: string | null | undefined,
+): Promise<void> {
+  const { sides } = await findRoom(db, accountId, roomId);
+  if (side !== undefined && side !== null && !sides.includes(side))
+    throw invalidField('/side', `The room's sides are: ${sides.join(', ')}.`);
+}

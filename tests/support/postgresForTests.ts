@@ -1,0 +1,31 @@
+import { runMigrations } from 'graphile-worker';
+import type { TestProject } from 'vitest/node';
+import { migrate } from '../../server/database/migrate.ts';
+import { openDatabase } from '../../server/database/openDatabase.ts';
+import { createDatabase } from './databases.ts';
+import { startTestPostgres } from './testPostgres.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** The server that every test file makes its own database on. */
+    postgresUrl: string;
+    /** A database of that server, migrated and empty, to make copies of. */
+    postgresTemplate: string;
+  }
+}
+
+/** Starts one Postgres for all test files and migrates one database, which each file then copies. */
+export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
+  const postgres = await startTestPostgres();
+  const template = await createDatabase(postgres.url);
+  const { pool, db } = openDatabase(template.url, 2);
+  await migrate(db);
+  await runMigrations({ pgPool: pool });
+  await db.destroy();
+  project.provide('postgresUrl', postgres.url);
+  project.provide('postgresTemplate', new URL(template.url).pathname.slice(1));
+  return async () => {
+    await template.drop();
+    await postgres.stop();
+  };
+}

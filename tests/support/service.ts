@@ -1,0 +1,119 @@
+import { randomUUID } from 'node:crypto';
+import type { Kysely } from 'kysely';
+import type pg from 'pg';
+import { inject } from 'vitest';
+import type { Tables } from '../../migrations/tables.ts';
+import { createAccount } from '../../server/access/createAccount.ts';
+import { hashPassword } from '../../server/access/passwords.ts';
+import { analysisIsThere } from '../../server/analysisIsThere.ts';
+import { buildApp } from '../../server/app.ts';
+import type { App } from '../../server/appTypes.ts';
+import { openDatabase } from '../../server/database/openDatabase.ts';
+import type { Person, Role } from '../../server/schemas/session.ts';
+import { createDatabase } from './databases.ts';
+import { type Answer, type RequestOptions, sendRequest } from './request.ts';
+
+/** Who every service is born with. */
+export const FIRST_PERSON = { email: 'mara@example.com', password: 'a long enough secret', name: 'Mara' };
+
+export interface Member {
+  readonly person: Person;
+  readonly email: string;
+  readonly password: string;
+  readonly token: string;
+}
+
+/** A real service on a database of its own, listening on the loopback interface, its worker running. */
+export interface TestService {
+  readonly url: string;
+  readonly databaseUrl: string;
+  readonly app: App;
+  readonly pool: pg.Pool;
+  readonly db: Kysely<Tables>;
+  /** Sends to `/api/v1` + path, unless the path begins with another root. */
+  request(method: string, path: string, options?: RequestOptions): Promise<Answer>;
+  /** Signs in, as the first person when nobody is named, and answers the token. */
+  signIn(email?: string, password?: string): Promise<string>;
+  /** Another account with one dealer, who is signed in: a stranger to the first. */
+  newAccount(): Promise<Member>;
+  /** One more person of a member's account, signed in. */
+  newMember(of: { person: Person }, role: Role): Promise<Member>;
+  stop(): Promise<void>;
+}
+
+export interface ServiceOptions {
+  /** False leaves the worker out: nothing is analysed. */
+  readonly worker?: boolean;
+  /** False leaves the database without anybody. */
+  readonly firstPerson?: boolean;
+  readonly setUpToken?: string;
+}
+
+export async function startService(options: ServiceOptions = {}): Promise<TestService> {
+  const database = await createDatabase(inject('postgresUrl'), inject('postgresTemplate'));
+  const { pool, db } = openDatabase(database.url);
+  const app = await buildApp({ pool, db }, { setUpToken: options.setUpToken ?? null });
+  if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
+  const worker =
+    options.worker === false || !analysisIsThere
+      ? null
+      : await (await import('../../server/work/queue.ts')).startWorker({ pool, db, log: app.log });
+  const url = await app.listen({ port: 0, host: '127.0.0.1' });
+
+  const request: TestService['request'] = (method, path, sent) => sendRequest(url, method, path, sent);
+  const signIn = async (email = FIRST_PERSON.email, password = FIRST_PERSON.password): Promise<string> => {
+    const answer = await request('POST', '/session', { body: { email, password } });
+    if (answer.status !== 200) throw new Error(`Signing in was refused: ${answer.text}`);
+    return answer.body.token;
+  };
+  const signedIn = async (person: Person, password: string): Promise<Member> => ({
+    person,
+    email: person.email,
+    password,
+    token: await signIn(person.email, password),
+  });
+
+  return {
+    url,
+    databaseUrl: database.url,
+    app,
+    pool,
+    db,
+    request,
+    signIn,
+    newAccount: async () => {
+      const email = `${randomUUID()}@example.com`;
+      const password = `secret ${randomUUID()}`;
+      return signedIn(await createAccount(db, { name: 'Stranger', email, password }), password);
+    },
+    newMember: async (of, role) => {
+      const password = `secret ${randomUUID()}`;
+      return signedIn(await addMember(db, of.person.accountId, role, password), password);
+    },
+    stop: async () => {
+      await worker?.stop();
+      await app.close();
+      await db.destroy();
+      await database.drop();
+    },
+  };
+}
+
+async function addMember(
+  db: Kysely<Tables>,
+  accountId: string,
+  role: Role,
+  password: string,
+): Promise<Person> {
+  const person = { id: randomUUID(), accountId, email: `${randomUUID()}@example.com`, name: role, role };
+  const key = { account_id: accountId, email: person.email };
+  await db
+    .insertInto('people')
+    .values({ ...key, id: person.id, name: role, role, password_hash: await hashPassword(password) })
+    .execute();
+  await db
+    .insertInto('directory')
+    .values({ ...key, person_id: person.id })
+    .execute();
+  return person;
+}
