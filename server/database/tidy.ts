@@ -1,0 +1,28 @@
+import type { FastifyBaseLogger } from 'fastify';
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+
+const EVERY_MS = 3_600_000;
+
+/** Removes what has run out: sessions, remembered answers, counted failures. */
+export async function tidy(db: Kysely<Tables>): Promise<void> {
+  await db.deleteFrom('sessions').where('expires_at', '<', sql<Date>`now()`).execute();
+  await db
+    .deleteFrom('idempotency_keys')
+    .where('created_at', '<', sql<Date>`now() - interval '24 hours'`)
+    .execute();
+  await db
+    .deleteFrom('sign_in_failures')
+    .where('failed_at', '<', sql<Date>`now() - interval '15 minutes'`)
+    .execute();
+}
+
+/** Tidies at once and then every hour, until stopped. */
+export function startTidying(db: Kysely<Tables>, log: FastifyBaseLogger): { stop(): void } {
+  const run = (): void => {
+    tidy(db).catch((error: unknown) => log.warn({ err: error }, 'tidying failed'));
+  };
+  run();
+  const timer = setInterval(run, EVERY_MS);
+  return { stop: () => clearInterval(timer) };
+}

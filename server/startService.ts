@@ -1,0 +1,102 @@
+import type { AddressInfo } from 'node:net';
+import { hasAccounts } from './access/createAccount.ts';
+import { createFirstAccount, newSetUpToken } from './access/setUp.ts';
+import { buildApp } from './app.ts';
+import type { App } from './appTypes.ts';
+import type { Configuration } from './configuration.ts';
+import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
+import { migrate } from './database/migrate.ts';
+import { openDatabase } from './database/openDatabase.ts';
+import { reachDatabase } from './database/reachDatabase.ts';
+import { StartError } from './database/startError.ts';
+import { startTidying } from './database/tidy.ts';
+import { prepareQueue, startWorker } from './work/queue.ts';
+
+/** Requests under way get this long to end once the service stops; then their connections are cut. */
+const REQUESTS_END_WITHIN_MS = 3000;
+
+export interface StartOptions {
+  /** Told when the embedded database is lost for good. */
+  readonly onLost: (reason: unknown) => void;
+}
+
+/**
+ * Starts everything in order, prints `ready` once it serves, and answers how to stop it all again. What was started
+ * before something failed is stopped before the failure is passed on.
+ */
+export async function startService(
+  configuration: Configuration,
+  options: StartOptions,
+): Promise<() => Promise<void>> {
+  const stops: (() => Promise<void>)[] = [];
+  const stop = async (): Promise<void> => {
+    for (let next = stops.pop(); next !== undefined; next = stops.pop()) await next();
+  };
+  try {
+    await start(configuration, options, stops);
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+  return stop;
+}
+
+async function start(
+  configuration: Configuration,
+  options: StartOptions,
+  stops: (() => Promise<void>)[],
+): Promise<void> {
+  const database = openDatabase(await findDatabase(configuration, options, stops));
+  stops.push(() => database.db.destroy());
+  await reachDatabase(database.pool);
+  await migrate(database.db);
+  await prepareQueue(database.pool);
+
+  const app = await buildApp(database, {
+    logger: { level: configuration.logLevel, stream: process.stderr },
+    trustProxy: configuration.trustProxy,
+  });
+  const worker = await startWorker({ ...database, log: app.log });
+  stops.push(() => worker.stop());
+  const tidying = startTidying(database.db, app.log);
+  stops.push(async () => tidying.stop());
+  stops.push(() => closeApp(app));
+  await welcome(app, configuration);
+  const url = await listen(app, configuration);
+  if (app.setUpToken !== null) console.log(`Make the first account at ${url}/set-up#${app.setUpToken}`);
+  console.log(`ready ${url}`);
+}
+
+async function findDatabase(
+  { databaseUrl, dataDir }: Configuration,
+  { onLost }: StartOptions,
+  stops: (() => Promise<void>)[],
+): Promise<string> {
+  if (databaseUrl !== null) return databaseUrl;
+  const postgres = await startEmbeddedPostgres(dataDir, { onLost });
+  stops.push(() => postgres.stop());
+  return postgres.url;
+}
+
+/** Makes the first account of an empty database where one is named; while there is nobody, opens the set-up link. */
+async function welcome(app: App, { admin }: Configuration): Promise<void> {
+  if (await hasAccounts(app.db)) return;
+  if (admin === null) app.setUpToken = newSetUpToken();
+  else await createFirstAccount(app.db, { ...admin, name: admin.email.replace(/@.*/, '') });
+}
+
+async function listen(app: App, { port, host }: Configuration): Promise<string> {
+  await app.listen({ port, host }).catch((cause: NodeJS.ErrnoException) => {
+    const why = cause.code === 'EADDRINUSE' ? 'another program uses that port' : cause.message;
+    throw new StartError(`Cannot listen on ${host}:${port}: ${why}.`, { cause });
+  });
+  // A TCP server that listens has an address of this kind.
+  const bound = app.server.address() as AddressInfo;
+  return `http://${host.includes(':') ? `[${host}]` : host}:${bound.port}`;
+}
+
+/** Takes no more requests and lets those under way end, for a while. */
+async function closeApp(app: App): Promise<void> {
+  const timer = setTimeout(() => app.server.closeAllConnections(), REQUESTS_END_WITHIN_MS);
+  await app.close().finally(() => clearTimeout(timer));
+}

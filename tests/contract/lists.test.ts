@@ -1,0 +1,90 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startService, type TestService } from '../support/service.ts';
+
+let service: TestService;
+let token: string;
+let coach: string;
+let room: string;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+  coach = await create('/coaches', { name: 'Coach 0' });
+  room = await create(`/coaches/${coach}/rooms`, { name: 'Room 0', drive: 'other', sides: ['main'] });
+  for (let n = 1; n < 5; n++) await create('/coaches', { name: `Coach ${n}` });
+  for (let n = 1; n < 5; n++)
+    await create(`/coaches/${coach}/rooms`, { name: `Room ${n}`, drive: 'other', sides: ['main'] });
+  for (let n = 0; n < 5; n++)
+    await create(`/coaches/${coach}/loggers`, { name: `Logger ${n}`, sensor: 'shunt' });
+  // Two at one moment: the order within it must hold from page to page as well.
+  for (const day of ['05', '04', '04', '04', '01'])
+    await create(`/rooms/${room}/services`, { kind: 'cleaned', at: `2026-04-${day}T08:00:00Z` });
+});
+afterAll(() => service?.stop());
+
+async function create(path: string, body: object): Promise<string> {
+  const made = await service.request('POST', path, { token, body });
+  expect(made.status, made.text).toBe(201);
+  return made.body.id;
+}
+
+function read(path: string) {
+  return service.request('GET', path, { token });
+}
+
+const LISTS = [
+  ['coaches', () => '/coaches'],
+  ['rooms', () => `/coaches/${coach}/rooms`],
+  ['loggers', () => `/coaches/${coach}/loggers`],
+  ['services', () => `/rooms/${room}/services`],
+] as const;
+
+describe.each(LISTS)('the list of %s', (_, path) => {
+  test('comes in three pages as it comes in one', async () => {
+    const pages = [await read(`${path()}?limit=2`)];
+    for (let next = pages[0]?.body.next; next !== null; next = pages.at(-1)?.body.next)
+      pages.push(await read(`${path()}?limit=2&cursor=${encodeURIComponent(next)}`));
+    expect(pages.map((page) => page.body.items.length)).toEqual([2, 2, 1]);
+    const whole = await read(path());
+    expect(pages.flatMap((page) => page.body.items)).toEqual(whole.body.items);
+    expect(whole.body.next).toBeNull();
+  });
+
+  test('ends without another page when it is just full', async () => {
+    expect((await read(`${path()}?limit=5`)).body.next).toBeNull();
+  });
+
+  test.each(['limit=0', 'limit=501', 'limit=-1', 'limit=1.5', 'limit=many', 'limit=', 'limit=1&limit=2'])(
+    'refuses %s',
+    async (query) => {
+      const answer = await read(`${path()}?${query}`);
+      expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/limit']);
+    },
+  );
+
+  test.each([
+    ['empty', ''],
+    ['rubbish', '%F0%9F%92%A9'],
+    ['of no list', Buffer.from('["nothing",["x"]]').toString('base64url')],
+    ['with a NUL', Buffer.from('["coaches",["\\u0000"]]').toString('base64url')],
+    ['very long', 'a'.repeat(2000)],
+  ])('refuses a cursor that is %s', async (_name, cursor) => {
+    const answer = await read(`${path()}?cursor=${cursor}`);
+    expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/cursor']);
+  });
+});
+
+test('a cursor of one list is refused by another', async () => {
+  const { next } = (await read('/coaches?limit=1')).body;
+  for (const path of [`/coaches/${coach}/rooms`, `/rooms/${room}/services`])
+    expect((await read(`${path}?cursor=${next}`)).status).toBe(422);
+});
+
+test('something created while a list is being read neither repeats nor hides another', async () => {
+  const first = await read('/coaches?limit=3');
+  const added = await create('/coaches', { name: 'Late' });
+  const rest = await read(`/coaches?limit=500&cursor=${first.body.next}`);
+  const ids = [...first.body.items, ...rest.body.items].map((item) => item.id);
+  expect(ids.at(-1)).toBe(added);
+  expect(new Set(ids).size).toBe(6);
+});
