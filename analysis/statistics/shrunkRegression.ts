@@ -84,7 +84,11 @@ function fromPriorAlone({ prior, scaleFloor = 0, priorScale }: ShrunkRegressionO
 
 /** What the fit predicts for one row of regressors, and the standard deviation of a new observation there. */
 export function predict(
-  fit: Pick<ShrunkRegression, 'coefficients' | 'covariance' | 'scale'>,
+  fit: {
+    readonly coefficients: ArrayLike<number>;
+    readonly covariance: ArrayLike<number>;
+    readonly scale: number;
+  },
   row: ArrayLike<number>,
 ): { value: number; standardDeviation: number } {
   const size = fit.coefficients.length;

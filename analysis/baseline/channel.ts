@@ -1,0 +1,142 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { shrunkRegression } from '../statistics/shrunkRegression.ts';
+import type { Direction } from '../trace.ts';
+import { type MeasurePrior, PRIORS } from './priors.ts';
+
+/** Strokes of one direction after which a room's own normal is usable (contract, section 5: status). */
+export const LEARNING_STROKES = 8;
+/** Strokes that the reference is made of; from then on it stands, so that a slow fault is not learnt as normal. */
+export const REFERENCE_STROKES = 16;
+/** Strokes of one direction after a service until its new normal is usable: the slopes and spread are known. */
+export const RELEARNING_STROKES = 4;
+
+/** What was fitted to the reference strokes of one measure; plain numbers, so that the state is JSON. */
+export interface Fit {
+  readonly coefficients: readonly number[];
+  readonly covariance: readonly number[];
+  readonly scale: number;
+  readonly degreesOfFreedom: number;
+}
+
+/** The old baseline's shape, from which a new one starts after a service. */
+export interface Shape {
+  readonly slopes: readonly [number, number];
+  readonly spreads: readonly [number, number];
+  readonly scale: number;
+  readonly weight: number;
+}
+
+/**
+ * The baseline of one side in one direction: reference strokes and, by index of MEASURES, what was fitted to them.
+ * `level` is how far the measure has drifted benignly since, `recent` a moving mean of the latest residuals.
+ */
+export interface Channel {
+  readonly side: string;
+  readonly direction: Direction;
+  /** Supply less 12.6 V and ambient less 20 °C of each reference stroke; null: not recorded. */
+  conditions: [number | null, number | null][];
+  /** By reference stroke, by measure, on the measure's scale. */
+  values: (number | null)[][];
+  fits: (Fit | null)[];
+  shapes: (Shape | null)[];
+  level: number[];
+  recent: number[];
+  /** Reference strokes needed before it is used. */
+  needed: number;
+}
+
+export const REFERENCE_VOLTS = 12.6;
+export const REFERENCE_C = 20;
+
+export function beginChannel(side: string, direction: Direction): Channel {
+  return {
+    side,
+    direction,
+    conditions: [],
+    values: [],
+    fits: MEASURE_NAMES.map(() => null),
+    shapes: MEASURE_NAMES.map(() => null),
+    level: MEASURE_NAMES.map(() => 0),
+    recent: MEASURE_NAMES.map(() => 0),
+    needed: LEARNING_STROKES,
+  };
+}
+
+export function isReady(channel: Channel): boolean {
+  return channel.values.length >= channel.needed;
+}
+
+/** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
+export function learn(
+  channel: Channel,
+  conditions: [number | null, number | null],
+  values: (number | null)[],
+): void {
+  channel.conditions.push(conditions);
+  channel.values.push(values);
+  if (!isReady(channel)) return;
+  channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index));
+}
+
+/** Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. */
+export function relearn(channel: Channel): void {
+  channel.shapes = channel.fits.map((old, index) => (old === null ? channel.shapes[index] : shapeOf(old)));
+  if (channel.fits.some((old) => old !== null)) channel.needed = RELEARNING_STROKES;
+  channel.conditions = [];
+  channel.values = [];
+  channel.fits = MEASURE_NAMES.map(() => null);
+  channel.level.fill(0);
+  channel.recent.fill(0);
+}
+
+function shapeOf(old: Fit): Shape {
+  return {
+    slopes: [old.coefficients[1], old.coefficients[2]],
+    spreads: [Math.sqrt(old.covariance[4]), Math.sqrt(old.covariance[8])],
+    scale: old.scale,
+    weight: Math.min(12, old.degreesOfFreedom),
+  };
+}
+
+/** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it. */
+export function regressors([volts, degrees]: readonly [number | null, number | null]): number[] {
+  return [1, volts ?? 0, degrees ?? 0];
+}
+
+function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | null {
+  const rows: number[][] = [];
+  const responses: number[] = [];
+  channel.values.forEach((values, stroke) => {
+    const value = values[index];
+    if (value === null) return;
+    rows.push(regressors(channel.conditions[stroke]));
+    responses.push(value);
+  });
+  if (rows.length < Math.min(channel.needed, 3)) return null;
+  const prior = PRIORS[name];
+  const shape = channel.shapes[index];
+  const options = optionsOf(prior, shape, median(responses));
+  const fitted = shrunkRegression(rows, responses, options);
+  if (fitted === null) return null;
+  return {
+    coefficients: Array.from(fitted.coefficients),
+    covariance: Array.from(fitted.covariance),
+    scale: fitted.scale,
+    degreesOfFreedom: Math.max(
+      3,
+      options.priorScale.weight + rows.length - Math.min(rows.length, fitted.effectiveParameters),
+    ),
+  };
+}
+
+function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {
+  const slopes = shape?.slopes ?? [prior.perVolt.mean, prior.perDegree.mean];
+  const spreads = shape?.spreads ?? [prior.perVolt.spread, prior.perDegree.spread];
+  return {
+    prior: { means: [level, ...slopes], standardDeviations: [prior.levelSpread, ...spreads] },
+    scaleFloor: prior.scaleFloor,
+    priorScale: { scale: shape?.scale ?? prior.scale, weight: shape?.weight ?? prior.scaleWeight },
+    correctScale: true,
+  };
+}

@@ -1,0 +1,117 @@
+import type { Limits } from '../history.ts';
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { predict } from '../statistics/shrunkRegression.ts';
+import { studentTUpperQuantile } from '../statistics/studentT.ts';
+import { type Channel, type Fit, isReady, regressors } from './channel.ts';
+import { PRIORS } from './priors.ts';
+import { fromScale } from './scale.ts';
+
+/** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
+const BEYOND_PROBABILITY = 1 / 400;
+/** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
+const UNRECORDED: readonly [number, number] = [0.4, 8];
+/** How fast the level follows a change that is no fault, and how far up it may ever go. */
+const FOLLOW = 0.04;
+const FOLLOW_DOWN = 0.25;
+const MOST_FOLLOWED_UP = 2;
+
+/** One measure of one stroke against its baseline, on the measure's scale. */
+export interface Residual {
+  readonly measure: MeasureName;
+  /** Value less what the baseline expects, benign drift included. */
+  readonly residual: number;
+  /** Value less the reference's own expectation: upward drift is not excused, downward drift is followed. */
+  readonly rise: number;
+  /** Standard deviation of a healthy stroke's residual here, uncertainty of the baseline included. */
+  readonly deviation: number;
+  readonly expected: number;
+  readonly adjusted: number;
+  readonly beyond: boolean;
+}
+
+/** Null while the channel is learning, or where this measure has no baseline. */
+export function judgeMeasure(
+  channel: Channel,
+  index: number,
+  conditions: readonly [number | null, number | null],
+  value: number,
+): Residual | null {
+  const fit = channel.fits[index];
+  if (!isReady(channel) || fit === null) return null;
+  const measure = MEASURE_NAMES[index];
+  const row = regressors(conditions);
+  const { value: reference, standardDeviation } = predict(fit, row);
+  const deviation = Math.hypot(standardDeviation, unrecordedSpread(channel, measure, conditions));
+  const level = channel.level[index];
+  const residual = value - reference - level;
+  return {
+    measure,
+    residual,
+    rise: value - reference - (isSymmetric(measure) ? 0 : Math.min(0, level)),
+    deviation,
+    expected: fromScale(measure, reference + level),
+    adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
+    beyond: Math.abs(residual) > beyondQuantile(fit) * deviation,
+  };
+}
+
+/** A channel that knows the supply or the temperature as a rule is less sure of a stroke that lacks it. */
+function unrecordedSpread(
+  channel: Channel,
+  measure: MeasureName,
+  conditions: readonly [number | null, number | null],
+): number {
+  const prior = PRIORS[measure];
+  const spreads = [prior.perVolt, prior.perDegree].map((slope, i) => {
+    const usual = channel.conditions.some((known) => known[i] !== null);
+    return usual && conditions[i] === null ? UNRECORDED[i] * Math.hypot(slope.mean, slope.spread) : 0;
+  });
+  return Math.hypot(...spreads);
+}
+
+/** Student's t for the strokes that the spread was estimated from (W. S. Gosset, 1908). */
+function beyondQuantile(fit: Fit): number {
+  return studentTUpperQuantile(BEYOND_PROBABILITY / 2, fit.degreesOfFreedom);
+}
+
+/**
+ * Lets the level follow a drift that is no fault: slowly either way, faster downwards once several strokes in a row
+ * ran easier than the reference. A room that runs easier than it did is a new normal at once; one that runs harder
+ * is believed only little by little and never further than two standard deviations, or a slow fault would be
+ * swallowed. Strokes beyond the limits move nothing.
+ */
+export function follow(channel: Channel, index: number, judged: Residual): void {
+  if (judged.beyond) return;
+  const fit = channel.fits[index];
+  if (fit === null) return;
+  const { residual } = judged;
+  channel.recent[index] += 0.25 * (residual - channel.recent[index]);
+  let level = channel.level[index] + FOLLOW * residual;
+  const symmetric = isSymmetric(judged.measure);
+  if (!symmetric && channel.recent[index] < -0.8 * fit.scale) {
+    level += FOLLOW_DOWN * channel.recent[index];
+    channel.recent[index] *= 1 - FOLLOW_DOWN;
+  }
+  const most = MOST_FOLLOWED_UP * fit.scale;
+  channel.level[index] = symmetric ? Math.max(-most, Math.min(most, level)) : Math.min(most, level);
+}
+
+/** A share or a lag that moves either way is as bad: neither way is easier. */
+function isSymmetric(measure: MeasureName): boolean {
+  return measure === 'share' || measure === 'lagS';
+}
+
+/** The single-stroke limits of a measure at 12.6 V and 20 °C; null while learning. */
+export function limitsOfMeasure(channel: Channel, index: number): Limits | null {
+  const fit = channel.fits[index];
+  if (!isReady(channel) || fit === null) return null;
+  const measure = MEASURE_NAMES[index];
+  const { value, standardDeviation } = predict(fit, [1, 0, 0]);
+  const centre = value + channel.level[index];
+  const half = beyondQuantile(fit) * standardDeviation;
+  return {
+    lower: fromScale(measure, centre - half),
+    centre: fromScale(measure, centre),
+    upper: fromScale(measure, centre + half),
+  };
+}

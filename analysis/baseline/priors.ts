@@ -1,0 +1,76 @@
+import type { MeasureName } from '../measures.ts';
+
+/**
+ * What is expected of any room before its own strokes are known. Slopes are per volt of supply and per degree of
+ * ambient temperature, on the measure's scale (natural logarithm for a ratio, its own unit for a difference).
+ *
+ * Inrush and stall current are V/R: one volt in 12.6 is 7.9 %, and copper takes 0.39 % a degree (IEC 60028); the
+ * speed of a lightly loaded permanent-magnet motor follows the supply, so duration falls by about as much. That a
+ * room draws about half a per cent more for each degree colder is common practice, no source. The spreads are wide
+ * on purpose: they are what a room's own strokes may overrule.
+ */
+export interface MeasurePrior {
+  readonly perVolt: { readonly mean: number; readonly spread: number };
+  readonly perDegree: { readonly mean: number; readonly spread: number };
+  /** Stroke-to-stroke standard deviation, and how many strokes that guess is worth. */
+  readonly scale: number;
+  readonly scaleWeight: number;
+  readonly scaleFloor: number;
+  /** Spread of the level about the first strokes' own median: wide enough to be no constraint. */
+  readonly levelSpread: number;
+}
+
+const AMPS: MeasurePrior = {
+  perVolt: { mean: 0.01, spread: 0.03 },
+  perDegree: { mean: -0.005, spread: 0.004 },
+  scale: 0.03,
+  scaleWeight: 6,
+  scaleFloor: 0.012,
+  levelSpread: 0.5,
+};
+
+const STALL: MeasurePrior = {
+  ...AMPS,
+  perVolt: { mean: 0.079, spread: 0.03 },
+  perDegree: { mean: -0.0039, spread: 0.003 },
+  scale: 0.08,
+  scaleFloor: 0.02,
+};
+
+export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
+  runningAmps: AMPS,
+  runningAmpsP90: AMPS,
+  inrushAmps: STALL,
+  endStopAmps: STALL,
+  durationS: {
+    ...AMPS,
+    perVolt: { mean: -0.085, spread: 0.03 },
+    perDegree: { mean: -0.001, spread: 0.003 },
+  },
+  chargeAs: { ...AMPS, perVolt: { mean: -0.075, spread: 0.04 }, scale: 0.04 },
+  energyJ: { ...AMPS, perVolt: { mean: 0, spread: 0.04 }, scale: 0.04 },
+  share: {
+    perVolt: { mean: 0, spread: 0.005 },
+    perDegree: { mean: 0, spread: 0.0007 },
+    scale: 0.012,
+    scaleWeight: 6,
+    scaleFloor: 0.004,
+    levelSpread: 0.5,
+  },
+  lagS: {
+    perVolt: { mean: 0, spread: 0.1 },
+    perDegree: { mean: 0, spread: 0.01 },
+    scale: 0.15,
+    scaleWeight: 6,
+    scaleFloor: 0.05,
+    levelSpread: 5,
+  },
+  roughness: {
+    perVolt: { mean: 0, spread: 0.05 },
+    perDegree: { mean: -0.005, spread: 0.01 },
+    scale: 0.15,
+    scaleWeight: 6,
+    scaleFloor: 0.05,
+    levelSpread: 2,
+  },
+};

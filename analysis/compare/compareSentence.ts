@@ -1,0 +1,38 @@
+import type { ComparedGroup } from './compareSpans.ts';
+
+/** A sentence that a customer understands: what the running current did, side by side, and how sure that is. */
+export function compareSentence(groups: readonly ComparedGroup[], sides: readonly string[]): string {
+  const told = groups.flatMap((group) => {
+    const shift = group.shifts.find(({ measure }) => measure === 'runningAmps');
+    return shift === undefined || shift.shift === null || shift.before === null
+      ? []
+      : [
+          {
+            group,
+            before: shift.before,
+            shift: shift.shift,
+            lower: shift.lower ?? 0,
+            upper: shift.upper ?? 0,
+            sure: shift.excludesZero,
+          },
+        ];
+  });
+  if (told.length === 0) {
+    return 'There are not yet two strokes before and two after in one direction: no comparison can be made.';
+  }
+  const sure = told.filter((group) => group.sure);
+  const sentences = (sure.length > 0 ? sure : told).map(({ group, before, shift, lower, upper }) => {
+    const who = sides.length > 1 ? `the ${group.side} side` : 'the motor';
+    const doing = group.direction === 'extend' ? 'going out' : 'coming in';
+    const percent = (amps: number) => `${Math.abs(Math.round((100 * amps) / before))} %`;
+    const less = shift < 0 ? 'less' : 'more';
+    if (sure.length === 0) return null;
+    const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
+    return `${doing}, ${who} draws ${percent(shift)} ${less} than before (between ${percent(near)} and ${percent(far)} ${less})`;
+  });
+  if (sure.length === 0) {
+    return 'The running current is not told apart from before the work: any change is smaller than the strokes differ among themselves.';
+  }
+  const text = sentences.filter((sentence) => sentence !== null).join('; ');
+  return `${text[0].toUpperCase()}${text.slice(1)}.`;
+}

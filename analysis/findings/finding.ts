@@ -1,0 +1,51 @@
+import type { Residual } from '../baseline/judge.ts';
+import type { StrokeEvent } from '../history.ts';
+import type { DoneAnalysis, MeasureName } from '../measures.ts';
+import type { RoomState } from '../room/state.ts';
+import type { Direction } from '../trace.ts';
+import type { Severity, SpikePattern, Warning, WarningKind } from '../warning.ts';
+
+/** What a detector looks at: one usable stroke in its room. */
+export interface FindingContext {
+  readonly state: RoomState;
+  readonly event: StrokeEvent;
+  readonly analysis: DoneAnalysis;
+  readonly direction: Direction;
+  /** Null while learning, or where the stroke has no such measure. */
+  residual(side: string, measure: MeasureName): Residual | null;
+}
+
+/** A trouble as it stands after this stroke; words, checks and cautions are added by the advice. */
+export interface Finding {
+  readonly kind: WarningKind;
+  readonly side: string | null;
+  readonly direction: Direction | null;
+  readonly position: number | null;
+  readonly pattern: SpikePattern | null;
+  readonly severity: Severity;
+  readonly headline: string;
+  readonly evidence: Warning['evidence'];
+}
+
+/**
+ * What a detector answers: `present` troubles, kinds that are `gone`, and anything else that was open goes on as it
+ * was (not told by this stroke).
+ */
+export interface FindingAnswer {
+  readonly present: readonly Finding[];
+  /** Open warnings that end here. */
+  readonly gone: readonly Warning[];
+}
+
+export interface Detector {
+  readonly kind: WarningKind;
+  /** Updates its own memory in the state and says what it finds. */
+  look(context: FindingContext): FindingAnswer;
+}
+
+export const NOTHING: FindingAnswer = { present: [], gone: [] };
+
+/** The open warnings of a kind. */
+export function openOf(state: RoomState, kind: WarningKind): Warning[] {
+  return state.open.filter((warning) => warning.kind === kind);
+}

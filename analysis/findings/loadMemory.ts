@@ -1,0 +1,49 @@
+import { cusumStep } from '../statistics/cusum.ts';
+
+/** One side's running current over its latest strokes, both directions together, against the baseline. */
+export interface SideLoad {
+  /** Tabular CUSUM of the rise, natural logarithm. */
+  sum: number;
+  /** Strokes in a row for which the sum stood above zero. */
+  run: number;
+  /** The latest rises, oldest first. */
+  rises: number[];
+  /** Standard deviation of the latest. */
+  deviation: number;
+}
+
+/** The share of the first side against its baseline, both ways. */
+export interface ShareLoad {
+  up: number;
+  upRun: number;
+  down: number;
+  downRun: number;
+  shifts: number[];
+  deviation: number;
+}
+
+export interface LoadMemory {
+  sides: Record<string, SideLoad>;
+  share: ShareLoad;
+}
+
+/** How many of the latest strokes are kept. */
+const KEPT = 6;
+
+export function beginLoadMemory(sides: readonly string[]): LoadMemory {
+  return {
+    sides: Object.fromEntries(sides.map((side) => [side, { sum: 0, run: 0, rises: [], deviation: 0 }])),
+    share: { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [], deviation: 0 },
+  };
+}
+
+export function keepLatest(values: number[], value: number): void {
+  values.push(value);
+  if (values.length > KEPT) values.shift();
+}
+
+/** One step of a one-sided tabular CUSUM (E. S. Page, 1954) with the length of its run, held below three times h. */
+export function step(sum: number, run: number, deviation: number, k: number, h: number): [number, number] {
+  const next = Math.min(3 * h, cusumStep(sum, deviation, k));
+  return [next, next > 0 ? run + 1 : 0];
+}

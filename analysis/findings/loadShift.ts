@@ -1,0 +1,91 @@
+import { median } from '../statistics/median.ts';
+import type { FindingContext } from './finding.ts';
+import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
+
+/**
+ * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
+ * absolute terms, whichever is larger: a rise of the running current below 4 % and a move of the share below 1.5
+ * points are never a reason to call anybody, however quiet the room.
+ */
+const RISE = { kSigmas: 1, hSigmas: 4, kLeast: 0.04, hLeast: 0.1 };
+const SHIFT = { kSigmas: 1, hSigmas: 4, kLeast: 0.015, hLeast: 0.045 };
+/** One camp tilts both its strokes: a third must agree. */
+const LEAST_RUN = 3;
+/** A side counts as relieved when it fell by this part of what the other rose by. */
+const RELIEVED = 0.35;
+
+export interface LoadShift {
+  /** Median rise of the latest strokes by side, natural logarithm; only sides with a baseline. */
+  readonly rises: ReadonlyMap<string, number>;
+  /** Sides whose running current stands above its normal, by CUSUM. */
+  readonly risen: readonly string[];
+  /** The side that took load from the other, by CUSUM of the share; null: none. */
+  readonly taker: string | null;
+  /** Median move of the first side's share over the latest strokes. */
+  readonly shareShift: number;
+  /** One side fell while the other rose: the load moved rather than grew. */
+  readonly moved: boolean;
+  readonly deviation: number;
+}
+
+/** Takes one stroke into the load's memory and says how the load stands. Null while there is no baseline. */
+export function updateLoad(context: FindingContext): LoadShift | null {
+  const { state, analysis } = context;
+  const memory = state.load;
+  const risen: string[] = [];
+  const rises = new Map<string, number>();
+  let deviation = 0;
+  for (const side of state.room.sides) {
+    const judged = context.residual(side, 'runningAmps');
+    if (judged === null) continue;
+    const load = memory.sides[side];
+    const k = Math.max(RISE.kSigmas * judged.deviation, RISE.kLeast);
+    const h = Math.max(RISE.hSigmas * judged.deviation, RISE.hLeast);
+    [load.sum, load.run] = step(load.sum, load.run, judged.rise, k, h);
+    load.deviation = judged.deviation;
+    keepLatest(load.rises, judged.rise);
+    rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
+    deviation = Math.max(deviation, judged.deviation);
+    if (load.sum > h && load.run >= LEAST_RUN) risen.push(side);
+  }
+  if (rises.size === 0) return null;
+  const taker = analysis.share === null ? null : updateShare(context, memory);
+  const { shifts } = memory.share;
+  const shareShift = shifts.length > 0 ? median(shifts.slice(-LEAST_RUN)) : 0;
+  return { rises, risen, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
+}
+
+function hasMoved(rises: readonly number[]): boolean {
+  if (rises.length < 2) return false;
+  const most = Math.max(...rises);
+  const least = Math.min(...rises);
+  return least < 0 && least < -RELIEVED * Math.max(0, most);
+}
+
+function updateShare(context: FindingContext, memory: LoadMemory): string | null {
+  const { sides } = context.state.room;
+  const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
+  if (judged === null) return null;
+  const { share } = memory;
+  const k = Math.max(SHIFT.kSigmas * judged.deviation, SHIFT.kLeast);
+  const h = Math.max(SHIFT.hSigmas * judged.deviation, SHIFT.hLeast);
+  // Against the reference, not against a level that follows: a share that creeps is what is looked for.
+  const move = judged.rise;
+  [share.up, share.upRun] = step(share.up, share.upRun, move, k, h);
+  [share.down, share.downRun] = step(share.down, share.downRun, -move, k, h);
+  share.deviation = judged.deviation;
+  keepLatest(share.shifts, move);
+  if (share.up > h && share.upRun >= LEAST_RUN) return sides[0];
+  if (share.down > h && share.downRun >= LEAST_RUN) return sides[1];
+  return null;
+}
+
+/** Forgets the sums, as after a service or when a warning is cleared. */
+export function restLoad(memory: LoadMemory): void {
+  for (const load of Object.values(memory.sides)) {
+    load.sum = 0;
+    load.run = 0;
+    load.rises = [];
+  }
+  Object.assign(memory.share, { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [] });
+}

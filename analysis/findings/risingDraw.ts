@@ -1,0 +1,67 @@
+import { median } from '../statistics/median.ts';
+import type { Warning } from '../warning.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import type { LoadShift } from './loadShift.ts';
+
+const SERVICE_RISE = 0.2;
+const STOP_RISE = 0.6;
+/** A side belongs to the rise when it rose by at least this part of what the worst side did. */
+const SAME_PART = 0.5;
+/** This many strokes back within their normal clear it. */
+const CLEAR_STROKES = 4;
+
+/**
+ * The running current has risen beyond the room's own normal. `side` is null where both rose alike. Held back while
+ * the load merely moved from one side to the other, which `uneven-sides` says.
+ */
+export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
+  const [open] = openOf(context.state, 'rising-draw');
+  if (open !== undefined && isBack(context, open, load)) return { present: [], gone: [open] };
+  const raised = load.risen.length > 0 && !load.moved;
+  if (open === undefined && !raised) return NOTHING;
+  return { present: [finding(context, load, open)], gone: [] };
+}
+
+function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {
+  const sides = open.side === null ? state.room.sides : [open.side];
+  return sides.every((side) => {
+    const { rises } = state.load.sides[side];
+    if (rises.length < CLEAR_STROKES) return false;
+    return median(rises.slice(-CLEAR_STROKES)) < Math.max(0.03, load.deviation);
+  });
+}
+
+function finding(context: FindingContext, load: LoadShift, open: Warning | undefined): Finding {
+  const { room } = context.state;
+  const worst = [...load.rises].reduce((a, b) => (b[1] > a[1] ? b : a));
+  const all = [...load.rises.values()].every((rise) => rise >= SAME_PART * worst[1]);
+  const side = room.sides.length > 1 && all && load.rises.size > 1 ? null : worst[0];
+  const rise = Math.expm1(worst[1]);
+  const percent = Math.round(100 * rise);
+  const held = open !== undefined && rise < 0.04;
+  const measured = context.residual(worst[0], 'runningAmps');
+  const who =
+    side === null ? (room.sides.length > 1 ? 'both sides' : 'the motor') : nameSide(side, room.sides);
+  return {
+    kind: 'rising-draw',
+    side: held ? open.side : side,
+    direction: null,
+    position: null,
+    pattern: null,
+    severity: rise >= STOP_RISE ? 'stop' : rise >= SERVICE_RISE ? 'service' : 'watch',
+    headline: held
+      ? open.headline
+      : `The running current of ${who} is ${percent} % above this room's own normal.`,
+    evidence: {
+      risePercent: percent,
+      sigmas: measured === null ? null : Math.round((10 * measured.rise) / measured.deviation) / 10,
+      expectedAmps: measured === null ? null : Math.round(100 * measured.expected) / 100,
+      measuredAmps: Math.round(100 * (context.analysis.sides[worst[0]]?.runningAmps ?? 0)) / 100,
+    },
+  };
+}
+
+/** How a side is called in a sentence. */
+export function nameSide(side: string, sides: readonly string[]): string {
+  return sides.length === 1 ? 'the motor' : `the ${side} side`;
+}

@@ -1,0 +1,86 @@
+import { median } from '../statistics/median.ts';
+import type { SpikePattern } from '../warning.ts';
+import type { SpikedStroke } from './spikeMemory.ts';
+
+/** Two spikes are at one place when no further apart than this part of the travel. */
+const SAME_PLACE = 0.03;
+/** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
+const LEAST_REPEATS = 3;
+const LEAST_CONCENTRATION = 0.8;
+
+export interface PatternFound {
+  readonly pattern: SpikePattern;
+  /** Where, for `same-place`. */
+  readonly position: number | null;
+  /** Strokes that show it. */
+  readonly strokes: number;
+  /** Median height over the running current, as a part of it. */
+  readonly height: number;
+}
+
+/**
+ * The pattern of a side's spikes over its latest strokes; null with fewer than three strokes that have any.
+ *
+ * `turn`: the part of the travel that the gear rolls off in one turn (teeth times pitch over travel); null where the
+ * gear or the travel is not known, when even spacing alone tells it. Once per turn is told first, since one of its
+ * many places would look like a place of its own.
+ */
+export function spikePattern(strokes: readonly SpikedStroke[], turn: number | null): PatternFound | null {
+  const spiked = strokes.filter((stroke) => stroke.positions.length > 0);
+  if (spiked.length < 3) return null;
+  const height = median(spiked.map((stroke) => Math.max(...stroke.heights)));
+  const turning = spiked.filter((stroke) => repeatsEvenly(stroke.positions, turn));
+  if (turning.length >= 2 && turning.length >= spiked.length / 2) {
+    return { pattern: 'once-per-turn', position: null, strokes: turning.length, height };
+  }
+  const place = commonPlace(spiked);
+  if (place !== null && place.strokes >= 3 && place.strokes >= 0.6 * spiked.length) {
+    return { pattern: 'same-place', position: place.position, strokes: place.strokes, height };
+  }
+  return { pattern: 'scattered', position: null, strokes: spiked.length, height };
+}
+
+/** Whether the places of one stroke's spikes are whole turns apart. */
+function repeatsEvenly(positions: readonly number[], turn: number | null): boolean {
+  if (positions.length < LEAST_REPEATS) return false;
+  if (turn !== null) {
+    if (turn >= 0.45) return false;
+    // Mean resultant length of the phases (K. V. Mardia, P. E. Jupp, Directional Statistics, equation 2.3.5).
+    return concentration(positions, turn) >= LEAST_CONCENTRATION;
+  }
+  const gaps = positions.slice(1).map((position, i) => position - positions[i]);
+  const unit = Math.min(...gaps);
+  if (unit < 0.04 || gaps.length < LEAST_REPEATS - 1) return false;
+  return positions.length >= 4 && concentration(positions, median(gaps)) >= 0.9;
+}
+
+function concentration(positions: readonly number[], period: number): number {
+  let cosine = 0;
+  let sine = 0;
+  for (const position of positions) {
+    cosine += Math.cos((2 * Math.PI * position) / period);
+    sine += Math.sin((2 * Math.PI * position) / period);
+  }
+  return Math.hypot(cosine, sine) / positions.length;
+}
+
+/** The place that most strokes have a spike at. */
+function commonPlace(strokes: readonly SpikedStroke[]): { position: number; strokes: number } | null {
+  let best: { position: number; strokes: number } | null = null;
+  for (const candidate of strokes.flatMap((stroke) => stroke.positions)) {
+    const near = strokes
+      .map((stroke) => nearest(stroke.positions, candidate))
+      .filter((position): position is number => position !== null);
+    if (best === null || near.length > best.strokes) best = { position: median(near), strokes: near.length };
+  }
+  return best;
+}
+
+function nearest(positions: readonly number[], place: number): number | null {
+  let found: number | null = null;
+  for (const position of positions) {
+    const distance = Math.abs(position - place);
+    if (distance <= SAME_PLACE && (found === null || distance < Math.abs(found - place))) found = position;
+  }
+  return found;
+}

@@ -1,0 +1,76 @@
+import type { RoomDescription } from '../trace.ts';
+import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { nameSide } from './risingDraw.ts';
+import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
+import { type PatternFound, spikePattern } from './spikePattern.ts';
+
+/** Of the latest strokes this many with spikes say so. */
+const LEAST_STROKES = 3;
+/** This many strokes in a row without one clear it. */
+const CLEAR_STROKES = 5;
+/** Heights over the running current at which a spike is more than something to watch. */
+const SERVICE_HEIGHT = 0.6;
+const STOP_HEIGHT = 2;
+
+/** Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. */
+export function stallSpike(context: FindingContext): FindingAnswer {
+  const present: Finding[] = [];
+  const gone: FindingAnswer['gone'][number][] = [];
+  const { state, analysis, direction } = context;
+  for (const side of state.room.sides) {
+    const measured = analysis.sides[side];
+    if (measured === undefined) continue;
+    const strokes = keepSpikes(state.spikes, side, {
+      direction,
+      positions: measured.spikes.map((spike) => spike.position),
+      heights: measured.spikes.map((spike) => spike.amps / measured.runningAmps - 1),
+    });
+    const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
+    if (open !== undefined && hasStopped(strokes)) {
+      gone.push(open);
+      continue;
+    }
+    const found = spikePattern(strokes, turnOf(state.room));
+    if (found !== null && (open !== undefined || found.strokes >= LEAST_STROKES)) {
+      present.push(finding(side, state.room, found, strokes.length));
+    }
+  }
+  return { present, gone };
+}
+
+function hasStopped(strokes: readonly SpikedStroke[]): boolean {
+  const last = strokes.slice(-CLEAR_STROKES);
+  return last.length === CLEAR_STROKES && last.every((stroke) => stroke.positions.length === 0);
+}
+
+/** The part of the travel that the gear rolls off in one turn: teeth times pitch over travel. */
+export function turnOf(room: RoomDescription): number | null {
+  const { gearTeeth, rackPitchMm, travelMetres } = room;
+  if (gearTeeth === null || rackPitchMm === null || travelMetres === null) return null;
+  return (gearTeeth * rackPitchMm) / 1000 / travelMetres;
+}
+
+function finding(side: string, room: RoomDescription, found: PatternFound, looked: number): Finding {
+  const { pattern, position, height } = found;
+  const percent = Math.round(100 * height);
+  const where = {
+    'same-place': `at one place, ${Math.round(100 * (position ?? 0))} % of the way out`,
+    'once-per-turn': 'once per turn of the gear',
+    scattered: 'at changing places along the travel',
+  }[pattern];
+  return {
+    kind: 'stall-spike',
+    side,
+    direction: null,
+    position,
+    pattern,
+    severity: height >= STOP_HEIGHT ? 'stop' : height >= SERVICE_HEIGHT ? 'service' : 'watch',
+    headline: `The current of ${nameSide(side, room.sides)} jumps by ${percent} % ${where}.`,
+    evidence: {
+      strokesWithSpikes: found.strokes,
+      strokesLookedAt: looked,
+      heightPercent: percent,
+      position: position === null ? null : Math.round(1000 * position) / 1000,
+    },
+  };
+}

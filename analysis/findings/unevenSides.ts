@@ -1,0 +1,47 @@
+import { median } from '../statistics/median.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import type { LoadShift } from './loadShift.ts';
+
+const SERVICE_SHIFT = 0.08;
+const STOP_SHIFT = 0.2;
+const CLEAR_STROKES = 4;
+
+/**
+ * The share of the load between the two sides has moved from the room's own normal while the load as a whole did
+ * not grow to match: one side works harder because the other works less. A rise of one side alone is
+ * `rising-draw`, which explains a moved share and wins.
+ */
+export function unevenSides(context: FindingContext, load: LoadShift): FindingAnswer {
+  const { state } = context;
+  const [open] = openOf(state, 'uneven-sides');
+  const { shifts } = state.load.share;
+  if (open !== undefined && shifts.length >= CLEAR_STROKES) {
+    const still = Math.abs(median(shifts.slice(-CLEAR_STROKES)));
+    if (still < Math.max(0.012, state.load.share.deviation)) return { present: [], gone: [open] };
+  }
+  const explained = openOf(state, 'rising-draw').length > 0;
+  const raised = load.taker !== null && load.moved && !explained;
+  if (open === undefined && !raised) return NOTHING;
+  const side = load.taker ?? open?.side ?? state.room.sides[0];
+  const points = Math.abs(load.shareShift);
+  const other = state.room.sides.find((name) => name !== side) ?? side;
+  return {
+    present: [
+      {
+        kind: 'uneven-sides',
+        side,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: points >= STOP_SHIFT ? 'stop' : points >= SERVICE_SHIFT ? 'service' : 'watch',
+        headline: `The ${side} side now carries ${Math.round(100 * points)} points more of the load than is normal for this room; the ${other} side carries that much less.`,
+        evidence: {
+          sharePoints: Math.round(1000 * points) / 10,
+          shareNow: Math.round(1000 * (context.analysis.share?.[side] ?? 0)) / 1000,
+          sigmas: Math.round((10 * points) / Math.max(1e-9, state.load.share.deviation)) / 10,
+        },
+      },
+    ],
+    gone: [],
+  };
+}

@@ -1,0 +1,117 @@
+import type { DoneAnalysis, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
+import { type Activity, activity, commonRests } from './stroke/activity.ts';
+import { directionBySign, signOf } from './stroke/direction.ts';
+import { measureSide } from './stroke/measureSide.ts';
+import { type RestLevel, restLevel } from './stroke/restLevel.ts';
+import { type SideSignal, sideSignal } from './stroke/sideSignal.ts';
+import { interpolate } from './stroke/travelPosition.ts';
+import type { RoomDescription, SideTrace, StrokeTrace, SupplyTrace } from './trace.ts';
+
+export { directionBySign } from './stroke/direction.ts';
+
+/** A side that drew less than this was not driven, or its clamp was left off, amperes. */
+const LEAST_ACTIVE_AMPS = 0.15;
+/** No slide room of this kind draws as much: the scale or the sensor is wrong, amperes. */
+const MOST_ACTIVE_AMPS = 1000;
+const SHORTEST_STROKE_S = 1;
+/** More missed samples than this leave too little to trust. */
+const MOST_MISSED = 0.3;
+
+interface ActiveSide {
+  readonly signal: SideSignal;
+  readonly rest: RestLevel;
+  readonly amps: Float64Array;
+  readonly active: Activity;
+}
+
+/**
+ * Everything that one stroke's samples say without the room's history: phases, measures, positions, the share of
+ * the sides and the lag between them.
+ *
+ * A side that was recorded but drew nothing is left out and said in `doubts`; a stroke in which no side can be
+ * measured is `unusable` with a reason for people. Never throws for any trace of finite numbers and NaN.
+ */
+export function measureStroke(trace: StrokeTrace, room: RoomDescription): StrokeAnalysis {
+  const direction = trace.direction ?? directionBySign(trace, room);
+  if (direction === null) {
+    return unusable('The direction was not given and cannot be told from the sign of the current.');
+  }
+  const doubts: DoneAnalysis['doubts'][number][] = [];
+  const active: ActiveSide[] = [];
+  const reasons: string[] = [];
+  for (const side of trace.sides) {
+    const found = readSide(side);
+    if (typeof found === 'string') {
+      reasons.push(`${side.side}: ${found}`);
+      doubts.push({ side: side.side, doubt: 'flat', detail: found });
+    } else active.push(found);
+  }
+  if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim());
+  const pauses = commonRests(active.map((side) => side.active));
+  const sides: Record<string, SideMeasures> = {};
+  for (const side of active) {
+    const measured = measureSide({ ...side, pauses, supply: trace.supply, direction });
+    if (measured !== null) sides[side.signal.side] = measured;
+  }
+  const names = room.sides.filter((name) => sides[name] !== undefined);
+  if (names.length === 0) return unusable('The stroke is too short to hold any running current.');
+  return {
+    status: 'done',
+    direction,
+    positionBy: trace.supply === null ? 'time' : 'speed',
+    sides,
+    share: shareOf(sides, room),
+    lagS: lagOf(sides, room),
+    supplyVolts: supplyWhileRunning(trace.supply, sides[names[0]]),
+    doubts,
+  };
+}
+
+function unusable(reason: string): UnusableAnalysis {
+  return { status: 'unusable', reason };
+}
+
+function readSide(trace: SideTrace): ActiveSide | string {
+  const sign = signOf(trace.amps);
+  const signal = sign === 0 ? null : sideSignal(trace, sign);
+  if (signal === null || signal.amps.length < 8)
+    return 'There are too few samples, or none that reads any current.';
+  if (signal.missedShare > MOST_MISSED) {
+    return `${Math.round(100 * signal.missedShare)} % of the samples are missing.`;
+  }
+  const rest = restLevel(signal);
+  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS) || rest.activeAmps < 3 * rest.noiseAmps) {
+    return 'The record shows no motor current.';
+  }
+  if (rest.activeAmps > MOST_ACTIVE_AMPS) return 'The current is larger than any such motor draws.';
+  const offset = rest.offsetAmps ?? 0;
+  const amps = signal.amps.map((value) => value - offset);
+  const found = activity(signal, amps, rest);
+  if (found === null) return 'The record shows no motor current.';
+  if (found.toS - found.fromS < SHORTEST_STROKE_S) return 'The motor ran for less than a second.';
+  return { signal, rest, amps, active: found };
+}
+
+function shareOf(sides: Record<string, SideMeasures>, room: RoomDescription): Record<string, number> | null {
+  if (room.sides.some((name) => sides[name] === undefined)) return null;
+  const total = room.sides.reduce((sum, name) => sum + sides[name].runningAmps, 0);
+  if (!(total > 0)) return null;
+  return Object.fromEntries(room.sides.map((name) => [name, sides[name].runningAmps / total]));
+}
+
+function lagOf(sides: Record<string, SideMeasures>, room: RoomDescription): number | null {
+  if (room.sides.length < 2 || room.sides.some((name) => sides[name] === undefined)) return null;
+  const arrival = ({ phases }: SideMeasures) => phases.endStopStartS ?? phases.endS;
+  return arrival(sides[room.sides[room.sides.length - 1]]) - arrival(sides[room.sides[0]]);
+}
+
+function supplyWhileRunning(supply: SupplyTrace | null, side: SideMeasures): number | null {
+  if (supply === null) return null;
+  const { inrushEndS, endStopStartS, endS } = side.phases;
+  const toS = endStopStartS ?? endS;
+  const times = Float64Array.from(
+    { length: 64 },
+    (_, i) => inrushEndS + ((i + 0.5) / 64) * (toS - inrushEndS),
+  );
+  return interpolate(supply, times).reduce((sum, volts) => sum + volts, 0) / times.length;
+}

@@ -1,0 +1,68 @@
+import { isReady, learn, REFERENCE_C, REFERENCE_STROKES, REFERENCE_VOLTS } from '../baseline/channel.ts';
+import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
+import { toScale } from '../baseline/scale.ts';
+import type { Expectation, StrokeEvent } from '../history.ts';
+import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
+import { channelOf, type RoomState } from './state.ts';
+
+/** Every measure of every side of one stroke against its baseline. */
+export interface JudgedStroke {
+  readonly expectations: Expectation[];
+  residual(side: string, measure: MeasureName): Residual | null;
+}
+
+export function conditionsOf(event: StrokeEvent, analysis: DoneAnalysis): [number | null, number | null] {
+  const volts = analysis.supplyVolts === null ? null : analysis.supplyVolts - REFERENCE_VOLTS;
+  return [volts, event.ambientC === null ? null : event.ambientC - REFERENCE_C];
+}
+
+export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): JudgedStroke {
+  const conditions = conditionsOf(event, analysis);
+  const residuals = new Map<string, Residual>();
+  const expectations: Expectation[] = [];
+  for (const side of Object.keys(analysis.sides)) {
+    const channel = channelOf(state, side, analysis.direction);
+    if (channel === undefined) continue;
+    MEASURE_NAMES.forEach((measure, index) => {
+      const value = measureValue(analysis, measure, side);
+      if (value === null) return;
+      const judged = judgeMeasure(channel, index, conditions, toScale(measure, value));
+      if (judged !== null) residuals.set(`${side}|${measure}`, judged);
+      const { expected = null, adjusted = null, beyond = null } = judged ?? {};
+      expectations.push({ side, measure, value, expected, adjusted, beyond });
+    });
+  }
+  return { expectations, residual: (side, measure) => residuals.get(`${side}|${measure}`) ?? null };
+}
+
+/**
+ * Lets the baselines learn from a stroke that no finding speaks against: into the reference while it is short, else
+ * only the slowly following level.
+ */
+export function learnStroke(
+  state: RoomState,
+  event: StrokeEvent,
+  analysis: DoneAnalysis,
+  judged: JudgedStroke,
+): void {
+  const conditions = conditionsOf(event, analysis);
+  for (const side of Object.keys(analysis.sides)) {
+    const channel = channelOf(state, side, analysis.direction);
+    if (channel === undefined) continue;
+    const running = judged.residual(side, 'runningAmps');
+    const wanted =
+      channel.values.length < REFERENCE_STROKES && !(isReady(channel) && running?.beyond === true);
+    if (wanted) {
+      const values = MEASURE_NAMES.map((measure) => {
+        const value = measureValue(analysis, measure, side);
+        return value === null ? null : toScale(measure, value);
+      });
+      learn(channel, conditions, values);
+      continue;
+    }
+    MEASURE_NAMES.forEach((measure, index) => {
+      const residual = judged.residual(side, measure);
+      if (residual !== null) follow(channel, index, residual);
+    });
+  }
+}

@@ -1,0 +1,48 @@
+import { cautionsFor } from '../advice/cautions.ts';
+import { checksFor } from '../advice/checks.ts';
+import type { Finding, FindingAnswer } from '../findings/finding.ts';
+import type { StrokeEvent } from '../history.ts';
+import type { Warning } from '../warning.ts';
+import type { RoomState } from './state.ts';
+import { warningId } from './warningId.ts';
+
+/** One trouble is one warning while it lasts: of a kind, and for spikes of a side. */
+function isSame(open: Warning, finding: Finding): boolean {
+  return open.kind === finding.kind && (finding.kind !== 'stall-spike' || open.side === finding.side);
+}
+
+/** Opens, updates and clears the state's warnings by what a detector found; answers those that changed. */
+export function keepWarnings(state: RoomState, event: StrokeEvent, answer: FindingAnswer): Warning[] {
+  const changed: Warning[] = [];
+  for (const gone of answer.gone) {
+    state.open = state.open.filter((open) => open.id !== gone.id);
+    changed.push({ ...gone, clearedAtMs: event.atMs });
+  }
+  for (const finding of answer.present) {
+    const open = state.open.find((warning) => isSame(warning, finding));
+    const warning =
+      open === undefined ? opened(state, event, finding) : { ...open, ...told(state, event, finding) };
+    state.open = [...state.open.filter((other) => other.id !== warning.id), warning];
+    changed.push(warning);
+  }
+  return changed;
+}
+
+function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning {
+  return {
+    id: warningId(event.atMs, [state.roomId, finding.kind, finding.side, finding.direction, event.strokeId]),
+    openedAtMs: event.atMs,
+    clearedAtMs: null,
+    firstStrokeId: event.strokeId,
+    ...told(state, event, finding),
+  };
+}
+
+function told(state: RoomState, event: StrokeEvent, finding: Finding) {
+  return {
+    ...finding,
+    latestStrokeId: event.strokeId,
+    checks: checksFor(finding.kind, state.room.drive, finding.pattern),
+    cautions: cautionsFor(finding.kind),
+  };
+}

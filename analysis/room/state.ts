@@ -1,0 +1,41 @@
+import { beginChannel, type Channel } from '../baseline/channel.ts';
+import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
+import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
+import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
+import type { Warning } from '../warning.ts';
+
+/**
+ * All that the fold of a room's history keeps: plain JSON, of a size that does not grow with the history. Restored
+ * by JSON.parse it goes on as if it had never been put away.
+ */
+export interface RoomState {
+  readonly roomId: string;
+  readonly room: RoomDescription;
+  channels: Channel[];
+  usable: Record<Direction, number>;
+  /** Strokes in a row that could not be used. */
+  unusableInARow: number;
+  load: LoadMemory;
+  spikes: SpikeMemory;
+  open: Warning[];
+  /** The latest stroke's share above its normal, by side and direction, for the headline. */
+  latest: { readonly side: string; readonly percent: number | null } | null;
+}
+
+export function beginRoom(roomId: string, room: RoomDescription): RoomState {
+  return {
+    roomId,
+    room,
+    channels: room.sides.flatMap((side) => DIRECTIONS.map((direction) => beginChannel(side, direction))),
+    usable: { extend: 0, retract: 0 },
+    unusableInARow: 0,
+    load: beginLoadMemory(room.sides),
+    spikes: beginSpikeMemory(),
+    open: [],
+    latest: null,
+  };
+}
+
+export function channelOf(state: RoomState, side: string, direction: Direction): Channel | undefined {
+  return state.channels.find((channel) => channel.side === side && channel.direction === direction);
+}

@@ -1,0 +1,62 @@
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { RestLevel } from './restLevel.ts';
+import { halfWindow, type SideSignal } from './sideSignal.ts';
+
+export interface Interval {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** When one side drew current: the whole span, and the rests within it. Null where it never did. */
+export interface Activity extends Interval {
+  readonly rests: readonly Interval[];
+}
+
+/** A rest shorter than this is a dip of the load, not a released button. */
+const SHORTEST_PAUSE_S = 0.25;
+
+/**
+ * When a side was driven: where its current, smoothed over a fifth of a second, stands clear of the sensor's noise.
+ *
+ * `amps`: less the offset. The threshold is four standard deviations of the smoothed noise, at least 6 % of the
+ * running level, so that a side that lost its load still counts as driven.
+ */
+export function activity(signal: SideSignal, amps: Float64Array, rest: RestLevel): Activity | null {
+  const half = halfWindow(signal, 0.2);
+  const smooth = rollingMedian(amps, half);
+  // The median of w samples is about 1.25 / sqrt(w) as noisy as one (Kenney and Keeping, 1962).
+  const smoothNoise = (1.25 * rest.noiseAmps) / Math.sqrt(2 * half + 1);
+  const threshold = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, 0.02);
+  const n = smooth.length;
+  let first = 0;
+  while (first < n && smooth[first] <= threshold) first++;
+  if (first === n) return null;
+  let last = n - 1;
+  while (smooth[last] <= threshold) last--;
+  const rests: Interval[] = [];
+  for (let i = first + 1; i < last; i++) {
+    if (smooth[i] > threshold) continue;
+    const from = i;
+    while (smooth[i] <= threshold) i++;
+    const interval = { fromS: signal.timesS[from], toS: signal.timesS[i] };
+    if (interval.toS - interval.fromS >= SHORTEST_PAUSE_S) rests.push(interval);
+  }
+  return { fromS: signal.timesS[first], toS: signal.timesS[last] + signal.stepS, rests };
+}
+
+/** The times at which every side of the stroke rested: a pause of the whole room, not one side without load. */
+export function commonRests(activities: readonly Activity[]): Interval[] {
+  let common: Interval[] = [...activities[0].rests];
+  for (const { rests } of activities.slice(1)) {
+    const both: Interval[] = [];
+    for (const a of common) {
+      for (const b of rests) {
+        const fromS = Math.max(a.fromS, b.fromS);
+        const toS = Math.min(a.toS, b.toS);
+        if (toS - fromS >= SHORTEST_PAUSE_S) both.push({ fromS, toS });
+      }
+    }
+    common = both;
+  }
+  return common;
+}

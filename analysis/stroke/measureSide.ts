@@ -1,0 +1,109 @@
+import type { SideMeasures } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { quantile } from '../statistics/quantile.ts';
+import type { Direction, SupplyTrace } from '../trace.ts';
+import type { Activity, Interval } from './activity.ts';
+import { type FoundPhases, findPhases, firstAtOrAfter } from './phases.ts';
+import { profileOf } from './profile.ts';
+import type { RestLevel } from './restLevel.ts';
+import type { SideSignal } from './sideSignal.ts';
+import { excursions } from './spikes.ts';
+import { interpolate, travelPosition } from './travelPosition.ts';
+
+/** A start after a pause has an inrush of its own, which belongs to no running current. */
+const RESTART_S = 0.6;
+/** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
+const LETTING_GO_S = 0.15;
+
+export interface SideToMeasure {
+  readonly signal: SideSignal;
+  readonly rest: RestLevel;
+  /** Less the offset; one per sample of the signal. */
+  readonly amps: Float64Array;
+  readonly active: Activity;
+  readonly pauses: readonly Interval[];
+  readonly supply: SupplyTrace | null;
+  readonly direction: Direction;
+}
+
+/** What one side says of a stroke; null where too little of it is running current (fewer than 5 samples). */
+export function measureSide(side: SideToMeasure): SideMeasures | null {
+  const { signal, rest, amps, active, pauses, supply, direction } = side;
+  const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
+  const include = runningSamples(signal, phases);
+  const running = amps.filter((_, i) => include[i] === 1);
+  if (running.length < 5) return null;
+  const runningAmps = median(running);
+  const movingToS = phases.endStopStartS ?? phases.endS;
+  const positions = travelPosition({
+    timesS: signal.timesS,
+    amps,
+    moving: { fromS: phases.startS, toS: movingToS },
+    pauses,
+    supply,
+    stallAmps: Math.max(phases.inrushAmps, phases.endStopAmps ?? 0),
+    runningAmps,
+    direction,
+  });
+  const { spikes, dips, roughness } = excursions({
+    signal,
+    timesS: signal.timesS.filter((_, i) => include[i] === 1),
+    amps: running,
+    positions: positions.filter((_, i) => include[i] === 1),
+    noiseAmps: rest.noiseAmps,
+    runningAmps,
+  });
+  const { inrushAmps, endStopAmps, ...times } = phases;
+  return {
+    inrushAmps,
+    runningAmps,
+    runningAmpsP90: quantile(running, 0.9),
+    endStopAmps,
+    durationS: movingToS - phases.startS - pausedS(pauses),
+    ...drawn(signal.timesS, amps, supply, phases),
+    roughness,
+    spikes,
+    dips,
+    profile: profileOf(positions, amps, include),
+    offsetAmps: rest.offsetAmps,
+    noiseAmps: rest.noiseAmps,
+    phases: times,
+  };
+}
+
+function pausedS(pauses: readonly Interval[]): number {
+  return pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
+}
+
+/** 1 for each sample of the running current: after the inrush, before the end stop, away from pauses. */
+function runningSamples(signal: SideSignal, phases: FoundPhases): Uint8Array {
+  const { timesS } = signal;
+  const include = new Uint8Array(timesS.length);
+  const endS = (phases.endStopStartS ?? phases.endS) - Math.max(LETTING_GO_S, 2 * signal.stepS);
+  include.fill(1, firstAtOrAfter(timesS, phases.inrushEndS), firstAtOrAfter(timesS, endS));
+  for (const { fromS, toS } of phases.pauses) {
+    include.fill(0, firstAtOrAfter(timesS, fromS - LETTING_GO_S), firstAtOrAfter(timesS, toS + RESTART_S));
+  }
+  return include;
+}
+
+/** Charge and energy over the whole span by the trapezium rule; energy needs the supply. */
+function drawn(
+  timesS: Float64Array,
+  amps: Float64Array,
+  supply: SupplyTrace | null,
+  phases: FoundPhases,
+): { chargeAs: number; energyJ: number | null } {
+  const from = firstAtOrAfter(timesS, phases.startS);
+  const end = Math.min(timesS.length, firstAtOrAfter(timesS, phases.endS) + 1);
+  const volts = supply === null ? null : interpolate(supply, timesS);
+  let chargeAs = 0;
+  let energyJ = 0;
+  for (let i = from + 1; i < end; i++) {
+    const stepS = timesS[i] - timesS[i - 1];
+    const mean = (amps[i] + amps[i - 1]) / 2;
+    chargeAs += mean * stepS;
+    if (volts !== null) energyJ += mean * ((volts[i] + volts[i - 1]) / 2) * stepS;
+  }
+  return { chargeAs, energyJ: volts === null ? null : energyJ };
+}

@@ -1,0 +1,116 @@
+import type { SidePhases } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { quantile } from '../statistics/quantile.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { Activity, Interval } from './activity.ts';
+import { halfWindow, type SideSignal } from './sideSignal.ts';
+
+/** A start takes at least this long and at most so much longer. */
+const SHORTEST_INRUSH_S = 0.25;
+const LONGEST_INRUSH_S = 1.5;
+/** An end stop lasts no longer than this: whoever holds the switch lets go, or the controller does. */
+const LONGEST_END_STOP_S = 3;
+
+export interface FoundPhases extends SidePhases {
+  readonly inrushAmps: number;
+  /** The current while stalled at the end stop; null where the stroke ended without one. */
+  readonly endStopAmps: number | null;
+}
+
+/**
+ * Inrush, running and end stop of one side. `amps`: less the offset, one per sample of the signal; `pauses`: when
+ * the whole room stood still. The inrush ends when the current first comes within 15 % of the running level; the end
+ * stop begins where the last rise above the running level that lasts until switch-off begins.
+ */
+export function findPhases(
+  signal: SideSignal,
+  amps: Float64Array,
+  offsetAmps: number,
+  active: Activity,
+  pauses: readonly Interval[],
+): FoundPhases {
+  const { timesS } = signal;
+  const first = firstAtOrAfter(timesS, active.fromS);
+  const end = firstAtOrAfter(timesS, active.toS);
+  const durationS = active.toS - active.fromS;
+  const level = median(amps.subarray(first, end));
+  const inrush = inrushOf(signal, amps, offsetAmps, first, end, level, durationS);
+  const stop = endStopOf(signal, amps, inrush.end, end, level);
+  return {
+    startS: active.fromS,
+    inrushEndS: timesS[Math.min(inrush.end, timesS.length - 1)],
+    endStopStartS: stop === null ? null : timesS[stop.from],
+    endS: active.toS,
+    pauses: [...pauses],
+    inrushAmps: inrush.amps,
+    endStopAmps: stop === null ? null : stop.amps,
+  };
+}
+
+/** Index of the first time at or after `timeS`; the length where there is none. `timesS` rises. */
+export function firstAtOrAfter(timesS: Float64Array, timeS: number): number {
+  let low = 0;
+  let high = timesS.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (timesS[middle] < timeS) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function inrushOf(
+  signal: SideSignal,
+  amps: Float64Array,
+  offsetAmps: number,
+  first: number,
+  end: number,
+  level: number,
+  durationS: number,
+): { amps: number; end: number } {
+  const { timesS } = signal;
+  const beginS = timesS[first];
+  const longestS = Math.min(LONGEST_INRUSH_S, 0.15 * durationS);
+  let peak = -Infinity;
+  let peakAt = first;
+  const from = Math.max(0, first - halfWindow(signal, 0.2));
+  for (let i = from; i < end && timesS[i] <= beginS + Math.min(0.6, longestS); i++) {
+    const value = signal.peakAmps[i] - offsetAmps;
+    if (value > peak) {
+      peak = value;
+      peakAt = i;
+    }
+  }
+  const smooth = rollingMedian(amps.subarray(peakAt, end), 1);
+  let i = 0;
+  while (peakAt + i < end && smooth[i] > 1.15 * level && timesS[peakAt + i] < beginS + longestS) i++;
+  const atLeast = firstAtOrAfter(timesS, beginS + Math.min(SHORTEST_INRUSH_S, longestS));
+  return { amps: peak, end: Math.min(end, Math.max(peakAt + i + 1, atLeast)) };
+}
+
+function endStopOf(
+  signal: SideSignal,
+  amps: Float64Array,
+  from: number,
+  end: number,
+  level: number,
+): { from: number; amps: number } | null {
+  const { timesS } = signal;
+  const endS = timesS[Math.min(end, timesS.length) - 1];
+  const window = Math.max(from, firstAtOrAfter(timesS, endS - LONGEST_END_STOP_S));
+  if (end - window < 3) return null;
+  const smooth = rollingMedian(amps.subarray(window, end), end - window > 30 ? 1 : 0);
+  let peakAt = 0;
+  for (let i = 0; i < smooth.length; i++) if (smooth[i] >= smooth[peakAt]) peakAt = i;
+  const peak = smooth[peakAt];
+  if (!(peak >= 1.5 * level)) return null;
+  const threshold = level + 0.4 * (peak - level);
+  let start = peakAt;
+  while (start > 0 && smooth[start - 1] > threshold) start--;
+  let last = peakAt;
+  while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
+  // Falling back to the running level while still driven is a spike near the end, not the end stop.
+  const drivenAfterS = endS - timesS[window + last];
+  if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;
+  return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), 0.9) };
+}

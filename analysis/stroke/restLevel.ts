@@ -1,0 +1,69 @@
+import { median } from '../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { quantile } from '../statistics/quantile.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import { halfWindow, type SideSignal } from './sideSignal.ts';
+
+/** A rest shorter than this at the edge of a record says nothing of the sensor's offset. */
+const SHORTEST_REST_S = 0.15;
+const FEWEST_REST_SAMPLES = 4;
+
+export interface RestLevel {
+  /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
+  readonly offsetAmps: number | null;
+  /** Standard deviation of the sensor's noise, amperes. */
+  readonly noiseAmps: number;
+  /** The typical current while the motor runs, less the offset: only to set thresholds by. */
+  readonly activeAmps: number;
+}
+
+/**
+ * The sensor's offset and noise, from the rest before and after the stroke.
+ *
+ * A rest is a run of samples at either edge of the record below three tenths of the way from the lowest level to the
+ * running level. Without one, the offset is unknown and the noise is told from the differences between neighbours:
+ * their median absolute deviation over the square root of two (von Neumann, 1941, for the idea of successive
+ * differences).
+ */
+export function restLevel(signal: SideSignal): RestLevel {
+  const smooth = rollingMedian(signal.amps, halfWindow(signal, 0.2));
+  const low = quantile(smooth, 0.02);
+  const high = quantile(smooth, 0.9);
+  const rough = medianAbove(smooth, low + 0.3 * (high - low));
+  const threshold = low + 0.3 * (rough - low);
+  const rest = edgeRest(signal, smooth, threshold);
+  if (rest.length === 0) {
+    const noiseAmps = differenceNoise(signal.amps);
+    return { offsetAmps: null, noiseAmps, activeAmps: rough };
+  }
+  const offsetAmps = median(rest);
+  const noiseAmps = rest.length >= 8 ? medianAbsoluteDeviation(rest) : differenceNoise(signal.amps);
+  return { offsetAmps, noiseAmps, activeAmps: rough - offsetAmps };
+}
+
+function medianAbove(values: Float64Array, level: number): number {
+  const above = values.filter((value) => value > level);
+  return above.length > 0 ? median(above) : level;
+}
+
+function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number): Float64Array {
+  const n = smooth.length;
+  const needed = Math.max(FEWEST_REST_SAMPLES, Math.ceil(SHORTEST_REST_S / signal.stepS));
+  let head = 0;
+  while (head < n && smooth[head] < threshold && signal.amps[head] < threshold) head++;
+  let tail = 0;
+  while (tail < n - head && smooth[n - 1 - tail] < threshold && signal.amps[n - 1 - tail] < threshold) tail++;
+  // The samples next to the motion may hold part of it.
+  const first = head >= needed ? signal.amps.subarray(0, head - 1) : signal.amps.subarray(0, 0);
+  const last = tail >= needed ? signal.amps.subarray(n - tail + 1) : signal.amps.subarray(0, 0);
+  const rest = new Float64Array(first.length + last.length);
+  rest.set(first);
+  rest.set(last, first.length);
+  return rest;
+}
+
+function differenceNoise(amps: Float64Array): number {
+  const differences = new Float64Array(Math.max(0, amps.length - 1));
+  for (let i = 1; i < amps.length; i++) differences[i - 1] = amps[i] - amps[i - 1];
+  return differences.length === 0 ? 0 : medianAbsoluteDeviation(differences) / Math.SQRT2;
+}

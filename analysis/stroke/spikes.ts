@@ -1,0 +1,119 @@
+import type { Spike } from '../measures.ts';
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import { halfWindow, type SideSignal } from './sideSignal.ts';
+
+/** The current's smooth course is its median over this part of the running time, at least so many seconds. */
+const COURSE_PART = 0.1;
+const SHORTEST_COURSE_S = 1.2;
+/** A spike stands this many standard deviations, and this part of the running level, above the course. */
+const SPIKE_SIGMAS = 6;
+const SPIKE_PART = 0.18;
+const DIP_PART = 0.25;
+const MOST_KEPT = 40;
+
+/** The running part of one side, samples in a row, with inrush, pauses and end stop cut away. */
+export interface RunningPart {
+  readonly signal: Pick<SideSignal, 'stepS'>;
+  readonly timesS: Float64Array;
+  /** Less the offset. */
+  readonly amps: Float64Array;
+  readonly positions: Float64Array;
+  readonly noiseAmps: number;
+  readonly runningAmps: number;
+}
+
+export interface Excursions {
+  readonly spikes: Spike[];
+  readonly dips: Spike[];
+  /** Spread of the running current about its own smooth course: 1.4826 times the median absolute deviation, A. */
+  readonly roughness: number;
+}
+
+/**
+ * Short peaks and dips of the running current, by how far they leave its own smooth course (a moving median, after
+ * Tukey 1977), and the spread about that course (Hampel 1974 for the median absolute deviation as its scale).
+ *
+ * A peak must come back to half its height on both sides within the part: the rise towards a seal or the end stop is
+ * not one. Fewer than five samples answer none.
+ */
+export function excursions(part: RunningPart): Excursions {
+  const { amps, timesS } = part;
+  const n = amps.length;
+  if (n < 5) return { spikes: [], dips: [], roughness: 0 };
+  const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
+  const course = rollingMedian(amps, halfWindow(part.signal, courseS, 2));
+  const residual = new Float64Array(n);
+  for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
+  const roughness = medianAbsoluteDeviation(residual);
+  const half = Math.max(0, Math.round(0.05 / part.signal.stepS));
+  const smooth = movingMean(residual, half);
+  const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
+  const floor = Math.max(medianAbsoluteDeviation(smooth), sigma, 0.005 * part.runningAmps);
+  const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
+  const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
+  return {
+    spikes: peaksOf(part, smooth, spikeHeight, 1),
+    dips: peaksOf(part, smooth, dipHeight, -1),
+    roughness,
+  };
+}
+
+function movingMean(values: Float64Array, half: number): Float64Array {
+  if (half === 0) return values;
+  const sums = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i] + values[i];
+  return values.map((_, i) => {
+    const from = Math.max(0, i - half);
+    const to = Math.min(values.length, i + half + 1);
+    return (sums[to] - sums[from]) / (to - from);
+  });
+}
+
+function peaksOf(part: RunningPart, smooth: Float64Array, height: number, sign: 1 | -1): Spike[] {
+  const found: (Spike & { height: number })[] = [];
+  const n = smooth.length;
+  for (let i = 0; i < n; i++) {
+    if (sign * smooth[i] < height) continue;
+    let top = i;
+    let to = i;
+    while (to < n && sign * smooth[to] >= height / 2) {
+      if (sign * smooth[to] > sign * smooth[top]) top = to;
+      to++;
+    }
+    let from = top;
+    const halfTop = (sign * smooth[top]) / 2;
+    while (from > 0 && sign * smooth[from - 1] >= halfTop) from--;
+    let last = top;
+    while (last + 1 < n && sign * smooth[last + 1] >= halfTop) last++;
+    i = to;
+    if (from === 0 || last === n - 1) continue;
+    found.push({ ...spikeAt(part, smooth, from, top, last, sign), height: sign * smooth[top] });
+  }
+  found.sort((a, b) => b.height - a.height);
+  return found
+    .slice(0, MOST_KEPT)
+    .map(({ position, amps, widthS }) => ({ position, amps, widthS }))
+    .sort((a, b) => a.position - b.position);
+}
+
+function spikeAt(
+  part: RunningPart,
+  smooth: Float64Array,
+  from: number,
+  top: number,
+  last: number,
+  sign: 1 | -1,
+): Spike {
+  let weight = 0;
+  let moment = 0;
+  let extreme = part.amps[top];
+  for (let i = from; i <= last; i++) {
+    const w = sign * smooth[i];
+    weight += w;
+    moment += w * part.positions[i];
+    extreme = sign > 0 ? Math.max(extreme, part.amps[i]) : Math.min(extreme, part.amps[i]);
+  }
+  const widthS = part.timesS[last] - part.timesS[from] + part.signal.stepS;
+  return { position: moment / weight, amps: extreme, widthS };
+}
