@@ -292,7 +292,23 @@ export const words = {
     },
   },
 
-  evidence: { yes: 'yes', no: 'no' },
+  evidence: {
+    yes: 'yes',
+    no: 'no',
+    points: (value: string) => `${value} points`,
+    /** Evidence that has a better name than its own; the rest is named by itself. */
+    names: {
+      risePercent: 'Above its normal by',
+      sigmas: 'In usual spreads',
+      expectedAmps: 'Expected',
+      measuredAmps: 'Measured',
+      strokesWithSpikes: 'Strokes with peaks',
+      strokesLookedAt: 'Strokes looked at',
+      heightPercent: 'Height of the peaks',
+      sharePoints: 'Share moved by',
+      shareNow: 'Share now',
+    },
+  },
 
   units: { seconds: 's', travelPercent: (percent: string) => `${percent} of the travel` },
 

@@ -5,7 +5,7 @@ import { More } from '../components/More.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Loaded } from '../components/states.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
-import { asksForWork, byConcern, coachesByConcern } from '../concern.ts';
+import { asksForWork, byConcern } from '../concern.ts';
 import { words } from '../words.ts';
 
 const COACHES_AT_ONCE = 100;
@@ -79,7 +79,7 @@ export function CoachesPage() {
                 {words.coaches.tally(list.items.length, need)} {words.coaches.order}
               </p>
               <div class="coaches">
-                {coachesByConcern(list.items).map((coach) => (
+                {list.items.map((coach) => (
                   <CoachBlock key={coach.id} coach={coach} />
                 ))}
               </div>

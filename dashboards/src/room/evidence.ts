@@ -3,10 +3,12 @@ import { words } from '../words.ts';
 
 /** Names of quantities end in their unit (`runningAmps`, `lagS`): the ending tells how to write the value. */
 const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [
+  ['Points', (value) => words.evidence.points(plainNumber(value))],
   ['Amps', (value) => quantity(value, 'A')],
   ['Volts', (value) => quantity(value, 'V')],
   ['Percent', (value) => percent(value / 100)],
   ['Share', percent],
+  ['shareNow', percent],
   ['Ratio', percent],
   ['Position', percent],
   ['Metres', (value) => quantity(value, 'm')],
@@ -30,14 +32,22 @@ function valueText(value: unknown): string | null {
   return typeof value === 'string' && value !== '' ? value : null;
 }
 
+/** Told by the warning itself, in its own words. */
+const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side'];
+
+function labelOf(name: string, ending: string): string {
+  const known: Readonly<Record<string, string>> = words.evidence.names;
+  return (
+    known[name] ?? spaced(name.length > ending.length ? name.slice(0, -ending.length || undefined) : name)
+  );
+}
+
 /** A warning's evidence as label and value; nested values are for machines and are left out. */
 export function evidenceLines(evidence: Readonly<Record<string, unknown>>): [string, string][] {
   return Object.entries(evidence).flatMap(([name, value]): [string, string][] => {
-    const ending = ENDINGS.find(([end]) => name.endsWith(end) && name.length > end.length);
-    if (typeof value === 'number' && ending !== undefined) {
-      return [[spaced(name.slice(0, -ending[0].length)), ending[1](value)]];
-    }
-    const text = valueText(value);
-    return text === null ? [] : [[spaced(name), text]];
+    if (TOLD_ELSEWHERE.includes(name)) return [];
+    const ending = ENDINGS.find(([end]) => name.endsWith(end));
+    const text = typeof value === 'number' && ending !== undefined ? ending[1](value) : valueText(value);
+    return text === null ? [] : [[labelOf(name, typeof value === 'number' ? (ending?.[0] ?? '') : ''), text]];
   });
 }
