@@ -52,9 +52,13 @@ async function createPartition(client: PoolClient, name: string, from: Date, to:
   );
 }
 
+/** Asks the catalogue's table: `to_regclass` may answer from before the lock. */
 async function exists(client: Pool | PoolClient, name: string): Promise<boolean> {
-  const { rows } = await client.query<{ found: boolean }>('select to_regclass($1) is not null as found', [
-    name,
-  ]);
+  const { rows } = await client.query<{ found: boolean }>(
+    `select exists (
+      select from pg_class where relname = $1 and relnamespace = current_schema()::regnamespace
+    ) as found`,
+    [name],
+  );
   return rows[0].found;
 }

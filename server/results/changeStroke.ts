@@ -2,7 +2,8 @@ import type { Kysely, Selectable, Updateable } from 'kysely';
 import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
-import { invalidField, notFound } from '../problems.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
 import { findStroke, strokeView } from './strokeView.ts';
 
@@ -16,12 +17,13 @@ export async function changeStroke(
   strokeId: string,
   patch: StrokePatch,
 ): Promise<Stroke> {
-  return db.transaction().execute(async (trx) => {
+  return inTransaction(db, async (trx) => {
     const before = await mustFindStroke(trx, accountId, strokeId);
     const startedAt = patch.startedAt === undefined ? before.started_at : readTime(patch.startedAt);
     if (patch.roomId !== undefined && patch.roomId !== before.room_id)
       await checkRoom(trx, before, patch.roomId);
     await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt);
+    await refuseOvertaken(trx, before);
     const changes = changesOf(before, patch, startedAt);
     if (changes.room_id !== undefined) await forgetMeasures(trx, before);
     const after = await trx
@@ -37,9 +39,10 @@ export async function changeStroke(
 }
 
 export async function removeStroke(db: Kysely<Tables>, accountId: string, strokeId: string): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await inTransaction(db, async (trx) => {
     const stroke = await mustFindStroke(trx, accountId, strokeId);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.started_at);
+    await refuseOvertaken(trx, stroke);
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
 }
@@ -48,6 +51,13 @@ async function mustFindStroke(trx: Kysely<Tables>, accountId: string, strokeId: 
   const stroke = await findStroke(trx, accountId, strokeId);
   if (stroke === undefined) throw notFound('stroke');
   return stroke;
+}
+
+/** The rooms that were marked are those of the stroke as it was read: it must still be where it was. */
+async function refuseOvertaken(trx: Kysely<Tables>, before: Selectable<StrokeTable>): Promise<void> {
+  const now = await mustFindStroke(trx, before.account_id, before.id);
+  if (now.room_id === before.room_id && now.started_at.getTime() === before.started_at.getTime()) return;
+  throw new ProblemError('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
 }
 
 function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedAt: Date) {

@@ -4,17 +4,20 @@ import type { App } from '../appTypes.ts';
 import { notFound } from '../problems.ts';
 import { LARGE_BODY } from '../requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
+import { OneAtATime } from '../results/oneAtATime.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { SentStrokes } from '../results/sentStrokes.ts';
 import { findStroke, strokeView } from '../results/strokeView.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
 import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
 
 const tags = ['strokes'];
 
 export async function strokeRoutes(app: App): Promise<void> {
   const store = new GroupCommit(app.pool);
+  const keyed = new OneAtATime();
 
   app.post(
     '/api/v1/strokes',
@@ -29,7 +32,12 @@ export async function strokeRoutes(app: App): Promise<void> {
       },
       config: { access: 'sender', change: STAFF, compressedBody: true, checksOwnText: true },
     },
-    async (request) => ({ results: await sendStrokes(store, callerOf(request), request.body) }),
+    async (request) => {
+      const answer = async () => ({ results: await sendStrokes(store, callerOf(request), request.body) });
+      // The strokes' own keys make sending again harmless; the header also brings the first answer again.
+      if (request.headers['idempotency-key'] === undefined) return answer();
+      return keyed.run(() => createOnce(app.db, request, answer));
+    },
   );
 
   app.get(

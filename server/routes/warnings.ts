@@ -47,7 +47,7 @@ export async function warningRoutes(app: App): Promise<void> {
         tags,
         summary: 'Acknowledge a warning',
         params: ByIdParams,
-        body: AcknowledgementBody.optional(),
+        body: AcknowledgementBody.nullish(),
         response: { 200: Warning },
       },
     },

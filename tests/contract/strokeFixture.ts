@@ -36,6 +36,7 @@ async function create(service: TestService, token: string, path: string, body: o
 }
 
 const RATE_HZ = 50;
+const DAY_MS = 86_400_000;
 
 /**
  * A stroke as a clamp sees it: rest, inrush, eight seconds of running with a little ripple, the end stop, rest.
@@ -58,7 +59,7 @@ export function strokeBody(roomId: string, day: number, amps = 9, more: object =
 }
 
 export function dayAt(day: number): string {
-  return new Date(Date.UTC(2026, 2, 1 + day, 9, 30)).toISOString();
+  return new Date(Date.UTC(2026, 2, 1, 9, 30) + day * DAY_MS).toISOString();
 }
 
 function current(seconds: number, amps: number, phase: number): number {

@@ -75,6 +75,31 @@ describe('one stroke', () => {
   });
 });
 
+describe('with an Idempotency-Key', () => {
+  const keyed = (body: object, key: string) =>
+    service.request('POST', '/strokes', {
+      token: fleet.loggerToken,
+      body,
+      headers: { 'idempotency-key': key },
+    });
+
+  test('the first answer comes again, also when many are sent at once', async () => {
+    const [body, key] = [stroke(), randomUUID()];
+    const answers = await Promise.all(Array.from({ length: 15 }, () => keyed(body, key)));
+    expect(new Set(answers.map((answer) => answer.text)).size).toBe(1);
+    expect(answers[0].body.results[0].outcome).toBe('stored');
+    expect((await keyed(body, randomUUID())).body.results[0].outcome).toBe('duplicate');
+  });
+
+  test('the key with another body is refused', async () => {
+    const key = randomUUID();
+    await keyed(stroke(), key);
+    const answer = await keyed(stroke(), key);
+    expect(answer.status).toBe(422);
+    expect(answer.body.type).toBe('/problems/idempotency-key-reused');
+  });
+});
+
 describe('a batch', () => {
   test('is answered in the order sent, the same key twice included', async () => {
     const [a, b] = [stroke(), stroke()];
