@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { link, readFile, rename, unlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { identityOf } from './processes.ts';
+import { identityOf, isRunning } from './processes.ts';
 import { StartError } from './startError.ts';
 
 const TRIES = 5;
@@ -36,7 +36,7 @@ async function removeStale(folder: string, lock: string): Promise<void> {
   const holder = await read(lock);
   if (holder === null) return;
   const pid = Number.parseInt(holder, 10);
-  if (pid > 0 && identityOf(pid) === holder)
+  if (pid > 0 && isRunning(pid) && identityOf(pid) === holder)
     throw new StartError(`Another service (process ${pid}) is running on the data folder ${folder}.`);
   const aside = join(folder, `service.${randomUUID()}`);
   await rename(lock, aside).catch(ignoreMissing);

@@ -1,15 +1,15 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, readlinkSync } from 'node:fs';
 
-/** Whether a process with this number runs, ours or not. */
+/** Whether a process with this number runs, ours or not. One that ended and was not yet collected does not. */
 export function isRunning(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
   } catch (error) {
     // Anything but "no such process" means that there is one.
-    return !(error instanceof Error && 'code' in error && error.code === 'ESRCH');
+    if (error instanceof Error && 'code' in error && error.code === 'ESRCH') return false;
   }
+  return statusOf(pid)[0] !== 'Z';
 }
 
 /**
@@ -18,9 +18,12 @@ export function isRunning(pid: number): boolean {
  */
 export function identityOf(pid: number): string {
   const boot = readOr('/proc/sys/kernel/random/boot_id', '').trim();
-  // The name in parentheses may hold blanks; the start is the 20th field after it (proc(5), "starttime").
-  const fields = readOr(`/proc/${pid}/stat`, '').split(') ').at(-1)?.split(' ') ?? [];
-  return `${pid} ${boot} ${fields[19] ?? ''}`.trim();
+  return `${pid} ${boot} ${statusOf(pid)[19] ?? ''}`.trim();
+}
+
+/** The fields after the process's name, which may itself hold blanks: state first, start 20th (proc(5)). */
+function statusOf(pid: number): string[] {
+  return readOr(`/proc/${pid}/stat`, '').split(') ').at(-1)?.split(' ') ?? [];
 }
 
 /** Numbers of the Postgres processes that work in a data folder: each of them has it as its working folder. */
