@@ -8,6 +8,8 @@ import { type MeasurePrior, PRIORS } from './priors.ts';
 export const LEARNING_STROKES = 8;
 /** Strokes that the reference is made of; from then on it stands, so that a slow fault is not learnt as normal. */
 export const REFERENCE_STROKES = 16;
+/** Beyond those, strokes under conditions that the reference has not seen may teach it the slopes. */
+export const MOST_REFERENCE_STROKES = 32;
 /** Strokes of one direction after a service until its new normal is usable: the slopes and spread are known. */
 export const RELEARNING_STROKES = 4;
 
@@ -42,6 +44,8 @@ export interface Channel {
   shapes: (Shape | null)[];
   level: number[];
   recent: number[];
+  /** When the latest reference stroke was made, milliseconds since 1970. */
+  learntAtMs: number;
   /** Reference strokes needed before it is used. */
   needed: number;
 }
@@ -59,6 +63,7 @@ export function beginChannel(side: string, direction: Direction): Channel {
     shapes: MEASURE_NAMES.map(() => null),
     level: MEASURE_NAMES.map(() => 0),
     recent: MEASURE_NAMES.map(() => 0),
+    learntAtMs: 0,
     needed: LEARNING_STROKES,
   };
 }
@@ -71,12 +76,27 @@ export function isReady(channel: Channel): boolean {
 export function learn(
   channel: Channel,
   conditions: [number | null, number | null],
+  atMs: number,
   values: (number | null)[],
 ): void {
+  channel.learntAtMs = atMs;
   channel.conditions.push(conditions);
   channel.values.push(values);
   if (!isReady(channel)) return;
   channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index));
+}
+
+/** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */
+const NEWS: readonly [number, number] = [0.3, 3];
+
+/** Whether a stroke's supply or temperature lies outside what the reference has seen, by enough to teach a slope. */
+export function isNews(channel: Channel, conditions: readonly [number | null, number | null]): boolean {
+  return NEWS.some((least, i) => {
+    const here = conditions[i];
+    const known = channel.conditions.map((other) => other[i]).filter((value) => value !== null);
+    if (here === null || known.length === 0) return false;
+    return here < Math.min(...known) - least || here > Math.max(...known) + least;
+  });
 }
 
 /** Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. */

@@ -10,6 +10,8 @@ import { fromScale } from './scale.ts';
 const BEYOND_PROBABILITY = 1 / 400;
 /** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
 const UNRECORDED: readonly [number, number] = [0.4, 8];
+/** Within this time an unrecorded temperature may have become any other, days. */
+const SEASON_DAYS = 45;
 /** How fast the level follows a change that is no fault, and how far up it may ever go. */
 const FOLLOW = 0.04;
 const FOLLOW_DOWN = 0.25;
@@ -22,8 +24,12 @@ export interface Residual {
   readonly residual: number;
   /** Value less the reference's own expectation: upward drift is not excused, downward drift is followed. */
   readonly rise: number;
-  /** Standard deviation of a healthy stroke's residual here, uncertainty of the baseline included. */
+  /** Standard deviation of a healthy stroke's residual here: noise and uncertainty together. */
   readonly deviation: number;
+  /** The part that differs from stroke to stroke. */
+  readonly noise: number;
+  /** The part that strokes under like conditions share: the baseline's own, and what was not recorded. */
+  readonly uncertainty: number;
   readonly expected: number;
   readonly adjusted: number;
   readonly beyond: boolean;
@@ -34,6 +40,7 @@ export function judgeMeasure(
   channel: Channel,
   index: number,
   conditions: readonly [number | null, number | null],
+  atMs: number,
   value: number,
 ): Residual | null {
   const fit = channel.fits[index];
@@ -41,7 +48,8 @@ export function judgeMeasure(
   const measure = MEASURE_NAMES[index];
   const row = regressors(conditions);
   const { value: reference, standardDeviation } = predict(fit, row);
-  const deviation = Math.hypot(standardDeviation, unrecordedSpread(channel, measure, conditions));
+  const unrecorded = unrecordedSpread(channel, measure, conditions, atMs);
+  const deviation = Math.hypot(standardDeviation, unrecorded);
   const level = channel.level[index];
   const residual = value - reference - level;
   return {
@@ -49,22 +57,31 @@ export function judgeMeasure(
     residual,
     rise: value - reference - (isSymmetric(measure) ? 0 : Math.min(0, level)),
     deviation,
+    noise: fit.scale,
+    uncertainty: Math.sqrt(Math.max(0, deviation ** 2 - fit.scale ** 2)),
     expected: fromScale(measure, reference + level),
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
     beyond: Math.abs(residual) > beyondQuantile(fit) * deviation,
   };
 }
 
-/** A channel that knows the supply or the temperature as a rule is less sure of a stroke that lacks it. */
+/**
+ * What an unrecorded supply or temperature adds. Where a channel never has it, its strokes still share it while the
+ * season does not change: the doubt grows with the time since the reference was made.
+ */
 function unrecordedSpread(
   channel: Channel,
   measure: MeasureName,
   conditions: readonly [number | null, number | null],
+  atMs: number,
 ): number {
   const prior = PRIORS[measure];
+  const days = Math.max(0, atMs - channel.learntAtMs) / 86_400_000;
   const spreads = [prior.perVolt, prior.perDegree].map((slope, i) => {
+    if (conditions[i] !== null) return 0;
     const usual = channel.conditions.some((known) => known[i] !== null);
-    return usual && conditions[i] === null ? UNRECORDED[i] * Math.hypot(slope.mean, slope.spread) : 0;
+    const part = usual ? 1 : i === 1 ? Math.min(1, days / SEASON_DAYS) : 0;
+    return part * UNRECORDED[i] * Math.hypot(slope.mean, slope.spread);
   });
   return Math.hypot(...spreads);
 }

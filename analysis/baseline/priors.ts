@@ -33,8 +33,8 @@ const STALL: MeasurePrior = {
   ...AMPS,
   perVolt: { mean: 0.079, spread: 0.03 },
   perDegree: { mean: -0.0039, spread: 0.003 },
-  scale: 0.08,
-  scaleFloor: 0.02,
+  scale: 0.1,
+  scaleFloor: 0.04,
 };
 
 export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {

@@ -1,14 +1,19 @@
+import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
- * absolute terms, whichever is larger: a rise of the running current below 4 % and a move of the share below 1.5
+ * absolute terms, whichever is larger: a rise of the running current below 5.5 % and a move of the share below 1.5
  * points are never a reason to call anybody, however quiet the room.
  */
-const RISE = { kSigmas: 1, hSigmas: 4, kLeast: 0.04, hLeast: 0.1 };
-const SHIFT = { kSigmas: 1, hSigmas: 4, kLeast: 0.015, hLeast: 0.045 };
+const RISE = { kLeast: 0.055, hLeast: 0.12 };
+const SHIFT = { kLeast: 0.015, hLeast: 0.045 };
+const K_SIGMAS = 1;
+const H_SIGMAS = 4;
+/** What the strokes share is no independent evidence: so many standard deviations of it are never counted. */
+const SHARED_SIGMAS = 1.5;
 /** One camp tilts both its strokes: a third must agree. */
 const LEAST_RUN = 3;
 /** A side counts as relieved when it fell by this part of what the other rose by. */
@@ -39,8 +44,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     const judged = context.residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
-    const k = Math.max(RISE.kSigmas * judged.deviation, RISE.kLeast);
-    const h = Math.max(RISE.hSigmas * judged.deviation, RISE.hLeast);
+    const { k, h } = design(judged, RISE);
     [load.sum, load.run] = step(load.sum, load.run, judged.rise, k, h);
     load.deviation = judged.deviation;
     keepLatest(load.rises, judged.rise);
@@ -55,6 +59,14 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   return { rises, risen, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
 }
 
+function design(
+  { noise, uncertainty }: Residual,
+  { kLeast, hLeast }: { readonly kLeast: number; readonly hLeast: number },
+): { k: number; h: number } {
+  const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * uncertainty;
+  return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
+}
+
 function hasMoved(rises: readonly number[]): boolean {
   if (rises.length < 2) return false;
   const most = Math.max(...rises);
@@ -67,8 +79,7 @@ function updateShare(context: FindingContext, memory: LoadMemory): string | null
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const { share } = memory;
-  const k = Math.max(SHIFT.kSigmas * judged.deviation, SHIFT.kLeast);
-  const h = Math.max(SHIFT.hSigmas * judged.deviation, SHIFT.hLeast);
+  const { k, h } = design(judged, SHIFT);
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   [share.up, share.upRun] = step(share.up, share.upRun, move, k, h);

@@ -1,7 +1,7 @@
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import type { LoadShift } from './loadShift.ts';
+import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
@@ -16,7 +16,10 @@ const CLEAR_STROKES = 4;
  */
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
   const [open] = openOf(context.state, 'rising-draw');
-  if (open !== undefined && isBack(context, open, load)) return { present: [], gone: [open] };
+  if (open !== undefined && isBack(context, open, load)) {
+    restLoad(context.state.load);
+    return { present: [], gone: [open] };
+  }
   const raised = load.risen.length > 0 && !load.moved;
   if (open === undefined && !raised) return NOTHING;
   return { present: [finding(context, load, open)], gone: [] };

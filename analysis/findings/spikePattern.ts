@@ -3,7 +3,9 @@ import type { SpikePattern } from '../warning.ts';
 import type { SpikedStroke } from './spikeMemory.ts';
 
 /** Two spikes are at one place when no further apart than this part of the travel. */
-const SAME_PLACE = 0.03;
+const SAME_PLACE = 0.02;
+/** A place of its own holds at least this part of all the spikes: many spikes fall together somewhere by chance. */
+const PLACE_PART = 0.6;
 /** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
 const LEAST_REPEATS = 3;
 const LEAST_CONCENTRATION = 0.8;
@@ -34,7 +36,8 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
     return { pattern: 'once-per-turn', position: null, strokes: turning.length, height };
   }
   const place = commonPlace(spiked);
-  if (place !== null && place.strokes >= 3 && place.strokes >= 0.6 * spiked.length) {
+  const all = spiked.reduce((sum, stroke) => sum + stroke.positions.length, 0);
+  if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
     return { pattern: 'same-place', position: place.position, strokes: place.strokes, height };
   }
   return { pattern: 'scattered', position: null, strokes: spiked.length, height };

@@ -6,6 +6,8 @@ import { type PatternFound, spikePattern } from './spikePattern.ts';
 
 /** Of the latest strokes this many with spikes say so. */
 const LEAST_STROKES = 3;
+/** The part of the travel at either end where seals are pressed and let go: no place for a spike to mean much. */
+const SEAL = 0.06;
 /** This many strokes in a row without one clear it. */
 const CLEAR_STROKES = 5;
 /** Heights over the running current at which a spike is more than something to watch. */
@@ -20,10 +22,11 @@ export function stallSpike(context: FindingContext): FindingAnswer {
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined) continue;
+    const inTravel = measured.spikes.filter(({ position }) => position > SEAL && position < 1 - SEAL);
     const strokes = keepSpikes(state.spikes, side, {
       direction,
-      positions: measured.spikes.map((spike) => spike.position),
-      heights: measured.spikes.map((spike) => spike.amps / measured.runningAmps - 1),
+      positions: inTravel.map((spike) => spike.position),
+      heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
     });
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (open !== undefined && hasStopped(strokes)) {

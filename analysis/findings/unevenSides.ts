@@ -1,6 +1,6 @@
 import { median } from '../statistics/median.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import type { LoadShift } from './loadShift.ts';
+import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
@@ -17,7 +17,10 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
   const { shifts } = state.load.share;
   if (open !== undefined && shifts.length >= CLEAR_STROKES) {
     const still = Math.abs(median(shifts.slice(-CLEAR_STROKES)));
-    if (still < Math.max(0.012, state.load.share.deviation)) return { present: [], gone: [open] };
+    if (still < Math.max(0.012, state.load.share.deviation)) {
+      restLoad(state.load);
+      return { present: [], gone: [open] };
+    }
   }
   const explained = openOf(state, 'rising-draw').length > 0;
   const raised = load.taker !== null && load.moved && !explained;

@@ -1,4 +1,13 @@
-import { isReady, learn, REFERENCE_C, REFERENCE_STROKES, REFERENCE_VOLTS } from '../baseline/channel.ts';
+import {
+  type Channel,
+  isNews,
+  isReady,
+  learn,
+  MOST_REFERENCE_STROKES,
+  REFERENCE_C,
+  REFERENCE_STROKES,
+  REFERENCE_VOLTS,
+} from '../baseline/channel.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { toScale } from '../baseline/scale.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
@@ -26,7 +35,7 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
     MEASURE_NAMES.forEach((measure, index) => {
       const value = measureValue(analysis, measure, side);
       if (value === null) return;
-      const judged = judgeMeasure(channel, index, conditions, toScale(measure, value));
+      const judged = judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value));
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
       const { expected = null, adjusted = null, beyond = null } = judged ?? {};
       expectations.push({ side, measure, value, expected, adjusted, beyond });
@@ -50,14 +59,12 @@ export function learnStroke(
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined) continue;
     const running = judged.residual(side, 'runningAmps');
-    const wanted =
-      channel.values.length < REFERENCE_STROKES && !(isReady(channel) && running?.beyond === true);
-    if (wanted) {
+    if (isWanted(channel, conditions, running)) {
       const values = MEASURE_NAMES.map((measure) => {
         const value = measureValue(analysis, measure, side);
         return value === null ? null : toScale(measure, value);
       });
-      learn(channel, conditions, values);
+      learn(channel, conditions, event.atMs, values);
       continue;
     }
     MEASURE_NAMES.forEach((measure, index) => {
@@ -65,4 +72,19 @@ export function learnStroke(
       if (residual !== null) follow(channel, index, residual);
     });
   }
+}
+
+/** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */
+const NEWS_RISE = 0.05;
+
+function isWanted(
+  channel: Channel,
+  conditions: readonly [number | null, number | null],
+  running: Residual | null,
+): boolean {
+  if (!isReady(channel)) return true;
+  if (running === null || running.beyond) return false;
+  if (channel.values.length < REFERENCE_STROKES) return true;
+  if (channel.values.length >= MOST_REFERENCE_STROKES) return false;
+  return isNews(channel, conditions) && Math.abs(running.rise) < Math.max(NEWS_RISE, running.deviation);
 }

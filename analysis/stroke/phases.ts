@@ -10,6 +10,8 @@ const SHORTEST_INRUSH_S = 0.25;
 const LONGEST_INRUSH_S = 1.5;
 /** An end stop lasts no longer than this: whoever holds the switch lets go, or the controller does. */
 const LONGEST_END_STOP_S = 3;
+/** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
+const SLOWEST_STOP_S = 0.35;
 
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
@@ -110,7 +112,18 @@ function endStopOf(
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
+  if (riseS(smooth, peakAt, level, peak, signal.stepS) > Math.max(SLOWEST_STOP_S, 3 * signal.stepS))
+    return null;
   const drivenAfterS = endS - timesS[window + last];
   if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;
   return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), 0.9) };
+}
+
+/** How long the last rise before the peak took from a quarter to three quarters of its height. */
+function riseS(smooth: Float64Array, peakAt: number, level: number, peak: number, stepS: number): number {
+  let i = peakAt;
+  while (i > 0 && smooth[i - 1] > level + 0.75 * (peak - level)) i--;
+  const high = i;
+  while (i > 0 && smooth[i - 1] > level + 0.25 * (peak - level)) i--;
+  return (high - i) * stepS;
 }
