@@ -68,21 +68,25 @@ export class ByteReader {
     return high * LOW_24_BITS + this.bits(24);
   }
 
-  /** The number of one bits before the next zero bit, at most `limit` (then no zero is read). */
+  /** The number of one bits before the next zero bit, which is read too; at `limit` of them it stops without it. */
   ones(limit: number): number {
     let count = 0;
-    while (count < limit) {
+    for (;;) {
       if (this.#heldBits === 0) {
         this.#held = this.byte();
         this.#heldBits = 8;
       }
-      this.#heldBits--;
-      const bit = (this.#held >>> this.#heldBits) & 1;
+      const leading = Math.min(
+        Math.clz32(~(this.#held << (32 - this.#heldBits))),
+        this.#heldBits,
+        limit - count,
+      );
+      count += leading;
+      const ended = count < limit && leading < this.#heldBits;
+      this.#heldBits -= ended ? leading + 1 : leading;
       this.#held &= (1 << this.#heldBits) - 1;
-      if (bit === 0) return count;
-      count++;
+      if (ended || count === limit) return count;
     }
-    return count;
   }
 
   /** Leaves out what is left of the last byte. */

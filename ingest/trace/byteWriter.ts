@@ -1,11 +1,7 @@
-const LOW_24_BITS = 0x1000000;
-
-/** Writes bytes and bits, most significant bit first, into a buffer that grows. */
+/** Writes bytes into a buffer that grows. */
 export class ByteWriter {
   #bytes = new Uint8Array(4096);
   #length = 0;
-  #held = 0;
-  #heldBits = 0;
 
   /** Makes room for so many more bytes, so that the writes after it need not look. */
   reserve(count: number): void {
@@ -48,31 +44,14 @@ export class ByteWriter {
     this.raw(bytes);
   }
 
-  /** Up to 24 bits. Room must have been reserved. */
-  bits(value: number, count: number): void {
-    this.#held = (this.#held << count) | value;
-    this.#heldBits += count;
-    while (this.#heldBits >= 8) {
-      this.#heldBits -= 8;
-      this.#bytes[this.#length++] = this.#held >>> this.#heldBits;
-    }
-    this.#held &= (1 << this.#heldBits) - 1;
+  /** Space for at most so many bytes, to be filled by other hands; say with `advance` how many it took. */
+  space(count: number): Uint8Array {
+    this.reserve(count);
+    return this.#bytes.subarray(this.#length, this.#length + count);
   }
 
-  /** Up to 48 bits. Room must have been reserved. */
-  longBits(value: number, count: number): void {
-    if (count <= 24) {
-      this.bits(value, count);
-      return;
-    }
-    this.bits(Math.floor(value / LOW_24_BITS), count - 24);
-    this.bits(value % LOW_24_BITS, 24);
-  }
-
-  /** Fills the last byte with zeros: what follows begins on a byte. */
-  align(): void {
-    this.reserve(1);
-    if (this.#heldBits > 0) this.bits(0, 8 - this.#heldBits);
+  advance(count: number): void {
+    this.#length += count;
   }
 
   /** The bytes written so far, a view: copy it before writing on. */

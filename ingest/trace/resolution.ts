@@ -10,11 +10,14 @@ const MOST_DIGITS = 12;
 /** So that a difference of two, in zigzag form, still fits 48 bits. */
 const LARGEST = 2 ** 45;
 
-/** `n / 10^digits`, `n / 10^digits` in single precision, or `n * step`: what the number was before it was sent. */
-export function fromWhole(form: WholeNumbers['form'], parameter: number, n: number): number {
-  if (form === 'step') return n * parameter;
-  const value = n / 10 ** parameter;
-  return form === 'float32' ? Math.fround(value) : value;
+/** In place: `n / 10^digits`, `n / 10^digits` in single precision, or `n * step`. */
+export function fromWhole(form: WholeNumbers['form'], parameter: number, numbers: Float64Array): void {
+  const scale = 10 ** parameter;
+  for (let i = 0; i < numbers.length; i++) {
+    if (form === 'step') numbers[i] *= parameter;
+    else if (form === 'decimal') numbers[i] /= scale;
+    else numbers[i] = Math.fround(numbers[i] / scale);
+  }
 }
 
 /**
@@ -27,18 +30,21 @@ export function findWholeNumbers(values: Float64Array): WholeNumbers | null {
 
 /** A value with d digits has d + 1 as well, so the digits only ever rise on the way through. */
 function decimals(values: Float64Array, form: 'decimal' | 'float32'): WholeNumbers | null {
+  const single = form === 'float32';
   let digits = 0;
   let scale = 1;
   let largest = 0;
-  for (const value of values) {
-    while (fromWhole(form, digits, Math.round(value * scale)) !== value) {
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i];
+    const magnitude = Math.abs(value);
+    if (magnitude > largest) largest = magnitude;
+    for (;;) {
+      if (largest * scale > LARGEST) return null;
+      const back = Math.round(value * scale) / scale;
+      if ((single ? Math.fround(back) : back) === value) break;
       digits++;
       scale = 10 ** digits;
-      if (digits > MOST_DIGITS || largest * scale > LARGEST) return null;
-    }
-    if (Math.abs(value) > largest) {
-      largest = Math.abs(value);
-      if (largest * scale > LARGEST) return null;
+      if (digits > MOST_DIGITS) return null;
     }
   }
   const integers = new Float64Array(values.length);

@@ -1,3 +1,4 @@
+import { BitWriter } from './bitWriter.ts';
 import type { ByteReader } from './byteReader.ts';
 import type { ByteWriter } from './byteWriter.ts';
 
@@ -13,34 +14,55 @@ const BLOCK = 128;
 const ESCAPE = 20;
 const PLAIN_BITS = 48;
 const MOST = 47;
+/** What a writer takes at once. */
+const SHORT_BITS = 24;
+const SMALL = 2 ** 30;
 const FIRST_PARAMETER = 4;
+/** Of a number: its escape and 48 bits. */
+const MOST_BYTES = 9;
+/** The parameters of a series of fewer than a block, and the last byte. */
+const MOST_PARAMETER_BYTES = 32;
 /** A difference of parameters is at most 48 either way. */
 const MOST_PARAMETER_ONES = 2 * (MOST + 2);
 
 /** Whole numbers from 0 to 2^48 - 1. */
 export function writeRice(writer: ByteWriter, numbers: Float64Array): void {
+  const bits = new BitWriter(writer.space(numbers.length * MOST_BYTES + MOST_PARAMETER_BYTES));
   let before = FIRST_PARAMETER;
   for (let from = 0; from < numbers.length; from += BLOCK) {
     const to = Math.min(from + BLOCK, numbers.length);
     const k = bestParameter(numbers, from, to);
-    writer.reserve((to - from) * 10 + 16);
-    writeOnes(writer, k >= before ? 2 * (k - before) : 2 * (before - k) - 1);
+    bits.ones(k >= before ? 2 * (k - before) : 2 * (before - k) - 1);
     before = k;
-    if (k < 0) continue;
-    const divisor = 2 ** k;
-    for (let i = from; i < to; i++) {
-      const u = numbers[i];
-      const quotient = Math.floor(u / divisor);
-      if (quotient >= ESCAPE) {
-        writer.bits((1 << ESCAPE) - 1, ESCAPE);
-        writer.longBits(u, PLAIN_BITS);
-      } else {
-        writer.bits((1 << (quotient + 1)) - 2, quotient + 1);
-        if (k > 0) writer.longBits(u - quotient * divisor, k);
-      }
-    }
+    if (k >= 0) writeBlock(bits, numbers, from, to, k);
   }
-  writer.align();
+  bits.align();
+  writer.advance(bits.length);
+}
+
+function writeBlock(bits: BitWriter, numbers: Float64Array, from: number, to: number, k: number): void {
+  const mask = (1 << k) - 1;
+  for (let i = from; i < to; i++) {
+    const u = numbers[i];
+    const length = k + 1 + (u < SMALL ? (u | 0) >>> k : SHORT_BITS);
+    // Nearly always: the ones, their zero and the rest at once. The other cases stand apart, or the engine would
+    // spend its allowance for inlining on them.
+    if (length <= SHORT_BITS && length - k <= ESCAPE)
+      bits.bits((((1 << (length - k)) - 2) << k) | (u & mask), length);
+    else writeLong(bits, u, k);
+  }
+}
+
+function writeLong(bits: BitWriter, u: number, k: number): void {
+  const divisor = 2 ** k;
+  const quotient = Math.floor(u / divisor);
+  if (quotient >= ESCAPE) {
+    bits.bits((1 << ESCAPE) - 1, ESCAPE);
+    bits.longBits(u, PLAIN_BITS);
+  } else {
+    bits.ones(quotient);
+    bits.longBits(u - quotient * divisor, k);
+  }
 }
 
 export function readRice(reader: ByteReader, count: number): Float64Array {
@@ -54,20 +76,12 @@ export function readRice(reader: ByteReader, count: number): Float64Array {
     const divisor = 2 ** k;
     for (let i = from; i < to; i++) {
       const quotient = reader.ones(ESCAPE);
-      numbers[i] =
-        quotient === ESCAPE
-          ? reader.longBits(PLAIN_BITS)
-          : quotient * divisor + (k > 0 ? reader.longBits(k) : 0);
+      if (quotient === ESCAPE) numbers[i] = reader.longBits(PLAIN_BITS);
+      else numbers[i] = k === 0 ? quotient : quotient * divisor + reader.longBits(k);
     }
   }
   reader.align();
   return numbers;
-}
-
-function writeOnes(writer: ByteWriter, count: number): void {
-  let left = count;
-  for (; left >= 16; left -= 16) writer.bits(0xffff, 16);
-  writer.bits((1 << (left + 1)) - 2, left + 1);
 }
 
 /** The parameter with the fewest bits: the cost is convex in it, so walk downhill from near the mean. */
@@ -75,7 +89,8 @@ function bestParameter(numbers: Float64Array, from: number, to: number): number 
   let sum = 0;
   for (let i = from; i < to; i++) sum += numbers[i];
   if (sum === 0) return -1;
-  let k = Math.min(MOST, Math.max(0, Math.floor(Math.log2((0.7 * sum) / (to - from) + 1))));
+  // A small integer to the engine too, not a double that happens to be whole: all that follows is ten times as fast.
+  let k = Math.min(MOST, Math.max(0, Math.log2((0.7 * sum) / (to - from) + 1))) | 0;
   let cost = bitsWith(numbers, from, to, k);
   for (const step of [1, -1]) {
     for (;;) {

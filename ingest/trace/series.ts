@@ -51,7 +51,7 @@ function readWhole(reader: ByteReader, count: number, form: 'decimal' | 'float32
   const drift = unzigzag(reader.varint());
   const residuals = readRice(reader, Math.max(0, count - 1));
   const values = integrate({ first, factor, drift, residuals }, count);
-  for (let i = 0; i < count; i++) values[i] = fromWhole(form, parameter, values[i]);
+  fromWhole(form, parameter, values);
   return values;
 }
 
