@@ -1,6 +1,7 @@
-import type { DoneAnalysis, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
+import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
 import { type Activity, activity, commonRests } from './stroke/activity.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
+import { doubtsOf } from './stroke/doubts.ts';
 import { measureSide } from './stroke/measureSide.ts';
 import { type RestLevel, restLevel } from './stroke/restLevel.ts';
 import { type SideSignal, sideSignal } from './stroke/sideSignal.ts';
@@ -14,6 +15,8 @@ const LEAST_ACTIVE_AMPS = 0.15;
 /** No slide room of this kind draws as much: the scale or the sensor is wrong, amperes. */
 const MOST_ACTIVE_AMPS = 1000;
 const SHORTEST_STROKE_S = 1;
+/** Sides whose currents end within this of each other were switched off together. */
+const SWITCHED_OFF_TOGETHER_S = 0.25;
 /** More missed samples than this leave too little to trust. */
 const MOST_MISSED = 0.3;
 
@@ -41,20 +44,22 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   const reasons: string[] = [];
   for (const side of trace.sides) {
     const found = readSide(side);
-    if (typeof found === 'string') {
-      reasons.push(`${side.side}: ${found}`);
-      doubts.push({ side: side.side, doubt: 'flat', detail: found });
+    if ('doubt' in found) {
+      reasons.push(`${side.side}: ${found.detail}`);
+      doubts.push({ side: side.side, ...found });
     } else active.push(found);
   }
-  if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim());
+  if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), doubts);
   const pauses = commonRests(active.map((side) => side.active));
   const sides: Record<string, SideMeasures> = {};
   for (const side of active) {
     const measured = measureSide({ ...side, pauses, supply: trace.supply, direction });
-    if (measured !== null) sides[side.signal.side] = measured;
+    if (measured === null) continue;
+    sides[side.signal.side] = measured;
+    doubts.push(...doubtsOf(side.signal, side.rest, measured));
   }
   const names = room.sides.filter((name) => sides[name] !== undefined);
-  if (names.length === 0) return unusable('The stroke is too short to hold any running current.');
+  if (names.length === 0) return unusable('The stroke is too short to hold any running current.', doubts);
   return {
     status: 'done',
     direction,
@@ -67,30 +72,43 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   };
 }
 
-function unusable(reason: string): UnusableAnalysis {
-  return { status: 'unusable', reason };
+function unusable(reason: string, doubts: DoneAnalysis['doubts'] = []): UnusableAnalysis {
+  return { status: 'unusable', reason, doubts };
 }
 
-function readSide(trace: SideTrace): ActiveSide | string {
+interface UnreadSide {
+  readonly doubt: Doubt;
+  readonly detail: string;
+}
+
+function readSide(trace: SideTrace): ActiveSide | UnreadSide {
   const sign = signOf(trace.amps);
   const signal = sign === 0 ? null : sideSignal(trace, sign);
-  if (signal === null || signal.amps.length < 8)
-    return 'There are too few samples, or none that reads any current.';
+  if (signal === null || signal.amps.length < 8) {
+    return { doubt: 'flat', detail: 'There are too few samples, or none that reads any current.' };
+  }
   if (signal.missedShare > MOST_MISSED) {
-    return `${Math.round(100 * signal.missedShare)} % of the samples are missing.`;
+    return { doubt: 'gaps', detail: `${Math.round(100 * signal.missedShare)} % of the samples are missing.` };
   }
   const rest = restLevel(signal);
-  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS) || rest.activeAmps < 3 * rest.noiseAmps) {
-    return 'The record shows no motor current.';
+  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS)) return NO_CURRENT;
+  if (rest.activeAmps < 3 * rest.noiseAmps && rest.noiseAmps > LEAST_ACTIVE_AMPS) {
+    return { doubt: 'noise', detail: "The sensor's noise is as large as the motor's current." };
   }
-  if (rest.activeAmps > MOST_ACTIVE_AMPS) return 'The current is larger than any such motor draws.';
+  if (rest.activeAmps > MOST_ACTIVE_AMPS) {
+    return { doubt: 'scale', detail: 'The current is larger than any such motor draws.' };
+  }
   const offset = rest.offsetAmps ?? 0;
   const amps = signal.amps.map((value) => value - offset);
   const found = activity(signal, amps, rest);
-  if (found === null) return 'The record shows no motor current.';
-  if (found.toS - found.fromS < SHORTEST_STROKE_S) return 'The motor ran for less than a second.';
+  if (found === null) return NO_CURRENT;
+  if (found.toS - found.fromS < SHORTEST_STROKE_S) {
+    return { doubt: 'flat', detail: 'The motor ran for less than a second.' };
+  }
   return { signal, rest, amps, active: found };
 }
+
+const NO_CURRENT: UnreadSide = { doubt: 'flat', detail: 'The record shows no motor current.' };
 
 function shareOf(sides: Record<string, SideMeasures>, room: RoomDescription): Record<string, number> | null {
   if (room.sides.some((name) => sides[name] === undefined)) return null;
@@ -99,10 +117,14 @@ function shareOf(sides: Record<string, SideMeasures>, room: RoomDescription): Re
   return Object.fromEntries(room.sides.map((name) => [name, sides[name].runningAmps / total]));
 }
 
+/** Null too where the sides were switched off together before either came to its stop: that tells no lag. */
 function lagOf(sides: Record<string, SideMeasures>, room: RoomDescription): number | null {
   if (room.sides.length < 2 || room.sides.some((name) => sides[name] === undefined)) return null;
-  const arrival = ({ phases }: SideMeasures) => phases.endStopStartS ?? phases.endS;
-  return arrival(sides[room.sides[room.sides.length - 1]]) - arrival(sides[room.sides[0]]);
+  const first = sides[room.sides[0]].phases;
+  const last = sides[room.sides[room.sides.length - 1]].phases;
+  const lagS = (last.endStopStartS ?? last.endS) - (first.endStopStartS ?? first.endS);
+  const stopped = first.endStopStartS !== null || last.endStopStartS !== null;
+  return stopped || Math.abs(lagS) > SWITCHED_OFF_TOGETHER_S ? lagS : null;
 }
 
 function supplyWhileRunning(supply: SupplyTrace | null, side: SideMeasures): number | null {

@@ -76,7 +76,7 @@ export interface SideMeasures {
 }
 
 /** What makes a record hard to trust, though it was measured. */
-export type Doubt = 'clipped' | 'offset' | 'gaps' | 'noise' | 'clock' | 'flat' | 'reversed';
+export type Doubt = 'clipped' | 'offset' | 'scale' | 'gaps' | 'noise' | 'clock' | 'flat';
 
 export interface DoneAnalysis {
   readonly status: 'done';
@@ -96,6 +96,7 @@ export interface DoneAnalysis {
 export interface UnusableAnalysis {
   readonly status: 'unusable';
   readonly reason: string;
+  readonly doubts?: DoneAnalysis['doubts'];
 }
 
 /** The whole of what one stroke's samples say, whatever the room's history. */

@@ -46,6 +46,8 @@ export interface Channel {
   recent: number[];
   /** When the latest reference stroke was made, milliseconds since 1970. */
   learntAtMs: number;
+  /** The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. */
+  profile: (number | null)[];
   /** Reference strokes needed before it is used. */
   needed: number;
 }
@@ -64,6 +66,7 @@ export function beginChannel(side: string, direction: Direction): Channel {
     level: MEASURE_NAMES.map(() => 0),
     recent: MEASURE_NAMES.map(() => 0),
     learntAtMs: 0,
+    profile: [],
     needed: LEARNING_STROKES,
   };
 }
@@ -99,6 +102,16 @@ export function isNews(channel: Channel, conditions: readonly [number | null, nu
   });
 }
 
+/** Lets the usual profile take in one more stroke: a plain mean at first, later one that forgets. */
+export function learnProfile(channel: Channel, profile: readonly (number | null)[]): void {
+  const part = 1 / Math.max(1, Math.min(REFERENCE_STROKES, channel.values.length));
+  channel.profile = profile.map((amps, bin) => {
+    const usual = channel.profile[bin] ?? null;
+    if (amps === null) return usual;
+    return usual === null ? amps : usual + part * (amps - usual);
+  });
+}
+
 /** Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. */
 export function relearn(channel: Channel): void {
   channel.shapes = channel.fits.map((old, index) => (old === null ? channel.shapes[index] : shapeOf(old)));
@@ -106,6 +119,7 @@ export function relearn(channel: Channel): void {
   channel.conditions = [];
   channel.values = [];
   channel.fits = MEASURE_NAMES.map(() => null);
+  channel.profile = [];
   channel.level.fill(0);
   channel.recent.fill(0);
 }

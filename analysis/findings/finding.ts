@@ -11,6 +11,10 @@ export interface FindingContext {
   readonly event: StrokeEvent;
   readonly analysis: DoneAnalysis;
   readonly direction: Direction;
+  /** Supply less 12.6 V and ambient less 20 °C; null: not recorded. */
+  readonly conditions: readonly [number | null, number | null];
+  /** Sides whose record of this stroke is not to be trusted: nothing is concluded from their current. */
+  readonly doubtful: ReadonlySet<string>;
   /** Null while learning, or where the stroke has no such measure. */
   residual(side: string, measure: MeasureName): Residual | null;
 }

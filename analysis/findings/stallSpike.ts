@@ -21,7 +21,7 @@ export function stallSpike(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
-    if (measured === undefined) continue;
+    if (measured === undefined || context.doubtful.has(side)) continue;
     const inTravel = measured.spikes.filter(({ position }) => position > SEAL && position < 1 - SEAL);
     const strokes = keepSpikes(state.spikes, side, {
       direction,

@@ -1,13 +1,13 @@
 import { relearn } from '../baseline/channel.ts';
-import type { FindingContext } from '../findings/finding.ts';
-import { restLoad, updateLoad } from '../findings/loadShift.ts';
-import { risingDraw } from '../findings/risingDraw.ts';
-import { stallSpike } from '../findings/stallSpike.ts';
-import { unevenSides } from '../findings/unevenSides.ts';
+import { noteService } from '../findings/drawRebound.ts';
+import { restLoad } from '../findings/loadShift.ts';
+import { sensorDoubt } from '../findings/sensorDoubt.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
-import type { Warning } from '../warning.ts';
-import { judgeStroke, learnStroke } from './judgeStroke.ts';
+import type { WarningKind } from '../warning.ts';
+import { contextOf } from './context.ts';
+import { findTroubles } from './findTroubles.ts';
+import { type JudgedStroke, judgeStroke, learnStroke } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
 import type { RoomState } from './state.ts';
 
@@ -33,40 +33,33 @@ export function orderEvents(a: RoomEvent, b: RoomEvent): number {
  */
 export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
   if (event.type === 'service') return takeService(state, event);
-  if (event.analysis.status === 'unusable') {
-    if (!event.excluded) state.unusableInARow += 1;
-    return { expectations: [], warnings: [] };
-  }
   if (event.excluded) return { expectations: [], warnings: [] };
+  if (event.analysis.status === 'unusable') {
+    state.unusableInARow += 1;
+    const doubt = sensorDoubt(state, event.analysis, new Map());
+    return { expectations: [], warnings: keepWarnings(state, event, doubt) };
+  }
   return takeStroke(state, event, event.analysis);
 }
 
 function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): Judgement {
-  const { direction } = analysis;
   state.unusableInARow = 0;
-  state.usable[direction] += 1;
+  state.usable[analysis.direction] += 1;
   const judged = judgeStroke(state, event, analysis);
-  const context: FindingContext = { state, event, analysis, direction, residual: judged.residual };
-  const warnings: Warning[] = [];
-  const load = updateLoad(context);
-  if (load !== null) {
-    warnings.push(...keepWarnings(state, event, risingDraw(context, load)));
-    warnings.push(...keepWarnings(state, event, unevenSides(context, load)));
-  }
-  warnings.push(...keepWarnings(state, event, stallSpike(context)));
-  const troubled = state.open.some((open) => open.kind === 'rising-draw' || open.kind === 'uneven-sides');
-  if (!troubled) learnStroke(state, event, analysis, judged);
-  state.latest = latestOf(state, context);
+  const context = contextOf(state, event, analysis, judged);
+  const { warnings, teaches } = findTroubles(context, event);
+  if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
+  state.latest = latestOf(state, judged);
   return { expectations: judged.expectations, warnings };
 }
 
-/** The side that is furthest above its normal on this stroke. */
-function latestOf(state: RoomState, context: FindingContext): RoomState['latest'] {
+/** The side that is furthest from its normal on this stroke. */
+function latestOf(state: RoomState, judged: JudgedStroke): RoomState['latest'] {
   let latest: RoomState['latest'] = null;
   for (const side of state.room.sides) {
-    const judged = context.residual(side, 'runningAmps');
-    if (judged === null) continue;
-    const percent = Math.round(100 * Math.expm1(judged.residual));
+    const running = judged.residual(side, 'runningAmps');
+    if (running === null) continue;
+    const percent = Math.round(100 * Math.expm1(running.residual));
     if (latest === null || latest.percent === null || Math.abs(percent) > Math.abs(latest.percent)) {
       latest = { side, percent };
     }
@@ -74,17 +67,26 @@ function latestOf(state: RoomState, context: FindingContext): RoomState['latest'
   return latest;
 }
 
+/** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
+const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
+  'rising-draw',
+  'uneven-sides',
+  'dropped-load',
+  'late-side',
+  'draw-rebound',
+]);
+
 /**
  * A service opens a new baseline that starts from the old one's shape, unless a trouble is open: then the old normal
  * stands, and the strokes after show whether the work helped.
  */
 function takeService(state: RoomState, event: ServiceEvent): Judgement {
-  const troubled = state.open.some((open) => open.kind === 'rising-draw' || open.kind === 'uneven-sides');
-  if (!troubled) {
+  if (!state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
       if (event.side === null || channel.side === event.side) relearn(channel);
     }
   }
   restLoad(state.load);
+  noteService(state.rebound, event.kind);
   return { expectations: [], warnings: [] };
 }

@@ -3,6 +3,7 @@ import {
   isNews,
   isReady,
   learn,
+  learnProfile,
   MOST_REFERENCE_STROKES,
   REFERENCE_C,
   REFERENCE_STROKES,
@@ -53,11 +54,12 @@ export function learnStroke(
   event: StrokeEvent,
   analysis: DoneAnalysis,
   judged: JudgedStroke,
+  doubtful: ReadonlySet<string>,
 ): void {
   const conditions = conditionsOf(event, analysis);
-  for (const side of Object.keys(analysis.sides)) {
+  for (const [side, { profile }] of Object.entries(analysis.sides)) {
     const channel = channelOf(state, side, analysis.direction);
-    if (channel === undefined) continue;
+    if (channel === undefined || doubtful.has(side)) continue;
     const running = judged.residual(side, 'runningAmps');
     if (isWanted(channel, conditions, running)) {
       const values = MEASURE_NAMES.map((measure) => {
@@ -65,12 +67,14 @@ export function learnStroke(
         return value === null ? null : toScale(measure, value);
       });
       learn(channel, conditions, event.atMs, values);
+      learnProfile(channel, profile);
       continue;
     }
     MEASURE_NAMES.forEach((measure, index) => {
       const residual = judged.residual(side, measure);
       if (residual !== null) follow(channel, index, residual);
     });
+    if (running?.beyond === false) learnProfile(channel, profile);
   }
 }
 

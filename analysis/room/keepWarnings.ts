@@ -2,13 +2,18 @@ import { cautionsFor } from '../advice/cautions.ts';
 import { checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
-import type { Warning } from '../warning.ts';
+import type { Warning, WarningKind } from '../warning.ts';
 import type { RoomState } from './state.ts';
 import { warningId } from './warningId.ts';
 
-/** One trouble is one warning while it lasts: of a kind, and for spikes of a side. */
+/** Kinds that can stand on each side by itself. */
+const BY_SIDE: ReadonlySet<WarningKind> = new Set(['stall-spike', 'sensor-doubt', 'dropped-load']);
+
+/** One trouble is one warning while it lasts: of a kind, and for some of a side or a direction. */
 function isSame(open: Warning, finding: Finding): boolean {
-  return open.kind === finding.kind && (finding.kind !== 'stall-spike' || open.side === finding.side);
+  if (open.kind !== finding.kind) return false;
+  if (finding.kind === 'short-travel') return open.direction === finding.direction;
+  return !BY_SIDE.has(finding.kind) || open.side === finding.side;
 }
 
 /** Opens, updates and clears the state's warnings by what a detector found; answers those that changed. */

@@ -1,5 +1,11 @@
 import { beginChannel, type Channel } from '../baseline/channel.ts';
+import { beginReboundMemory, type ReboundMemory } from '../findings/drawRebound.ts';
+import type { HeavyMemory } from '../findings/heavyRoom.ts';
+import { beginLagMemory, type LagMemory } from '../findings/lateSide.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
+import type { RecentFlags } from '../findings/recent.ts';
+import type { ScaleMemory } from '../findings/sensorScale.ts';
+import type { TravelMemory } from '../findings/shortTravel.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
@@ -17,6 +23,12 @@ export interface RoomState {
   unusableInARow: number;
   load: LoadMemory;
   spikes: SpikeMemory;
+  lag: LagMemory;
+  travel: TravelMemory;
+  rebound: ReboundMemory;
+  heavy: Record<string, HeavyMemory>;
+  scale: Record<string, ScaleMemory>;
+  recent: RecentFlags;
   open: Warning[];
   /** The latest stroke's share above its normal, by side and direction, for the headline. */
   latest: { readonly side: string; readonly percent: number | null } | null;
@@ -31,6 +43,12 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     unusableInARow: 0,
     load: beginLoadMemory(room.sides),
     spikes: beginSpikeMemory(),
+    lag: beginLagMemory(),
+    travel: { shortBy: 0, direction: null },
+    rebound: beginReboundMemory(),
+    heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [] }])),
+    scale: Object.fromEntries(room.sides.map((side) => [side, { running: [], inrush: [], endStop: [] }])),
+    recent: {},
     open: [],
     latest: null,
   };

@@ -4,6 +4,8 @@ import type { SideTrace } from '../trace.ts';
 /** Above this rate samples are averaged in blocks: nothing that a room does is faster. */
 const HIGHEST_USEFUL_RATE_HZ = 200;
 
+const CROWDED_PART = 0.2;
+
 /**
  * One side's current made ready for measuring: missed samples left out, driving current positive, at most 200
  * samples a second. `peakAmps` are the largest of each block, so that an inrush is not averaged away.
@@ -19,6 +21,8 @@ export interface SideSignal {
   readonly stepS: number;
   /** Share of the samples that were missed, 0 to 1. */
   readonly missedShare: number;
+  /** Samples whose step is a small part of the usual one: the clock stood still while the sensor went on. */
+  readonly crowded: number;
   /** The longest time without a sample, seconds. */
   readonly longestGapS: number;
 }
@@ -32,6 +36,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const steps = new Float64Array(timesS.length - 1);
   for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
   const rawStepS = median(steps);
+  const crowded = steps.reduce((count, step) => (step < CROWDED_PART * rawStepS ? count + 1 : count), 0);
   let longestGapS = 0;
   for (let i = 1; i < kept.length; i++)
     longestGapS = Math.max(longestGapS, timesS[kept[i]] - timesS[kept[i - 1]]);
@@ -60,6 +65,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     amps: outAmps,
     peakAmps: outPeaks,
     stepS: rawStepS * block,
+    crowded,
     missedShare: 1 - kept.length / amps.length,
     longestGapS,
   };

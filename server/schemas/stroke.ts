@@ -43,7 +43,11 @@ export const AnalysisDone = z.object({
 export const Analysis = z
   .discriminatedUnion('status', [
     AnalysisDone,
-    z.object({ status: z.literal('unusable'), reason: z.string() }),
+    z.object({
+      status: z.literal('unusable'),
+      reason: z.string(),
+      doubts: AnalysisDone.shape.doubts.optional(),
+    }),
   ])
   .meta({ id: 'Analysis' });
 

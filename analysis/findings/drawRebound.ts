@@ -1,0 +1,132 @@
+import { type Channel, isReady } from '../baseline/channel.ts';
+import { channelOf } from '../room/state.ts';
+import { mannKendall } from '../statistics/mannKendall.ts';
+import { median } from '../statistics/median.ts';
+import { theilSen } from '../statistics/theilSen.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+
+/** The running current around the latest service, natural logarithm over the reference of before it. */
+export interface ReboundMemory {
+  /** Intercept and slopes by channel, `side|direction`, as they were before any service. */
+  origin: Record<string, readonly number[]>;
+  /** Mean rise of the sides on the latest strokes before the service. */
+  before: number[];
+  /** The same since the service; null: there was none. */
+  after: number[] | null;
+  /** The service that it may be laid to. */
+  kind: string | null;
+}
+
+export function beginReboundMemory(): ReboundMemory {
+  return { origin: {}, before: [], after: null, kind: null };
+}
+
+const KEPT_BEFORE = 30;
+/** Strokes after a service, a year of them, in which a climb may be laid to it. */
+const KEPT_AFTER = 60;
+const FIRST_AFTER = 4;
+const LEAST_FALL = 0.06;
+const LEAST_CLIMB = 0.06;
+const LEAST_SLOPE = 0.003;
+const TIMES_FASTER = 1.5;
+const LEAST_STROKES = 8;
+const TREND_PROBABILITY = 0.001;
+
+/** A service ends one stretch and begins another. */
+export function noteService(memory: ReboundMemory, kind: string): void {
+  if (memory.after !== null && memory.after.length > 0) memory.before = memory.after.slice(-KEPT_BEFORE);
+  memory.after = [];
+  memory.kind = kind;
+}
+
+/** Takes a stroke into the memory; must come before the baseline learns from it. */
+export function noteStroke(context: FindingContext): void {
+  const memory = context.state.rebound;
+  const levels: number[] = [];
+  for (const side of context.state.room.sides) {
+    const channel = channelOf(context.state, side, context.direction);
+    const measured = context.analysis.sides[side];
+    if (channel === undefined || measured === undefined) continue;
+    const origin = originOf(memory, channel);
+    if (origin === null) continue;
+    const [volts, degrees] = context.conditions;
+    const expected = origin[0] + origin[1] * (volts ?? 0) + origin[2] * (degrees ?? 0);
+    levels.push(Math.log(measured.runningAmps) - expected);
+  }
+  if (levels.length === 0) return;
+  const level = levels.reduce((sum, value) => sum + value, 0) / levels.length;
+  const list = memory.after ?? memory.before;
+  if (memory.after !== null && list.length >= KEPT_AFTER) return;
+  list.push(level);
+  if (memory.after === null && list.length > KEPT_BEFORE) list.shift();
+}
+
+function originOf(memory: ReboundMemory, channel: Channel): readonly number[] | null {
+  const key = `${channel.side}|${channel.direction}`;
+  const fit = channel.fits[0];
+  if (memory.origin[key] === undefined && isReady(channel) && fit !== null)
+    memory.origin[key] = fit.coefficients;
+  return memory.origin[key] ?? null;
+}
+
+/**
+ * The current fell after a service and is climbing back faster than before it. Slopes by Theil and Sen, the climb by
+ * Mann and Kendall's test.
+ */
+export function drawRebound(context: FindingContext): FindingAnswer {
+  const { state } = context;
+  const { before, after, kind } = state.rebound;
+  const [open] = openOf(state, 'draw-rebound');
+  if (after === null || after.length < LEAST_STROKES || before.length < FIRST_AFTER) return NOTHING;
+  const low = median(after.slice(0, FIRST_AFTER));
+  const fall = median(before.slice(-FIRST_AFTER)) - low;
+  const climb = median(after.slice(-FIRST_AFTER)) - low;
+  if (open !== undefined && climb < LEAST_CLIMB / 2) return { present: [], gone: [open] };
+  const slope = slopeOf(after);
+  const earlier = Math.max(0, slopeOf(before));
+  const faster = slope > Math.max(LEAST_SLOPE, TIMES_FASTER * earlier);
+  const trend = mannKendall(after);
+  const rises = trend !== null && trend.s > 0 && trend.p < TREND_PROBABILITY;
+  if (open === undefined && !(fall > LEAST_FALL && climb > LEAST_CLIMB && faster && rises)) return NOTHING;
+  const percent = Math.round(100 * Math.expm1(climb));
+  return {
+    present: [
+      {
+        kind: 'draw-rebound',
+        side: state.room.sides.length === 1 ? state.room.sides[0] : null,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: climb > 0.2 ? 'service' : 'watch',
+        headline: `The running current fell after the room was ${kind === 'lubricated' || kind === 'cleaned' ? kind : 'worked on'}, and has climbed back by ${percent} % since, faster than before.`,
+        evidence: {
+          fellPercent: Math.round(-100 * Math.expm1(-fall)),
+          climbedPercent: percent,
+          percentPerStroke: Math.round(1000 * slope) / 10,
+          percentPerStrokeBefore: Math.round(1000 * earlier) / 10,
+        },
+      },
+    ],
+    gone: [],
+  };
+}
+
+/** How many strokes a climb after a service may take to show itself before it counts as a rise of its own. */
+const HELD_STROKES = 16;
+
+/** Whether the draw fell with the latest service and climbs again: then a rise is not yet one of its own. */
+export function mayRebound({ state }: FindingContext): boolean {
+  const { before, after } = state.rebound;
+  if (after === null || after.length > HELD_STROKES || before.length < FIRST_AFTER) return false;
+  return median(before.slice(-FIRST_AFTER)) - median(after.slice(0, FIRST_AFTER)) > LEAST_FALL;
+}
+
+function slopeOf(levels: readonly number[]): number {
+  if (levels.length < FIRST_AFTER) return 0;
+  return (
+    theilSen(
+      Float64Array.from(levels, (_, i) => i),
+      levels,
+    )?.slope ?? 0
+  );
+}

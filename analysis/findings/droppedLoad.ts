@@ -1,0 +1,94 @@
+import type { DoneAnalysis } from '../measures.ts';
+import { channelOf } from '../room/state.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { flag, isLasting, isOver } from './recent.ts';
+
+/** A bin whose current fell below this part of its normal lost its load. */
+const LOST_PART = 0.55;
+/** So many bins of 64 in a row, 8 % of the travel, are more than a light place. */
+const LEAST_BINS = 5;
+const WHOLE_PART = 0.75;
+const LEAST_STROKES = 3;
+const CLEAR_STROKES = 4;
+
+/** The stretch over which a side ran without load on this stroke, as parts of the travel. */
+export interface Dropped {
+  readonly side: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Sides of a room with several that ran with hardly any load for part or all of this stroke's travel. */
+export function droppedOn(context: FindingContext): Dropped[] {
+  const { state, analysis, direction } = context;
+  if (state.room.sides.length < 2) return [];
+  return state.room.sides.flatMap((side) => {
+    const normal = channelOf(state, side, direction)?.profile;
+    const stretch = normal === undefined ? null : longestLost(analysis, side, normal);
+    return stretch === null ? [] : [{ side, ...stretch }];
+  });
+}
+
+function longestLost(
+  analysis: DoneAnalysis,
+  side: string,
+  normal: readonly (number | null)[],
+): { from: number; to: number } | null {
+  const measured = analysis.sides[side];
+  if (measured === undefined) return null;
+  const ratios = measured.profile.map((amps, bin) => {
+    const usual = normal[bin] ?? null;
+    return amps === null || usual === null || usual <= 0 ? Number.NaN : amps / usual;
+  });
+  const smooth = rollingMedian(ratios, 1);
+  const bins = smooth.length;
+  let best: { first: number; last: number } | null = null;
+  let first = -1;
+  for (let bin = 0; bin <= bins; bin++) {
+    const lost = bin < bins && !(smooth[bin] >= LOST_PART) && !Number.isNaN(smooth[bin]);
+    if (lost && first < 0) first = bin;
+    if (!lost && first >= 0) {
+      if (best === null || bin - first > best.last - best.first + 1) best = { first, last: bin - 1 };
+      first = -1;
+    }
+  }
+  if (best === null || best.last - best.first + 1 < LEAST_BINS) return null;
+  return { from: best.first / bins, to: (best.last + 1) / bins };
+}
+
+/** One side runs with hardly any load for part or all of the travel: its gear or shoe does not drive. */
+export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
+  const { state, analysis } = context;
+  if (state.room.sides.length < 2) return NOTHING;
+  const present: Finding[] = [];
+  const gone: FindingAnswer['gone'][number][] = [];
+  for (const side of state.room.sides) {
+    if (analysis.sides[side] === undefined) continue;
+    const found = dropped.find((other) => other.side === side);
+    const flags = flag(state.recent, `dropped-load ${side}`, found !== undefined);
+    const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
+    if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
+    if (found === undefined || (open === undefined && !isLasting(flags, LEAST_STROKES, 4))) continue;
+    present.push(finding(found));
+  }
+  return { present, gone };
+}
+
+function finding({ side, from, to }: Dropped): Finding {
+  const whole = to - from >= WHOLE_PART;
+  const percent = (part: number) => Math.round(100 * part);
+  const where = whole
+    ? 'over the whole travel'
+    : `between ${percent(from)} % and ${percent(to)} % of the way out`;
+  return {
+    kind: 'dropped-load',
+    side,
+    direction: null,
+    position: whole ? null : (from + to) / 2,
+    pattern: null,
+    severity: whole ? 'stop' : 'service',
+    headline: `The ${side} side runs with hardly any load ${where}: it may not be driving the room there.`,
+    evidence: { from: Math.round(1000 * from) / 1000, to: Math.round(1000 * to) / 1000 },
+  };
+}

@@ -1,0 +1,93 @@
+import { REFERENCE_C } from '../baseline/channel.ts';
+import { PRIORS } from '../baseline/priors.ts';
+import { median } from '../statistics/median.ts';
+import type { Drive } from '../trace.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { nameSide } from './risingDraw.ts';
+
+/** Far above what a healthy side stays under. */
+const FAR_ABOVE = 1.3;
+const NO_MORE = 1.12;
+const STOP_ABOVE = 2;
+/** It is said within the first strokes or never: later a rise is `rising-draw`. */
+const FIRST_STROKES = 8;
+const FEWEST = 3;
+
+/**
+ * Running current that no side of such a drive should need, amperes, where the room's own rating is not known:
+ * common practice, no source. A motor that runs at nearly half of what it draws stalled is overloaded in any drive
+ * (best efficiency lies far below: maker's data sheets of permanent-magnet motors).
+ */
+const SHOULD_NEED: Readonly<Record<Drive, number>> = {
+  'in-wall': 14,
+  'through-frame': 34,
+  cable: 34,
+  other: 34,
+};
+const OVERLOADED_PART = 0.48;
+
+/**
+ * The running current is far above the rated one from the first strokes on. The median of a side's first strokes
+ * (three at least) is told against `ratedAmps`, the cold allowed for.
+ */
+export function heavyRoom(context: FindingContext): FindingAnswer {
+  const { state } = context;
+  const seen = state.usable.extend + state.usable.retract;
+  const [open] = openOf(state, 'heavy-room');
+  if (open === undefined && seen > FIRST_STROKES) return NOTHING;
+  remember(context);
+  const ratios = state.room.sides.map((side) => ratioOf(context, side));
+  const heavy = state.room.sides.filter(
+    (_, i) => (ratios[i] ?? 0) >= (open === undefined ? FAR_ABOVE : NO_MORE),
+  );
+  if (heavy.length === 0) return open === undefined ? NOTHING : { present: [], gone: [open] };
+  const worst = Math.max(...ratios.map((ratio) => ratio ?? 0));
+  const every = heavy.length === state.room.sides.length && heavy.length > 1;
+  const side = every ? null : heavy[0];
+  const amps = Math.round(10 * Math.max(...heavy.map((name) => median(state.heavy[name].amps)))) / 10;
+  const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
+  const limit = state.room.ratedAmps ?? SHOULD_NEED[state.room.drive];
+  const headline = `${who} draws ${amps} A; a healthy one of this room should stay under ${limit} A. It has been so from the first strokes on.`;
+  return {
+    present: [
+      {
+        kind: 'heavy-room',
+        side,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: worst >= STOP_ABOVE ? 'stop' : 'service',
+        headline: `${headline[0].toUpperCase()}${headline.slice(1)}`,
+        evidence: { runningAmps: amps, limitAmps: limit, timesLimit: Math.round(100 * worst) / 100 },
+      },
+    ],
+    gone: [],
+  };
+}
+
+/** Latest running currents and stall currents of a side, the cold taken off. */
+export interface HeavyMemory {
+  amps: number[];
+  stall: number[];
+}
+
+function remember({ state, analysis, event, doubtful }: FindingContext): void {
+  for (const [side, measured] of Object.entries(analysis.sides)) {
+    const memory = state.heavy[side];
+    if (memory === undefined || doubtful.has(side)) continue;
+    const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
+    memory.amps.push(measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder));
+    memory.stall.push(Math.max(measured.inrushAmps, measured.endStopAmps ?? 0));
+    for (const list of [memory.amps, memory.stall]) if (list.length > FIRST_STROKES) list.shift();
+  }
+}
+
+function ratioOf({ state }: FindingContext, side: string): number | null {
+  const { amps, stall } = state.heavy[side];
+  if (amps.length < FEWEST) return null;
+  const running = median(amps.slice(-5));
+  const { ratedAmps, drive } = state.room;
+  if (ratedAmps !== null) return running / ratedAmps;
+  const overload = (FAR_ABOVE * running) / (OVERLOADED_PART * Math.max(...stall));
+  return Math.max((FAR_ABOVE * running) / SHOULD_NEED[drive], overload);
+}

@@ -1,0 +1,72 @@
+import { median } from '../statistics/median.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { keepLatest, step } from './loadMemory.ts';
+
+/** The lag between the sides over the latest strokes, against its normal. */
+export interface LagMemory {
+  up: number;
+  upRun: number;
+  down: number;
+  downRun: number;
+  shifts: number[];
+}
+
+export function beginLagMemory(): LagMemory {
+  return { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [] };
+}
+
+/** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
+const LEAST_S = 0.3;
+const LEAST_PART = 0.02;
+const LEAST_RUN = 3;
+const CLEAR_STROKES = 4;
+const SERVICE_PART = 0.08;
+
+/** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
+export function lateSide(context: FindingContext): FindingAnswer {
+  const { state, analysis } = context;
+  const { sides } = state.room;
+  if (sides.length !== 2) return NOTHING;
+  const judged = context.residual(sides[0], 'lagS');
+  if (judged === null) return NOTHING;
+  const memory = state.lag;
+  const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
+  const least = Math.max(LEAST_S, LEAST_PART * durationS);
+  const k = Math.max(judged.noise, least) + judged.uncertainty;
+  const h = Math.max(3 * judged.noise, least);
+  [memory.up, memory.upRun] = step(memory.up, memory.upRun, judged.rise, k, h);
+  [memory.down, memory.downRun] = step(memory.down, memory.downRun, -judged.rise, k, h);
+  keepLatest(memory.shifts, judged.rise);
+  const [open] = openOf(state, 'late-side');
+  const shift = median(memory.shifts.slice(-LEAST_RUN));
+  if (open !== undefined && memory.shifts.length >= CLEAR_STROKES) {
+    if (Math.abs(median(memory.shifts.slice(-CLEAR_STROKES))) < Math.max(judged.deviation, 0.7 * least)) {
+      Object.assign(memory, beginLagMemory());
+      return { present: [], gone: [open] };
+    }
+  }
+  const raised =
+    (memory.up > h && memory.upRun >= LEAST_RUN) || (memory.down > h && memory.downRun >= LEAST_RUN);
+  if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
+  const side = shift > 0 ? sides[1] : sides[0];
+  const seconds = Math.round(10 * Math.abs(shift)) / 10;
+  return {
+    present: [
+      {
+        kind: 'late-side',
+        side,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: Math.abs(shift) > SERVICE_PART * durationS ? 'service' : 'watch',
+        headline: `The ${side} side reaches its end ${seconds} s later than is normal for this room.`,
+        evidence: {
+          laterS: seconds,
+          lagS: analysis.lagS,
+          sigmas: Math.round((10 * Math.abs(shift)) / judged.deviation) / 10,
+        },
+      },
+    ],
+    gone: [],
+  };
+}

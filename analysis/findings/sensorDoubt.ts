@@ -1,0 +1,65 @@
+import type { Doubt, StrokeAnalysis } from '../measures.ts';
+import type { RoomState } from '../room/state.ts';
+import { type Finding, type FindingAnswer, openOf } from './finding.ts';
+import { flag, isLasting, isOver } from './recent.ts';
+import { nameSide } from './risingDraw.ts';
+
+const CLEAR_STROKES = 4;
+/** Of the last four strokes of a side, so many must speak against its record. */
+const LEAST_STROKES = 2;
+/** A single clipped or noisy stroke happens; a scale must have changed for three. */
+const LEAST_SCALE_STROKES = 2;
+
+/**
+ * The record itself is not to be trusted. `scales`: the change of scale of each side by `scaleChange`, natural
+ * logarithm. Works from the doubts that measuring left, unusable strokes included; sides that were not recorded say
+ * nothing.
+ */
+export function sensorDoubt(
+  state: RoomState,
+  analysis: StrokeAnalysis,
+  scales: ReadonlyMap<string, number>,
+): FindingAnswer {
+  const present: Finding[] = [];
+  const gone: FindingAnswer['gone'][number][] = [];
+  const doubts = analysis.doubts ?? [];
+  const timed = doubts.find(({ doubt }) => doubt === 'clock');
+  for (const side of state.room.sides) {
+    const own = doubts.find((doubt) => doubt.side === side && doubt.doubt !== 'clock');
+    const scale = scales.get(side);
+    const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
+    if (!recorded) continue;
+    const spoken = own !== undefined || scale !== undefined;
+    const flags = flag(state.recent, `sensor-doubt ${side}`, spoken);
+    const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
+    if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
+    const needed = own === undefined ? LEAST_SCALE_STROKES : LEAST_STROKES;
+    if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
+    const percent = scale === undefined ? 0 : Math.round(100 * Math.expm1(scale));
+    const detail =
+      own?.detail ??
+      `Running, inrush and stall current all read ${Math.abs(percent)} % ${percent > 0 ? 'higher' : 'lower'} than they did.`;
+    present.push(finding(side, own?.doubt ?? 'scale', detail, state.room.sides));
+  }
+  const flags = flag(state.recent, 'sensor-doubt clock', timed !== undefined);
+  const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
+  if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
+  else if (timed !== undefined && (open !== undefined || isLasting(flags, LEAST_STROKES, 4))) {
+    present.push(finding(null, 'clock', timed.detail, state.room.sides));
+  }
+  return { present, gone };
+}
+
+function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {
+  const whose = side === null ? "The logger's clock" : `The record of ${nameSide(side, sides)}`;
+  return {
+    kind: 'sensor-doubt',
+    side: side === null && sides.length === 1 ? sides[0] : side,
+    direction: null,
+    position: null,
+    pattern: null,
+    severity: 'watch',
+    headline: `${whose} is not to be trusted: ${detail}`,
+    evidence: { doubt, detail },
+  };
+}

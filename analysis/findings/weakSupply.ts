@@ -1,0 +1,41 @@
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { flag, isLasting, isOver } from './recent.ts';
+
+/** The part of nominal below which the mean supply while running is weak (contract, section 6). */
+export const WEAK_PART = 7 / 8;
+const STOP_PART = 0.75;
+const CLEAR_STROKES = 3;
+
+/** Whether this stroke ran on a weak supply; false where the supply was not recorded. */
+export function isWeak({ state, analysis }: FindingContext): boolean {
+  return analysis.supplyVolts !== null && analysis.supplyVolts < WEAK_PART * state.room.nominalVolts;
+}
+
+/** The mean supply while running was too low in two strokes or more; other findings are held back meanwhile. */
+export function weakSupply(context: FindingContext): FindingAnswer {
+  const { state, analysis } = context;
+  const { supplyVolts } = analysis;
+  if (supplyVolts === null) return NOTHING;
+  const weak = isWeak(context);
+  const flags = flag(state.recent, 'weak-supply', weak);
+  const [open] = openOf(state, 'weak-supply');
+  if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
+  if (!weak || (open === undefined && !isLasting(flags, 2, 6))) return NOTHING;
+  const { nominalVolts } = state.room;
+  const volts = Math.round(10 * supplyVolts) / 10;
+  return {
+    present: [
+      {
+        kind: 'weak-supply',
+        side: null,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: supplyVolts < STOP_PART * nominalVolts ? 'service' : 'watch',
+        headline: `The supply held only ${volts} V while the room moved; a ${nominalVolts} V system should hold ${WEAK_PART * nominalVolts} V or more.`,
+        evidence: { meanVolts: Math.round(100 * supplyVolts) / 100, leastVolts: WEAK_PART * nominalVolts },
+      },
+    ],
+    gone: [],
+  };
+}

@@ -1,0 +1,69 @@
+import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
+import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
+import { type FindingAnswer, openOf } from '../findings/finding.ts';
+import { heavyRoom } from '../findings/heavyRoom.ts';
+import { lateSide } from '../findings/lateSide.ts';
+import { updateLoad } from '../findings/loadShift.ts';
+import { risingDraw } from '../findings/risingDraw.ts';
+import { sensorDoubt } from '../findings/sensorDoubt.ts';
+import { shortTravel } from '../findings/shortTravel.ts';
+import { stallSpike } from '../findings/stallSpike.ts';
+import { unevenSides } from '../findings/unevenSides.ts';
+import { isWeak, weakSupply } from '../findings/weakSupply.ts';
+import type { StrokeEvent } from '../history.ts';
+import type { Warning, WarningKind } from '../warning.ts';
+import type { StrokeContext } from './context.ts';
+import { keepWarnings } from './keepWarnings.ts';
+
+/** While one of these is open the strokes are not normal, and teach no baseline. */
+const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([
+  'rising-draw',
+  'uneven-sides',
+  'dropped-load',
+  'late-side',
+  'short-travel',
+  'draw-rebound',
+]);
+
+/**
+ * Asks the detectors in the order in which causes explain each other, so that one cause is one warning: a record that
+ * is not to be trusted explains everything in it, a weak supply explains slow strokes, a side that dropped its load
+ * explains the other's extra load, a draw that climbs back after a service explains its rise.
+ */
+export function findTroubles(
+  context: StrokeContext,
+  event: StrokeEvent,
+): { warnings: Warning[]; teaches: boolean } {
+  const { state } = context;
+  const warnings: Warning[] = [];
+  const keep = (answer: FindingAnswer) => warnings.push(...keepWarnings(state, event, answer));
+  keep(sensorDoubt(state, context.analysis, context.scales));
+  const weak = isWeak(context);
+  keep(weakSupply(context));
+  const dropped = weak ? [] : droppedOn(context);
+  if (!weak) {
+    keep(heavyRoom(context));
+    keep(droppedLoad(context, dropped));
+    if (dropped.length === 0) lookAtLoad(context, keep);
+    if (dropped.length === 0 && openOf(state, 'rising-draw').length === 0) keep(lateSide(context));
+    keep(shortTravel(context));
+    keep(stallSpike(context));
+  }
+  const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
+  return { warnings, teaches: !troubled && !weak && dropped.length === 0 };
+}
+
+function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
+  const { state } = context;
+  if (context.doubtful.size === 0) noteStroke(context);
+  const load = updateLoad(context);
+  if (load === null) return;
+  keep(drawRebound(context));
+  const rebound = openOf(state, 'draw-rebound').length > 0;
+  if (rebound) {
+    keep({ present: [], gone: openOf(state, 'rising-draw') });
+    return;
+  }
+  if (openOf(state, 'rising-draw').length > 0 || !mayRebound(context)) keep(risingDraw(context, load));
+  keep(unevenSides(context, load));
+}

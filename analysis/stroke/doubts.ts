@@ -1,0 +1,68 @@
+import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
+import type { RestLevel } from './restLevel.ts';
+import type { SideSignal } from './sideSignal.ts';
+
+export type FoundDoubt = DoneAnalysis['doubts'][number];
+
+/** A clamp whose rest reads further from zero than this, and than this part of the running current, lost its zero. */
+const OFFSET_AMPS = 0.9;
+const OFFSET_PART = 0.15;
+/** Noise above this, and above this part of the running current, hides what the room does. */
+const NOISE_AMPS = 0.7;
+const NOISE_PART = 0.2;
+/** More missed samples, or a longer stretch without any, than a careful logger loses. */
+const MISSED_SHARE = 0.15;
+const GAP_S = 1;
+const GAP_PART = 0.08;
+/** So many samples at almost one time are no jitter. */
+const CROWDED_SAMPLES = 8;
+/** A record that never reads above this multiple of its running current though a motor started was cut off. */
+const CLIPPED_PART = 1.6;
+
+/** What makes one side's record hard to trust, though it could be measured. */
+export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeasures): FoundDoubt[] {
+  const found: FoundDoubt[] = [];
+  const say = (doubt: Doubt, detail: string) => found.push({ side: signal.side, doubt, detail });
+  const { runningAmps } = measured;
+  const offset = rest.offsetAmps ?? 0;
+  if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
+    say('offset', `At rest the sensor reads ${offset.toFixed(1)} A instead of nothing.`);
+  }
+  if (rest.noiseAmps > Math.max(NOISE_AMPS, NOISE_PART * runningAmps)) {
+    say('noise', `The sensor's own noise is ${rest.noiseAmps.toFixed(1)} A.`);
+  }
+  const spanS = measured.phases.endS - measured.phases.startS;
+  if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');
+  if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {
+    const percent = Math.round(100 * signal.missedShare);
+    say(
+      'gaps',
+      `${percent} % of the samples are missing, ${signal.longestGapS.toFixed(1)} s of them in a row.`,
+    );
+  }
+  if (isClipped(signal, measured, offset)) say('clipped', 'The highest readings are all the same: cut off.');
+  return found;
+}
+
+/**
+ * Whether the highest readings are one and the same value: while starting and at the stop alike, or so low that no
+ * motor's start fits below it.
+ */
+function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
+  const { startS, inrushEndS, endS } = measured.phases;
+  const { timesS, peakAmps } = signal;
+  let highest = -Infinity;
+  for (const value of peakAmps) if (value > highest) highest = value;
+  const same = highest - 1e-6 * Math.abs(highest) - 1e-9;
+  let starting = 0;
+  let stopping = 0;
+  let all = 0;
+  for (let i = 0; i < peakAmps.length; i++) {
+    if (peakAmps[i] < same) continue;
+    all++;
+    if (timesS[i] >= startS - 0.3 && timesS[i] <= Math.max(inrushEndS, startS + 0.6)) starting++;
+    if (timesS[i] >= endS - 1.5) stopping++;
+  }
+  if (highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5) return true;
+  return all >= 6 && starting >= 2 && stopping >= 3;
+}
