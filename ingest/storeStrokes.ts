@@ -1,4 +1,4 @@
-import type { Pool } from 'pg';
+import type { Pool, PoolClient } from 'pg';
 import { STORE_STATEMENT } from './storeStatement.ts';
 import type { IncomingStroke } from './stroke.ts';
 import { strokeId } from './strokeId.ts';
@@ -68,10 +68,13 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
 }
 
 /**
- * Stores strokes of any senders in one statement; when it answers, they are committed. Outcomes come in the order
- * given. A stroke sent before is a `duplicate` with its first id, whatever has become of its room's sides since.
+ * Stores strokes of any senders in one statement; when it answers, they are committed (through a client that is in a
+ * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its first id, whatever has become of its room's sides since.
  */
-export async function storeStrokes(pool: Pool, strokes: readonly StrokeToStore[]): Promise<StoreOutcome[]> {
+export async function storeStrokes(
+  pool: Pool | PoolClient,
+  strokes: readonly StrokeToStore[],
+): Promise<StoreOutcome[]> {
   const outcomes = new Array<StoreOutcome>(strokes.length);
   let left = strokes.map((_, n) => n);
   for (let tries = 1; left.length > 0; tries++) {
@@ -95,7 +98,7 @@ interface StoredRow {
 
 /** Answers those of `numbers` that must be tried again. */
 async function storeOnce(
-  pool: Pool,
+  pool: Pool | PoolClient,
   strokes: readonly StrokeToStore[],
   numbers: readonly number[],
   outcomes: StoreOutcome[],
@@ -123,7 +126,7 @@ async function storeOnce(
 
 /** Finds the earlier strokes of the same keys; the rest is refused, or must be tried again. */
 async function settle(
-  pool: Pool,
+  pool: Pool | PoolClient,
   strokes: readonly StrokeToStore[],
   unsettled: readonly StoredRow[],
   outcomes: StoreOutcome[],

@@ -10,6 +10,8 @@ import { openDatabase } from './database/openDatabase.ts';
 import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
 import { startTidying } from './database/tidy.ts';
+import { fillDemo } from './demo/fill.ts';
+import { describeSignIn } from './demo/fillSignIn.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */
@@ -64,6 +66,7 @@ async function start(
   await welcome(app, configuration);
   const url = await listen(app, configuration);
   if (app.setUpToken !== null) console.log(`Make the first account at ${url}/set-up#${app.setUpToken}`);
+  if (configuration.demo) console.log(await describeSignIn(app.db, url));
   console.log(`ready ${url}`);
 }
 
@@ -78,11 +81,16 @@ async function findDatabase(
   return postgres.url;
 }
 
-/** Makes the first account of an empty database where one is named; while there is nobody, opens the set-up link. */
-async function welcome(app: App, { admin }: Configuration): Promise<void> {
+/**
+ * Fills an empty database with the demo, or makes its first account where one is named; while there is nobody, opens
+ * the set-up link.
+ */
+async function welcome(app: App, { admin, demo }: Configuration): Promise<void> {
+  const person = admin && { ...admin, name: admin.email.replace(/@.*/, '') };
   if (await hasAccounts(app.db)) return;
-  if (admin === null) app.setUpToken = newSetUpToken();
-  else await createFirstAccount(app.db, { ...admin, name: admin.email.replace(/@.*/, '') });
+  if (demo) await fillDemo(app, new Date(), person);
+  else if (person === null) app.setUpToken = newSetUpToken();
+  else await createFirstAccount(app.db, person);
 }
 
 async function listen(app: App, { port, host }: Configuration): Promise<string> {

@@ -1,5 +1,5 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
-import { type Kysely, sql } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { notFound } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
@@ -20,15 +20,23 @@ export function isSetUpToken(expected: string | null, sent: string): boolean {
   return timingSafeEqual(digest(expected), digest(sent));
 }
 
+/** Makes what an empty installation begins with, in one transaction; null where there is an account already. */
+export function beginInstallation<Made>(
+  db: Kysely<Tables>,
+  make: (trx: Transaction<Tables>) => Promise<Made>,
+): Promise<Made | null> {
+  return db.transaction().execute(async (trx) => {
+    await sql`select pg_advisory_xact_lock(${FIRST_ACCOUNT_LOCK})`.execute(trx);
+    return (await hasAccounts(trx)) ? null : make(trx);
+  });
+}
+
 /** Makes the first account of an empty installation; null where there is one already. */
 export function createFirstAccount(
   db: Kysely<Tables>,
   wanted: { email: string; password: string; name: string },
 ): Promise<Person | null> {
-  return db.transaction().execute(async (trx) => {
-    await sql`select pg_advisory_xact_lock(${FIRST_ACCOUNT_LOCK})`.execute(trx);
-    return (await hasAccounts(trx)) ? null : createAccount(trx, wanted);
-  });
+  return beginInstallation(db, (trx) => createAccount(trx, wanted));
 }
 
 /** The same by the set-up link: once, and only while there is nobody. */

@@ -2,6 +2,7 @@ import type { RoomBody } from '../schemas/room.ts';
 import type { ServiceBody } from '../schemas/service.ts';
 import { roomOfModel } from './demoModels.ts';
 import type { DemoRoom, DemoScenario, DemoStroke } from './demoScenario.ts';
+import { DEMO_SIGN_IN } from './demoSignIn.ts';
 import { COACH_STORIES, type RoomStory } from './demoStories.ts';
 import type { HealthyVariant, HistoryPlan } from './simulator/plan.ts';
 import type { SimulatedRoom } from './simulator/room.ts';
@@ -65,13 +66,7 @@ function tellRoom(story: RoomStory, place: number, keyPrefix: string, nowMs: num
 export function demoScenario(now: Date): DemoScenario {
   let place = 0;
   return {
-    accountName: 'Marlpit Cross Coaches',
-    password: 'rooms-in-before-rain',
-    people: [
-      { email: 'ottoline.brandreth@example.com', name: 'Ottoline Brandreth', role: 'dealer' },
-      { email: 'jem.tolliver@example.com', name: 'Jem Tolliver', role: 'technician' },
-      { email: 'perpetua.lund@example.com', name: 'Perpetua Lund', role: 'owner' },
-    ],
+    ...DEMO_SIGN_IN,
     coaches: COACH_STORIES.map(({ name, model, year, notes, logger, rooms }) => ({
       coach: { name, model, year, notes },
       logger: { name: logger, sensor: 'clamp' },

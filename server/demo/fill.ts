@@ -1,0 +1,87 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { PoolClient } from 'pg';
+import { decodeStroke } from '../../ingest/json/stroke.ts';
+import { prepareStroke, type Sender, storeStrokes } from '../../ingest/storeStrokes.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { addPerson, type NewPerson } from '../access/addPerson.ts';
+import type { PersonCaller } from '../access/caller.ts';
+import { createAccount } from '../access/createAccount.ts';
+import { beginInstallation } from '../access/setUp.ts';
+import type { Database } from '../database/openDatabase.ts';
+import { createCoach } from '../things/coaches.ts';
+import { createLogger } from '../things/loggers.ts';
+import { createRoom } from '../things/rooms.ts';
+import { createService } from '../things/services.ts';
+import type { DemoCoach, DemoRoom, DemoScenario } from './demoScenario.ts';
+import { onOneConnection } from './fillOneGo.ts';
+import { demoScenario } from './scenario.ts';
+
+/**
+ * Fills an empty installation with the demo scenario, through the very functions that requests go through, all or
+ * nothing: a start that is broken off leaves it empty. Answers whether it did; with an account in it nothing is done.
+ * `admin`, where one is configured, becomes one more dealer of the demo's account.
+ */
+export async function fillDemo(
+  { pool }: Pick<Database, 'pool'>,
+  now: Date,
+  admin: Omit<NewPerson, 'role'> | null,
+): Promise<boolean> {
+  const filled = await onOneConnection(pool, (db, client) =>
+    beginInstallation(db, async (trx) => {
+      const scenario = demoScenario(now);
+      const { accountId, technician } = await addPeople(trx, scenario, admin);
+      for (const coach of scenario.coaches) await addCoach(trx, client, accountId, technician, coach);
+      return true;
+    }),
+  );
+  return filled === true;
+}
+
+/** Answers the account and who recorded the services. */
+async function addPeople(
+  db: Kysely<Tables>,
+  { accountName, password, people }: DemoScenario,
+  admin: Omit<NewPerson, 'role'> | null,
+): Promise<{ accountId: string; technician: PersonCaller }> {
+  const [first, ...others] = people.map((person) => ({ ...person, password }));
+  const { accountId, id: firstId } = await createAccount(db, { ...first, accountName });
+  let technician: PersonCaller = { kind: 'person', accountId, personId: firstId, role: first.role };
+  for (const other of others) {
+    const { id: personId, role } = await addPerson(db, accountId, other);
+    if (role === 'technician') technician = { ...technician, personId, role };
+  }
+  if (admin !== null) await addPerson(db, accountId, { ...admin, role: 'dealer' });
+  return { accountId, technician };
+}
+
+async function addCoach(
+  trx: Transaction<Tables>,
+  client: PoolClient,
+  accountId: string,
+  technician: PersonCaller,
+  { coach, logger, rooms }: DemoCoach,
+): Promise<void> {
+  const { id: coachId } = await createCoach(trx, accountId, coach);
+  const { id: loggerId } = await createLogger(trx, accountId, coachId, logger);
+  const sender: Sender = { accountId, senderId: loggerId, loggerId, coachId };
+  for (const room of rooms) {
+    const { id: roomId } = await createRoom(trx, accountId, coachId, room.room);
+    await sendStrokes(client, sender, roomId, room);
+    for (const service of room.services) await createService(trx, technician, roomId, service);
+  }
+}
+
+/** Through the decoder, as if the logger had sent them. */
+async function sendStrokes(
+  client: PoolClient,
+  sender: Sender,
+  roomId: string,
+  { strokes }: DemoRoom,
+): Promise<void> {
+  const outcomes = await storeStrokes(
+    client,
+    strokes.map((stroke) => prepareStroke(sender, decodeStroke({ ...stroke, roomId }, ''))),
+  );
+  const refused = outcomes.findIndex(({ outcome }) => outcome !== 'stored');
+  if (refused >= 0) throw new Error(`The demo's stroke ${strokes[refused].key} was not stored.`);
+}

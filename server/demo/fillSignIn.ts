@@ -1,0 +1,24 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { DEMO_SIGN_IN } from './demoSignIn.ts';
+
+/** How to sign in to the demo at an address; where its people are not in this installation, that it was not filled. */
+export async function describeSignIn(db: Kysely<Tables>, url: string): Promise<string> {
+  const { accountName, people, password } = DEMO_SIGN_IN;
+  const known = await db
+    .selectFrom('directory')
+    .select('email')
+    .where(
+      'email',
+      'in',
+      people.map(({ email }) => email),
+    )
+    .execute();
+  if (known.length === 0) return 'The demo was left out: there is an account in this database already.';
+  const width = Math.max(...people.map(({ email }) => email.length));
+  return [
+    `The demo: ${accountName}. Open ${url} and sign in as one of`,
+    ...people.map(({ email, role, name }) => `  ${email.padEnd(width)}  ${name}, ${role}`),
+    `with the password  ${password}`,
+  ].join('\n');
+}
