@@ -24,12 +24,24 @@ declare module 'fastify' {
   }
 }
 
-/** Refuses a compressed body where it is not taken, and an unknown compression anywhere (RFC 9110, section 8.4). */
-export async function refuseCompressedBody(request: FastifyRequest): Promise<void> {
+/** `x-gzip` is the same, and case does not matter (RFC 9110, sections 8.4.1 and 8.4.1.3). */
+function encodingOf(request: FastifyRequest): string | undefined {
   const encoding = request.headers['content-encoding']?.trim().toLowerCase();
+  return encoding === 'x-gzip' ? 'gzip' : encoding;
+}
+
+/**
+ * Refuses a compressed body where it is not taken, and an unknown compression anywhere. What is taken is put down in
+ * the one spelling that the decompression knows.
+ */
+export async function refuseCompressedBody(request: FastifyRequest): Promise<void> {
+  const encoding = encodingOf(request);
   if (encoding === undefined || encoding === 'identity') return;
   const taken = request.routeOptions.config.compressedBody === true;
-  if (taken && encoding === 'gzip') return;
+  if (taken && encoding === 'gzip') {
+    request.headers['content-encoding'] = encoding;
+    return;
+  }
   throw new ProblemError('unsupported-media-type', `Content-Encoding ${encoding} is not taken here.`, {
     headers: { 'accept-encoding': taken ? 'gzip, identity' : 'identity' },
   });

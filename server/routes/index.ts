@@ -1,8 +1,8 @@
-import { analysisIsThere } from '../analysisIsThere.ts';
 import type { App } from '../appTypes.ts';
 import { coachRoutes } from './coaches.ts';
 import { loggerRoutes } from './loggers.ts';
 import { openApiRoutes } from './openapi.ts';
+import { resultRoutes } from './results.ts';
 import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
 import { sessionRoutes } from './session.ts';
@@ -10,6 +10,10 @@ import { setUpRoutes } from './setUp.ts';
 
 /** Every route of the API, by thing. */
 export async function apiRoutes(app: App): Promise<void> {
+  // What one caller may see must not be kept for another by anything in between.
+  app.addHook('onRequest', async (_request, reply) => {
+    reply.header('cache-control', 'no-store');
+  });
   await app.register(openApiRoutes);
   await app.register(sessionRoutes);
   await app.register(setUpRoutes);
@@ -17,5 +21,5 @@ export async function apiRoutes(app: App): Promise<void> {
   await app.register(roomRoutes);
   await app.register(loggerRoutes);
   await app.register(serviceRoutes);
-  if (analysisIsThere) await app.register((await import('./results.ts')).resultRoutes);
+  await app.register(resultRoutes);
 }

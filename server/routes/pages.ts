@@ -17,7 +17,6 @@ export async function pageRoutes(app: App): Promise<void> {
   await app.register(fastifyStatic, {
     root: PAGES,
     wildcard: true,
-    index: false,
     redirect: false,
     setHeaders: (reply, path) => {
       const kept = path.includes('/dist/assets/') ? `public, max-age=${YEAR_S}, immutable` : 'no-cache';

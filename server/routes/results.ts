@@ -1,5 +1,5 @@
-import { comparisonIsThere } from '../analysisIsThere.ts';
 import type { App } from '../appTypes.ts';
+import { comparisonRoutes } from './comparison.ts';
 import { measureRoutes } from './measures.ts';
 import { overviewRoutes } from './overview.ts';
 import { statusRoutes } from './status.ts';
@@ -16,6 +16,6 @@ export async function resultRoutes(app: App): Promise<void> {
   await app.register(trendRoutes);
   await app.register(statusRoutes);
   await app.register(warningRoutes);
-  if (comparisonIsThere) await app.register((await import('./comparison.ts')).comparisonRoutes);
+  await app.register(comparisonRoutes);
   await app.register(overviewRoutes);
 }

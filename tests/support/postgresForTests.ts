@@ -1,7 +1,7 @@
-import { runMigrations } from 'graphile-worker';
 import type { TestProject } from 'vitest/node';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
+import { prepareQueue } from '../../server/work/queue.ts';
 import { createDatabase } from './databases.ts';
 import { startTestPostgres } from './testPostgres.ts';
 
@@ -20,7 +20,7 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   const template = await createDatabase(postgres.url);
   const { pool, db } = openDatabase(template.url, 2);
   await migrate(db);
-  await runMigrations({ pgPool: pool });
+  await prepareQueue(pool);
   await db.destroy();
   project.provide('postgresUrl', postgres.url);
   project.provide('postgresTemplate', new URL(template.url).pathname.slice(1));

@@ -3,13 +3,13 @@ import type { Kysely } from 'kysely';
 import type pg from 'pg';
 import { inject } from 'vitest';
 import type { Tables } from '../../migrations/tables.ts';
+import { addPerson } from '../../server/access/addPerson.ts';
 import { createAccount } from '../../server/access/createAccount.ts';
-import { hashPassword } from '../../server/access/passwords.ts';
-import { analysisIsThere } from '../../server/analysisIsThere.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
+import { startWorker } from '../../server/work/queue.ts';
 import { createDatabase } from './databases.ts';
 import { type Answer, type RequestOptions, sendRequest } from './request.ts';
 
@@ -54,10 +54,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
   const { pool, db } = openDatabase(database.url);
   const app = await buildApp({ pool, db }, { setUpToken: options.setUpToken ?? null });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
-  const worker =
-    options.worker === false || !analysisIsThere
-      ? null
-      : await (await import('../../server/work/queue.ts')).startWorker({ pool, db, log: app.log });
+  const worker = options.worker === false ? null : await startWorker({ pool, db, log: app.log });
   const url = await app.listen({ port: 0, host: '127.0.0.1' });
 
   const request: TestService['request'] = (method, path, sent) => sendRequest(url, method, path, sent);
@@ -88,7 +85,11 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     },
     newMember: async (of, role) => {
       const password = `secret ${randomUUID()}`;
-      return signedIn(await addMember(db, of.person.accountId, role, password), password);
+      const email = `${randomUUID()}@example.com`;
+      return signedIn(
+        await addPerson(db, of.person.accountId, { name: role, email, password, role }),
+        password,
+      );
     },
     stop: async () => {
       await worker?.stop();
@@ -97,23 +98,4 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
       await database.drop();
     },
   };
-}
-
-async function addMember(
-  db: Kysely<Tables>,
-  accountId: string,
-  role: Role,
-  password: string,
-): Promise<Person> {
-  const person = { id: randomUUID(), accountId, email: `${randomUUID()}@example.com`, name: role, role };
-  const key = { account_id: accountId, email: person.email };
-  await db
-    .insertInto('people')
-    .values({ ...key, id: person.id, name: role, role, password_hash: await hashPassword(password) })
-    .execute();
-  await db
-    .insertInto('directory')
-    .values({ ...key, person_id: person.id })
-    .execute();
-  return person;
 }

@@ -1,0 +1,144 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { PROBLEMS } from '../../server/problems.ts';
+import { startService, type TestService } from '../support/service.ts';
+
+interface Operation {
+  readonly summary?: string;
+  readonly security?: readonly object[];
+  readonly parameters?: readonly { name: string; in: string; required?: boolean; schema: object }[];
+  readonly requestBody?: { content: Record<string, { schema: object }> };
+  readonly responses: Record<string, { description: string; content?: Record<string, { schema: object }> }>;
+}
+interface Description {
+  readonly openapi: string;
+  readonly info: { title: string; version: string };
+  readonly paths: Record<string, Record<string, Operation>>;
+  readonly components: { schemas: Record<string, object>; securitySchemes: Record<string, object> };
+}
+
+let service: TestService;
+let described: Description;
+let operations: { name: string; path: string; method: string; operation: Operation }[];
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  described = (await service.request('GET', '/api/openapi.json')).body;
+  operations = Object.entries(described.paths).flatMap(([path, item]) =>
+    Object.entries(item).map(([method, operation]) => ({
+      name: `${method.toUpperCase()} ${path}`,
+      path,
+      method,
+      operation,
+    })),
+  );
+});
+afterAll(() => service?.stop());
+
+/** Every object within a document, itself included. */
+function* objectsIn(document: unknown): Generator<Record<string, unknown>> {
+  if (typeof document !== 'object' || document === null) return;
+  // An object that is not null has string keys; what they hold is looked at one by one.
+  yield document as Record<string, unknown>;
+  for (const inner of Object.values(document)) yield* objectsIn(inner);
+}
+
+describe('the OpenAPI document', () => {
+  test('is version 3.1 and open to everybody', async () => {
+    const answer = await service.request('GET', '/api/openapi.json');
+    expect([answer.status, answer.headers.get('content-type')]).toEqual([
+      200,
+      'application/json; charset=utf-8',
+    ]);
+    expect(described.openapi).toMatch(/^3\.1\./);
+    expect(described.info).toMatchObject({ title: 'Slideload', version: expect.any(String) });
+  });
+
+  test('describes every route of the things it is about', () => {
+    const names = operations.map(({ name }) => name);
+    for (const thing of ['coaches', 'rooms', 'loggers', 'services'])
+      for (const method of ['GET', 'PATCH', 'DELETE'])
+        expect(names).toContain(`${method} /api/v1/${thing}/{id}`);
+    for (const list of [
+      '/api/v1/coaches',
+      '/api/v1/coaches/{coachId}/rooms',
+      '/api/v1/coaches/{coachId}/loggers',
+      '/api/v1/rooms/{roomId}/services',
+    ])
+      for (const method of ['GET', 'POST']) expect(names).toContain(`${method} ${list}`);
+    for (const method of ['GET', 'POST', 'DELETE']) expect(names).toContain(`${method} /api/v1/session`);
+  });
+
+  test('has no reference that leads nowhere', () => {
+    const references = [...objectsIn(described)].flatMap((each) =>
+      typeof each.$ref === 'string' ? [each.$ref] : [],
+    );
+    expect(references.length).toBeGreaterThan(20);
+    for (const reference of new Set(references)) {
+      expect(reference).toMatch(/^#\/components\/schemas\//);
+      expect(described.components.schemas).toHaveProperty(reference.replace('#/components/schemas/', ''));
+    }
+  });
+
+  test('is in the terms of 3.1: no nullable, no exclusiveMinimum that is a flag', () => {
+    for (const each of objectsIn(described)) {
+      expect(each).not.toHaveProperty('nullable');
+      expect(typeof each.exclusiveMinimum).not.toBe('boolean');
+    }
+  });
+
+  test('says of every operation who may, what it takes and what it answers', () => {
+    const schemes = Object.keys(described.components.securitySchemes);
+    for (const { name, path, operation } of operations) {
+      const placeholders = [...path.matchAll(/\{(\w+)\}/g)].map(([, placeholder]) => placeholder);
+      const parameters = operation.parameters?.filter((each) => each.in === 'path') ?? [];
+      expect(
+        parameters.map((each) => each.name),
+        name,
+      ).toEqual(placeholders);
+      expect(
+        parameters.every((each) => each.required),
+        name,
+      ).toBe(true);
+      for (const way of operation.security ?? [])
+        for (const scheme of Object.keys(way)) expect(schemes).toContain(scheme);
+      const answers = Object.entries(operation.responses);
+      expect(
+        answers.some(([status]) => status.startsWith('2')),
+        name,
+      ).toBe(true);
+      for (const [status, answer] of answers) {
+        expect(status, name).toMatch(/^[1-5]\d\d$/);
+        expect(answer.description, `${name} ${status}`).toMatch(/\S/);
+      }
+    }
+  });
+
+  test('answers problems as problems: 401 wherever one must sign in, 422 wherever a body is taken', () => {
+    for (const { name, operation } of operations) {
+      const open = operation.security?.length === 0;
+      if (!open) expect(operation.responses, name).toHaveProperty('401');
+      if (operation.requestBody !== undefined) expect(operation.responses, name).toHaveProperty('422');
+      for (const [status, answer] of Object.entries(operation.responses))
+        if (status >= '400')
+          expect(answer.content, `${name} ${status}`).toEqual({
+            'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } },
+          });
+    }
+  });
+
+  test('names every problem there is, save those of no operation, and no other', () => {
+    const named = new Set(
+      [...JSON.stringify(described).matchAll(/\/problems\/([a-z-]+)/g)].map(([, name]) => name),
+    );
+    const ofNoOperation = ['method-not-allowed', 'address-too-long'];
+    expect([...named, ...ofNoOperation].sort()).toEqual(Object.keys(PROBLEMS).sort());
+  });
+});
+
+test('the type of a problem leads to what it means', async () => {
+  for (const [name, { status, title }] of Object.entries(PROBLEMS)) {
+    const page = await service.request('GET', `/problems/${name}`);
+    expect([page.status, page.text]).toEqual([200, `${status}: ${title}.\n`]);
+  }
+  expect((await service.request('GET', '/problems/unheard-of')).status).toBe(404);
+});

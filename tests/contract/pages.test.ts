@@ -1,0 +1,67 @@
+import { existsSync } from 'node:fs';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startService, type TestService } from '../support/service.ts';
+
+const built = existsSync(new URL('../../dashboards/dist/index.html', import.meta.url));
+let service: TestService;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+});
+afterAll(() => service?.stop());
+
+function read(path: string, headers: Record<string, string> = {}): Promise<Response> {
+  return fetch(service.url + path, { headers });
+}
+
+describe('every answer', () => {
+  test.each(['/', '/api/v1/coaches', '/api/openapi.json', '/healthz'])(
+    '%s tells browsers to be strict',
+    async (path) => {
+      const { headers } = await read(path);
+      expect(headers.get('content-security-policy')).toBe(
+        "default-src 'self';base-uri 'none';object-src 'none';frame-ancestors 'none';form-action 'self'",
+      );
+      expect(headers.get('x-content-type-options')).toBe('nosniff');
+      expect(headers.get('x-frame-options')).toBe('DENY');
+      expect(headers.get('referrer-policy')).toBe('no-referrer');
+      expect(headers.get('x-powered-by')).toBeNull();
+      expect(headers.get('access-control-allow-origin')).toBeNull();
+    },
+  );
+
+  test('of the API is kept by nobody on the way', async () => {
+    for (const path of ['/api/v1/coaches', '/api/v1/nothing'])
+      expect((await read(path)).headers.get('cache-control')).toBe('no-store');
+  });
+
+  test('is compressed for those who take it', async () => {
+    const compressed = await read('/api/openapi.json', { 'accept-encoding': 'gzip' });
+    expect(compressed.headers.get('content-encoding')).toBe('gzip');
+    expect(await compressed.json()).toHaveProperty('openapi');
+  });
+});
+
+describe.runIf(built)('the pages', () => {
+  test.each(['/', '/coaches/any', '/rooms/any/strokes', '/set-up'])(
+    'answer %s, which they find out about',
+    async (path) => {
+      const page = await read(path);
+      expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
+      expect(page.headers.get('cache-control')).toBe('no-cache');
+      expect(await page.text()).toContain('<script');
+    },
+  );
+
+  test('keep what carries its content in its name, and ask again for the rest', async () => {
+    const script = /\/assets\/[^"]+\.js/.exec(await (await read('/')).text())?.[0] ?? '';
+    const kept = await read(script);
+    expect(kept.headers.get('cache-control')).toBe('public, max-age=31536000, immutable');
+    expect(kept.headers.get('content-type')).toMatch(/javascript/);
+    expect((await read('/assets/missing.js')).status).toBe(404);
+  });
+});
+
+test.runIf(!built)('the pages say how to build them', async () => {
+  expect(await (await read('/')).text()).toContain('npm run prepare');
+});
