@@ -48,6 +48,8 @@ export interface Channel {
   learntAtMs: number;
   /** The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. */
   profile: (number | null)[];
+  /** Since the latest light service: how far each stroke lay from the reference, by measure; null: none is awaited. */
+  settling: (number | null)[][] | null;
   /** Reference strokes needed before it is used. */
   needed: number;
 }
@@ -67,6 +69,7 @@ export function beginChannel(side: string, direction: Direction): Channel {
     recent: MEASURE_NAMES.map(() => 0),
     learntAtMs: 0,
     profile: [],
+    settling: null,
     needed: LEARNING_STROKES,
   };
 }
@@ -102,6 +105,30 @@ export function isNews(channel: Channel, conditions: readonly [number | null, nu
   });
 }
 
+/**
+ * After a light service (cleaning, lubricating) the old reference stands, so that work that made things worse shows;
+ * where the next strokes run easier than it, its level comes down to them at once. `differences`: value less the
+ * reference's expectation, by measure.
+ */
+export function settle(channel: Channel, differences: (number | null)[]): void {
+  if (channel.settling === null) return;
+  channel.settling.push(differences);
+  if (channel.settling.length < RELEARNING_STROKES) return;
+  const strokes = channel.settling;
+  channel.settling = null;
+  channel.fits = channel.fits.map((old, index) => {
+    const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
+    const move = own.length > 0 ? median(own) : 0;
+    if (old === null || SETTLES_NOT.has(MEASURE_NAMES[index]) || move > -old.scale) return old;
+    channel.level[index] = 0;
+    const [level, ...slopes] = old.coefficients;
+    return { ...old, coefficients: [level + move, ...slopes] };
+  });
+}
+
+/** A light service is no reason for the sides to share or arrive otherwise than they did. */
+const SETTLES_NOT: ReadonlySet<MeasureName> = new Set(['share', 'lagS']);
+
 /** Lets the usual profile take in one more stroke: a plain mean at first, later one that forgets. */
 export function learnProfile(channel: Channel, profile: readonly (number | null)[]): void {
   const part = 1 / Math.max(1, Math.min(REFERENCE_STROKES, channel.values.length));
@@ -120,6 +147,7 @@ export function relearn(channel: Channel): void {
   channel.values = [];
   channel.fits = MEASURE_NAMES.map(() => null);
   channel.profile = [];
+  channel.settling = null;
   channel.level.fill(0);
   channel.recent.fill(0);
 }

@@ -15,16 +15,16 @@ const FEWEST = 3;
 
 /**
  * Running current that no side of such a drive should need, amperes, where the room's own rating is not known:
- * common practice, no source. A motor that runs at nearly half of what it draws stalled is overloaded in any drive
+ * common practice, no source. A motor that runs at well over a third of what it draws stalled is overloaded in any drive
  * (best efficiency lies far below: maker's data sheets of permanent-magnet motors).
  */
 const SHOULD_NEED: Readonly<Record<Drive, number>> = {
-  'in-wall': 14,
-  'through-frame': 34,
-  cable: 34,
-  other: 34,
+  'in-wall': 16,
+  'through-frame': 42,
+  cable: 42,
+  other: 42,
 };
-const OVERLOADED_PART = 0.48;
+const OVERLOADED_PART = 0.37;
 
 /**
  * The running current is far above the rated one from the first strokes on. The median of a side's first strokes
@@ -46,7 +46,7 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   const side = every ? null : heavy[0];
   const amps = Math.round(10 * Math.max(...heavy.map((name) => median(state.heavy[name].amps)))) / 10;
   const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
-  const limit = state.room.ratedAmps ?? SHOULD_NEED[state.room.drive];
+  const limit = state.room.ratedAmps ?? Math.round((10 * FAR_ABOVE * amps) / worst) / 10;
   const headline = `${who} draws ${amps} A; a healthy one of this room should stay under ${limit} A. It has been so from the first strokes on.`;
   return {
     present: [
@@ -77,7 +77,8 @@ function remember({ state, analysis, event, doubtful }: FindingContext): void {
     if (memory === undefined || doubtful.has(side)) continue;
     const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
     memory.amps.push(measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder));
-    memory.stall.push(Math.max(measured.inrushAmps, measured.endStopAmps ?? 0));
+    // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
+    if (measured.endStopAmps !== null) memory.stall.push(Math.max(measured.inrushAmps, measured.endStopAmps));
     for (const list of [memory.amps, memory.stall]) if (list.length > FIRST_STROKES) list.shift();
   }
 }
@@ -88,6 +89,6 @@ function ratioOf({ state }: FindingContext, side: string): number | null {
   const running = median(amps.slice(-5));
   const { ratedAmps, drive } = state.room;
   if (ratedAmps !== null) return running / ratedAmps;
-  const overload = (FAR_ABOVE * running) / (OVERLOADED_PART * Math.max(...stall));
-  return Math.max((FAR_ABOVE * running) / SHOULD_NEED[drive], overload);
+  const overload = stall.length < 2 ? 0 : running / (OVERLOADED_PART * median(stall));
+  return FAR_ABOVE * Math.max(running / SHOULD_NEED[drive], overload);
 }

@@ -2,6 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
+import { stallRise } from './sensorScale.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
@@ -45,9 +46,10 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     if (judged === null) continue;
     const load = memory.sides[side];
     const { k, h } = design(judged, RISE);
-    [load.sum, load.run] = step(load.sum, load.run, judged.rise, k, h);
+    const rise = judged.rise - coldAllowance(context);
+    [load.sum, load.run] = step(load.sum, load.run, rise, k, h);
     load.deviation = judged.deviation;
-    keepLatest(load.rises, judged.rise);
+    keepLatest(load.rises, rise);
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
     deviation = Math.max(deviation, judged.deviation);
     if (load.sum > h && load.run >= LEAST_RUN) risen.push(side);
@@ -65,6 +67,22 @@ function design(
 ): { k: number; h: number } {
   const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * uncertainty;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
+}
+
+/** A degree colder raises the running current by so much for each part that it raises the stall current (priors). */
+const COLD_PER_STALL = 1.28;
+const MOST_COLD = 0.2;
+
+/**
+ * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
+ * current (V/R, the supply known) is a thermometer of its own. Zero where it is warm, or where either is recorded
+ * otherwise. Natural logarithm.
+ */
+function coldAllowance({ state, conditions }: FindingContext): number {
+  if (conditions[1] !== null || conditions[0] === null) return 0;
+  const rises = state.room.sides.map((side) => stallRise(state.scale[side])).filter((rise) => rise !== null);
+  if (rises.length === 0) return 0;
+  return Math.min(MOST_COLD, COLD_PER_STALL * Math.max(0, Math.min(...rises)));
 }
 
 function hasMoved(rises: readonly number[]): boolean {

@@ -23,9 +23,9 @@ export function sensorDoubt(
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
-  const timed = doubts.find(({ doubt }) => doubt === 'clock');
+  const timed = doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides);
   for (const side of state.room.sides) {
-    const own = doubts.find((doubt) => doubt.side === side && doubt.doubt !== 'clock');
+    const own = doubts.find((doubt) => doubt.side === side && doubt.doubt !== 'clock' && timed === undefined);
     const scale = scales.get(side);
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     if (!recorded) continue;
@@ -48,6 +48,15 @@ export function sensorDoubt(
     present.push(finding(null, 'clock', timed.detail, state.room.sides));
   }
   return { present, gone };
+}
+
+/** Samples missing from every side at once speak of the logger, not of a sensor. */
+function sharedGap(
+  doubts: NonNullable<StrokeAnalysis['doubts']>,
+  sides: readonly string[],
+): NonNullable<StrokeAnalysis['doubts']>[number] | undefined {
+  const gaps = doubts.filter(({ doubt }) => doubt === 'gaps');
+  return sides.length > 1 && gaps.length === sides.length ? gaps[0] : undefined;
 }
 
 function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {

@@ -12,8 +12,9 @@ const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
 /** Of the running current's change, the stall currents show at least and at most so much. */
-const LEAST_LIKE = 0.6;
-const MOST_LIKE = 1.7;
+const LIKE = { least: 0.75, most: 1.35 };
+/** While it is said already, less will do to go on. */
+const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
 
 /**
  * By how much a side's sensor seems to have changed its scale (natural logarithm); null: not told. Friction moves
@@ -31,10 +32,23 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   }
   if (context.residual(side, 'runningAmps') === null || memory.running.length === 0) return null;
   const running = median(memory.running);
-  const stalls = [memory.inrush, memory.endStop]
-    .filter((list) => list.length > 0)
-    .map((list) => median(list));
-  if (Math.abs(running) < LEAST || stalls.length === 0) return null;
-  const alike = stalls.every((stall) => stall / running > LEAST_LIKE && stall / running < MOST_LIKE);
-  return alike ? running : null;
+  const stall = stallRise(memory);
+  const said = context.state.open.some((open) => open.kind === 'sensor-doubt' && open.side === side);
+  const like = said ? STILL.like : LIKE;
+  if (stall === null || Math.abs(running) < (said ? STILL.least : LEAST)) return null;
+  const ratio = stall / running;
+  if (!(ratio > like.least && ratio < like.most)) return null;
+  return sharedByAll(context, side, stall) ? null : running;
+}
+
+/** The stall at the end stop lasts and is read well; the inrush is over before a slow logger sees its peak. */
+export function stallRise({ endStop, inrush }: ScaleMemory): number | null {
+  const list = endStop.length >= 2 ? endStop : inrush.length >= LATEST ? inrush : [];
+  return list.length > 0 ? median(list) : null;
+}
+
+/** Both sides' stall currents moved alike: that is cold copper, not two sensors at once. */
+function sharedByAll({ state }: FindingContext, side: string, stall: number): boolean {
+  const others = state.room.sides.filter((name) => name !== side).map((name) => stallRise(state.scale[name]));
+  return others.length > 0 && others.every((other) => other !== null && other / stall > 0.5);
 }

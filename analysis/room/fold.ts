@@ -4,6 +4,7 @@ import { restLoad } from '../findings/loadShift.ts';
 import { sensorDoubt } from '../findings/sensorDoubt.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
+import type { ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
@@ -76,14 +77,26 @@ const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
   'draw-rebound',
 ]);
 
+/** Work after which another current, also a higher one, is to be expected. */
+const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
+  'gear-replaced',
+  'block-replaced',
+  'motor-replaced',
+  'retimed',
+  'adjusted',
+]);
+
 /**
- * A service opens a new baseline that starts from the old one's shape, unless a trouble is open: then the old normal
+ * A service opens a new baseline that starts from the old one's shape: learnt anew after work that changes the
+ * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open the old normal
  * stands, and the strokes after show whether the work helped.
  */
 function takeService(state: RoomState, event: ServiceEvent): Judgement {
   if (!state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
-      if (event.side === null || channel.side === event.side) relearn(channel);
+      if (event.side !== null && channel.side !== event.side) continue;
+      if (NEW_NORMAL.has(event.kind)) relearn(channel);
+      else channel.settling = [];
     }
   }
   restLoad(state.load);

@@ -8,6 +8,7 @@ import {
   REFERENCE_C,
   REFERENCE_STROKES,
   REFERENCE_VOLTS,
+  settle,
 } from '../baseline/channel.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { toScale } from '../baseline/scale.ts';
@@ -61,6 +62,10 @@ export function learnStroke(
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined || doubtful.has(side)) continue;
     const running = judged.residual(side, 'runningAmps');
+    settle(
+      channel,
+      MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
+    );
     if (isWanted(channel, conditions, running)) {
       const values = MEASURE_NAMES.map((measure) => {
         const value = measureValue(analysis, measure, side);
