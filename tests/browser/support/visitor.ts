@@ -10,6 +10,9 @@ export interface Visitor {
 
 const DESK = { width: 1440, height: 900 };
 
+/** Long enough for a busy machine, short enough to fail before the test's own time is up. */
+const WAIT_MS = 15_000;
+
 export async function visit(
   browser: Browser,
   url: string,
@@ -23,6 +26,7 @@ export async function visit(
     ...options,
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(WAIT_MS);
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
   page.on('console', (message) => {
