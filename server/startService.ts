@@ -61,7 +61,7 @@ async function start(
   const worker = await startWorker({ ...database, log: app.log });
   stops.push(() => worker.stop());
   const tidying = startTidying(database.db, app.log);
-  stops.push(async () => tidying.stop());
+  stops.push(() => tidying.stop());
   stops.push(() => closeApp(app));
   await welcome(app, configuration);
   const url = await listen(app, configuration);

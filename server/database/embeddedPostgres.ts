@@ -39,10 +39,11 @@ export async function startEmbeddedPostgres(
     if (user !== null) await letPass(folder);
     const way = findWayToRun(user, binaries.postgres, folder);
     const cluster = await openCluster(folder, binaries, user, way);
-    await endOrphans(cluster);
     const port = await freePort();
-    const start = () =>
-      startPostmaster(way, binaries.postgres, cluster, { ...ourSettings(port), ...options.settings });
+    const start = async () => {
+      await endOrphans(cluster);
+      return startPostmaster(way, binaries.postgres, cluster, { ...ourSettings(port), ...options.settings });
+    };
     const stop = supervise(await start(), start, options.onLost);
     return {
       url: urlOf(cluster, port),

@@ -17,12 +17,18 @@ export async function tidy(db: Kysely<Tables>): Promise<void> {
     .execute();
 }
 
-/** Tidies at once and then every hour, until stopped. */
-export function startTidying(db: Kysely<Tables>, log: FastifyBaseLogger): { stop(): void } {
+/** Tidies at once and then every hour, until stopped; stopping lets what is under way come to its end. */
+export function startTidying(db: Kysely<Tables>, log: FastifyBaseLogger): { stop(): Promise<void> } {
+  let running = Promise.resolve();
   const run = (): void => {
-    tidy(db).catch((error: unknown) => log.warn({ err: error }, 'tidying failed'));
+    running = tidy(db).catch((error: unknown) => log.warn({ err: error }, 'tidying failed'));
   };
   run();
   const timer = setInterval(run, EVERY_MS);
-  return { stop: () => clearInterval(timer) };
+  return {
+    stop: () => {
+      clearInterval(timer);
+      return running;
+    },
+  };
 }

@@ -106,10 +106,12 @@ test('after the death of the service alone its database is ended in order and st
 });
 
 test('the database is started again when it dies by itself', async () => {
-  process.kill(await postmasterPid(folder()), 'SIGKILL');
-  await expect
-    .poll(async () => (await sendRequest(url, 'GET', '/readyz')).status, { timeout: 20_000 })
-    .toBe(200);
+  const dead = await postmasterPid(folder());
+  process.kill(dead, 'SIGKILL');
+  const next = async () => ((await postmasterPid(folder())) || dead) !== dead;
+  await expect.poll(next, { timeout: 20_000 }).toBe(true);
+  const isReady = async () => (await sendRequest(url, 'GET', '/readyz')).status;
+  await expect.poll(isReady, { timeout: 20_000 }).toBe(200);
   await expectAllThere();
 });
 

@@ -65,7 +65,8 @@ export async function servicePid(dataDir: string): Promise<number> {
   return Number.parseInt(await readFile(join(dataDir, 'service.pid'), 'utf8'), 10);
 }
 
-/** The embedded Postgres's first process. */
+/** The embedded Postgres's first process; NaN while there is none. */
 export async function postmasterPid(dataDir: string): Promise<number> {
-  return Number.parseInt(await readFile(join(dataDir, 'postgres', 'postmaster.pid'), 'utf8'), 10);
+  const written = readFile(join(dataDir, 'postgres', 'postmaster.pid'), 'utf8');
+  return Number.parseInt(await written.catch(() => ''), 10);
 }

@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { readConfiguration } from '../../../server/configuration.ts';
+
+const ADMIN = { ADMIN_EMAIL: 'Mara@Example.com', ADMIN_PASSWORD: 'a long enough secret' };
+
+test('everything has a default', () => {
+  expect(readConfiguration({})).toEqual({
+    port: 8080,
+    host: '127.0.0.1',
+    databaseUrl: null,
+    dataDir: './data',
+    admin: null,
+    demo: false,
+    trustProxy: 'loopback',
+    logLevel: 'warn',
+  });
+});
+
+test('a variable set to nothing counts as left out', () => {
+  expect(readConfiguration({ PORT: '', DATABASE_URL: '', DEMO: '' })).toEqual(readConfiguration({}));
+});
+
+test('what is set is taken', () => {
+  const set = {
+    PORT: '0',
+    HOST: '::1',
+    DATABASE_URL: 'postgres://a:b@c/d',
+    DATA_DIR: '/x',
+    DEMO: '1',
+    ...ADMIN,
+  };
+  expect(readConfiguration(set)).toMatchObject({
+    port: 0,
+    host: '::1',
+    databaseUrl: 'postgres://a:b@c/d',
+    dataDir: '/x',
+    demo: true,
+    admin: { email: 'mara@example.com', password: ADMIN.ADMIN_PASSWORD },
+  });
+});
+
+test.each([
+  ['PORT', { PORT: '80a' }],
+  ['PORT', { PORT: '-1' }],
+  ['PORT', { PORT: '65536' }],
+  ['DATABASE_URL', { DATABASE_URL: 'mysql://somewhere/else' }],
+  ['DATABASE_URL', { DATABASE_URL: 'somewhere' }],
+  ['ADMIN_PASSWORD', { ...ADMIN, ADMIN_PASSWORD: 'too short' }],
+  ['ADMIN_PASSWORD', { ADMIN_EMAIL: ADMIN.ADMIN_EMAIL }],
+  ['ADMIN_EMAIL', { ...ADMIN, ADMIN_EMAIL: 'mara' }],
+  ['DEMO', { DEMO: 'maybe' }],
+  ['LOG_LEVEL', { LOG_LEVEL: 'loud' }],
+])('a bad %s is named in one line that does not repeat it', (name, environment) => {
+  const read = () => readConfiguration(environment);
+  expect(read).toThrow(new RegExp(`^The environment variable ${name} is wrong: [^\n]+\\.$`));
+  expect(read).not.toThrow(/too short|maybe|loud|mysql/);
+});
