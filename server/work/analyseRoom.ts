@@ -6,6 +6,7 @@ import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.t
 import { measureBatch } from './measureStrokes.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from './roomRow.ts';
+import { Turns, WorkStopped } from './turns.ts';
 import { writeHistory } from './writeHistory.ts';
 
 /** `busy`: another worker has the room; `stopped`: the service is going down and the room is still marked. */
@@ -33,7 +34,11 @@ export async function analyseRoom(
     );
     if (!rows[0].held) return 'busy';
     try {
-      return await inRounds(connection, accountId, roomId, log, stopping);
+      await inRounds(connection, accountId, roomId, log, new Turns(stopping));
+      return 'done';
+    } catch (error) {
+      if (error instanceof WorkStopped) return 'stopped';
+      throw error;
     } finally {
       await sql`select pg_advisory_unlock(${lock})`.execute(connection);
     }
@@ -45,28 +50,28 @@ async function inRounds(
   accountId: string,
   roomId: string,
   log: FastifyBaseLogger,
-  stopping: AbortSignal,
-): Promise<AnalysisOutcome> {
-  for (let holding = false; !stopping.aborted; ) {
+  turns: Turns,
+): Promise<void> {
+  for (let holding = false; ; ) {
+    await turns.next();
     const room = await readRoom(db, accountId, roomId);
-    if (room === null) return 'done';
-    if (await measureBatch(db, room, log)) continue;
+    if (room === null) return;
+    if (await measureBatch(db, room, log, turns)) continue;
     try {
-      if (await (holding ? roundHolding(db, room, log) : roundFree(db, room))) return 'done';
+      if (await (holding ? roundHolding(db, room, log, turns) : roundFree(db, room, turns))) return;
       holding = true;
     } catch (error) {
       if (error instanceof UnjudgedStroke) await setAside(db, room, error, log);
       else if (!(error instanceof UnmeasuredStroke)) throw error;
     }
   }
-  return 'stopped';
 }
 
 /** Answers whether the room is up to date now. */
-async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse): Promise<boolean> {
+async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse, turns: Turns): Promise<boolean> {
   const before = await readProgress(db, room, false);
   if (before.dirtyFrom === null) return true;
-  const folded = await foldHistory(db, room, before.dirtyFrom);
+  const folded = await foldHistory(db, room, before.dirtyFrom, turns);
   return db.transaction().execute(async (trx) => {
     const now = await readProgress(trx, room, true);
     if (now.revision !== before.revision || !(await isSameRoom(trx, room))) return false;
@@ -79,13 +84,14 @@ async function roundHolding(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
   log: FastifyBaseLogger,
+  turns: Turns,
 ): Promise<boolean> {
   return db.transaction().execute(async (trx) => {
     const { dirtyFrom } = await readProgress(trx, room, true);
     if (dirtyFrom === null) return true;
     if (!(await isSameRoom(trx, room))) return false;
-    while (await measureBatch(trx, room, log));
-    const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom);
+    while (await measureBatch(trx, room, log, turns));
+    const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom, turns);
     await writeHistory(trx, room, folded);
     return true;
   });

@@ -7,6 +7,7 @@ import { type Checkpoint, latestCheckpoint, stretchOf } from './checkpoints.ts';
 import { type MeasureRow, measureRows } from './measureRows.ts';
 import { roomEvents } from './roomEvents.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
+import type { Turns } from './turns.ts';
 
 /** What a room's history says from a time on, ready to be written. */
 export interface FoldedHistory {
@@ -39,6 +40,7 @@ export async function foldHistory(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
   dirtyFrom: Date,
+  turns: Turns,
 ): Promise<FoldedHistory> {
   const { accountId, roomId, description } = room;
   const from = await latestCheckpoint(db, accountId, roomId, dirtyFrom);
@@ -55,6 +57,7 @@ export async function foldHistory(
 
   for await (const chunk of roomEvents(db, accountId, roomId, from?.at ?? null)) {
     for (const event of chunk) {
+      await turns.next();
       // Only between two instants: a checkpoint stands for everything up to its time.
       if (before && event.atMs > before.atMs && endsStretch(events, checkpoints, from)) keepState(before);
       const judgement = judge(state, event);

@@ -7,9 +7,17 @@ import { toStrokeTrace } from '../../ingest/stroke.ts';
 import { decodeTrace } from '../../ingest/traceCodec.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
+import type { Turns } from './turns.ts';
 
-/** Few enough that requests are served between two batches. */
+/** Strokes measured between two writes. */
 const BATCH = 25;
+
+interface MeasuredStroke {
+  readonly id: string;
+  /** As it was given when it was measured. */
+  readonly direction: Direction | null;
+  readonly analysis: StrokeAnalysis;
+}
 
 interface Unmeasured {
   readonly id: string;
@@ -25,18 +33,16 @@ export async function measureBatch(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
   log: FastifyBaseLogger,
+  turns: Turns,
 ): Promise<boolean> {
   const strokes = await readUnmeasured(db, room);
   if (strokes.length === 0) return false;
-  const written = await writeAnalyses(
-    db,
-    room,
-    strokes.map((stroke) => ({
-      id: stroke.id,
-      direction: stroke.direction,
-      analysis: measure(stroke, room, log),
-    })),
-  );
+  const results: MeasuredStroke[] = [];
+  for (const stroke of strokes) {
+    await turns.next();
+    results.push({ id: stroke.id, direction: stroke.direction, analysis: measure(stroke, room, log) });
+  }
+  const written = await writeAnalyses(db, room, results);
   return written > 0n && strokes.length === BATCH;
 }
 
@@ -44,7 +50,7 @@ export async function measureBatch(
 async function writeAnalyses(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
-  results: readonly { id: string; direction: Direction | null; analysis: StrokeAnalysis }[],
+  results: readonly MeasuredStroke[],
 ): Promise<bigint> {
   const { numAffectedRows } = await sql`
     update strokes s set analysis = x.analysis

@@ -1,0 +1,141 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import { startEmbeddedPostgres } from '../../server/database/embeddedPostgres.ts';
+import { type Child, startChild } from './childProcess.ts';
+import { analysed, type BenchFleet, makeFleet } from './fleet.ts';
+import { sendAll, type Target } from './load.ts';
+import { median } from './median.ts';
+import { randomNumbers, syntheticStroke } from './syntheticStroke.ts';
+import type { Line } from './table.ts';
+
+const ROOMS = 40;
+const ROUNDS = 3;
+const SINGLE = { strokes: 1200, connections: 32 };
+const BATCHES = { strokes: 2000, size: 100, connections: 8 };
+const FLOOR = { requests: 2500, connections: 32 };
+const ROWS = { strokes: 40, connections: 8 };
+/** A ready row: 4,096 bytes of samples and 480 of measures. */
+const READY_ROW = Buffer.alloc(4096 + 480, 7);
+
+interface Rates {
+  empty: number[];
+  bare: number[];
+  rows: number[];
+  single: number[];
+  batches: number[];
+}
+
+/**
+ * Strokes a second through the service, over HTTP and until analysed, against the floors of the same run: an empty
+ * POST, a bare INSERT of a ready row for each request, and a row for each sample. All interleaved, medians.
+ */
+export async function ingestBench(): Promise<Line[]> {
+  const folder = await mkdtemp(join(tmpdir(), 'slideload-bench-'));
+  const postgres = await startEmbeddedPostgres(folder);
+  const children: Child[] = [];
+  try {
+    const rivals = await startChild('rivals.ts', { DATABASE_URL: await newDatabase(postgres.url, 'rivals') });
+    children.push(rivals);
+    const serviceUrl = await newDatabase(postgres.url, 'service');
+    const service = await startChild('serviceProcess.ts', { DATABASE_URL: serviceUrl });
+    children.push(service);
+    const fleet = await makeFleet(String(service.said.url), ROOMS);
+    const rates = await measure(fleet, `http://127.0.0.1:${rivals.said.port}`);
+    return [...linesOf(rates), await diskLine(serviceUrl, postgres.url)];
+  } finally {
+    await Promise.all(children.map((child) => child.stop()));
+    await postgres.stop();
+    await rm(folder, { recursive: true });
+  }
+}
+
+async function newDatabase(serverUrl: string, name: string): Promise<string> {
+  const client = new pg.Client(serverUrl);
+  await client.connect();
+  await client.query(`create database ${name}`);
+  await client.end();
+  const url = new URL(serverUrl);
+  url.pathname = `/${name}`;
+  return url.href;
+}
+
+async function measure(fleet: BenchFleet, rivals: string): Promise<Rates> {
+  const random = randomNumbers(11);
+  let number = 0;
+  const strokes = (count: number) =>
+    Array.from({ length: count }, () => syntheticStroke(fleet.rooms[number % ROOMS], number++, random));
+  const one = (stroke: object) => Buffer.from(JSON.stringify(stroke));
+  const service: Target = {
+    url: `${fleet.url}/api/v1/strokes`,
+    headers: { authorization: `Bearer ${fleet.logger}` },
+  };
+  const rival = (path: string): Target => ({ url: rivals + path, headers: {} });
+  const ready = Array.from({ length: FLOOR.requests }, () => READY_ROW);
+  const untilAnalysed = async (bodies: readonly Buffer[], count: number, connections: number) => {
+    const started = performance.now();
+    await sendAll(service, bodies, connections);
+    await analysed(fleet);
+    return (1000 * count) / (performance.now() - started);
+  };
+  const rates: Rates = { empty: [], bare: [], rows: [], single: [], batches: [] };
+  await untilAnalysed(strokes(400).map(one), 400, SINGLE.connections);
+  for (let round = 0; round < ROUNDS; round++) {
+    rates.empty.push(FLOOR.requests / (await sendAll(rival('/empty'), ready, FLOOR.connections)));
+    rates.bare.push(FLOOR.requests / (await sendAll(rival('/bare'), ready, FLOOR.connections)));
+    const single = strokes(SINGLE.strokes).map(one);
+    rates.single.push(await untilAnalysed(single, SINGLE.strokes, SINGLE.connections));
+    const many = strokes(BATCHES.strokes);
+    const batches = Array.from({ length: BATCHES.strokes / BATCHES.size }, (_, i) =>
+      one(many.slice(i * BATCHES.size, (i + 1) * BATCHES.size)),
+    );
+    rates.batches.push(await untilAnalysed(batches, BATCHES.strokes, BATCHES.connections));
+    const rows = strokes(ROWS.strokes).map(one);
+    rates.rows.push(ROWS.strokes / (await sendAll(rival('/rows'), rows, ROWS.connections)));
+  }
+  return rates;
+}
+
+function linesOf(rates: Rates): Line[] {
+  const bare = median(rates.bare);
+  const single = median(rates.single);
+  const batches = median(rates.batches);
+  const rows = median(rates.rows);
+  return [
+    { what: 'bare INSERT of a ready row, requests a second', ratio: bare, aim: '' },
+    { what: 'empty POST to bare INSERT', ratio: median(rates.empty) / bare, aim: '' },
+    {
+      what: 'one JSON stroke a request, 32 connections, until analysed',
+      ratio: single / bare,
+      aim: '>= 0.8',
+    },
+    { what: 'batches of 100 in JSON, 8 connections, until analysed', ratio: batches / bare, aim: '>= 1.0' },
+    { what: 'a row for each sample', ratio: rows / bare, aim: '' },
+    { what: 'one JSON stroke a request to a row for each sample', ratio: single / rows, aim: '>= 15' },
+  ];
+}
+
+/** Bytes on disk for each sample, every index, measure and checkpoint included, against a row for each. */
+async function diskLine(serviceUrl: string, serverUrl: string): Promise<Line> {
+  const ours = await ask(
+    serviceUrl,
+    `select sum(pg_total_relation_size(oid))::float8 / (2500 * (select count(*) from strokes)) as n
+     from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace`,
+  );
+  const rivalsUrl = new URL(serverUrl);
+  rivalsUrl.pathname = '/rivals';
+  const theirs = await ask(
+    rivalsUrl.href,
+    `select pg_total_relation_size('samples')::float8 / (select count(*) from samples) as n`,
+  );
+  return { what: 'bytes on disk to those of a row for each sample', ratio: ours / theirs, aim: '<= 0.033' };
+}
+
+async function ask(url: string, text: string): Promise<number> {
+  const client = new pg.Client(url);
+  await client.connect();
+  const { rows } = await client.query(text);
+  await client.end();
+  return Number(rows[0].n);
+}

@@ -1,0 +1,14 @@
+import { codecBench } from './codecBench.ts';
+import { ingestBench } from './ingestBench.ts';
+import { printTable } from './table.ts';
+
+/** `npm run bench`: ratios within one run, beside the aims. A name as argument runs that part alone. */
+const PARTS: Record<string, () => Promise<void>> = {
+  codec: async () => printTable('Samples', codecBench()),
+  ingest: async () => printTable('Strokes a second (ratios to HTTP with a bare INSERT)', await ingestBench()),
+};
+
+const wanted = process.argv.slice(2);
+for (const [name, run] of Object.entries(PARTS)) {
+  if (wanted.length === 0 || wanted.includes(name)) await run();
+}
