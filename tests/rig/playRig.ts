@@ -18,6 +18,8 @@ export interface RigResult {
   readonly loadKgf: number;
   readonly direction: Direction;
   readonly strokes: Readonly<Record<Part, number>>;
+  /** All of them, by the rig's condition. */
+  readonly strokeIds: Readonly<Record<RigStroke['condition'], readonly string[]>>;
   /** Strokes beyond the single-stroke limits, by measure. */
   readonly beyond: Readonly<Record<RigMeasure, { readonly healthy: number; readonly faulty: number }>>;
   /**
@@ -90,6 +92,8 @@ async function readResult(
 ): Promise<RigResult> {
   const own = sent.filter((stroke) => stroke.direction === direction);
   const count = (part: Part) => own.filter((stroke) => stroke.part === part).length;
+  const idsOf = (condition: RigStroke['condition']) =>
+    own.filter((stroke) => stroke.condition === condition).map((stroke) => stroke.strokeId);
   const beyond = async (measure: RigMeasure) => {
     const { points } = await ask<{ points: { strokeId: string; beyond: boolean | null }[] }>(
       service,
@@ -105,6 +109,7 @@ async function readResult(
     loadKgf: own[0].loadKgf,
     direction,
     strokes: { baseline: count('baseline'), healthy: count('healthy'), faulty: count('faulty') },
+    strokeIds: { normal: idsOf('normal'), lackLubrication1: idsOf('lackLubrication1') },
     beyond: {
       runningAmps: await beyond('runningAmps'),
       runningAmpsP90: await beyond('runningAmpsP90'),
