@@ -11,6 +11,7 @@ export const words = {
   more: 'Show more',
   none: '–',
   joint: ' · ',
+  onlySide: 'Motor',
   tableOf: (what: string) => `Table: ${what}`,
   stale: (problem: string) => `What you see is from before. ${problem}`,
   promise:
@@ -58,7 +59,7 @@ export const words = {
 
   verdicts: {
     learning: { word: 'Learning', means: 'Too few strokes yet to know what is normal for this room.' },
-    clear: { word: 'Clear', means: 'The latest strokes ran inside its own normal.' },
+    clear: { word: 'Clear', means: 'Nothing to do for now; it is judged anew after every stroke.' },
     watch: { word: 'Watch', means: 'Something has moved from its normal. It can wait; keep an eye on it.' },
     service: { word: 'Needs work', means: 'Have it looked at before the next trip.' },
     stop: { word: 'Stop', means: 'Leave this room where it is until it has been looked at.' },

@@ -3,9 +3,10 @@ import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { setTimeout as delay } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import type { Browser } from 'playwright-core';
-import { apiOf, ask } from './support/api.ts';
+import { type Api, apiOf, ask } from './support/api.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Person, signIn, visit } from './support/visitor.ts';
 
@@ -61,26 +62,43 @@ async function startDemo(): Promise<Running> {
 }
 
 interface Overview {
+  readonly items: readonly { readonly rooms: readonly { readonly id: string; readonly pending: number }[] }[];
+}
+
+interface Warnings {
   readonly items: readonly {
-    readonly rooms: readonly { readonly id: string; readonly openWarnings: number }[];
+    readonly kind: string;
+    readonly roomId: string;
+    readonly latestStrokeId: string;
   }[];
 }
 
-/** The pages worth a picture: the room with the most to show, and its latest stroke. */
+/** The rooms, most worrying first, once every stroke has been worked out. */
+async function roomsWhenAnalysed(api: Api): Promise<string[]> {
+  for (;;) {
+    const { items } = await ask<Overview>(api, 'GET', '/overview');
+    const rooms = items.flatMap((coach) => coach.rooms);
+    if (rooms.every((room) => room.pending === 0)) return rooms.map((room) => room.id);
+    await delay(500);
+  }
+}
+
+/** The pages worth a picture: a room that draws more than it did, one with spikes, a calm one, and a stroke. */
 async function pagesOf(url: string): Promise<Record<string, string>> {
   const api = await apiOf(url, person.email, person.password);
-  const { items } = await ask<Overview>(api, 'GET', '/overview');
-  const rooms = items.flatMap((coach) => coach.rooms).sort((a, b) => b.openWarnings - a.openWarnings);
+  const rooms = await roomsWhenAnalysed(api);
   if (rooms.length === 0) return { coaches: '/' };
-  const strokes = await ask<{ items: { id: string }[] }>(api, 'GET', `/rooms/${rooms[0].id}/strokes?limit=1`);
-  const calm = rooms[rooms.length - 1];
-  const pages: Record<string, string> = {
-    coaches: '/',
-    room: `/rooms/${rooms[0].id}`,
-    'room-calm': `/rooms/${calm.id}`,
+  const { items: warnings } = await ask<Warnings>(api, 'GET', '/warnings?state=open');
+  const rising = warnings.find((warning) => warning.kind === 'rising-draw') ?? warnings[0];
+  const spiked = warnings.find((warning) => warning.kind === 'stall-spike') ?? rising;
+  const pages: Record<string, string> = { coaches: '/', 'room-calm': `/rooms/${rooms[rooms.length - 1]}` };
+  if (rising === undefined) return pages;
+  return {
+    ...pages,
+    room: `/rooms/${rising.roomId}`,
+    'room-spikes': `/rooms/${spiked.roomId}`,
+    stroke: `/strokes/${spiked.latestStrokeId}`,
   };
-  if (strokes.items.length > 0) pages.stroke = `/strokes/${strokes.items[0].id}`;
-  return pages;
 }
 
 async function picture(browser: Browser, url: string, pages: Record<string, string>): Promise<void> {

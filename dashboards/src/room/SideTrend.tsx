@@ -10,6 +10,7 @@ import { shownValue, type TrendScale, trendExtent, trendSpec } from '../charts/t
 import { Loaded } from '../components/states.tsx';
 import { quantity, whenText } from '../format.ts';
 import { navigate } from '../router.ts';
+import { sideTitle } from '../sideName.ts';
 import { words } from '../words.ts';
 import { TrendTable } from './TrendTable.tsx';
 import { trendSummary } from './trendSummary.ts';
@@ -71,7 +72,7 @@ function TrendChart(props: SideTrendProps & { readonly trend: Trend }) {
   };
   return (
     <Chart
-      title={side === null ? words.trend.bothSides : words.trend.side(side)}
+      title={side === null ? words.trend.bothSides : sideTitle(side)}
       summary={trendSummary(trend, measure.unit, scale)}
       keys={<Keys trend={trend} scale={scale} sideIndex={sideIndex} />}
       picture={
@@ -98,7 +99,7 @@ export function SideTrend(props: SideTrendProps) {
       {(trend) =>
         trend.points.length === 0 ? (
           <div class="empty">
-            <h3 dir="auto">{side === null ? words.trend.bothSides : words.trend.side(side)}</h3>
+            <h3 dir="auto">{side === null ? words.trend.bothSides : sideTitle(side)}</h3>
             <p>{words.trend.empty}</p>
           </div>
         ) : (

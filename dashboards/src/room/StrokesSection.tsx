@@ -6,6 +6,7 @@ import { More } from '../components/More.tsx';
 import { Scroll } from '../components/Scroll.tsx';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 const STROKES_AT_ONCE = 12;
@@ -70,7 +71,7 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
                     <th scope="col">{say.when}</th>
                     {room.sides.map((side) => (
                       <th key={side} scope="col" class="number" dir="auto">
-                        {say.running(side)}
+                        {say.running(sideName(side))}
                       </th>
                     ))}
                     <th scope="col" class="number">

@@ -3,6 +3,7 @@ import type { Room, Warning } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictSign } from '../components/VerdictSign.tsx';
 import { placeText, whenText } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Acknowledge } from './Acknowledge.tsx';
 import { evidenceLines } from './evidence.ts';
@@ -16,7 +17,7 @@ interface WarningProps {
 
 function aboutLines(warning: Warning, room: Room): [string, string][] {
   const lines: [string, string | null][] = [
-    [words.warnings.side, warning.side],
+    [words.warnings.side, warning.side === null ? null : sideName(warning.side)],
     [words.warnings.direction, warning.direction === null ? null : words.directions[warning.direction]],
     [words.warnings.place, warning.position === null ? null : placeText(warning.position, room.travelMetres)],
     [words.warnings.pattern, warning.pattern === null ? null : words.warnings.patterns[warning.pattern]],

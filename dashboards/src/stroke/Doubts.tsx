@@ -1,4 +1,5 @@
 import type { DoneAnalysis } from '../api/types.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 /** The service names its doubts by a word that may be newer than this page. */
@@ -16,7 +17,7 @@ export function Doubts({ doubts }: { readonly doubts: DoneAnalysis['doubts'] }) 
         {doubts.map((doubt) => (
           <li key={`${doubt.side}/${doubt.doubt}`} dir="auto">
             <strong>
-              {doubtTitle(doubt.doubt)}, {doubt.side}
+              {doubtTitle(doubt.doubt)}, {sideName(doubt.side)}
             </strong>
             {': '}
             {doubt.detail}

@@ -1,6 +1,7 @@
 import type { NumberedMark } from '../charts/travelSpec.ts';
 import { Scroll } from '../components/Scroll.tsx';
 import { placeText, quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 interface MarksProps {
@@ -40,7 +41,7 @@ export function MarksTable({ marks, travelMetres }: MarksProps) {
                 <tr key={mark.number}>
                   <th scope="row">{mark.number}</th>
                   <td>{mark.kind === 'spike' ? say.spike : say.dip}</td>
-                  <td dir="auto">{mark.side}</td>
+                  <td dir="auto">{sideName(mark.side)}</td>
                   <td class="number">{placeText(mark.position, travelMetres)}</td>
                   <td class="number">{quantity(mark.amps, 'A')}</td>
                   <td class="number">{quantity(mark.widthS, words.units.seconds)}</td>

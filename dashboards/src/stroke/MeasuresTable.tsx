@@ -3,6 +3,7 @@ import { useLoad } from '../api/useLoad.ts';
 import { Scroll } from '../components/Scroll.tsx';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 interface MeasuresProps {
@@ -44,8 +45,10 @@ function Remarks({ stroke, analysis, sides }: MeasuresProps) {
 export function MeasuresTable(props: MeasuresProps) {
   const { analysis, sides } = props;
   const titles = useLoad<readonly MeasureTitle[]>('/measures');
+  // With one side there is nothing to share.
+  const shareOf = (side: string) => (sides.length > 1 ? (analysis.share?.[side] ?? null) : null);
   const cell = (name: string, side: string) =>
-    name === 'share' ? (analysis.share?.[side] ?? null) : numberOf(analysis.sides[side], name);
+    name === 'share' ? shareOf(side) : numberOf(analysis.sides[side], name);
   return (
     <section aria-labelledby="measures">
       <h2 id="measures">{words.stroke.measures}</h2>
@@ -58,7 +61,7 @@ export function MeasuresTable(props: MeasuresProps) {
                   <th scope="col">{words.stroke.measure}</th>
                   {sides.map((side) => (
                     <th key={side} scope="col" class="number" dir="auto">
-                      {side}
+                      {sideName(side)}
                     </th>
                   ))}
                 </tr>

@@ -1,5 +1,6 @@
 import type { DoneAnalysis, SideMeasures } from '../api/types.ts';
 import { quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 interface PhaseRow {
@@ -45,7 +46,7 @@ export function PhasesTable({ analysis, sides }: { analysis: DoneAnalysis; sides
             rowsOf(analysis.sides[side]).map((row) => (
               <tr key={`${side}/${row.name}/${row.fromS}`}>
                 <th scope="row" dir="auto">
-                  {side}
+                  {sideName(side)}
                 </th>
                 <td>{row.name}</td>
                 <td class="number">{quantity(row.fromS, words.units.seconds)}</td>

@@ -9,6 +9,7 @@ import { timeSpec } from '../charts/timeSpec.ts';
 import type { NumberedMark } from '../charts/travelSpec.ts';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { PhasesTable } from './PhasesTable.tsx';
 import { sideLines, supplyLine, type TraceLine } from './traceLines.ts';
@@ -25,7 +26,11 @@ interface TimeProps {
 function lineSummary(line: TraceLine): string {
   const peak = line.values.reduce<number>((high, amps) => Math.max(high, amps ?? high), 0);
   const runS = line.seconds[line.seconds.length - 1] - line.seconds[0];
-  return words.stroke.timeSummary(line.name, quantity(runS, words.units.seconds), quantity(peak, 'A'));
+  return words.stroke.timeSummary(
+    sideName(line.name),
+    quantity(runS, words.units.seconds),
+    quantity(peak, 'A'),
+  );
 }
 
 function PhaseKeys({ analysis }: { readonly analysis: DoneAnalysis }) {
@@ -63,7 +68,11 @@ function TracePicture({
       keys={
         <>
           {lines.map((line) => (
-            <LineKey key={line.name} text={line.name} side={Math.max(0, sides.indexOf(line.name))} />
+            <LineKey
+              key={line.name}
+              text={sideName(line.name)}
+              side={Math.max(0, sides.indexOf(line.name))}
+            />
           ))}
           {supply !== null && <SupplyKey text={words.stroke.volts} />}
           {analysis !== null && <PhaseKeys analysis={analysis} />}

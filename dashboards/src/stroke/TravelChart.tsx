@@ -6,6 +6,7 @@ import { Plot } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { type NumberedMark, travelSpec } from '../charts/travelSpec.ts';
 import { percent, quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 const HEIGHT_PX = 280;
@@ -23,7 +24,12 @@ function sideSummary(side: string, profile: readonly (number | null)[]): string 
   const peak = inOrder[inOrder.length - 1];
   const middle = inOrder[Math.floor(inOrder.length / 2)];
   const place = percent((peak.bin + 0.5) / profile.length);
-  return words.stroke.travelSummary(side, quantity(middle.amps, 'A'), quantity(peak.amps, 'A'), place);
+  return words.stroke.travelSummary(
+    sideName(side),
+    quantity(middle.amps, 'A'),
+    quantity(peak.amps, 'A'),
+    place,
+  );
 }
 
 function TravelTable({ analysis, sides }: Omit<TravelProps, 'marks'>) {
@@ -35,7 +41,7 @@ function TravelTable({ analysis, sides }: Omit<TravelProps, 'marks'>) {
           <th scope="col">{words.stroke.place}</th>
           {sides.map((side) => (
             <th key={side} scope="col" class="number" dir="auto">
-              {side}
+              {sideName(side)}
             </th>
           ))}
         </tr>
@@ -68,7 +74,9 @@ export function TravelChart({ analysis, sides, marks }: TravelProps) {
   const readout = (bin: number | null) => {
     if (bin === null) return words.stroke.travelAxis;
     const bins = analysis.sides[shown[0]].profile.length;
-    const values = shown.map((side) => `${side} ${quantity(analysis.sides[side].profile[bin], 'A')}`);
+    const values = shown.map(
+      (side) => `${sideName(side)} ${quantity(analysis.sides[side].profile[bin], 'A')}`,
+    );
     return `${percent((bin + 0.5) / bins)}: ${values.join(' · ')}`;
   };
   if (shown.length === 0) return null;
@@ -82,7 +90,7 @@ export function TravelChart({ analysis, sides, marks }: TravelProps) {
         keys={
           <>
             {shown.map((side) => (
-              <LineKey key={side} text={side} side={sides.indexOf(side)} />
+              <LineKey key={side} text={sideName(side)} side={sides.indexOf(side)} />
             ))}
             {kinds.map((kind) => (
               <MarkKey
