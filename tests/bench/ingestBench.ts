@@ -1,13 +1,9 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import pg from 'pg';
-import { startEmbeddedPostgres } from '../../server/database/embeddedPostgres.ts';
+import { ask, withPostgres } from './benchPostgres.ts';
 import { type Child, startChild } from './childProcess.ts';
 import { analysed, type BenchFleet, makeFleet } from './fleet.ts';
 import { sendAll, type Target } from './load.ts';
 import { median } from './median.ts';
-import { randomNumbers, syntheticStroke } from './syntheticStroke.ts';
+import { randomNumbers, SAMPLES_A_STROKE, syntheticStroke } from './syntheticStroke.ts';
 import type { Line } from './table.ts';
 
 const ROOMS = 40;
@@ -23,6 +19,8 @@ interface Rates {
   empty: number[];
   bare: number[];
   rows: number[];
+  /** One stroke a request, while the analysis runs along. */
+  acknowledged: number[];
   single: number[];
   batches: number[];
 }
@@ -31,34 +29,22 @@ interface Rates {
  * Strokes a second through the service, over HTTP and until analysed, against the floors of the same run: an empty
  * POST, a bare INSERT of a ready row for each request, and a row for each sample. All interleaved, medians.
  */
-export async function ingestBench(): Promise<Line[]> {
-  const folder = await mkdtemp(join(tmpdir(), 'slideload-bench-'));
-  const postgres = await startEmbeddedPostgres(folder);
-  const children: Child[] = [];
-  try {
-    const rivals = await startChild('rivals.ts', { DATABASE_URL: await newDatabase(postgres.url, 'rivals') });
-    children.push(rivals);
-    const serviceUrl = await newDatabase(postgres.url, 'service');
-    const service = await startChild('serviceProcess.ts', { DATABASE_URL: serviceUrl });
-    children.push(service);
-    const fleet = await makeFleet(String(service.said.url), ROOMS);
-    const rates = await measure(fleet, `http://127.0.0.1:${rivals.said.port}`);
-    return [...linesOf(rates), await diskLine(serviceUrl, postgres.url)];
-  } finally {
-    await Promise.all(children.map((child) => child.stop()));
-    await postgres.stop();
-    await rm(folder, { recursive: true });
-  }
-}
-
-async function newDatabase(serverUrl: string, name: string): Promise<string> {
-  const client = new pg.Client(serverUrl);
-  await client.connect();
-  await client.query(`create database ${name}`);
-  await client.end();
-  const url = new URL(serverUrl);
-  url.pathname = `/${name}`;
-  return url.href;
+export function ingestBench(): Promise<Line[]> {
+  return withPostgres(async ({ newDatabase }) => {
+    const [rivalsUrl, serviceUrl] = [await newDatabase('rivals'), await newDatabase('service')];
+    const children: Child[] = [];
+    try {
+      const rivals = await startChild('rivals.ts', { DATABASE_URL: rivalsUrl });
+      children.push(rivals);
+      const service = await startChild('serviceProcess.ts', { DATABASE_URL: serviceUrl });
+      children.push(service);
+      const fleet = await makeFleet(String(service.said.url), ROOMS);
+      const rates = await measure(fleet, `http://127.0.0.1:${rivals.said.port}`);
+      return [...linesOf(rates), await diskLine(serviceUrl, rivalsUrl)];
+    } finally {
+      await Promise.all(children.map((child) => child.stop()));
+    }
+  });
 }
 
 async function measure(fleet: BenchFleet, rivals: string): Promise<Rates> {
@@ -73,13 +59,14 @@ async function measure(fleet: BenchFleet, rivals: string): Promise<Rates> {
   };
   const rival = (path: string): Target => ({ url: rivals + path, headers: {} });
   const ready = Array.from({ length: FLOOR.requests }, () => READY_ROW);
+  const rates: Rates = { empty: [], bare: [], rows: [], acknowledged: [], single: [], batches: [] };
   const untilAnalysed = async (bodies: readonly Buffer[], count: number, connections: number) => {
     const started = performance.now();
-    await sendAll(service, bodies, connections);
+    const sendingS = await sendAll(service, bodies, connections);
+    if (bodies.length === count) rates.acknowledged.push(count / sendingS);
     await analysed(fleet);
     return (1000 * count) / (performance.now() - started);
   };
-  const rates: Rates = { empty: [], bare: [], rows: [], single: [], batches: [] };
   await untilAnalysed(strokes(400).map(one), 400, SINGLE.connections);
   for (let round = 0; round < ROUNDS; round++) {
     rates.empty.push(FLOOR.requests / (await sendAll(rival('/empty'), ready, FLOOR.connections)));
@@ -117,25 +104,17 @@ function linesOf(rates: Rates): Line[] {
 }
 
 /** Bytes on disk for each sample, every index, measure and checkpoint included, against a row for each. */
-async function diskLine(serviceUrl: string, serverUrl: string): Promise<Line> {
-  const ours = await ask(
+async function diskLine(serviceUrl: string, rivalsUrl: string): Promise<Line> {
+  const [ours] = await ask(
     serviceUrl,
-    `select sum(pg_total_relation_size(oid))::float8 / (2500 * (select count(*) from strokes)) as n
+    `select sum(pg_total_relation_size(oid))::float8 / ($1 * (select count(*) from strokes)) as bytes
      from pg_class where relkind = 'r' and relnamespace = 'public'::regnamespace`,
+    [SAMPLES_A_STROKE],
   );
-  const rivalsUrl = new URL(serverUrl);
-  rivalsUrl.pathname = '/rivals';
-  const theirs = await ask(
-    rivalsUrl.href,
-    `select pg_total_relation_size('samples')::float8 / (select count(*) from samples) as n`,
+  const [theirs] = await ask(
+    rivalsUrl,
+    `select pg_total_relation_size('samples')::float8 / (select count(*) from samples) as bytes`,
   );
-  return { what: 'bytes on disk to those of a row for each sample', ratio: ours / theirs, aim: '<= 0.033' };
-}
-
-async function ask(url: string, text: string): Promise<number> {
-  const client = new pg.Client(url);
-  await client.connect();
-  const { rows } = await client.query(text);
-  await client.end();
-  return Number(rows[0].n);
+  const ratio = Number(ours.bytes) / Number(theirs.bytes);
+  return { what: 'bytes on disk to those of a row for each sample', ratio, aim: '<= 0.033' };
 }

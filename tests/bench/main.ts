@@ -1,10 +1,14 @@
+import { analysisBench } from './analysisBench.ts';
 import { codecBench } from './codecBench.ts';
 import { ingestBench } from './ingestBench.ts';
 import { printTable } from './table.ts';
+import { trendBench } from './trendBench.ts';
 
 /** `npm run bench`: ratios within one run, beside the aims. A name as argument runs that part alone. */
 const PARTS: Record<string, () => Promise<void>> = {
   codec: async () => printTable('Samples', codecBench()),
+  analysis: async () => printTable('Analysis of one stroke', analysisBench()),
+  trend: async () => printTable('Trend of a room with 10,000 strokes', await trendBench()),
   ingest: async () => printTable('Strokes a second (ratios to HTTP with a bare INSERT)', await ingestBench()),
 };
 

@@ -1,5 +1,7 @@
 const RATE_HZ = 125;
 const SAMPLES = 1250;
+const SIDES = ['front', 'rear'];
+export const SAMPLES_A_STROKE = SIDES.length * SAMPLES;
 
 /** A repeatable stream of numbers in (0, 1) (mulberry32, T. Ettinger, public domain). */
 export function randomNumbers(seed: number): () => number {
@@ -41,6 +43,6 @@ export function syntheticStroke(roomId: string, number: number, random: () => nu
     roomId,
     direction: number % 2 === 0 ? 'extend' : 'retract',
     startedAt: new Date(Date.UTC(2026, 0, 1) + number * 60_000).toISOString(),
-    sides: [side('front'), side('rear')],
+    sides: SIDES.map(side),
   };
 }

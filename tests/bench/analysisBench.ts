@@ -1,0 +1,83 @@
+import { measureStroke } from '../../analysis/measureStroke.ts';
+import { advanceRoom, beginRoom } from '../../analysis/room/fold.ts';
+import type { RoomDescription } from '../../analysis/trace.ts';
+import { decodeStrokes } from '../../ingest/json/strokes.ts';
+import { type IncomingStroke, toStrokeTrace } from '../../ingest/stroke.ts';
+import { strokeId } from '../../ingest/strokeId.ts';
+import { randomNumbers, syntheticStroke } from './syntheticStroke.ts';
+import type { Line } from './table.ts';
+
+const STROKES = 200;
+const ROUNDS = 5;
+const ROOM_ID = '018f4d5e-0000-7000-8000-000000000000';
+const ROOM: RoomDescription = {
+  drive: 'in-wall',
+  sides: ['front', 'rear'],
+  travelMetres: null,
+  gearTeeth: null,
+  rackPitchMm: null,
+  ratedAmps: null,
+  nominalVolts: 12,
+  positiveDirection: 'extend',
+};
+
+/** The cost of one stroke, all measures and all detectors, in plain passes over its samples. */
+export function analysisBench(): Line[] {
+  const random = randomNumbers(3);
+  const texts = Array.from({ length: STROKES }, (_, i) =>
+    JSON.stringify(syntheticStroke(ROOM_ID, i, random)),
+  );
+  const bodies = texts.map((text): unknown => JSON.parse(text));
+  const strokes = bodies.flatMap((body) => decodeStrokes(body).flatMap(({ stroke }) => stroke ?? []));
+  const pass = best(() => strokes.map(plainPass));
+  const measuring = best(() => strokes.map(measure));
+  const analyses = strokes.map(measure);
+  const judging = best(() => {
+    const state = beginRoom(ROOM_ID, ROOM);
+    return strokes.map((stroke, i) =>
+      advanceRoom(state, {
+        type: 'stroke',
+        strokeId: strokeId(ROOM_ID, stroke.key, stroke.startedAtMs),
+        atMs: stroke.startedAtMs,
+        direction: stroke.direction,
+        ambientC: null,
+        excluded: false,
+        analysis: analyses[i],
+      }),
+    );
+  });
+  const reading = best(() => texts.map((text): unknown => JSON.parse(text)));
+  const checking = best(() => bodies.map(decodeStrokes));
+  return [
+    { what: 'plain pass over the samples, µs', ratio: (1000 * pass) / STROKES, aim: '' },
+    { what: 'measures and detectors to a plain pass', ratio: (measuring + judging) / pass, aim: '<= 300' },
+    { what: '  of that the measures', ratio: measuring / pass, aim: '' },
+    { what: '  of that the detectors and baselines', ratio: judging / pass, aim: '' },
+    {
+      what: 'checking a body and filling typed arrays to parsing it',
+      ratio: checking / reading,
+      aim: '<= 0.1',
+    },
+  ];
+}
+
+function measure(stroke: IncomingStroke) {
+  return measureStroke(toStrokeTrace(stroke, stroke.direction), ROOM);
+}
+
+function plainPass(stroke: IncomingStroke): number {
+  let sum = 0;
+  for (const { amps } of stroke.sides) for (let i = 0; i < amps.length; i++) sum += amps[i];
+  return sum;
+}
+
+/** Milliseconds of the quickest of some rounds: the others were disturbed. */
+function best(work: () => unknown): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < ROUNDS; round++) {
+    const started = performance.now();
+    work();
+    least = Math.min(least, performance.now() - started);
+  }
+  return least;
+}
