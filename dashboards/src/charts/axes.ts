@@ -45,7 +45,7 @@ export function uprightAxis(theme: ChartTheme, unit: string): uPlot.Axis {
   return {
     ...numberAxis(theme, label),
     size: (_, labels) => 18 + 7 * Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length)),
-    space: 36,
+    space: 28,
   };
 }
 

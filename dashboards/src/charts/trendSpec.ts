@@ -125,6 +125,8 @@ export function trendSpec(
   return {
     data: [times, trend.points.map((p) => shownValue(p, scale)), expected],
     options: {
+      // Half of the last date's label stands beyond the picture's own edge.
+      padding: [null, 32, null, null],
       scales: {
         x: {
           time: true,
