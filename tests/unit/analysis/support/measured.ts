@@ -26,3 +26,10 @@ export function measureShape(
   const trace = traceOf([sideOf('main', changes, times)], direction, supply);
   return done(measureStroke(trace, room)).sides.main;
 }
+
+/** Every number in a value, wherever it stands. */
+export function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.values(value).flatMap(numbersIn);
+}
