@@ -1,6 +1,9 @@
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 
+/** Troubles that were said first explain a changed current; the scale is not doubted then. */
+const EXPLAIN: ReadonlySet<string> = new Set(['rising-draw', 'uneven-sides', 'dropped-load', 'draw-rebound']);
+
 /** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
 export interface ScaleMemory {
   running: number[];
@@ -35,6 +38,8 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const stall = stallRise(memory);
   const said = context.state.open.some((open) => open.kind === 'sensor-doubt' && open.side === side);
   const like = said ? STILL.like : LIKE;
+  const explained = context.state.open.some((open) => EXPLAIN.has(open.kind));
+  if (explained && !said) return null;
   if (stall === null || Math.abs(running) < (said ? STILL.least : LEAST)) return null;
   const ratio = stall / running;
   if (!(ratio > like.least && ratio < like.most)) return null;

@@ -1,3 +1,4 @@
+import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 
@@ -5,44 +6,71 @@ import { flag, isLasting, isOver } from './recent.ts';
 const SHORT = 0.06;
 const SHORT_UNRECORDED = 0.13;
 const SIGMAS = 3;
+/** Strokes that end without their usual end stop need not be as much shorter, if they all are. */
+const STOPPED_USUALLY = 0.7;
+const SHORT_WITHOUT_STOP = 0.035;
+const WITHOUT_STOP_STROKES = 4;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
+/** The usual rate of end stops is a moving mean over about so many strokes. */
+const RATE_STROKES = 12;
 
-export interface TravelMemory {
+interface DirectionTravel {
+  /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
+  stopRate: number | null;
+  /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
+  latest: { short: number; stopped: boolean }[];
+}
+
+export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** How much shorter than expected the latest stroke was, natural logarithm; 0: it was not. */
   shortBy: number;
-  direction: string | null;
+  direction: Direction | null;
+}
+
+export function beginTravelMemory(): TravelMemory {
+  const travel = (): DirectionTravel => ({ stopRate: null, latest: [] });
+  return { extend: travel(), retract: travel(), shortBy: 0, direction: null };
 }
 
 /**
  * Strokes of one direction end before the room's usual travel: they take less time than supply and temperature
- * account for, though the motor ran as ever. The way back from a short stroke is short too and says nothing.
+ * account for, though the motor ran as ever, and often without coming to the stop. The way back from a short stroke
+ * is short too and says nothing.
  */
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
   const judged = state.room.sides
     .map((side) => context.residual(side, 'durationS'))
     .filter((residual) => residual !== null);
-  if (judged.length === 0) return NOTHING;
-  const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
+  const stopped = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
+  const travel = state.travel[direction];
+  if (judged.length === 0) {
+    learnRate(travel, stopped);
+    return NOTHING;
+  }
   // The side that was driven longest tells how far the room went.
   const longest = judged.reduce((a, b) => (b.rise > a.rise ? b : a));
   const shortBy = Math.max(0, -longest.rise);
-  const isShort = shortBy > Math.max(least, SIGMAS * longest.deviation);
-  const before = state.travel;
-  const explained =
-    before.direction !== null && before.direction !== direction && shortBy <= before.shortBy + EXPLAINED;
-  const short = isShort && !explained;
-  state.travel = { shortBy: short ? shortBy : 0, direction };
+  const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
+  const { travel: before } = state;
+  const back = before.direction !== null && before.direction !== direction;
+  const explained = back && before.shortBy > 0 && shortBy <= before.shortBy + EXPLAINED;
+  travel.latest.push({ short: explained ? 0 : shortBy, stopped });
+  if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
+  const missesStop = lacksItsStop(travel);
+  const short = !explained && (shortBy > Math.max(least, SIGMAS * longest.deviation) || missesStop);
+  before.shortBy = short || (!explained && shortBy > SHORT_WITHOUT_STOP && !stopped) ? shortBy : 0;
+  before.direction = direction;
   const flags = flag(state.recent, `short-travel ${direction}`, short);
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
+  if (open === undefined && !short) learnRate(travel, stopped);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
-  if (!short || (open === undefined && !isLasting(flags, LEAST_STROKES, 4))) return NOTHING;
+  if (!short || (open === undefined && !missesStop && !isLasting(flags, LEAST_STROKES, 4))) return NOTHING;
   const percent = Math.round(-100 * Math.expm1(-shortBy));
   const doing = direction === 'extend' ? 'out' : 'in';
-  const stalled = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
   return {
     present: [
       {
@@ -51,11 +79,22 @@ export function shortTravel(context: FindingContext): FindingAnswer {
         direction,
         position: null,
         pattern: null,
-        severity: percent >= 15 || stalled ? 'service' : 'watch',
-        headline: `Going ${doing}, the room ends its travel about ${percent} % early${stalled ? ' and the motor stalls there' : ''}.`,
-        evidence: { shortPercent: percent, stalled },
+        severity: percent >= 15 || stopped ? 'service' : 'watch',
+        headline: `Going ${doing}, the room ends its travel about ${percent} % early${stopped ? ' and the motor stalls there' : ''}.`,
+        evidence: { shortPercent: percent, stalled: stopped },
       },
     ],
     gone: [],
   };
+}
+
+function learnRate(travel: DirectionTravel, stopped: boolean): void {
+  const now = stopped ? 1 : 0;
+  travel.stopRate = travel.stopRate === null ? now : travel.stopRate + (now - travel.stopRate) / RATE_STROKES;
+}
+
+function lacksItsStop({ stopRate, latest }: DirectionTravel): boolean {
+  if (stopRate === null || stopRate < STOPPED_USUALLY || latest.length < WITHOUT_STOP_STROKES) return false;
+  const mean = latest.reduce((sum, { short }) => sum + short, 0) / latest.length;
+  return mean > SHORT_WITHOUT_STOP && latest.every(({ stopped }) => !stopped);
 }

@@ -28,6 +28,7 @@ export function stallSpike(context: FindingContext): FindingAnswer {
       positions: inTravel.map((spike) => spike.position),
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
     });
+    if (openOf(state, 'dropped-load').some((dropped) => dropped.side === side)) continue;
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (open !== undefined && hasStopped(strokes)) {
       gone.push(open);

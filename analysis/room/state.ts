@@ -5,7 +5,7 @@ import { beginLagMemory, type LagMemory } from '../findings/lateSide.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
 import type { RecentFlags } from '../findings/recent.ts';
 import type { ScaleMemory } from '../findings/sensorScale.ts';
-import type { TravelMemory } from '../findings/shortTravel.ts';
+import { beginTravelMemory, type TravelMemory } from '../findings/shortTravel.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
@@ -44,7 +44,7 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     load: beginLoadMemory(room.sides),
     spikes: beginSpikeMemory(),
     lag: beginLagMemory(),
-    travel: { shortBy: 0, direction: null },
+    travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
     heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [] }])),
     scale: Object.fromEntries(room.sides.map((side) => [side, { running: [], inrush: [], endStop: [] }])),

@@ -10,6 +10,8 @@ const SHORTEST_INRUSH_S = 0.25;
 const LONGEST_INRUSH_S = 1.5;
 /** An end stop lasts no longer than this: whoever holds the switch lets go, or the controller does. */
 const LONGEST_END_STOP_S = 3;
+/** A stall draws at least so many times the running current, even in a room that runs heavy. */
+const LEAST_STOP_RISE = 1.35;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
 const SLOWEST_STOP_S = 0.35;
 
@@ -105,7 +107,7 @@ function endStopOf(
   let peakAt = 0;
   for (let i = 0; i < smooth.length; i++) if (smooth[i] >= smooth[peakAt]) peakAt = i;
   const peak = smooth[peakAt];
-  if (!(peak >= 1.5 * level)) return null;
+  if (!(peak >= LEAST_STOP_RISE * level)) return null;
   const threshold = level + 0.4 * (peak - level);
   let start = peakAt;
   while (start > 0 && smooth[start - 1] > threshold) start--;

@@ -36,9 +36,22 @@ export function restLevel(signal: SideSignal): RestLevel {
     const noiseAmps = differenceNoise(signal.amps);
     return { offsetAmps: null, noiseAmps, activeAmps: rough };
   }
-  const offsetAmps = median(rest);
-  const noiseAmps = rest.length >= 8 ? medianAbsoluteDeviation(rest) : differenceNoise(signal.amps);
-  return { offsetAmps, noiseAmps, activeAmps: rough - offsetAmps };
+  const { mean, deviation } = centreOf(rest, rough - median(rest));
+  const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
+  return { offsetAmps: mean, noiseAmps, activeAmps: rough - mean };
+}
+
+/**
+ * Mean and standard deviation of the rest without its outliers: a coarse sensor flickers between two readings, of
+ * which a median would take one and a median deviation see nothing.
+ */
+function centreOf(rest: Float64Array, activeAmps: number): { mean: number; deviation: number } {
+  const middle = median(rest);
+  const reach = Math.max(5 * medianAbsoluteDeviation(rest), 0.1 * activeAmps);
+  const kept = rest.filter((value) => Math.abs(value - middle) <= reach);
+  const mean = kept.reduce((sum, value) => sum + value, 0) / kept.length;
+  const squares = kept.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return { mean, deviation: Math.sqrt(squares / Math.max(1, kept.length - 1)) };
 }
 
 function medianAbove(values: Float64Array, level: number): number {
