@@ -92,6 +92,7 @@ function linesOf(rates: Rates): Line[] {
   return [
     { what: 'bare INSERT of a ready row, requests a second', ratio: bare, aim: '' },
     { what: 'empty POST to bare INSERT', ratio: median(rates.empty) / bare, aim: '' },
+    { what: 'one JSON stroke a request, acknowledged', ratio: median(rates.acknowledged) / bare, aim: '' },
     {
       what: 'one JSON stroke a request, 32 connections, until analysed',
       ratio: single / bare,
