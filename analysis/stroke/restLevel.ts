@@ -4,9 +4,17 @@ import { quantile } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
-/** A rest shorter than this at the edge of a record says nothing of the sensor's offset. */
+/** Shorter rests at the edges of a record say nothing of the sensor's offset, unless both say the same. */
+const SHORTEST_LONE_REST_S = 0.4;
 const SHORTEST_REST_S = 0.15;
+const AGREEING_PART = 0.08;
 const FEWEST_REST_SAMPLES = 4;
+/**
+ * A level that is a large part of the running current may as well be a motor that holds or creeps at the edge of the
+ * record: it counts as rest only when it lasts.
+ */
+const HIGH_PART = 0.25;
+const SHORTEST_HIGH_REST_S = 0.8;
 
 export interface RestLevel {
   /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
@@ -31,7 +39,7 @@ export function restLevel(signal: SideSignal): RestLevel {
   const high = quantile(smooth, 0.9);
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
   const threshold = low + 0.3 * (rough - low);
-  const rest = edgeRest(signal, smooth, threshold);
+  const rest = edgeRest(signal, smooth, threshold, rough);
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
     return { offsetAmps: null, noiseAmps, activeAmps: rough };
@@ -59,20 +67,33 @@ function medianAbove(values: Float64Array, level: number): number {
   return above.length > 0 ? median(above) : level;
 }
 
-function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number): Float64Array {
+function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Float64Array {
   const n = smooth.length;
-  const needed = Math.max(FEWEST_REST_SAMPLES, Math.ceil(SHORTEST_REST_S / signal.stepS));
   let head = 0;
   while (head < n && smooth[head] < threshold && signal.amps[head] < threshold) head++;
   let tail = 0;
   while (tail < n - head && smooth[n - 1 - tail] < threshold && signal.amps[n - 1 - tail] < threshold) tail++;
   // The samples next to the motion may hold part of it.
-  const first = head >= needed ? signal.amps.subarray(0, head - 1) : signal.amps.subarray(0, 0);
-  const last = tail >= needed ? signal.amps.subarray(n - tail + 1) : signal.amps.subarray(0, 0);
+  const edges = [
+    signal.amps.subarray(0, Math.max(0, head - 1)),
+    signal.amps.subarray(Math.min(n, n - tail + 1)),
+  ];
+  const agree =
+    edges.every((edge) => isLong(signal, edge, SHORTEST_REST_S)) &&
+    Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
+  const [first, last] = edges.map((edge) => {
+    const isHigh = edge.length > 0 && Math.abs(median(edge)) > HIGH_PART * Math.abs(rough);
+    const neededS = isHigh ? SHORTEST_HIGH_REST_S : agree ? SHORTEST_REST_S : SHORTEST_LONE_REST_S;
+    return isLong(signal, edge, neededS) ? edge : edge.subarray(0, 0);
+  });
   const rest = new Float64Array(first.length + last.length);
   rest.set(first);
   rest.set(last, first.length);
   return rest;
+}
+
+function isLong(signal: SideSignal, samples: Float64Array, seconds: number): boolean {
+  return samples.length + 1 >= FEWEST_REST_SAMPLES && (samples.length + 1) * signal.stepS >= seconds;
 }
 
 function differenceNoise(amps: Float64Array): number {
