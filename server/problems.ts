@@ -2,7 +2,7 @@ import type { Problem } from './schemas/common.ts';
 
 /**
  * Every problem that the service answers with (RFC 9457). A test compares this list with the OpenAPI document and
- * with the table in DEVELOPERS.md. `type` is `/problems/<name>`, where the service explains it in plain text.
+ * with the table in server/README.md. `type` is `/problems/<name>`, where the service explains it in plain text.
  */
 export const PROBLEMS = {
   'malformed-request': { status: 400, title: 'The request cannot be read' },

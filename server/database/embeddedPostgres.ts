@@ -78,20 +78,30 @@ function supervise(
   start: () => Promise<Postmaster>,
   onLost: EmbeddedOptions['onLost'],
 ): () => Promise<void> {
-  let current = Promise.resolve(first);
+  let running = first;
+  let restarting: Promise<void> = Promise.resolve();
   let stopping = false;
-  const watch = (running: Postmaster): void => {
+  const restart = async (): Promise<void> => {
+    running = await start();
+    watch();
+  };
+  const watch = (): void => {
     void running.ended.then(() => {
       if (stopping) return;
-      current = start();
-      current.then(watch, (reason: unknown) => onLost?.(reason));
+      restarting = restart();
+      restarting.catch((reason: unknown) => onLost?.(reason));
     });
   };
-  watch(first);
+  // Should this process end without stopping it, by a fault of ours or in a hurry, the server follows in good order.
+  const onExit = (): void => running.interrupt();
+  process.once('exit', onExit);
+  watch();
   return async () => {
     stopping = true;
-    const running = await current.catch(() => null);
-    await running?.stop();
+    // A restart that fails was told to onLost already: then there is nothing left to stop.
+    await restarting.catch(() => undefined);
+    await running.stop();
+    process.off('exit', onExit);
   };
 }
 

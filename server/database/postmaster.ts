@@ -10,6 +10,8 @@ import { StartError } from './startError.ts';
 
 const LOOK_EVERY_MS = 25;
 const READY_WITHIN_MS = 60_000;
+/** How long clients may take to leave by themselves: ours are closing their connections as the server is told to stop. */
+const CLIENTS_LEAVE_WITHIN_MS = 1500;
 /** A fast shutdown writes a checkpoint; past this it is ended at once, and the next start recovers. */
 const STOP_WITHIN_MS = 6000;
 const LONGEST_LOG_BYTES = 10 * 1024 * 1024;
@@ -20,6 +22,8 @@ export interface Postmaster {
   /** Fulfilled when the process has ended, for whatever reason. */
   readonly ended: Promise<void>;
   stop(): Promise<void>;
+  /** Asks for a fast shutdown and does not wait for it. */
+  interrupt(): void;
 }
 
 /**
@@ -50,7 +54,7 @@ export async function startPostmaster(
   await untilReady(child, cluster);
   const pid = child.pid;
   if (pid === undefined) throw new StartError(`Postgres did not start: see ${cluster.log}`);
-  return { pid, ended, stop: () => stop(child, ended) };
+  return { pid, ended, stop: () => stop(child, ended), interrupt: () => child.kill('SIGINT') };
 }
 
 async function untilReady(child: ChildProcess, cluster: Cluster): Promise<void> {
@@ -67,11 +71,15 @@ async function untilReady(child: ChildProcess, cluster: Cluster): Promise<void> 
   throw new StartError(`Postgres was not ready within ${READY_WITHIN_MS / 1000} s: see ${cluster.log}`);
 }
 
+/** A smart, then a fast, then an immediate shutdown, as the Postgres manual calls them (section "Shutting Down"). */
 async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
-  child.kill('SIGINT');
-  const timer = setTimeout(() => child.kill('SIGQUIT'), STOP_WITHIN_MS);
+  child.kill('SIGTERM');
+  const timers = [
+    setTimeout(() => child.kill('SIGINT'), CLIENTS_LEAVE_WITHIN_MS),
+    setTimeout(() => child.kill('SIGQUIT'), STOP_WITHIN_MS),
+  ];
   await ended;
-  clearTimeout(timer);
+  for (const timer of timers) clearTimeout(timer);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { PROBLEMS } from '../../server/problems.ts';
 import { startService, type TestService } from '../support/service.ts';
@@ -133,6 +134,14 @@ describe('the OpenAPI document', () => {
     const ofNoOperation = ['method-not-allowed', 'address-too-long'];
     expect([...named, ...ofNoOperation].sort()).toEqual(Object.keys(PROBLEMS).sort());
   });
+});
+
+test("the server's README tells every problem as it is", async () => {
+  const text = await readFile(new URL('../../server/README.md', import.meta.url), 'utf8');
+  const told = [...text.matchAll(/^\| `([a-z-]+)` +\| (\d{3}) +\| (.+?) +\|$/gm)].map(([, ...row]) => row);
+  expect(told).toEqual(
+    Object.entries(PROBLEMS).map(([name, { status, title }]) => [name, String(status), title]),
+  );
 });
 
 test('the type of a problem leads to what it means', async () => {

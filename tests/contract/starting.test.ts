@@ -75,9 +75,10 @@ test('a second service on the same data is refused in one line', async () => {
   expect(second.said.err).toMatch(/^Another service \(process \d+\) is running on the data folder .*\.\n$/);
 });
 
-test('SIGTERM to npm ends all of it in good order', async () => {
+test('SIGTERM to npm ends all of it in good order, and without a word', async () => {
   running.signal('SIGTERM');
   await expectCleanEnd();
+  expect(running.said.err.replaceAll(/^npm .*\n/gm, '')).toBe('');
 });
 
 test('a second start finds everything, and the first account as it was', async () => {
