@@ -100,7 +100,7 @@ function readSide(trace: SideTrace): ActiveSide | UnreadSide {
   }
   const offset = rest.offsetAmps ?? 0;
   const amps = signal.amps.map((value) => value - offset);
-  const found = activity(signal, amps, rest);
+  const found = activity(signal, rest);
   if (found === null) return NO_CURRENT;
   if (found.toS - found.fromS < SHORTEST_STROKE_S) {
     return { doubt: 'flat', detail: 'The motor ran for less than a second.' };

@@ -31,7 +31,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   const { signal, rest, amps, active, pauses, supply, direction } = side;
   const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
   const include = runningSamples(signal, phases);
-  const running = amps.filter((_, i) => include[i] === 1);
+  const running = pick(amps, include);
   if (running.length < 5) return null;
   const runningAmps = median(running);
   const movingToS = phases.endStopStartS ?? phases.endS;
@@ -47,9 +47,9 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   });
   const { spikes, dips, roughness } = excursions({
     signal,
-    timesS: signal.timesS.filter((_, i) => include[i] === 1),
+    timesS: pick(signal.timesS, include),
     amps: running,
-    positions: positions.filter((_, i) => include[i] === 1),
+    positions: pick(positions, include),
     noiseAmps: rest.noiseAmps,
     runningAmps,
   });
@@ -69,6 +69,14 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     noiseAmps: rest.noiseAmps,
     phases: times,
   };
+}
+
+/** The values that are included, in order. */
+function pick(values: Float64Array, include: Uint8Array): Float64Array {
+  const picked = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) if (include[i] === 1) picked[count++] = values[i];
+  return picked.subarray(0, count);
 }
 
 function pausedS(pauses: readonly Interval[]): number {

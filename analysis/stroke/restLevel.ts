@@ -4,6 +4,8 @@ import { quantile } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
+/** Windows of this length even out noise and leave every phase of a stroke standing. */
+export const SMOOTHING_S = 0.2;
 /** Shorter rests at the edges of a record say nothing of the sensor's offset, unless both say the same. */
 const SHORTEST_LONE_REST_S = 0.4;
 const SHORTEST_REST_S = 0.15;
@@ -23,6 +25,8 @@ export interface RestLevel {
   readonly noiseAmps: number;
   /** The typical current while the motor runs, less the offset: only to set thresholds by. */
   readonly activeAmps: number;
+  /** The signal's moving median over a fifth of a second, the offset still in. */
+  readonly smooth: Float64Array;
 }
 
 /**
@@ -34,7 +38,7 @@ export interface RestLevel {
  * differences).
  */
 export function restLevel(signal: SideSignal): RestLevel {
-  const smooth = rollingMedian(signal.amps, halfWindow(signal, 0.2));
+  const smooth = rollingMedian(signal.amps, halfWindow(signal, SMOOTHING_S));
   const low = quantile(smooth, 0.02);
   const high = quantile(smooth, 0.9);
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
@@ -42,11 +46,11 @@ export function restLevel(signal: SideSignal): RestLevel {
   const rest = edgeRest(signal, smooth, threshold, rough);
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
-    return { offsetAmps: null, noiseAmps, activeAmps: rough };
+    return { offsetAmps: null, noiseAmps, activeAmps: rough, smooth };
   }
   const { mean, deviation } = centreOf(rest, rough - median(rest));
   const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
-  return { offsetAmps: mean, noiseAmps, activeAmps: rough - mean };
+  return { offsetAmps: mean, noiseAmps, activeAmps: rough - mean, smooth };
 }
 
 /**

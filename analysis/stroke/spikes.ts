@@ -1,7 +1,7 @@
 import type { Spike } from '../measures.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
-import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
+import { smoothCourse } from './smoothCourse.ts';
 
 /** The current's smooth course is its median over this part of the running time, at least so many seconds. */
 const COURSE_PART = 0.1;
@@ -42,7 +42,7 @@ export function excursions(part: RunningPart): Excursions {
   const n = amps.length;
   if (n < 5) return { spikes: [], dips: [], roughness: 0 };
   const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
-  const course = rollingMedian(amps, halfWindow(part.signal, courseS, 2));
+  const course = smoothCourse(amps, halfWindow(part.signal, courseS, 2));
   const residual = new Float64Array(n);
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
