@@ -15,7 +15,7 @@ import { openApi } from './openApi.ts';
 import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
-import { pageRoutes } from './routes/pages.ts';
+import { PAGES, pageRoutes, sendPage } from './routes/pages.ts';
 import { describeProblems } from './routes/problemResponses.ts';
 import { SECURITY_HEADERS } from './securityHeaders.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
@@ -27,6 +27,8 @@ export interface AppOptions {
   readonly trustProxy?: string;
   /** The secret of the set-up link; null when there is somebody already. */
   readonly setUpToken?: string | null;
+  /** Where the built pages are, unless where Vite puts them. */
+  readonly pagesFolder?: string;
 }
 
 const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
@@ -41,7 +43,6 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     frameworkErrors: answerProblem,
     routerOptions: { maxParamLength: 500 },
     return503OnClosing: false,
-    // biome-ignore format: one line reads better
   }).withTypeProvider<ZodTypeProvider>();
 
   app.decorate('db', database.db);
@@ -66,10 +67,13 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.addHook('preParsing', refuseCompressedBody);
   app.addHook('preValidation', refuseUnstorableText);
 
+  const folder = options.pagesFolder ?? PAGES;
   await app.register(healthRoutes);
   await app.register(apiRoutes);
-  await app.register(pageRoutes);
-  app.setNotFoundHandler((request, reply) => answerUnknownRoute(routes, request, reply));
+  await app.register(pageRoutes, { folder });
+  app.setNotFoundHandler((request, reply) =>
+    answerUnknownRoute(routes, (to) => sendPage(folder, to), request, reply),
+  );
   return app;
 }
 

@@ -2,7 +2,6 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from './appTypes.ts';
 import { sendProblem } from './errorHandler.ts';
 import { ProblemError } from './problems.ts';
-import { sendPage } from './routes/pages.ts';
 
 interface KnownRoute {
   readonly address: RegExp;
@@ -27,9 +26,10 @@ export function rememberRoutes(app: App): KnownRoutes {
 /** Below `/api`: 405 where another method would do, else 404. Any other address is the pages' own. */
 export function answerUnknownRoute(
   routes: KnownRoutes,
+  sendPage: (reply: FastifyReply) => FastifyReply,
   request: FastifyRequest,
   reply: FastifyReply,
-): FastifyReply | Promise<FastifyReply> {
+): FastifyReply {
   const path = request.url.split('?', 1)[0] ?? '';
   const methods = [...routes.values()]
     .filter((route) => route.address.test(path))
@@ -42,6 +42,6 @@ export function answerUnknownRoute(
     );
   }
   const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|assets)(\/|$)/.test(path);
-  if (isPage) return sendPage(request, reply);
+  if (isPage) return sendPage(reply);
   return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
 }

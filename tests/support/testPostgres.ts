@@ -23,6 +23,8 @@ export async function startTestPostgres(): Promise<TestPostgres> {
 }
 
 async function startOwn(): Promise<TestPostgres> {
+  // A run that is ended from outside leaves no server behind: it goes with the process's orderly exit.
+  process.once('SIGTERM', () => process.exit(1));
   const folder = await mkdtemp(join(tmpdir(), 'slideload-tests-'));
   const postgres = await startEmbeddedPostgres(folder, { settings: FAST });
   return {
