@@ -1,0 +1,76 @@
+import type { FleetMember } from '../../server/demo/simulator/drawFleet.ts';
+import { type PlayedWarning, playHistory } from './playFleet.ts';
+
+/** How one simulated room was judged. */
+export interface RoomScore {
+  readonly seed: number;
+  /** null: a healthy room. */
+  readonly fault: string | null;
+  readonly found: boolean;
+  readonly rightKind: boolean;
+  readonly rightSide: boolean;
+  readonly rightPattern: boolean;
+  /** Distance from the true place, as a part of the travel; null: the fault has no place, or it was not found. */
+  readonly placeError: number | null;
+  /** Strokes from the onset to the warning, the first faulty stroke counting as one. */
+  readonly strokesToFind: number | null;
+  /** How far a drift had come when it was said, natural logarithm. */
+  readonly driftWhenFound: number | null;
+  /** Warnings in strokes without any fault, and the strokes that they could have come in. */
+  readonly falseWarnings: readonly string[];
+  readonly healthyStrokes: number;
+  /** Further warnings that the fault does not explain. */
+  readonly besides: readonly string[];
+}
+
+/** Plays and scores one room. A fault in the supply of a room whose supply nobody records cannot be seen: null. */
+export function scoreRoom(member: FleetMember): RoomScore | null {
+  const { fault, seed, room, plan } = member;
+  if (fault?.label.kind === 'weak-supply' && room.logging.supplyRateHz === null) return null;
+  const { warnings } = playHistory(member);
+  const startsStroke = fault?.startsStroke ?? plan.strokes;
+  const before = warnings.filter((warning) => warning.openedAt < startsStroke);
+  const healthy = { falseWarnings: before.map(nameOf), healthyStrokes: Math.min(plan.strokes, startsStroke) };
+  if (fault === null) {
+    const nothing = { placeError: null, strokesToFind: null, driftWhenFound: null, besides: [] };
+    return {
+      seed,
+      fault: null,
+      found: false,
+      rightKind: false,
+      rightSide: false,
+      rightPattern: false,
+      ...nothing,
+      ...healthy,
+    };
+  }
+  const { label } = fault;
+  const after = warnings.filter((warning) => warning.openedAt >= startsStroke);
+  const fits = (played: PlayedWarning) => [label.kind, ...label.alsoFits].includes(played.warning.kind);
+  const hit = after.find((played) => played.warning.kind === label.kind) ?? after.find(fits);
+  const position = hit?.warning.position ?? null;
+  return {
+    seed,
+    fault: fault.name,
+    found: hit !== undefined,
+    rightKind: hit?.warning.kind === label.kind,
+    rightSide: hit !== undefined && hit.warning.side === label.side && directionFits(hit, label.direction),
+    rightPattern: label.pattern === null || hit?.warning.pattern === label.pattern,
+    placeError: label.position === null || position === null ? null : Math.abs(position - label.position),
+    strokesToFind: hit === undefined ? null : hit.openedAt - label.onsetStroke + 1,
+    driftWhenFound:
+      hit === undefined || fault.name !== 'friction-drift'
+        ? null
+        : label.severity * (hit.openedAt - label.onsetStroke + 1),
+    besides: after.filter((played) => !fits(played)).map(nameOf),
+    ...healthy,
+  };
+}
+
+function directionFits(hit: PlayedWarning, direction: string | null): boolean {
+  return direction === null || hit.warning.direction === direction;
+}
+
+function nameOf({ warning, openedAt }: PlayedWarning): string {
+  return `${warning.kind}${warning.pattern === null ? '' : ` ${warning.pattern}`} at stroke ${openedAt}`;
+}
