@@ -5,6 +5,7 @@ import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
+const GOING_BACK = 0.06;
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */
 const SAME_PART = 0.5;
 /** This many strokes back within their normal clear it. */
@@ -40,21 +41,20 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
   const all = [...load.rises.values()].every((rise) => rise >= SAME_PART * worst[1]);
   const side = room.sides.length > 1 && all && load.rises.size > 1 ? null : worst[0];
   const rise = Math.expm1(worst[1]);
+  // On its way back to normal it goes on as it was said, until it is cleared.
+  if (open !== undefined && rise < GOING_BACK) return open;
   const percent = Math.round(100 * rise);
-  const held = open !== undefined && rise < 0.04;
   const measured = context.residual(worst[0], 'runningAmps');
   const who =
     side === null ? (room.sides.length > 1 ? 'both sides' : 'the motor') : nameSide(side, room.sides);
   return {
     kind: 'rising-draw',
-    side: held ? open.side : side,
+    side,
     direction: null,
     position: null,
     pattern: null,
     severity: rise >= STOP_RISE ? 'stop' : rise >= SERVICE_RISE ? 'service' : 'watch',
-    headline: held
-      ? open.headline
-      : `The running current of ${who} is ${percent} % above this room's own normal.`,
+    headline: `The running current of ${who} is ${percent} % above this room's own normal.`,
     evidence: {
       risePercent: percent,
       sigmas: measured === null ? null : Math.round((10 * measured.rise) / measured.deviation) / 10,

@@ -9,11 +9,13 @@ export interface ScaleMemory {
   running: number[];
   inrush: number[];
   endStop: number[];
+  duration: number[];
 }
 
 const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
+const UNRECORDED_MORE = 0.06;
 /** Of the running current's change, the stall currents show at least and at most so much. */
 const LIKE = { least: 0.75, most: 1.35 };
 /** While it is said already, less will do to go on. */
@@ -26,8 +28,13 @@ const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
 export function scaleChange(context: FindingContext, side: string): number | null {
   const memory = context.state.scale[side];
   if (memory === undefined) return null;
-  const rises = { running: 'runningAmps', inrush: 'inrushAmps', endStop: 'endStopAmps' } as const;
-  for (const key of ['running', 'inrush', 'endStop'] as const) {
+  const rises = {
+    running: 'runningAmps',
+    inrush: 'inrushAmps',
+    endStop: 'endStopAmps',
+    duration: 'durationS',
+  } as const;
+  for (const key of ['running', 'inrush', 'endStop', 'duration'] as const) {
     const judged = context.residual(side, rises[key]);
     if (judged === null) continue;
     memory[key].push(judged.rise);
@@ -40,10 +47,26 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const like = said ? STILL.like : LIKE;
   const explained = context.state.open.some((open) => EXPLAIN.has(open.kind));
   if (explained && !said) return null;
-  if (stall === null || Math.abs(running) < (said ? STILL.least : LEAST)) return null;
+  const least = said ? STILL.least : leastChange(context);
+  if (stall === null || Math.abs(running) < least) return null;
   const ratio = stall / running;
   if (!(ratio > like.least && ratio < like.most)) return null;
   return sharedByAll(context, side, stall) ? null : running;
+}
+
+/** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
+function leastChange({ conditions }: FindingContext): number {
+  return LEAST + conditions.filter((condition) => condition === null).length * UNRECORDED_MORE;
+}
+
+/**
+ * How much of a side's stall current cold accounts for, natural logarithm, never below zero: what is left of its rise
+ * when a stronger supply, which would have shortened the stroke as much, is taken off.
+ */
+export function coldRise(memory: ScaleMemory): number {
+  const stall = stallRise(memory) ?? 0;
+  const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
+  return Math.max(0, stall + faster);
 }
 
 /** The stall at the end stop lasts and is read well; the inrush is over before a slow logger sees its peak. */

@@ -53,7 +53,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   }
   // The side that was driven longest tells how far the room went.
   const longest = judged.reduce((a, b) => (b.rise > a.rise ? b : a));
-  const shortBy = Math.max(0, -longest.rise);
+  const shortBy = Math.max(0, -longest.rise - strongerSupply(context));
   const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
@@ -86,6 +86,15 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     ],
     gone: [],
   };
+}
+
+/** A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. */
+function strongerSupply(context: FindingContext): number {
+  if (context.analysis.supplyVolts !== null) return 0;
+  const rises = context.state.room.sides
+    .map((side) => context.residual(side, 'endStopAmps')?.rise ?? null)
+    .filter((rise) => rise !== null);
+  return rises.length > 0 ? Math.max(0, ...rises) : 0;
 }
 
 function learnRate(travel: DirectionTravel, stopped: boolean): void {

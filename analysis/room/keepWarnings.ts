@@ -44,8 +44,16 @@ function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning
 }
 
 function told(state: RoomState, event: StrokeEvent, finding: Finding) {
+  const { kind, side, direction, position, pattern, severity, headline, evidence } = finding;
   return {
-    ...finding,
+    kind,
+    side,
+    direction,
+    position,
+    pattern,
+    severity,
+    headline,
+    evidence,
     latestStrokeId: event.strokeId,
     checks: checksFor(finding.kind, state.room.drive, finding.pattern),
     cautions: cautionsFor(finding.kind),

@@ -47,7 +47,9 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
     heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [] }])),
-    scale: Object.fromEntries(room.sides.map((side) => [side, { running: [], inrush: [], endStop: [] }])),
+    scale: Object.fromEntries(
+      room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
+    ),
     recent: {},
     open: [],
     latest: null,
