@@ -28,8 +28,10 @@ export interface Residual {
   readonly deviation: number;
   /** The part that differs from stroke to stroke. */
   readonly noise: number;
-  /** The part that strokes under like conditions share: the baseline's own, and what was not recorded. */
+  /** The part that strokes under like conditions share: the baseline's own uncertainty. */
   readonly uncertainty: number;
+  /** What a supply or temperature that was not recorded may add. */
+  readonly unrecorded: number;
   readonly expected: number;
   readonly adjusted: number;
   readonly beyond: boolean;
@@ -58,7 +60,8 @@ export function judgeMeasure(
     rise: value - reference - (isSymmetric(measure) ? 0 : Math.min(0, level)),
     deviation,
     noise: fit.scale,
-    uncertainty: Math.sqrt(Math.max(0, deviation ** 2 - fit.scale ** 2)),
+    uncertainty: Math.sqrt(Math.max(0, standardDeviation ** 2 - fit.scale ** 2)),
+    unrecorded,
     expected: fromScale(measure, reference + level),
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
     beyond: Math.abs(residual) > beyondQuantile(fit) * deviation,

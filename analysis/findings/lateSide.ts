@@ -32,7 +32,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const memory = state.lag;
   const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
   const least = Math.max(LEAST_S, LEAST_PART * durationS);
-  const k = Math.max(judged.noise, least) + judged.uncertainty;
+  const k = Math.max(judged.noise, least) + Math.hypot(judged.uncertainty, judged.unrecorded);
   const h = Math.max(3 * judged.noise, least);
   [memory.up, memory.upRun] = step(memory.up, memory.upRun, judged.rise, k, h);
   [memory.down, memory.downRun] = step(memory.down, memory.downRun, -judged.rise, k, h);

@@ -2,7 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
-import { coldRise } from './sensorScale.ts';
+import { coldRise, stallRise } from './sensorScale.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
@@ -41,12 +41,14 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   const risen: string[] = [];
   const rises = new Map<string, number>();
   let deviation = 0;
+  const cold = coldAllowance(context);
+  const thermometer = cold !== null;
   for (const side of state.room.sides) {
     const judged = context.residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
-    const { k, h } = design(judged, RISE);
-    const rise = judged.rise - coldAllowance(context);
+    const { k, h } = design(judged, RISE, thermometer);
+    const rise = judged.rise - (cold ?? 0);
     [load.sum, load.run] = step(load.sum, load.run, rise, k, h);
     load.deviation = judged.deviation;
     keepLatest(load.rises, rise);
@@ -62,10 +64,12 @@ export function updateLoad(context: FindingContext): LoadShift | null {
 }
 
 function design(
-  { noise, uncertainty }: Residual,
+  { noise, uncertainty, unrecorded }: Residual,
   { kLeast, hLeast }: { readonly kLeast: number; readonly hLeast: number },
+  allowedFor: boolean,
 ): { k: number; h: number } {
-  const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * uncertainty;
+  const k =
+    Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * Math.hypot(uncertainty, allowedFor ? 0 : unrecorded);
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
 }
 
@@ -78,11 +82,13 @@ const MOST_COLD = 0.35;
 
 /**
  * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
- * current (V/R, the supply known) is a thermometer of its own. Zero where it is warm, or where either is recorded
- * otherwise. Natural logarithm.
+ * current is a thermometer of its own. Zero where it is warm or the temperature is recorded; null where the stall was
+ * not read either. Natural logarithm.
  */
-function coldAllowance({ state, conditions }: FindingContext): number {
+function coldAllowance({ state, conditions }: FindingContext): number | null {
   if (conditions[1] !== null) return 0;
+  const read = state.room.sides.every((side) => stallRise(state.scale[side]) !== null);
+  if (!read) return null;
   const colder = Math.min(...state.room.sides.map((side) => coldRise(state.scale[side])));
   return Math.min(MOST_COLD, COLD_PER_STALL * colder);
 }
@@ -99,7 +105,7 @@ function updateShare(context: FindingContext, memory: LoadMemory): string | null
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const { share } = memory;
-  const { k, h } = design(judged, SHIFT);
+  const { k, h } = design(judged, SHIFT, false);
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   [share.up, share.upRun] = step(share.up, share.upRun, move, k, h);
