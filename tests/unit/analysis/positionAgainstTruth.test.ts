@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { median } from '../../../analysis/statistics/median.ts';
+import { healthyCondition } from '../../../server/demo/simulator/condition.ts';
 import { drawRoom } from '../../../server/demo/simulator/drawRoom.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { measureSimulated } from './support/simulated.ts';
@@ -65,10 +66,12 @@ test('the running current is the median of the true one, whatever the clamp adds
     const room = drawRoom(seed);
     const offsets = new Random(seed);
     const { analysis, truth } = measureSimulated(room, 'extend', {}, seed);
+    const resting = { ...healthyCondition(room, 'extend').logger, idleBeforeS: 1.2, idleAfterS: 1.2 };
     const shifted = measureSimulated(
       room,
       'extend',
       {
+        logger: resting,
         sensors: room.logging.scales.map((scale) => ({
           offsetAmps: offsets.uniform(-1, 1),
           offsetDriftAmps: 0,

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import type { SideTrace, StrokeTrace } from '../../../../analysis/trace.ts';
 import { PLAIN, type Shape, sideOf } from './handMade.ts';
 
-/** Seeded, so that a failure in one run is a failure in every run. */
-export const SEEDED = { seed: 20_26, numRuns: 150 } as const;
+/** Seeded, so that a failure in one run is one in every run; told as it came, since making it smaller takes minutes. */
+export const SEEDED = { seed: 20_26, numRuns: 150, endOnFailure: true } as const;
 
 const finite = fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e9, max: 1e9 });
 const NAMES = ['front', 'rear', 'main', 'left', 'x'] as const;

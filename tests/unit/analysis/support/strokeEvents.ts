@@ -54,7 +54,7 @@ export function strokeEvent(
   const direction = directionOf(index);
   const sides: Record<string, SideMeasures> = {};
   room.sides.forEach((side, place) => {
-    const level = LEVELS[place] * (direction === 'extend' ? 1 : 1.1) * (told.factors[place] ?? 1);
+    const level = (LEVELS[place] ?? 7) * (direction === 'extend' ? 1 : 1.1) * (told.factors[place] ?? 1);
     sides[side] = sideMeasures(level * together * Math.exp(random.normal(0, OWN)), told, place, random);
   });
   const total = Object.values(sides).reduce((sum, side) => sum + side.runningAmps, 0);

@@ -1,0 +1,180 @@
+import { expect, test } from 'vitest';
+import { cautionsFor } from '../../../analysis/advice/cautions.ts';
+import { checksFor } from '../../../analysis/advice/checks.ts';
+import { DRIVES, type Drive } from '../../../analysis/trace.ts';
+import {
+  SPIKE_PATTERNS,
+  type SpikePattern,
+  WARNING_KINDS,
+  type WarningKind,
+} from '../../../analysis/warning.ts';
+
+const FRICTION_KINDS = ['rising-draw', 'draw-rebound', 'heavy-room'] as const;
+const UNEVEN_KINDS = ['uneven-sides', 'dropped-load', 'late-side'] as const;
+const PATTERNS: readonly (SpikePattern | null)[] = [null, ...SPIKE_PATTERNS];
+
+/** Every answer there is: kind, drive, pattern. */
+const ALL = WARNING_KINDS.flatMap((kind) =>
+  DRIVES.flatMap((drive) =>
+    (kind === 'stall-spike' ? SPIKE_PATTERNS : [null]).map((pattern) => ({
+      kind,
+      drive,
+      pattern,
+      checks: checksFor(kind, drive, pattern),
+      cautions: cautionsFor(kind),
+    })),
+  ),
+);
+
+const textOf = (kind: WarningKind, drive: Drive, pattern: SpikePattern | null = null) =>
+  checksFor(kind, drive, pattern).join('\n');
+
+/** Facts of the trade. Source of every row: common practice, no source. */
+const FACTS: readonly {
+  readonly fact: string;
+  readonly kinds: readonly WarningKind[];
+  readonly drive: Drive;
+  readonly pattern?: SpikePattern;
+  readonly says: readonly RegExp[];
+}[] = [
+  {
+    fact: 'shoes of plastic slide in aluminium: clean, then a dry PTFE film, on which opinions differ',
+    kinds: FRICTION_KINDS,
+    drive: 'in-wall',
+    says: [/clean/i, /plastic shoes?.*aluminium/i, /dry PTFE/i, /opinions differ/i, /the manual decides/i],
+  },
+  {
+    fact: 'with the motors disengaged the room moves by hand',
+    kinds: FRICTION_KINDS,
+    drive: 'in-wall',
+    says: [/disengaged/i, /by hand/i],
+  },
+  {
+    fact: 'rollers carry the weight and racks only guide: a heavy draw means weight on the racks',
+    kinds: ['heavy-room'],
+    drive: 'in-wall',
+    says: [/rollers carry/i, /racks only guide/i],
+  },
+  {
+    fact: 'teeth of rams are kept clean and not lubricated; sticky and silicone products hold dirt and burn the motor',
+    kinds: FRICTION_KINDS,
+    drive: 'through-frame',
+    says: [/clean the teeth/i, /do not lubricate/i, /sticky|silicone/i, /hold dirt/i, /motor/i],
+  },
+  {
+    fact: 'squeal has two homes, and the bolt needs the weight off it first',
+    kinds: FRICTION_KINDS,
+    drive: 'through-frame',
+    says: [
+      /squeal/i,
+      /roller at the inner end of the ram/i,
+      /bolt through the gear pack/i,
+      /weight off it first/i,
+    ],
+  },
+  {
+    fact: 'a gear of a ram has 15 or 18 teeth',
+    kinds: UNEVEN_KINDS,
+    drive: 'through-frame',
+    says: [/15 or 18/],
+  },
+  {
+    fact: 'fasteners of a rack back out, the lower rack first; there is little clearance for a head',
+    kinds: ['stall-spike'],
+    drive: 'in-wall',
+    pattern: 'same-place',
+    says: [/backed out/i, /lower rack first/i, /little clearance/i, /seat it/i],
+  },
+  {
+    fact: 'the block follows its shaft and never pivots in its rack; replacing it is work for a licensed technician',
+    kinds: UNEVEN_KINDS,
+    drive: 'in-wall',
+    says: [/follow its shaft/i, /never pivot/i, /broken teeth/i, /broken shoe/i, /licensed technician/i],
+  },
+  {
+    fact: 'a gear with broken teeth meshes now and then: spikes once per turn',
+    kinds: ['stall-spike'],
+    drive: 'in-wall',
+    pattern: 'once-per-turn',
+    says: [/broken teeth/i, /never pivot/i],
+  },
+  {
+    fact: 'a gear with broken teeth meshes now and then: scattered spikes',
+    kinds: ['stall-spike'],
+    drive: 'in-wall',
+    pattern: 'scattered',
+    says: [/broken teeth/i, /broken shoe/i],
+  },
+];
+
+test.each(FACTS)('common practice, no source: $fact', ({ kinds, drive, pattern = null, says }) => {
+  for (const kind of kinds) {
+    for (const words of says) expect(textOf(kind, drive, pattern), kind).toMatch(words);
+  }
+});
+
+test('nobody is told to lubricate the teeth of a room on rams', () => {
+  for (const kind of WARNING_KINDS) {
+    for (const pattern of PATTERNS) {
+      for (const check of checksFor(kind, 'through-frame', pattern)) {
+        if (/lubricat|grease|oil|PTFE|spray/i.test(check)) expect(check).toMatch(/do not lubricate/i);
+      }
+    }
+  }
+});
+
+test('for every kind, drive and pattern there are checks and cautions, in whole sentences, none said twice', () => {
+  for (const { kind, drive, checks, cautions } of ALL) {
+    for (const sentence of [...checks, ...cautions]) expect(sentence).toMatch(/^[A-Z].{15,}[.:]$/s);
+    expect(checks.length, `${kind} ${drive}`).toBeGreaterThan(0);
+    for (const said of [checks, cautions]) expect(new Set(said).size, `${kind} ${drive}`).toBe(said.length);
+  }
+});
+
+test("with every kind the maker's manual, local codes and a licensed technician are named", () => {
+  for (const { kind, cautions } of ALL) {
+    const text = cautions.join('\n');
+    expect(text, kind).toMatch(/maker's manual and local codes come first/i);
+    expect(text, kind).toMatch(/licensed technician/i);
+  }
+});
+
+test('nothing is ever said to be safe', () => {
+  for (const { checks, cautions } of ALL) {
+    expect([...checks, ...cautions].join('\n')).not.toMatch(/\bsafe(ly|ty)?\b/i);
+  }
+});
+
+const TOUCHES =
+  /look|watch|listen|clean|disengage|seat|measure|run the room|count|check|set its zero|clamp|see whether/i;
+
+/** The cautions that belong to what the checks ask a person to do. */
+test.each(WARNING_KINDS)('%s: the cautions stand with what suggests looking, touching or running', (kind) => {
+  for (const { checks, cautions, drive } of ALL.filter((row) => row.kind === kind)) {
+    const asked = checks.join('\n');
+    const said = cautions.join('\n');
+    expect(asked, drive).toMatch(TOUCHES);
+    if (/room|rack|ram|gear|block|stroke/i.test(asked)) expect(said, drive).toMatch(/out of the travel/i);
+    if (/disengage|bolt|fastener|block|gear|\broller|seat it/i.test(asked)) {
+      expect(said, drive).toMatch(/take the weight off before you loosen/i);
+      expect(said, drive).toMatch(/secure the room for travel/i);
+    }
+    if (/motor|battery|terminal|clamp|wire/i.test(asked))
+      expect(said, drive).toMatch(/disconnect the supply/i);
+    if (/motor|brake|disengage/i.test(asked)) expect(said, drive).toMatch(/brake does/i);
+    if (kind !== 'sensor-doubt') expect(said, drive).toMatch(/never bypass a fuse or breaker/i);
+  }
+});
+
+test('people come first: keeping out of the travel is the first caution wherever it stands', () => {
+  for (const { cautions } of ALL) {
+    const at = cautions.findIndex((caution) => /out of the travel/i.test(caution));
+    expect(at).toBeLessThanOrEqual(0);
+  }
+});
+
+test('what only needs eyes comes before what needs hands', () => {
+  for (const kind of FRICTION_KINDS) {
+    for (const drive of DRIVES) expect(checksFor(kind, drive, null)[0]).toMatch(/^Look/);
+  }
+});
