@@ -1,4 +1,5 @@
 import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
+import { median } from './statistics/median.ts';
 import { type Activity, activity, commonRests } from './stroke/activity.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
@@ -50,10 +51,11 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
     } else active.push(found);
   }
   if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), doubts);
+  const supply = plausible(trace.supply, room.nominalVolts);
   const pauses = commonRests(active.map((side) => side.active));
   const sides: Record<string, SideMeasures> = {};
   for (const side of active) {
-    const measured = measureSide({ ...side, pauses, supply: trace.supply, direction });
+    const measured = measureSide({ ...side, pauses, supply, direction });
     if (measured === null) continue;
     sides[side.signal.side] = measured;
     doubts.push(...doubtsOf(side.signal, side.rest, measured));
@@ -63,17 +65,28 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   return {
     status: 'done',
     direction,
-    positionBy: trace.supply === null ? 'time' : 'speed',
+    positionBy: supply === null ? 'time' : 'speed',
     sides,
     share: shareOf(sides, room),
     lagS: lagOf(sides, room),
-    supplyVolts: supplyWhileRunning(trace.supply, sides[names[0]]),
+    supplyVolts: supplyWhileRunning(supply, sides[names[0]]),
     doubts,
   };
 }
 
 function unusable(reason: string, doubts: DoneAnalysis['doubts'] = []): UnusableAnalysis {
   return { status: 'unusable', reason, doubts };
+}
+
+/** A supply reading far from nominal is in another unit or from another wire: as good as none, parts of nominal. */
+const LEAST_SUPPLY = 0.3;
+const MOST_SUPPLY = 2.5;
+
+function plausible(supply: SupplyTrace | null, nominalVolts: number): SupplyTrace | null {
+  if (supply === null || supply.volts.length === 0) return null;
+  const usual = median(supply.volts) / nominalVolts;
+  const extreme = supply.volts.some((volts) => Math.abs(volts) > 4 * nominalVolts);
+  return usual >= LEAST_SUPPLY && usual <= MOST_SUPPLY && !extreme ? supply : null;
 }
 
 interface UnreadSide {

@@ -16,7 +16,7 @@ export const CAUTIONS = {
 /** Order: people first, then the machine. */
 export function cautionsFor(kind: WarningKind): string[] {
   const { travel, weight, supply, fuse, tow, manual } = CAUTIONS;
-  if (kind === 'weak-supply') return [supply, fuse, manual];
+  if (kind === 'weak-supply') return [travel, supply, fuse, manual];
   if (kind === 'sensor-doubt') return [travel, supply, manual];
   return [travel, weight, supply, fuse, tow, manual];
 }

@@ -10,7 +10,7 @@ export interface ChangedRange {
 }
 
 const ERROR_RATE = 0.05;
-const MOST_PERMUTATIONS = 2000;
+const MOST_PERMUTATIONS = 1000;
 const SEED = 20_011;
 
 /**
@@ -24,13 +24,17 @@ export function changedRanges(before: readonly Profile[], after: readonly Profil
   const all = [...before, ...after];
   const bins = binsInAll(all);
   if (before.length < 2 || after.length < 2 || bins.length === 0) return [];
-  const observed = differences(all, bins, (i) => i >= before.length);
+  const flat = flatten(all, bins);
+  const late = all.map((_, i) => i).slice(before.length);
+  const observed = differences(flat, bins.length, late, all.length);
   const floor = Math.max(...observed.spread) * 0.1 + 1e-9;
-  const largest = (group: (i: number) => boolean) => {
-    const { shift, spread } = differences(all, bins, group);
-    return Math.max(...shift.map((value, b) => Math.abs(value) / (spread[b] + floor)));
-  };
-  const maxima = arrangements(all.length, after.length).map((chosen) => largest((i) => chosen.has(i)));
+  const maxima = arrangements(all.length, after.length).map((chosen) => {
+    const { shift, spread } = differences(flat, bins.length, chosen, all.length);
+    let largest = 0;
+    for (let b = 0; b < bins.length; b++)
+      largest = Math.max(largest, Math.abs(shift[b]) / (spread[b] + floor));
+    return largest;
+  });
   maxima.sort((a, b) => b - a);
   const allowed = Math.floor(ERROR_RATE * maxima.length);
   if (allowed < 1) return [];
@@ -57,26 +61,43 @@ function binsInAll(profiles: readonly Profile[]): number[] {
   );
 }
 
-function differences(profiles: readonly Profile[], bins: readonly number[], isAfter: (i: number) => boolean) {
-  const shift: number[] = [];
-  const spread: number[] = [];
-  for (const bin of bins) {
-    const groups: [number[], number[]] = [[], []];
-    profiles.forEach((profile, i) => {
-      groups[isAfter(i) ? 1 : 0].push(profile[bin] ?? 0);
+/** Amps by profile and bin, row after row. */
+function flatten(profiles: readonly Profile[], bins: readonly number[]): Float64Array {
+  const flat = new Float64Array(profiles.length * bins.length);
+  profiles.forEach((profile, row) => {
+    bins.forEach((bin, b) => {
+      flat[row * bins.length + b] = profile[bin] ?? 0;
     });
-    const [x, y] = groups.map((group) => group.reduce((sum, value) => sum + value, 0) / group.length);
-    const squares =
-      groups[0].reduce((s, v) => s + (v - x) ** 2, 0) + groups[1].reduce((s, v) => s + (v - y) ** 2, 0);
-    const freedom = Math.max(1, profiles.length - 2);
-    shift.push(y - x);
-    spread.push(Math.sqrt((squares / freedom) * (1 / groups[0].length + 1 / groups[1].length)));
+  });
+  return flat;
+}
+
+/** Mean of the chosen rows less that of the others, and its standard error by the pooled spread, bin by bin. */
+function differences(flat: Float64Array, bins: number, chosen: readonly number[], rows: number) {
+  const shift = new Float64Array(bins);
+  const spread = new Float64Array(bins);
+  const others = rows - chosen.length;
+  for (let b = 0; b < bins; b++) {
+    let all = 0;
+    let squares = 0;
+    for (let row = 0; row < rows; row++) {
+      const value = flat[row * bins + b];
+      all += value;
+      squares += value * value;
+    }
+    let sum = 0;
+    for (const row of chosen) sum += flat[row * bins + b];
+    const mean = sum / chosen.length;
+    const otherMean = (all - sum) / others;
+    const within = Math.max(0, squares - chosen.length * mean ** 2 - others * otherMean ** 2);
+    shift[b] = mean - otherMean;
+    spread[b] = Math.sqrt((within / Math.max(1, rows - 2)) * (1 / chosen.length + 1 / others));
   }
   return { shift, spread };
 }
 
 /** Every choice of `k` out of `n` where there are few, else a seeded sample of them. */
-function arrangements(n: number, k: number): Set<number>[] {
+function arrangements(n: number, k: number): number[][] {
   const count = choices(n, k);
   if (count <= MOST_PERMUTATIONS) return everyChoice(n, k);
   const random = multiplicative(SEED);
@@ -86,7 +107,7 @@ function arrangements(n: number, k: number): Set<number>[] {
       const j = i + Math.floor(random() * (n - i));
       [order[i], order[j]] = [order[j], order[i]];
     }
-    return new Set(order.slice(0, k));
+    return order.slice(0, k);
   });
 }
 
@@ -96,11 +117,11 @@ function choices(n: number, k: number): number {
   return Math.round(count);
 }
 
-function everyChoice(n: number, k: number, from = 0): Set<number>[] {
-  if (k === 0) return [new Set()];
-  const found: Set<number>[] = [];
+function everyChoice(n: number, k: number, from = 0): number[][] {
+  if (k === 0) return [[]];
+  const found: number[][] = [];
   for (let first = from; first <= n - k; first++) {
-    for (const rest of everyChoice(n, k - 1, first + 1)) found.push(rest.add(first));
+    for (const rest of everyChoice(n, k - 1, first + 1)) found.push([first, ...rest]);
   }
   return found;
 }

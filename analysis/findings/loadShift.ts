@@ -2,7 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
-import { coldRise, stallRise } from './sensorScale.ts';
+import { coldRise } from './sensorScale.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
@@ -49,7 +49,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     const load = memory.sides[side];
     const { k, h } = design(judged, RISE, thermometer);
     const rise = judged.rise - (cold ?? 0);
-    [load.sum, load.run] = step(load.sum, load.run, rise, k, h);
+    [load.sum, load.run] = step(load.sum, load.run, Math.min(rise, k + h / 2), k, h);
     load.deviation = judged.deviation;
     keepLatest(load.rises, rise);
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
@@ -87,10 +87,10 @@ const MOST_COLD = 0.35;
  */
 function coldAllowance({ state, conditions }: FindingContext): number | null {
   if (conditions[1] !== null) return 0;
-  const read = state.room.sides.every((side) => stallRise(state.scale[side]) !== null);
-  if (!read) return null;
-  const colder = Math.min(...state.room.sides.map((side) => coldRise(state.scale[side])));
-  return Math.min(MOST_COLD, COLD_PER_STALL * colder);
+  const rises = state.room.sides.map((side) => coldRise(state.scale[side]));
+  const read = rises.filter((rise) => rise !== null);
+  if (read.length < rises.length) return null;
+  return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
 }
 
 function hasMoved(rises: readonly number[]): boolean {
@@ -108,8 +108,8 @@ function updateShare(context: FindingContext, memory: LoadMemory): string | null
   const { k, h } = design(judged, SHIFT, false);
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
-  [share.up, share.upRun] = step(share.up, share.upRun, move, k, h);
-  [share.down, share.downRun] = step(share.down, share.downRun, -move, k, h);
+  [share.up, share.upRun] = step(share.up, share.upRun, Math.min(move, k + h / 2), k, h);
+  [share.down, share.downRun] = step(share.down, share.downRun, Math.min(-move, k + h / 2), k, h);
   share.deviation = judged.deviation;
   keepLatest(share.shifts, move);
   if (share.up > h && share.upRun >= LEAST_RUN) return sides[0];

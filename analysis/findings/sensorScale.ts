@@ -61,16 +61,18 @@ function leastChange({ conditions }: FindingContext): number {
 
 /**
  * How much of a side's stall current cold accounts for, natural logarithm, never below zero: what is left of its rise
- * when a stronger supply, which would have shortened the stroke as much, is taken off.
+ * when a stronger supply, which would have shortened the stroke as much, is taken off. Null where no stall at the end
+ * stop was read: an inrush is over too soon to be a thermometer.
  */
-export function coldRise(memory: ScaleMemory): number {
-  const stall = stallRise(memory) ?? 0;
+export function coldRise(memory: ScaleMemory): number | null {
+  if (memory.endStop.length < 2) return null;
+  const stall = median(memory.endStop);
   const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
   return Math.max(0, stall + faster);
 }
 
 /** The stall at the end stop lasts and is read well; the inrush is over before a slow logger sees its peak. */
-export function stallRise({ endStop, inrush }: ScaleMemory): number | null {
+function stallRise({ endStop, inrush }: ScaleMemory): number | null {
   const list = endStop.length >= 2 ? endStop : inrush.length >= LATEST ? inrush : [];
   return list.length > 0 ? median(list) : null;
 }

@@ -17,13 +17,31 @@ export function directionBySign(
   return signs[0] > 0 ? room.positiveDirection : other;
 }
 
+/** A sensor's rest cannot be further from zero than this part of the largest reading, or it is no rest. */
+const MOST_REST_PART = 0.5;
+const EDGE_PART = 0.01;
+
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
+  const read = amps.filter((value) => !Number.isNaN(value));
+  const rest = restOf(read);
   let largest = 0;
-  for (const value of amps) if (Math.abs(value) > largest) largest = Math.abs(value);
-  const strong = amps.filter((value) => Math.abs(value) > 0.3 * largest);
+  for (const value of read) largest = Math.max(largest, Math.abs(value - rest));
+  const strong = read.filter((value) => Math.abs(value - rest) > 0.3 * largest);
   if (strong.length === 0) return 0;
-  const middle = median(strong);
+  const middle = median(strong) - rest;
   if (middle === 0 || Number.isNaN(middle)) return 0;
   return middle > 0 ? 1 : -1;
+}
+
+/** What the sensor reads at both edges of the record, where they agree and can be a rest; else 0. */
+function restOf(read: Float64Array): number {
+  const count = Math.max(3, Math.round(EDGE_PART * read.length));
+  if (read.length < 4 * count) return 0;
+  const [head, tail] = [median(read.slice(0, count)), median(read.slice(-count))];
+  let largest = 0;
+  for (const value of read) largest = Math.max(largest, Math.abs(value));
+  const agree = Math.abs(head - tail) <= 0.1 * largest;
+  const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(2.5, MOST_REST_PART * largest);
+  return agree && near ? (head + tail) / 2 : 0;
 }

@@ -14,6 +14,7 @@ const LONGEST_END_STOP_S = 3;
 const LEAST_STOP_RISE = 1.35;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
 const SLOWEST_STOP_S = 0.35;
+const SLOWEST_STOP_PART = 0.012;
 
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
@@ -39,7 +40,7 @@ export function findPhases(
   const durationS = active.toS - active.fromS;
   const level = median(amps.subarray(first, end));
   const inrush = inrushOf(signal, amps, offsetAmps, first, end, level, durationS);
-  const stop = endStopOf(signal, amps, inrush.end, end, level);
+  const stop = endStopOf(signal, amps, inrush.end, end, level, durationS);
   return {
     startS: active.fromS,
     inrushEndS: timesS[Math.min(inrush.end, timesS.length - 1)],
@@ -98,6 +99,7 @@ function endStopOf(
   from: number,
   end: number,
   level: number,
+  durationS: number,
 ): { from: number; amps: number } | null {
   const { timesS } = signal;
   const endS = timesS[Math.min(end, timesS.length) - 1];
@@ -114,8 +116,8 @@ function endStopOf(
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
-  if (riseS(smooth, peakAt, level, peak, signal.stepS) > Math.max(SLOWEST_STOP_S, 3 * signal.stepS))
-    return null;
+  const slowestS = Math.max(SLOWEST_STOP_S, SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
+  if (riseS(smooth, peakAt, level, peak, signal.stepS) > slowestS) return null;
   const drivenAfterS = endS - timesS[window + last];
   if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;
   return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), 0.9) };

@@ -17,6 +17,7 @@ const FEWEST_REST_SAMPLES = 4;
  */
 const HIGH_PART = 0.25;
 const SHORTEST_HIGH_REST_S = 0.8;
+const SHORTEST_AGREED_HIGH_REST_S = 0.3;
 
 export interface RestLevel {
   /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
@@ -82,12 +83,13 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
     signal.amps.subarray(0, Math.max(0, head - 1)),
     signal.amps.subarray(Math.min(n, n - tail + 1)),
   ];
-  const agree =
-    edges.every((edge) => isLong(signal, edge, SHORTEST_REST_S)) &&
-    Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
+  const alike = Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
+  const agreeFor = (seconds: number) => alike && edges.every((edge) => isLong(signal, edge, seconds));
   const [first, last] = edges.map((edge) => {
-    const isHigh = edge.length > 0 && Math.abs(median(edge)) > HIGH_PART * Math.abs(rough);
-    const neededS = isHigh ? SHORTEST_HIGH_REST_S : agree ? SHORTEST_REST_S : SHORTEST_LONE_REST_S;
+    const isHigh = edge.length > 0 && median(edge) > HIGH_PART * (rough - median(edge));
+    const loneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
+    const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
+    const neededS = agreeFor(agreedS) ? agreedS : loneS;
     return isLong(signal, edge, neededS) ? edge : edge.subarray(0, 0);
   });
   const rest = new Float64Array(first.length + last.length);

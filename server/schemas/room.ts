@@ -2,7 +2,13 @@ import { z } from 'zod';
 import { DIRECTIONS, DRIVES } from '../../analysis/trace.ts';
 import { Id, Name, Time } from './common.ts';
 
-const SideName = z.string().trim().min(1).max(60);
+/** Results are objects by side name: names that every JavaScript object has already would hide in them. */
+const SideName = z
+  .string()
+  .trim()
+  .min(1)
+  .max(60)
+  .refine((name) => !(name in {}), { message: 'This name cannot be used for a side.' });
 
 const fields = {
   name: Name,
