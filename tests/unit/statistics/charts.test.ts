@@ -13,8 +13,8 @@ import {
   studentObservations,
 } from '../../../analysis/statistics/runLength.ts';
 
-/** Readings have a last digit: no sensor tells 7e-323 from nothing. */
-const readable = (value: number) => Math.round(value * 1e6) / 1e6;
+/** Readings have a last digit: no sensor tells 7e-323 or -0 from nothing. */
+const readable = (value: number) => Math.round(value * 1e6) / 1e6 + 0;
 
 const series = fc.array(fc.double({ min: -50, max: 50, noNaN: true }).map(readable), { maxLength: 60 });
 

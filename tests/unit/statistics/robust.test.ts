@@ -6,8 +6,8 @@ import { medianAbsoluteDeviation } from '../../../analysis/statistics/medianAbso
 import { quantile } from '../../../analysis/statistics/quantile.ts';
 import { predict, shrunkRegression } from '../../../analysis/statistics/shrunkRegression.ts';
 
-/** Readings have a last digit: no sensor tells 7e-323 from nothing. */
-const readable = (value: number) => Math.round(value * 1e6) / 1e6;
+/** Readings have a last digit: no sensor tells 7e-323 or -0 from nothing. */
+const readable = (value: number) => Math.round(value * 1e6) / 1e6 + 0;
 
 const numbers = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }).map(readable), {
   minLength: 1,

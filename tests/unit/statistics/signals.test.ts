@@ -13,8 +13,8 @@ import { robustScale, scaleSn, trimmedMean } from '../../../analysis/statistics/
 import { rollingMedian } from '../../../analysis/statistics/rollingMedian.ts';
 import { savitzkyGolay } from '../../../analysis/statistics/savitzkyGolay.ts';
 
-/** Readings have a last digit: no sensor tells 7e-323 from nothing. */
-const readable = (value: number) => Math.round(value * 1e6) / 1e6;
+/** Readings have a last digit: no sensor tells 7e-323 or -0 from nothing. */
+const readable = (value: number) => Math.round(value * 1e6) / 1e6 + 0;
 
 const series = fc.array(fc.double({ min: -100, max: 100, noNaN: true }).map(readable), {
   minLength: 1,
