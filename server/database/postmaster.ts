@@ -4,7 +4,7 @@ import { readFile, rename, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Cluster } from './cluster.ts';
-import { isRunning, postgresProcessesIn } from './processes.ts';
+import { postgresProcessesIn } from './processes.ts';
 import { commandLine, type RunAs } from './runAs.ts';
 import { StartError } from './startError.ts';
 
@@ -84,13 +84,14 @@ async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
 
 /**
  * Ends what an earlier service left running when it was killed, in good order, and forgets a lock file that names a
- * process which is none of Postgres's: after a restart of the machine its number may be anybody's.
+ * process which is none of Postgres's at work here: after a restart of the machine its number may be anybody's.
  */
 export async function endOrphans(cluster: Cluster): Promise<void> {
   const pid = Number((await pidFile(cluster.folder))[0]) || null;
   const working = postgresProcessesIn(cluster.folder, pid);
   if (working.length === 0) {
-    if (pid !== null && isRunning(pid))
+    // Also where that process is dead but not yet collected: Postgres would still take it for a living one.
+    if (pid !== null)
       await rename(join(cluster.folder, 'postmaster.pid'), join(cluster.folder, 'postmaster.pid.stale'));
     return;
   }
