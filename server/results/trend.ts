@@ -7,6 +7,7 @@ import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
 import type { RoomLimits } from '../work/foldHistory.ts';
 import { findRoom } from './findRoom.ts';
+import { forecastOf } from './forecastOf.ts';
 import { servicesBetween } from './servicesBetween.ts';
 
 export interface TrendQuestion {
@@ -36,7 +37,9 @@ export async function trendText(
     readLimits(db, accountId, roomId, side, question),
     servicesBetween(db, accountId, roomId, question.from, question.to),
   ]);
-  const rest: Omit<Trend, 'points'> = { limits, services, forecast: null };
+  const { measure, direction } = question;
+  const forecast = await forecastOf(pool, { accountId, roomId, side, direction, measure }, limits);
+  const rest: Omit<Trend, 'points'> = { limits, services, forecast };
   return `{"points":${points},${JSON.stringify(rest).slice(1)}`;
 }
 

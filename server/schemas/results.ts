@@ -15,6 +15,19 @@ export const TrendQuery = SpanQuery.extend({
 
 export const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
 
+/** When a steady rise will reach the service line: strokes of this direction from the latest, 80 % interval. */
+export const Forecast = z
+  .object({
+    serviceLine: z.number(),
+    strokes: z.number(),
+    lower: z.number(),
+    /** Null: it may never. */
+    upper: z.number().nullable(),
+    coverage: z.number(),
+    percentPerStroke: z.number(),
+  })
+  .meta({ id: 'Forecast' });
+
 export const Trend = z
   .object({
     points: z.array(
@@ -29,7 +42,7 @@ export const Trend = z
     ),
     limits: Limits.nullable(),
     services: z.array(Service),
-    forecast: z.record(z.string(), z.unknown()).nullable(),
+    forecast: Forecast.nullable(),
   })
   .meta({ id: 'Trend' });
 export type Trend = z.infer<typeof Trend>;

@@ -1,0 +1,53 @@
+import type pg from 'pg';
+import { strokesToLine } from '../../analysis/forecast/strokesToLine.ts';
+import type { Limits } from '../../analysis/history.ts';
+import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
+import type { Direction } from '../../analysis/trace.ts';
+import type { Trend } from '../schemas/results.ts';
+
+/** A year of one direction's strokes tells a trend; an older one may have ended. */
+const STROKES = 60;
+/** The service line: a fifth above the room's normal, where a rising draw is no longer only watched. */
+const SERVICE_RISE = 0.2;
+/** Measures that wear moves up. */
+const RISING: ReadonlySet<MeasureName> = new Set(['runningAmps', 'runningAmpsP90', 'chargeAs']);
+
+export interface ForecastQuestion {
+  readonly accountId: string;
+  readonly roomId: string;
+  readonly side: string;
+  readonly direction: Direction;
+  readonly measure: MeasureName;
+}
+
+/** How many strokes of this direction until the measure reaches its service line; null while no trend says so. */
+export async function forecastOf(
+  pool: pg.Pool,
+  { accountId, roomId, side, direction, measure }: ForecastQuestion,
+  limits: Limits | null,
+): Promise<Trend['forecast']> {
+  if (limits === null || !RISING.has(measure)) return null;
+  const place = MEASURE_NAMES.indexOf(measure) + 1;
+  const { rows } = await pool.query<{ adjusted: number }>({
+    name: `forecast-${place}`,
+    text: `
+      select adjusted[${place}] as adjusted from measures
+      where account_id = $1 and room_id = $2 and side = $3 and direction = $4 and adjusted[${place}] > 0
+        and started_at >= coalesce(
+          (select max(at) from services where account_id = $1 and room_id = $2), '-infinity')
+      order by started_at desc, stroke_id desc limit ${STROKES}`,
+    values: [accountId, roomId, side, direction],
+  });
+  const levels = rows.reverse().map(({ adjusted }) => Math.log(adjusted / limits.centre));
+  const forecast = strokesToLine(levels, Math.log1p(SERVICE_RISE));
+  if (forecast === null) return null;
+  const rounded = (value: number) => Math.round(10 * value) / 10;
+  return {
+    serviceLine: limits.centre * (1 + SERVICE_RISE),
+    strokes: rounded(forecast.strokes),
+    lower: rounded(forecast.lower),
+    upper: forecast.upper === null ? null : rounded(forecast.upper),
+    coverage: 0.8,
+    percentPerStroke: Math.round(10_000 * Math.expm1(forecast.perStroke)) / 100,
+  };
+}
