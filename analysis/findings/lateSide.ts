@@ -1,4 +1,5 @@
 import { median } from '../statistics/median.ts';
+import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { keepLatest, step } from './loadMemory.ts';
 
@@ -18,7 +19,6 @@ export function beginLagMemory(): LagMemory {
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
 const LEAST_PART = 0.02;
-const LEAST_RUN = 3;
 const CLEAR_STROKES = 4;
 const SERVICE_PART = 0.08;
 
@@ -32,10 +32,11 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const memory = state.lag;
   const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
   const least = Math.max(LEAST_S, LEAST_PART * durationS);
-  const k = Math.max(judged.noise, least) + Math.hypot(judged.uncertainty, judged.unrecorded);
-  const h = Math.max(3 * judged.noise, least);
-  [memory.up, memory.upRun] = step(memory.up, memory.upRun, judged.rise, k, h);
-  [memory.down, memory.downRun] = step(memory.down, memory.downRun, -judged.rise, k, h);
+  const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
+  const k = Math.max(K_SIGMAS * judged.noise, least) + shared;
+  const h = Math.max(H_SIGMAS * judged.noise, least);
+  [memory.up, memory.upRun] = step(memory.up, memory.upRun, Math.min(judged.rise, k + h / 2), k, h);
+  [memory.down, memory.downRun] = step(memory.down, memory.downRun, Math.min(-judged.rise, k + h / 2), k, h);
   keepLatest(memory.shifts, judged.rise);
   const [open] = openOf(state, 'late-side');
   const shift = median(memory.shifts.slice(-LEAST_RUN));

@@ -1,5 +1,6 @@
 import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
+import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
 import { coldRise } from './sensorScale.ts';
@@ -11,12 +12,6 @@ import { coldRise } from './sensorScale.ts';
  */
 const RISE = { kLeast: 0.045, hLeast: 0.11 };
 const SHIFT = { kLeast: 0.015, hLeast: 0.045 };
-const K_SIGMAS = 1;
-const H_SIGMAS = 4;
-/** What the strokes share is no independent evidence: so many standard deviations of it are never counted. */
-const SHARED_SIGMAS = 1.2;
-/** One camp tilts both its strokes: a third must agree. */
-const LEAST_RUN = 3;
 /** A side counts as relieved when it fell by this part of what the other rose by. */
 const RELIEVED = 0.35;
 
