@@ -4,6 +4,7 @@ import type { Person } from './api/types.ts';
 import { forgetAnswers } from './api/useLoad.ts';
 import { Shell } from './components/Shell.tsx';
 import { CoachesPage } from './pages/CoachesPage.tsx';
+import { ComparePage } from './pages/ComparePage.tsx';
 import { MissingPage } from './pages/MissingPage.tsx';
 import { RoomPage } from './pages/RoomPage.tsx';
 import { SetUpPage } from './pages/SetUpPage.tsx';
@@ -14,9 +15,11 @@ import { type Session, SessionContext } from './session.ts';
 
 function Page({ path }: { readonly path: string }) {
   const room = matchPath('/rooms/:id', path);
+  const compare = matchPath('/rooms/:id/compare', path);
   const stroke = matchPath('/strokes/:id', path);
   if (path === '/') return <CoachesPage />;
   if (room !== null) return <RoomPage key={room.id} id={room.id} />;
+  if (compare !== null) return <ComparePage key={compare.id} id={compare.id} />;
   if (stroke !== null) return <StrokePage key={stroke.id} id={stroke.id} />;
   return <MissingPage />;
 }

@@ -43,6 +43,10 @@ export function plainNumber(value: number): string {
   }).format(value);
 }
 
+const twoDigits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 });
+/** Two significant digits, for what is itself uncertain. */
+export const roughly = (value: number): string => twoDigits.format(value);
+
 /** A measured value with its unit; a unit of `1` is a proportion. */
 export function quantity(value: number | null | undefined, unit: string): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return words.none;

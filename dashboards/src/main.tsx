@@ -4,6 +4,8 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
 import './styles/pages.css';
+import './styles/compare.css';
+import './styles/print.css';
 
 const place = document.getElementById('app');
 if (place === null) throw new Error('The page has no element with the id app.');

@@ -31,19 +31,24 @@ export function navigate(to: string): void {
   window.dispatchEvent(new Event(MOVED));
 }
 
-export function usePath(): string {
-  const [path, setPath] = useState(location.pathname);
+function useLocation(part: 'pathname' | 'search'): string {
+  const [held, setHeld] = useState(location[part]);
   useEffect(() => {
-    const moved = () => setPath(location.pathname);
+    const moved = () => setHeld(location[part]);
     window.addEventListener('popstate', moved);
     window.addEventListener(MOVED, moved);
     return () => {
       window.removeEventListener('popstate', moved);
       window.removeEventListener(MOVED, moved);
     };
-  }, []);
-  return path;
+  }, [part]);
+  return held;
 }
+
+export const usePath = (): string => useLocation('pathname');
+
+/** What follows the path in the address, with its question mark. */
+export const useSearch = (): string => useLocation('search');
 
 /** Follows links to our own pages without a page load; every other click is left to the browser. */
 export function useLinks(): void {

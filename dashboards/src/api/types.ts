@@ -1,13 +1,25 @@
 /** The shapes of the service's answers, inferred from the schemas that validate them there. Types only. */
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
-export type { CoachOverview, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
+export type {
+  CoachOverview,
+  Comparison,
+  RoomStatus,
+  Trend,
+  Warning,
+} from '../../../server/schemas/results.ts';
 export type { Room } from '../../../server/schemas/room.ts';
 export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
 export type { Person } from '../../../server/schemas/session.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
 
-import type { CoachOverview, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
+import type {
+  CoachOverview,
+  Comparison,
+  RoomStatus,
+  Trend,
+  Warning,
+} from '../../../server/schemas/results.ts';
 import type { Service } from '../../../server/schemas/service.ts';
 import type { Person } from '../../../server/schemas/session.ts';
 import type { Stroke } from '../../../server/schemas/stroke.ts';
@@ -22,6 +34,8 @@ export type Severity = Warning['severity'];
 export type WarningKind = Warning['kind'];
 export type ServiceKind = Service['kind'];
 export type Direction = NonNullable<Stroke['direction']>;
+export type ComparedGroup = Comparison['groups'][number];
+export type ComparedShift = ComparedGroup['shifts'][number];
 export type TrendPoint = Trend['points'][number];
 export type OverviewRoom = CoachOverview['rooms'][number];
 export type DoneAnalysis = Extract<NonNullable<Stroke['analysis']>, { status: 'done' }>;

@@ -1,8 +1,10 @@
 import type { Room, Service } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
+import { serviceAddress } from '../compare/question.ts';
 import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Loaded } from '../components/states.tsx';
+import { dayText } from '../format.ts';
 import { words } from '../words.ts';
 import { RecordService } from './RecordService.tsx';
 
@@ -18,6 +20,9 @@ export function ServicesSection({ room, onChange }: { readonly room: Room; reado
     <section aria-labelledby="services" class="services">
       <h2 id="services">{words.services.title}</h2>
       <RecordService room={room} onDone={recorded} />
+      <p>
+        <a href={`/rooms/${room.id}/compare`}>{words.compare.anySpans}</a>
+      </p>
       <Loaded load={list.first}>
         {() =>
           list.items.length === 0 ? (
@@ -26,12 +31,25 @@ export function ServicesSection({ room, onChange }: { readonly room: Room; reado
             <ul class="works">
               {list.items.map((service) => (
                 <li key={service.id}>
-                  <strong>{words.services.kinds[service.kind]}</strong>
-                  {service.side !== null && <span dir="auto">, {service.side}</span>}
-                  <span class="about">
-                    {' '}
-                    <Moment at={service.at} />
-                  </span>
+                  <div class="work-line">
+                    <span>
+                      <strong>{words.services.kinds[service.kind]}</strong>
+                      {service.side !== null && <span dir="auto">, {service.side}</span>}
+                      <span class="about">
+                        {' '}
+                        <Moment at={service.at} />
+                      </span>
+                    </span>
+                    <a
+                      href={serviceAddress(room.id, service.id)}
+                      aria-label={words.compare.linkTitle(
+                        words.services.kinds[service.kind],
+                        dayText(service.at),
+                      )}
+                    >
+                      {words.compare.title}
+                    </a>
+                  </div>
                   {service.notes !== null && service.notes !== '' && (
                     <p class="notes" dir="auto">
                       {service.notes}

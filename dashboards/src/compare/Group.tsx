@@ -1,0 +1,113 @@
+import { useId } from 'preact/hooks';
+import type { ComparedGroup, MeasureTitle } from '../api/types.ts';
+import { Scroll } from '../components/Scroll.tsx';
+import { percent, quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
+import { words } from '../words.ts';
+import { Profile } from './Profile.tsx';
+import { ShiftTable } from './ShiftTable.tsx';
+
+/** What tells most of a repair, in this order; the rest is folded away, so that one sheet of paper holds it. */
+const FIRST_MEASURES = ['runningAmps', 'durationS', 'share', 'roughness'];
+
+const FEWEST = 2;
+
+/** Whether there are strokes enough for an answer. */
+export const isCompared = ({ strokesBefore, strokesAfter }: ComparedGroup): boolean =>
+  strokesBefore >= FEWEST && strokesAfter >= FEWEST;
+
+/** As many places as can be read in a sentence; the picture marks all. */
+const MOST_PLACES = 3;
+
+/** The places that changed, in words: those that changed most, in the order of the travel. */
+function changedText({ changedBins }: ComparedGroup): string {
+  const say = words.compare;
+  if (changedBins.length === 0) return say.noPlaces;
+  const told = [...changedBins]
+    .sort((a, b) => Math.abs(b.shiftAmps) - Math.abs(a.shiftAmps))
+    .slice(0, MOST_PLACES)
+    .sort((a, b) => a.from - b.from);
+  const places = told.map(({ from, to, shiftAmps }) =>
+    say.place(
+      percent(from),
+      percent(to),
+      quantity(Math.abs(shiftAmps), 'A'),
+      shiftAmps < 0 ? say.less : say.more,
+    ),
+  );
+  return say.places(places.join('; '), changedBins.length - told.length);
+}
+
+/** The two profiles as numbers. */
+function ProfileTable({ group }: { readonly group: ComparedGroup }) {
+  const say = words.compare;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">{words.stroke.place}</th>
+          <th scope="col" class="number">
+            {say.before}
+          </th>
+          <th scope="col" class="number">
+            {say.after}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {group.profileBefore.map((amps, bin) => (
+          // A bin is its index.
+          <tr key={bin}>
+            <th scope="row">{percent((bin + 0.5) / group.profileBefore.length)}</th>
+            <td class="number">{quantity(amps, 'A')}</td>
+            <td class="number">{quantity(group.profileAfter[bin], 'A')}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface GroupProps {
+  readonly group: ComparedGroup;
+  readonly titles: readonly MeasureTitle[];
+  readonly top: number;
+}
+
+/** One side in one direction: how many strokes, both profiles, and the shift of each measure. */
+export function Group({ group, titles, top }: GroupProps) {
+  const id = useId();
+  const say = words.compare;
+  const title = say.group(sideName(group.side), group.direction);
+  const known = group.shifts.filter(({ before, after }) => before !== null || after !== null);
+  const first = FIRST_MEASURES.flatMap((name) => known.filter(({ measure }) => measure === name));
+  const others = known.filter(({ measure }) => !FIRST_MEASURES.includes(measure));
+  return (
+    <figure class="chart compared" aria-labelledby={id}>
+      <figcaption>
+        <h3 id={id} dir="auto">
+          {title}
+        </h3>
+        <p class="about">{say.counted(group.strokesBefore, group.strokesAfter)}</p>
+      </figcaption>
+      {isCompared(group) ? (
+        <>
+          <p class="summary">{changedText(group)}</p>
+          <Profile group={group} top={top} />
+          <Scroll of={title}>
+            <ShiftTable caption={say.tableCaption} shifts={first} titles={titles} />
+          </Scroll>
+          <details class="no-print">
+            <summary>{say.moreNumbers(title)}</summary>
+            <Scroll of={say.moreNumbers(title)}>
+              <ShiftTable caption={say.otherMeasures} shifts={others} titles={titles} />
+              <ProfileTable group={group} />
+            </Scroll>
+          </details>
+        </>
+      ) : (
+        <p class="note">{say.tooFewHere}</p>
+      )}
+    </figure>
+  );
+}

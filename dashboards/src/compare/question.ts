@@ -1,0 +1,45 @@
+/** The four days that bound two spans, as the address and the date fields hold them: `2026-05-02`. */
+export const SPAN_NAMES = ['beforeFrom', 'beforeTo', 'afterFrom', 'afterTo'] as const;
+export type SpanName = (typeof SPAN_NAMES)[number];
+export type Spans = Readonly<Record<SpanName, string>>;
+
+/** What the page's address asks for: the work done, or two spans of days. */
+export type Question =
+  | { readonly kind: 'service'; readonly serviceId: string }
+  | { readonly kind: 'spans'; readonly spans: Spans };
+
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+const isDay = (text: string): boolean => DAY.test(text) && !Number.isNaN(new Date(`${text}T12:00`).getTime());
+
+/** Reads the address; null where it asks for nothing that can be answered. */
+export function questionOf(search: string): Question | null {
+  const given = new URLSearchParams(search);
+  const serviceId = given.get('service');
+  if (serviceId !== null && serviceId !== '') return { kind: 'service', serviceId };
+  const day = (name: SpanName) => given.get(name) ?? '';
+  const spans: Spans = {
+    beforeFrom: day('beforeFrom'),
+    beforeTo: day('beforeTo'),
+    afterFrom: day('afterFrom'),
+    afterTo: day('afterTo'),
+  };
+  return SPAN_NAMES.every((name) => isDay(spans[name])) ? { kind: 'spans', spans } : null;
+}
+
+export const serviceAddress = (roomId: string, serviceId: string): string =>
+  `/rooms/${roomId}/compare?service=${encodeURIComponent(serviceId)}`;
+
+export const spansAddress = (roomId: string, spans: Spans): string =>
+  `/rooms/${roomId}/compare?${new URLSearchParams({ ...spans })}`;
+
+/** Where the service answers the question. Days begin and end in the reader's own zone. */
+export function comparisonPath(roomId: string, question: Question): string {
+  const asked = new URLSearchParams();
+  if (question.kind === 'service') asked.set('service', question.serviceId);
+  else
+    for (const name of SPAN_NAMES) {
+      const time = name.endsWith('From') ? '00:00:00.000' : '23:59:59.999';
+      asked.set(name, new Date(`${question.spans[name]}T${time}`).toISOString());
+    }
+  return `/rooms/${roomId}/comparison?${asked}`;
+}

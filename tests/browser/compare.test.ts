@@ -1,0 +1,113 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { ask } from './support/api.ts';
+import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+const DAYS_BEFORE = 6;
+const WORK_AT = '2026-04-07T08:00:00Z';
+
+describePages('before and after', (place) => {
+  let roomId: string;
+  beforeAll(async () => {
+    const api = await place.api();
+    const coach = await addCoach(api, 'Juniper 31');
+    const room = await addRoom(api, coach, 'Bedroom');
+    roomId = room.id;
+    await sendDays(
+      api,
+      coach,
+      room,
+      (day) => [
+        {
+          side: 'front',
+          runningAmps: day < DAYS_BEFORE ? 12 : 9,
+          spikeAt: day < DAYS_BEFORE ? 0.4 : undefined,
+        },
+        { side: 'rear', runningAmps: 8.2 },
+      ],
+      2 * DAYS_BEFORE,
+    );
+    const work = { kind: 'fasteners-seated', at: WORK_AT, side: 'front', notes: 'Two were proud.' };
+    await ask(api, 'POST', `/rooms/${room.id}/services`, work);
+    await ask(api, 'POST', `/rooms/${room.id}/services`, { kind: 'lubricated', at: '2026-06-01T08:00:00Z' });
+    await allAnalysed(api, room);
+  });
+
+  async function openSheet(): Promise<{ page: Page; troubles: string[] }> {
+    const { page, troubles } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.getByRole('link', { name: /^Bedroom/ }).click();
+    await page.getByRole('link', { name: /^Before and after: Fasteners seated/ }).click();
+    await page.getByRole('heading', { level: 2, name: 'What was found' }).waitFor();
+    return { page, troubles };
+  }
+
+  test('is two links away from the list, and says the finding before all else', async () => {
+    const { page, troubles } = await openSheet();
+    const finding = page.getByRole('region', { name: 'What was found' });
+    await finding.getByText(/the front side draws \d+ % less than before/i).waitFor();
+    await page.getByRole('definition').filter({ hasText: 'Juniper 31' }).waitFor();
+    await page.getByRole('definition').filter({ hasText: 'Two were proud.' }).waitFor();
+    const first = await page.locator('main section').first().getAttribute('aria-labelledby');
+    expect(first).toBe('finding');
+    expect(troubles).toEqual([]);
+  });
+
+  test('tells each shift with its interval, in words and as a picture', async () => {
+    const { page } = await openSheet();
+    const front = page.getByRole('figure', { name: 'front, going out' });
+    const running = front.getByRole('row', { name: /^Running current \(median\)/ });
+    await running.getByText(/\d\sA less \(.*\sA to .*\sA\)/).waitFor();
+    expect(await running.locator('svg.interval-sure').count()).toBe(1);
+    await front.getByText('6 strokes before, 6 after').waitFor();
+    await front.getByText(/^Surely changed: from \d+% to \d+% of the travel .*\sA less/).waitFor();
+    const rear = page.getByRole('figure', { name: 'rear, coming in' });
+    const unmoved = rear.getByRole('row', { name: /^Running current \(median\)/ });
+    await unmoved.getByText(/^No sure change: /).waitFor();
+    expect(await unmoved.locator('svg.interval-sure').count()).toBe(0);
+  });
+
+  test('prints on one page, with its cautions and its method, and without the controls', async () => {
+    const { page } = await openSheet();
+    await page.emulateMedia({ media: 'print' });
+    await page.getByText('local codes come first').waitFor();
+    await page.getByText('How it was worked out.').waitFor();
+    expect(await page.getByRole('button', { name: 'Print or save as PDF' }).isVisible()).toBe(false);
+    expect(await page.getByRole('navigation').first().isVisible()).toBe(false);
+    for (const format of ['A4', 'Letter']) {
+      const paper = (await page.pdf({ format })).toString('latin1');
+      expect(paper.match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+    }
+  });
+
+  test('compares any two spans of days, and says what is missing', async () => {
+    const { page } = await place.visit(`/rooms/${roomId}/compare`);
+    await signIn(page, place.person);
+    await page.getByRole('button', { name: 'Compare' }).click();
+    expect(await page.getByText('Enter a day.').count()).toBe(4);
+    await page.getByLabel('Before: first day').fill('2026-04-01');
+    await page.getByLabel('Before: last day').fill('2026-04-06');
+    await page.getByLabel('After: first day').fill('2026-04-12');
+    await page.getByLabel('After: last day').fill('2026-04-07');
+    await page.getByText('The last day is before the first.').waitFor();
+    await page.getByLabel('After: first day').fill('2026-04-07');
+    await page.getByLabel('After: last day').fill('2026-04-12');
+    await page.getByRole('button', { name: 'Compare' }).click();
+    await page.getByText(/the front side draws \d+ % less than before/i).waitFor();
+    await page.goBack();
+    await page.getByText('Choose the work').waitFor();
+  });
+
+  test('with too few strokes says how many there are and what it takes', async () => {
+    const { page } = await place.visit(`/rooms/${roomId}/compare`);
+    await signIn(page, place.person);
+    await page.getByRole('link', { name: /^Lubricated/ }).click();
+    const finding = page.getByRole('region', { name: 'What was found' });
+    await finding.getByText('no comparison can be made').waitFor();
+    await finding.getByText('It takes two strokes before the work and two after it').waitFor();
+    await finding.getByText('front, going out: 6 strokes before, 0 after').waitFor();
+    expect(await page.getByRole('figure').count()).toBe(0);
+  });
+});
