@@ -1,7 +1,9 @@
 import type { Migration } from 'kysely';
 import * as firstTables from './0001-first-tables.ts';
+import * as grantsAndInvitations from './0002-grants-and-invitations.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-first-tables': firstTables,
+  '0002-grants-and-invitations': grantsAndInvitations,
 };

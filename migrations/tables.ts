@@ -7,6 +7,8 @@ export interface Tables {
   directory: DirectoryTable;
   sign_in_failures: SignInFailureTable;
   sessions: SessionTable;
+  grants: GrantTable;
+  invitations: InvitationTable;
   coaches: CoachTable;
   rooms: RoomTable;
   loggers: LoggerTable;
@@ -55,11 +57,36 @@ export interface SignInFailureTable {
 
 export interface SessionTable {
   account_id: string;
+  id: Generated<string>;
   token_hash: Buffer;
   person_id: string;
   created_at: TimeByDefault;
   last_seen_at: TimeByDefault;
   expires_at: Time;
+}
+
+export interface GrantTable {
+  /** Of the coach. */
+  account_id: string;
+  id: string;
+  coach_id: string;
+  /** Lower case. */
+  email: string;
+  role: 'owner' | 'technician';
+  until: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+  /** Of another account; null until the invitation is accepted. */
+  person_id: string | null;
+  created_at: TimeByDefault;
+}
+
+/** Names the person that was added to the account, or the grant that it brings; it is removed when it is used. */
+export interface InvitationTable {
+  account_id: string;
+  token_hash: Buffer;
+  person_id: string | null;
+  grant_id: string | null;
+  expires_at: Time;
+  created_at: TimeByDefault;
 }
 
 export interface CoachTable {

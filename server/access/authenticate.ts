@@ -36,6 +36,12 @@ export function tokenOf(request: FastifyRequest): Token | null {
 }
 
 async function callerOfToken(db: Kysely<Tables>, token: Token | null): Promise<Caller | null> {
-  if (token === null) return null;
-  return token.kind === 'person' ? personOfToken(db, token) : loggerOfToken(db, token);
+  switch (token?.kind) {
+    case 'person':
+      return personOfToken(db, token);
+    case 'logger':
+      return loggerOfToken(db, token);
+    default:
+      return null;
+  }
 }

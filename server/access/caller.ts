@@ -1,14 +1,18 @@
 import type { FastifyRequest } from 'fastify';
 import { notSignedIn } from '../problems.ts';
 import type { Role } from '../schemas/session.ts';
+import type { Scope } from './scope.ts';
 
 /** Who sends a request: a person who signed in, or a logger with its own token. */
-export type Caller =
-  | { kind: 'person'; accountId: string; personId: string; role: Role }
-  | { kind: 'logger'; accountId: string; loggerId: string; coachId: string };
+export type Caller = PersonCaller | LoggerCaller;
 
-export type PersonCaller = Extract<Caller, { kind: 'person' }>;
-export type LoggerCaller = Extract<Caller, { kind: 'logger' }>;
+export type PersonCaller = Scope;
+export interface LoggerCaller {
+  readonly kind: 'logger';
+  readonly accountId: string;
+  readonly loggerId: string;
+  readonly coachId: string;
+}
 
 declare module 'fastify' {
   interface FastifyRequest {
@@ -18,6 +22,8 @@ declare module 'fastify' {
   interface FastifyContextConfig {
     /** Who may call: anyone, a person (when absent), or a person or logger that sends strokes. */
     access?: 'public' | 'person' | 'sender';
+    /** The roles for which there is such a thing at all; all of them when absent. Others get 404. */
+    see?: readonly Role[];
     /** The roles that may; all of them when absent. Others get 403 on what they can see and 404 on the rest. */
     change?: readonly Role[];
   }
@@ -29,7 +35,7 @@ export function callerOf(request: FastifyRequest): Caller {
   return request.caller;
 }
 
-/** The person who sent the request. Throws the 401 problem for a logger. */
+/** The person who sent the request, in its scope there. Throws the 401 problem for a logger. */
 export function personOf(request: FastifyRequest): PersonCaller {
   const caller = callerOf(request);
   if (caller.kind !== 'person') throw notSignedIn();
@@ -40,6 +46,16 @@ export function personOf(request: FastifyRequest): PersonCaller {
 export function callerId(caller: Caller): string {
   return caller.kind === 'person' ? caller.personId : caller.loggerId;
 }
+
+/** The account that the caller itself belongs to, wherever its request goes. */
+export function homeAccountOf(caller: Caller): string {
+  return caller.kind === 'person' && caller.visit !== undefined
+    ? caller.visit.homeAccountId
+    : caller.accountId;
+}
+
+/** Roles that see and change people and grants. */
+export const DEALER = ['dealer'] as const satisfies readonly Role[];
 
 /** Roles that change coaches, rooms, loggers and strokes. Owners read, acknowledge and record services. */
 export const STAFF = ['dealer', 'technician'] as const satisfies readonly Role[];

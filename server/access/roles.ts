@@ -1,56 +1,37 @@
 import type { FastifyRequest } from 'fastify';
 import type { Kysely } from 'kysely';
-import { validate as isUuid } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
 import { notFound, ProblemError } from '../problems.ts';
-
-/** Things that a route's address may name, and what they are called. */
-const SUBJECTS = {
-  coaches: 'coach',
-  rooms: 'room',
-  loggers: 'logger',
-  strokes: 'stroke',
-  services: 'service',
-  warnings: 'warning',
-} as const;
-type SubjectTable = keyof typeof SUBJECTS;
+import type { Role } from '../schemas/session.ts';
+import { personOf } from './caller.ts';
+import { SUBJECTS, type SubjectTable, scopeOf, withVisits } from './scope.ts';
 
 /**
- * Holds a caller to the roles that a route names. What the caller cannot see is 404 whatever its role; 403 is for
- * things that it can see and may not change.
+ * Finds the scope in which a person's request stands, and holds it to the roles that the route names. What the caller
+ * cannot see is 404 whatever its role; 403 is for things that it can see and may not change.
  */
 export async function holdToRole(db: Kysely<Tables>, request: FastifyRequest): Promise<void> {
-  const { change } = request.routeOptions.config;
-  const { caller } = request;
-  if (change === undefined || caller?.kind !== 'person' || change.includes(caller.role)) return;
+  if (request.caller?.kind !== 'person') return;
+  const { access, see, change } = request.routeOptions.config;
   const subject = subjectOf(request);
-  if (subject !== null && !(await exists(db, caller.accountId, subject)))
-    throw notFound(SUBJECTS[subject.table]);
-  throw notAllowed(caller.role);
+  if (subject !== null) request.caller = await scopeOf(db, request.caller, subject.table, subject.id);
+  else if (access === 'sender') request.caller = await withVisits(db, request.caller);
+  const { role, visits = [] } = personOf(request);
+  const may = (roles: readonly Role[]) =>
+    [role, ...visits.map((visit) => visit.role)].some((each) => roles.includes(each));
+  if (see !== undefined && !may(see)) throw notFound('such thing');
+  if (change !== undefined && !may(change)) throw notAllowed(role);
 }
 
 export function notAllowed(role: string): ProblemError {
   return new ProblemError('not-allowed', `The role ${role} may see this and may not change it.`);
 }
 
+/** The thing that the route's address names first: `/api/v1/rooms/:id/trend` is about a room. */
 function subjectOf(request: FastifyRequest): { table: SubjectTable; id: string } | null {
-  const [table, id] = request.url.replace(/^\/api\/v1\//, '').split(/[/?]/);
-  if (table === undefined || id === undefined || !Object.hasOwn(SUBJECTS, table)) return null;
-  // Just checked to be one of the keys.
+  const [, table, name] = /^\/api\/v1\/([a-z]+)\/:(\w+)/.exec(request.routeOptions.url ?? '') ?? [];
+  if (table === undefined || name === undefined || !Object.hasOwn(SUBJECTS, table)) return null;
+  // Just checked to be one of the keys; the router fills every name of the address.
+  const id = (request.params as Record<string, string>)[name] ?? '';
   return { table: table as SubjectTable, id };
-}
-
-async function exists(
-  db: Kysely<Tables>,
-  accountId: string,
-  subject: { table: SubjectTable; id: string },
-): Promise<boolean> {
-  if (!isUuid(subject.id)) return false;
-  const found = await db
-    .selectFrom(subject.table)
-    .select('id')
-    .where('account_id', '=', accountId)
-    .where('id', '=', subject.id)
-    .executeTakeFirst();
-  return found !== undefined;
 }

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { PersonCaller } from './caller.ts';
+import { accountInScope, type Scope } from './scope.ts';
 import { newToken, type Token } from './tokens.ts';
 
 export const SESSION_DAYS = 30;
@@ -21,7 +21,7 @@ export async function beginSession(
 }
 
 /** The person whose session the token is; null when it is none, or over. */
-export async function personOfToken(db: Kysely<Tables>, token: Token): Promise<PersonCaller | null> {
+export async function personOfToken(db: Kysely<Tables>, token: Token): Promise<Scope | null> {
   const found = await db
     .selectFrom('sessions')
     .innerJoin('people', (join) =>
@@ -35,7 +35,7 @@ export async function personOfToken(db: Kysely<Tables>, token: Token): Promise<P
     .where('sessions.expires_at', '>', new Date())
     .executeTakeFirst();
   if (found === undefined) return null;
-  return { kind: 'person', accountId: token.accountId, personId: found.id, role: found.role };
+  return { kind: 'person', accountId: accountInScope(token.accountId), personId: found.id, role: found.role };
 }
 
 export async function endSession(db: Kysely<Tables>, token: Token): Promise<void> {

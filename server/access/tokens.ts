@@ -4,8 +4,9 @@ import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
 const SECRET_BYTES = 32;
 const ACCOUNT_BYTES = 16;
 
-const PREFIX = { person: 'slp_', logger: 'sll_' } as const;
+const PREFIX = { person: 'slp_', logger: 'sll_', invitation: 'sli_' } as const;
 export type TokenKind = keyof typeof PREFIX;
+const KINDS: readonly TokenKind[] = ['person', 'logger', 'invitation'];
 
 export interface Token {
   readonly kind: TokenKind;
@@ -26,8 +27,8 @@ export function newToken(kind: TokenKind, accountId: string): { text: string; ha
 
 /** Takes a token apart; null when it is none. */
 export function readToken(text: string): Token | null {
-  const kind = text.startsWith(PREFIX.person) ? 'person' : text.startsWith(PREFIX.logger) ? 'logger' : null;
-  if (kind === null) return null;
+  const kind = KINDS.find((each) => text.startsWith(PREFIX[each]));
+  if (kind === undefined) return null;
   const bytes = Buffer.from(text.slice(PREFIX[kind].length), 'base64url');
   if (bytes.length !== ACCOUNT_BYTES + SECRET_BYTES) return null;
   // Base64 can be written in several ways: only the one that was handed out counts.

@@ -6,6 +6,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import { addPerson, type NewPerson } from '../access/addPerson.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import { createAccount } from '../access/createAccount.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { beginInstallation } from '../access/setUp.ts';
 import type { Database } from '../database/openDatabase.ts';
 import { createCoach } from '../things/coaches.ts';
@@ -42,7 +43,7 @@ async function addPeople(
   db: Kysely<Tables>,
   { accountName, password, people }: DemoScenario,
   admin: Omit<NewPerson, 'role'> | null,
-): Promise<{ accountId: string; technician: PersonCaller }> {
+): Promise<{ accountId: AccountInScope; technician: PersonCaller }> {
   const [first, ...others] = people.map((person) => ({ ...person, password }));
   const { accountId, id: firstId } = await createAccount(db, { ...first, accountName });
   let technician: PersonCaller = { kind: 'person', accountId, personId: firstId, role: first.role };
@@ -57,7 +58,7 @@ async function addPeople(
 async function addCoach(
   trx: Transaction<Tables>,
   client: PoolClient,
-  accountId: string,
+  accountId: AccountInScope,
   technician: PersonCaller,
   { coach, logger, rooms }: DemoCoach,
 ): Promise<void> {

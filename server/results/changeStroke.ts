@@ -2,6 +2,7 @@ import type { Kysely, Selectable, Updateable } from 'kysely';
 import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
@@ -13,7 +14,7 @@ import { findStroke, strokeView } from './strokeView.ts';
  */
 export async function changeStroke(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   strokeId: string,
   patch: StrokePatch,
 ): Promise<Stroke> {
@@ -23,7 +24,7 @@ export async function changeStroke(
     if (patch.roomId !== undefined && patch.roomId !== before.room_id)
       await checkRoom(trx, before, patch.roomId);
     await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt);
-    await refuseOvertaken(trx, before);
+    await refuseOvertaken(trx, accountId, before);
     const changes = changesOf(before, patch, startedAt);
     if (changes.room_id !== undefined) await forgetMeasures(trx, before);
     const after = await trx
@@ -38,24 +39,32 @@ export async function changeStroke(
   });
 }
 
-export async function removeStroke(db: Kysely<Tables>, accountId: string, strokeId: string): Promise<void> {
+export async function removeStroke(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  strokeId: string,
+): Promise<void> {
   await inTransaction(db, async (trx) => {
     const stroke = await mustFindStroke(trx, accountId, strokeId);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.started_at);
-    await refuseOvertaken(trx, stroke);
+    await refuseOvertaken(trx, accountId, stroke);
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
 }
 
-async function mustFindStroke(trx: Kysely<Tables>, accountId: string, strokeId: string) {
+async function mustFindStroke(trx: Kysely<Tables>, accountId: AccountInScope, strokeId: string) {
   const stroke = await findStroke(trx, accountId, strokeId);
   if (stroke === undefined) throw notFound('stroke');
   return stroke;
 }
 
 /** The rooms that were marked are those of the stroke as it was read: it must still be where it was. */
-async function refuseOvertaken(trx: Kysely<Tables>, before: Selectable<StrokeTable>): Promise<void> {
-  const now = await mustFindStroke(trx, before.account_id, before.id);
+async function refuseOvertaken(
+  trx: Kysely<Tables>,
+  accountId: AccountInScope,
+  before: Selectable<StrokeTable>,
+): Promise<void> {
+  const now = await mustFindStroke(trx, accountId, before.id);
   if (now.room_id === before.room_id && now.started_at.getTime() === before.started_at.getTime()) return;
   throw new ProblemError('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
 }

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import { compareSpans } from '../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison } from '../schemas/results.ts';
 import { strokeEvent } from '../work/roomEvents.ts';
@@ -23,7 +24,7 @@ export interface ComparisonQuestion {
 /** Before against after: around a service, or between two spans. */
 export async function compareRoom(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   question: ComparisonQuestion,
 ): Promise<Comparison> {
@@ -38,7 +39,12 @@ export async function compareRoom(
  * The strokes right before and right after the work: back to the work before it and on to the work after it. Several
  * services without a stroke between them are one piece of work.
  */
-async function aroundService(db: Kysely<Tables>, accountId: string, roomId: string, serviceId: string) {
+async function aroundService(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+  serviceId: string,
+) {
   const services = await db
     .selectFrom('services')
     .select(['id', 'at'])
@@ -67,7 +73,7 @@ async function aroundService(db: Kysely<Tables>, accountId: string, roomId: stri
 
 async function betweenSpans(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   { beforeFrom, beforeTo, afterFrom, afterTo }: ComparisonQuestion,
 ) {
@@ -85,7 +91,7 @@ async function betweenSpans(
 }
 
 /** Measured and not set aside. */
-function usable(db: Kysely<Tables>, accountId: string, roomId: string) {
+function usable(db: Kysely<Tables>, accountId: AccountInScope, roomId: string) {
   return db
     .selectFrom('strokes')
     .select(['id', 'started_at', 'direction', 'ambient_c', 'excluded', 'analysis'])

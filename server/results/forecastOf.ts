@@ -3,6 +3,7 @@ import { strokesToLine } from '../../analysis/forecast/strokesToLine.ts';
 import type { Limits } from '../../analysis/history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import type { Trend } from '../schemas/results.ts';
 
 /** A year of one direction's strokes tells a trend; an older one may have ended. */
@@ -13,7 +14,7 @@ const SERVICE_RISE = 0.2;
 const RISING: ReadonlySet<MeasureName> = new Set(['runningAmps', 'runningAmpsP90', 'chargeAs']);
 
 export interface ForecastQuestion {
-  readonly accountId: string;
+  readonly accountId: AccountInScope;
   readonly roomId: string;
   readonly side: string;
   readonly direction: Direction;

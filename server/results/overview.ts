@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import { z } from 'zod';
 import type { Verdict } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import type { CoachOverview } from '../schemas/results.ts';
 import { cutPage, readCursor } from './keysetCursor.ts';
 import { roomStatuses } from './roomStatus.ts';
@@ -11,6 +12,8 @@ const BY_CONCERN: readonly Verdict[] = ['stop', 'service', 'watch', 'unknown', '
 const Place = z.tuple([z.int(), z.string(), z.uuid()]);
 
 interface CoachRow {
+  /** At home or visited: the query finds no other. */
+  readonly account_id: AccountInScope;
   readonly id: string;
   readonly name: string;
   readonly model: string | null;
@@ -21,19 +24,24 @@ interface CoachRow {
 /** The coaches with their rooms' verdicts, in order of concern, then by name; those without rooms come last. */
 export async function overview(
   db: Kysely<Tables>,
-  accountId: string,
+  person: Scope,
   { limit, cursor }: { readonly limit: number; readonly cursor?: string },
 ): Promise<{ items: CoachOverview[]; next: string | null }> {
   const [concern, name, id] = cursor ? readCursor(cursor, Place) : [null, null, null];
+  const visits = visitsOf(person);
   const { rows } = await sql<CoachRow>`
     with ranked as (
-      select c.id, c.name, c.model, c.year, coalesce(min(
+      select c.account_id, c.id, c.name, c.model, c.year, coalesce(min(
         array_position(${BY_CONCERN}::text[], coalesce(p.summary ->> 'verdict', 'learning'))
       ) filter (where r.id is not null), ${BY_CONCERN.length + 1}) as concern
       from coaches c
       left join rooms r on r.account_id = c.account_id and r.coach_id = c.id
       left join room_progress p on p.account_id = r.account_id and p.room_id = r.id
-      where c.account_id = ${accountId}
+      where c.account_id = ${person.accountId} or (c.account_id, c.id) in (
+        select * from unnest(
+          ${visits.map((visit) => visit.accountId)}::uuid[], ${visits.map((visit) => visit.coachId)}::uuid[]
+        )
+      )
       group by c.account_id, c.id
     )
     select * from ranked
@@ -46,15 +54,26 @@ export async function overview(
     (row) => [row.concern, row.name, row.id],
     (row) => row,
   );
-  return { items: await withRooms(db, accountId, page.items), next: page.next };
+  const accounts = [...new Set(page.items.map((coach) => coach.account_id))];
+  const rooms = await Promise.all(
+    accounts.map((accountId) =>
+      roomsOf(
+        db,
+        accountId,
+        page.items.filter((coach) => coach.account_id === accountId),
+      ),
+    ),
+  );
+  return { items: page.items.map((coach) => withRooms(coach, rooms.flat())), next: page.next };
 }
 
-async function withRooms(
+type RoomAndCoach = CoachOverview['rooms'][number] & { readonly coachId: string };
+
+async function roomsOf(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   coaches: readonly CoachRow[],
-): Promise<CoachOverview[]> {
-  if (coaches.length === 0) return [];
+): Promise<RoomAndCoach[]> {
   const rooms = await db
     .selectFrom('rooms')
     .selectAll()
@@ -67,13 +86,10 @@ async function withRooms(
     .orderBy('id')
     .execute();
   const statuses = await roomStatuses(db, accountId, rooms);
-  return coaches.map(({ id, name, model, year }) => ({
-    id,
-    name,
-    model,
-    year,
-    rooms: rooms.flatMap((room, i) =>
-      room.coach_id === id ? [{ id: room.id, name: room.name, ...statuses[i] }] : [],
-    ),
-  }));
+  return rooms.map((room, i) => ({ id: room.id, name: room.name, coachId: room.coach_id, ...statuses[i] }));
+}
+
+function withRooms({ id, name, model, year }: CoachRow, rooms: readonly RoomAndCoach[]): CoachOverview {
+  const own = rooms.filter((room) => room.coachId === id).map(({ coachId: _, ...room }) => room);
+  return { id, name, model, year, rooms: own };
 }

@@ -2,12 +2,13 @@ import type { Kysely } from 'kysely';
 import type { RecordedTrace } from '../../ingest/stroke.ts';
 import { decodeTrace } from '../../ingest/traceCodec.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 
 /** The samples of a stroke as they were sent. */
 export async function readTrace(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   strokeId: string,
 ): Promise<RecordedTrace> {
   const row = await db

@@ -2,6 +2,7 @@ import { type Kysely, type Selectable, sql } from 'kysely';
 import type { RoomSummary } from '../../analysis/history.ts';
 import { beginRoom, summariseRoom } from '../../analysis/room/fold.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
 import { describeRoom } from '../work/roomRow.ts';
 
@@ -12,7 +13,7 @@ import { describeRoom } from '../work/roomRow.ts';
  */
 export async function roomStatuses(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   rooms: readonly Selectable<RoomTable>[],
 ): Promise<RoomStatus[]> {
   if (rooms.length === 0) return [];

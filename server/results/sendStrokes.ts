@@ -4,7 +4,8 @@ import type { GroupCommit } from '../../ingest/groupCommit.ts';
 import { type DecodedStroke, decodeStrokes } from '../../ingest/json/strokes.ts';
 import { prepareStroke, type Sender, type StoreOutcome } from '../../ingest/storeStrokes.ts';
 import type { IncomingStroke } from '../../ingest/stroke.ts';
-import { type Caller, callerId } from '../access/caller.ts';
+import { type Caller, callerId, STAFF } from '../access/caller.ts';
+import { visitsOf } from '../access/scope.ts';
 import { ProblemError, problemBody } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
 
@@ -13,10 +14,8 @@ type Outcome = z.infer<typeof StrokeOutcome>;
 /** Reads the strokes of a body, stores those that could be read, and says what became of each, in the order sent. */
 export async function sendStrokes(store: GroupCommit, caller: Caller, body: unknown): Promise<Outcome[]> {
   const decoded = read(body);
-  const sender = senderOf(caller);
-  const outcomes = await store.store(
-    decoded.flatMap(({ stroke }) => (stroke ? [prepareStroke(sender, stroke)] : [])),
-  );
+  const strokes = decoded.flatMap(({ stroke }) => (stroke ? [stroke] : []));
+  const outcomes = await storeAll(store, caller, strokes);
   let next = 0;
   return decoded.map((one, index) => {
     if (one.stroke === null) return unread(one.key, one.error);
@@ -33,13 +32,32 @@ function read(body: unknown): DecodedStroke[] {
   }
 }
 
-function senderOf(caller: Caller): Sender {
-  return {
-    accountId: caller.accountId,
-    senderId: callerId(caller),
-    loggerId: caller.kind === 'logger' ? caller.loggerId : null,
-    coachId: caller.kind === 'logger' ? caller.coachId : null,
-  };
+/** Tries each place that the caller sends to in turn, with the strokes whose room was in none before. */
+async function storeAll(
+  store: GroupCommit,
+  caller: Caller,
+  strokes: readonly IncomingStroke[],
+): Promise<StoreOutcome[]> {
+  const outcomes = strokes.map((): StoreOutcome => ({ outcome: 'unknown-room' }));
+  for (const sender of sendersOf(caller)) {
+    const left = outcomes.flatMap(({ outcome }, i) => (outcome === 'unknown-room' ? [i] : []));
+    if (left.length === 0) break;
+    const stored = await store.store(left.map((i) => prepareStroke(sender, strokes[i])));
+    for (const [place, i] of left.entries()) outcomes[i] = stored[place];
+  }
+  return outcomes;
+}
+
+/** A logger sends to its coach; a person to its account, and to each coach that it visits, where it is of the staff. */
+function sendersOf(caller: Caller): Sender[] {
+  const { accountId } = caller;
+  const senderId = callerId(caller);
+  if (caller.kind === 'logger')
+    return [{ accountId, senderId, loggerId: caller.loggerId, coachId: caller.coachId }];
+  const places = [{ accountId, coachId: null, role: caller.role }, ...visitsOf(caller)];
+  return places
+    .filter(({ role }) => STAFF.some((each) => each === role))
+    .map((place) => ({ accountId: place.accountId, senderId, loggerId: null, coachId: place.coachId }));
 }
 
 function answer(stroke: IncomingStroke, outcome: StoreOutcome, pointer: string): Outcome {

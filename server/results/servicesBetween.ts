@@ -1,12 +1,13 @@
 import type { Kysely } from 'kysely';
 import type { ServiceKind } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import type { Service } from '../schemas/service.ts';
 
 /** The room's services of a span, oldest first. */
 export async function servicesBetween(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   from: string | undefined,
   to: string | undefined,

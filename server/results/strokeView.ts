@@ -1,6 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import type { Stroke } from '../schemas/stroke.ts';
 
 /** One stroke as it is answered: what was sent less its samples, and what was found. */
@@ -27,7 +28,7 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
 
 export function findStroke(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   strokeId: string,
 ): Promise<Selectable<StrokeTable> | undefined> {
   return db

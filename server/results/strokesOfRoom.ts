@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import type { Stroke } from '../schemas/stroke.ts';
 import { findRoom } from './findRoom.ts';
 import { cutPage, readCursor, TimePlace } from './keysetCursor.ts';
@@ -17,7 +18,7 @@ export interface StrokesQuestion {
 /** The room's strokes, newest first. A direction also finds the strokes whose current told it. */
 export async function strokesOfRoom(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   { limit, cursor, direction, from, to }: StrokesQuestion,
 ): Promise<{ items: Stroke[]; next: string | null }> {

@@ -3,6 +3,7 @@ import type pg from 'pg';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
 import type { RoomLimits } from '../work/foldHistory.ts';
@@ -26,7 +27,7 @@ export interface TrendQuestion {
 export async function trendText(
   db: Kysely<Tables>,
   pool: pg.Pool,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   question: TrendQuestion,
 ): Promise<string> {
@@ -56,7 +57,7 @@ function sideOf(sides: readonly string[], { measure, side }: TrendQuestion): str
 
 async function pointsText(
   pool: pg.Pool,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   side: string,
   { measure, direction, from, to }: TrendQuestion,
@@ -86,7 +87,7 @@ async function pointsText(
 
 async function readLimits(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   side: string,
   { measure, direction }: TrendQuestion,

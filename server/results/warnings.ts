@@ -1,5 +1,6 @@
-import { type Kysely, sql } from 'kysely';
+import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import type { Warning } from '../schemas/results.ts';
 import { cutPage, readCursor, TimePlace } from './keysetCursor.ts';
 import { type WarningRow, warningView } from './warningView.ts';
@@ -10,15 +11,18 @@ export interface WarningsQuestion {
   readonly state: 'open' | 'acknowledged' | 'cleared' | 'all';
 }
 
-/** The warnings of one room, or of all that the account has, newest first. */
+/** The warnings of one room, or of all that the person sees at home and on visits, newest first. */
 export async function listWarnings(
   db: Kysely<Tables>,
-  accountId: string,
+  person: Scope,
   roomId: string | null,
   { limit, cursor, state }: WarningsQuestion,
 ): Promise<{ items: Warning[]; next: string | null }> {
-  let query = selectWarnings(db, accountId);
-  if (roomId !== null) query = query.where('w.room_id', '=', roomId);
+  let query = selectWarnings(db);
+  query =
+    roomId === null
+      ? query.where((on) => inSight(on, person))
+      : query.where('w.account_id', '=', person.accountId).where('w.room_id', '=', roomId);
   if (state === 'cleared') query = query.where('w.cleared_at', 'is not', null);
   else if (state !== 'all') {
     query = query
@@ -39,19 +43,39 @@ export async function listWarnings(
 
 export function findWarning(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   warningId: string,
 ): Promise<WarningRow | undefined> {
-  return selectWarnings(db, accountId).where('w.id', '=', warningId).executeTakeFirst();
+  return selectWarnings(db)
+    .where('w.account_id', '=', accountId)
+    .where('w.id', '=', warningId)
+    .executeTakeFirst();
 }
 
-function selectWarnings(db: Kysely<Tables>, accountId: string) {
-  return db
-    .selectFrom('warnings as w')
-    .leftJoin('people as p', (join) =>
-      join.onRef('p.account_id', '=', 'w.account_id').onRef('p.id', '=', 'w.acknowledged_by'),
-    )
-    .selectAll('w')
-    .select('p.name as acknowledged_by_name')
-    .where('w.account_id', '=', accountId);
+/** Of every account: each caller names those that are in its scope. */
+function selectWarnings(db: Kysely<Tables>) {
+  return (
+    db
+      .selectFrom('warnings as w')
+      // Whoever acknowledged it may have been on a visit from another account.
+      .leftJoin('directory as d', 'd.person_id', 'w.acknowledged_by')
+      .leftJoin('people as p', (join) =>
+        join.onRef('p.account_id', '=', 'd.account_id').onRef('p.id', '=', 'd.person_id'),
+      )
+      .selectAll('w')
+      .select('p.name as acknowledged_by_name')
+  );
+}
+
+type Warnings = ExpressionBuilder<Tables & { w: Tables['warnings'] }, 'w'>;
+
+function inSight({ eb, or, selectFrom }: Warnings, person: Scope) {
+  const visited = visitsOf(person).map(({ accountId, coachId }) =>
+    eb('w.account_id', '=', accountId).and(
+      'w.room_id',
+      'in',
+      selectFrom('rooms').select('id').where('account_id', '=', accountId).where('coach_id', '=', coachId),
+    ),
+  );
+  return or([eb('w.account_id', '=', person.accountId), ...visited]);
 }

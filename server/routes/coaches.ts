@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
+import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { Coach, CoachBody, CoachPatch } from '../schemas/coach.ts';
@@ -28,11 +29,19 @@ export async function coachRoutes(app: App): Promise<void> {
 
   app.get(
     '/api/v1/coaches',
-    { schema: { tags, summary: 'List coaches', querystring: PageQuery, response: { 200: pageOf(Coach) } } },
+    {
+      schema: {
+        tags,
+        summary: 'List the coaches that the caller may see',
+        querystring: PageQuery,
+        response: { 200: pageOf(Coach) },
+      },
+    },
     async (request) => {
       const { limit, cursor } = request.query;
       const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
-      const page = await listCoaches(app.db, personOf(request).accountId, { limit, afterId });
+      const person = await withVisits(app.db, personOf(request));
+      const page = await listCoaches(app.db, person, { limit, afterId });
       return answerPage(LIST, page, coachOf, (row) => [row.id]);
     },
   );

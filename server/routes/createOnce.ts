@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { FastifyRequest } from 'fastify';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { type Caller, callerId, callerOf } from '../access/caller.ts';
+import { type Caller, callerId, callerOf, homeAccountOf } from '../access/caller.ts';
 import { hashKey, openAnswer, sealAnswer } from '../access/sealedAnswer.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, ProblemError } from '../problems.ts';
@@ -56,7 +56,7 @@ async function claim(
   const claimed = await trx
     .insertInto('idempotency_keys')
     .values({
-      account_id: caller.accountId,
+      account_id: homeAccountOf(caller),
       caller_id: callerId(caller),
       key_hash: hashKey(key),
       request_hash: hash,
@@ -74,7 +74,7 @@ async function claim(
   const first = await trx
     .selectFrom('idempotency_keys')
     .select(['request_hash', 'answer'])
-    .where('account_id', '=', caller.accountId)
+    .where('account_id', '=', homeAccountOf(caller))
     .where('caller_id', '=', callerId(caller))
     .where('key_hash', '=', hashKey(key))
     .executeTakeFirstOrThrow();
@@ -87,7 +87,7 @@ async function claim(
 function rowsOf(trx: Transaction<Tables>, caller: Caller, key: string) {
   return trx
     .updateTable('idempotency_keys')
-    .where('account_id', '=', caller.accountId)
+    .where('account_id', '=', homeAccountOf(caller))
     .where('caller_id', '=', callerId(caller))
     .where('key_hash', '=', hashKey(key));
 }

@@ -1,4 +1,5 @@
 import { personOf } from '../access/caller.ts';
+import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { overview } from '../results/overview.ts';
 import { PageQuery, pageOf } from '../schemas/common.ts';
@@ -15,6 +16,6 @@ export async function overviewRoutes(app: App): Promise<void> {
         response: { 200: pageOf(CoachOverview) },
       },
     },
-    (request) => overview(app.db, personOf(request).accountId, request.query),
+    async (request) => overview(app.db, await withVisits(app.db, personOf(request)), request.query),
   );
 }

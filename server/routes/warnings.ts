@@ -1,4 +1,5 @@
 import { personOf } from '../access/caller.ts';
+import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { acknowledgeWarning } from '../results/acknowledge.ts';
 import { findRoom } from '../results/findRoom.ts';
@@ -21,9 +22,9 @@ export async function warningRoutes(app: App): Promise<void> {
       },
     },
     async (request) => {
-      const { accountId } = personOf(request);
-      await findRoom(app.db, accountId, request.params.id);
-      return listWarnings(app.db, accountId, request.params.id, request.query);
+      const person = personOf(request);
+      await findRoom(app.db, person.accountId, request.params.id);
+      return listWarnings(app.db, person, request.params.id, request.query);
     },
   );
 
@@ -37,7 +38,7 @@ export async function warningRoutes(app: App): Promise<void> {
         response: { 200: pageOf(Warning) },
       },
     },
-    (request) => listWarnings(app.db, personOf(request).accountId, null, request.query),
+    async (request) => listWarnings(app.db, await withVisits(app.db, personOf(request)), null, request.query),
   );
 
   app.post(

@@ -1,6 +1,7 @@
 import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { CoachTable, Tables } from '../../migrations/tables.ts';
+import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
@@ -21,7 +22,7 @@ export function coachOf(row: CoachRow): Coach {
 
 export async function createCoach(
   trx: Transaction<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   body: CoachBody,
 ): Promise<Coach> {
   const row = await trx
@@ -32,7 +33,7 @@ export async function createCoach(
   return coachOf(row);
 }
 
-export async function findCoach(db: Kysely<Tables>, accountId: string, id: string): Promise<Coach> {
+export async function findCoach(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Coach> {
   const row = await db
     .selectFrom('coaches')
     .selectAll()
@@ -43,20 +44,30 @@ export async function findCoach(db: Kysely<Tables>, accountId: string, id: strin
   return coachOf(row);
 }
 
-/** In the order in which they were created, which their ids follow. */
+/** Those of the account and those that are visited, in the order in which they were created, which their ids follow. */
 export async function listCoaches(
   db: Kysely<Tables>,
-  accountId: string,
+  person: Scope,
   page: { limit: number; afterId: string | null },
 ): Promise<Page<CoachRow>> {
-  let query = db.selectFrom('coaches').selectAll().where('account_id', '=', accountId);
+  let query = db
+    .selectFrom('coaches')
+    .selectAll()
+    .where(({ eb, or }) =>
+      or([
+        eb('account_id', '=', person.accountId),
+        ...visitsOf(person).map((visit) =>
+          eb('account_id', '=', visit.accountId).and('id', '=', visit.coachId),
+        ),
+      ]),
+    );
   if (page.afterId !== null) query = query.where('id', '>', page.afterId);
   return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
 }
 
 export async function changeCoach(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   id: string,
   change: Partial<CoachBody>,
 ): Promise<Coach> {
@@ -72,7 +83,11 @@ export async function changeCoach(
 }
 
 /** With its rooms, loggers and all that was recorded of them. */
-export async function removeCoach(trx: Transaction<Tables>, accountId: string, id: string): Promise<void> {
+export async function removeCoach(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
   const { numDeletedRows } = await trx
     .deleteFrom('coaches')
     .where('account_id', '=', accountId)
@@ -82,7 +97,11 @@ export async function removeCoach(trx: Transaction<Tables>, accountId: string, i
 }
 
 /** Throws the 404 problem unless the account has this coach; until the transaction ends nobody removes it. */
-export async function holdCoach(trx: Transaction<Tables>, accountId: string, id: string): Promise<void> {
+export async function holdCoach(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
   const row = await trx
     .selectFrom('coaches')
     .select('id')

@@ -1,6 +1,7 @@
 import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { LoggerTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { newToken } from '../access/tokens.ts';
 import { notFound } from '../problems.ts';
 import type { Logger, LoggerBody } from '../schemas/logger.ts';
@@ -24,7 +25,7 @@ export function loggerOf(row: LoggerRow): Logger {
 /** The token is answered here and nowhere else: only its hash is kept. */
 export async function createLogger(
   trx: Transaction<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   coachId: string,
   body: LoggerBody,
 ): Promise<Logger & { token: string }> {
@@ -38,7 +39,7 @@ export async function createLogger(
   return { ...loggerOf(row), token: token.text };
 }
 
-export async function findLogger(db: Kysely<Tables>, accountId: string, id: string): Promise<Logger> {
+export async function findLogger(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Logger> {
   const row = await db
     .selectFrom('loggers')
     .selectAll()
@@ -52,7 +53,7 @@ export async function findLogger(db: Kysely<Tables>, accountId: string, id: stri
 /** In the order in which they were created, which their ids follow. */
 export async function listLoggers(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   coachId: string,
   page: { limit: number; afterId: string | null },
 ): Promise<Page<LoggerRow>> {
@@ -67,7 +68,7 @@ export async function listLoggers(
 
 export async function changeLogger(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   id: string,
   change: Partial<LoggerBody>,
 ): Promise<Logger> {
@@ -83,7 +84,7 @@ export async function changeLogger(
 }
 
 /** Its token is worth nothing from now on; the strokes that it sent stay. */
-export async function removeLogger(db: Kysely<Tables>, accountId: string, id: string): Promise<void> {
+export async function removeLogger(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<void> {
   const { numDeletedRows } = await db
     .deleteFrom('loggers')
     .where('account_id', '=', accountId)

@@ -2,6 +2,7 @@ import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
 import { holdCoach } from './coaches.ts';
@@ -44,7 +45,7 @@ function columnsOf<Fields extends Partial<RoomBody>>(fields: Fields) {
 
 export async function createRoom(
   trx: Transaction<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   coachId: string,
   body: RoomBody,
 ): Promise<Room> {
@@ -58,7 +59,7 @@ export async function createRoom(
   return roomOf(row);
 }
 
-export async function findRoom(db: Kysely<Tables>, accountId: string, id: string): Promise<Room> {
+export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Room> {
   const row = await db
     .selectFrom('rooms')
     .selectAll()
@@ -72,7 +73,7 @@ export async function findRoom(db: Kysely<Tables>, accountId: string, id: string
 /** In the order in which they were created, which their ids follow. */
 export async function listRooms(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   coachId: string,
   page: { limit: number; afterId: string | null },
 ): Promise<Page<RoomRow>> {
@@ -92,7 +93,7 @@ const JUDGED_BY = ['gearTeeth', 'rackPitchMm', 'ratedAmps'] as const;
 /** Changes a room; what its results depend on makes them anew. */
 export async function changeRoom(
   trx: Transaction<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   id: string,
   change: Partial<RoomBody>,
 ): Promise<Room> {
@@ -113,7 +114,11 @@ export async function changeRoom(
 }
 
 /** With its strokes, services and warnings. */
-export async function removeRoom(trx: Transaction<Tables>, accountId: string, id: string): Promise<void> {
+export async function removeRoom(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
   const { numDeletedRows } = await trx
     .deleteFrom('rooms')
     .where('account_id', '=', accountId)

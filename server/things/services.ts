@@ -3,6 +3,7 @@ import { v7 as newId } from 'uuid';
 import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import type { ServiceTable, Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
+import type { AccountInScope } from '../access/scope.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Service, ServiceBody } from '../schemas/service.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
@@ -46,14 +47,18 @@ export async function createService(
   return serviceOf(row);
 }
 
-export async function findService(db: Kysely<Tables>, accountId: string, id: string): Promise<Service> {
+export async function findService(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<Service> {
   return serviceOf(await findRow(db, accountId, id));
 }
 
 /** Newest work first. */
 export async function listServices(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   page: { limit: number; after: readonly [at: string, id: string] | null },
 ): Promise<Page<ServiceRow>> {
@@ -108,7 +113,7 @@ export async function removeService(
   await trx.deleteFrom('services').where('account_id', '=', caller.accountId).where('id', '=', id).execute();
 }
 
-async function findRow(db: Kysely<Tables>, accountId: string, id: string): Promise<ServiceRow> {
+async function findRow(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
   const row = await db
     .selectFrom('services')
     .selectAll()
@@ -128,7 +133,7 @@ function refuseOthersWork(caller: PersonCaller, service: ServiceRow): void {
 /** Also throws the 404 problem unless the account has the room. */
 async function checkSide(
   db: Kysely<Tables>,
-  accountId: string,
+  accountId: AccountInScope,
   roomId: string,
   side: string | null | undefined,
 ): Promise<void> {
