@@ -112,7 +112,8 @@ function readSide(trace: SideTrace): ActiveSide | UnreadSide {
     return { doubt: 'scale', detail: 'The current is larger than any such motor draws.' };
   }
   const offset = rest.offsetAmps ?? 0;
-  const amps = signal.amps.map((value) => value - offset);
+  const amps = new Float64Array(signal.amps.length);
+  for (let i = 0; i < amps.length; i++) amps[i] = signal.amps[i] - offset;
   const found = activity(signal, rest);
   if (found === null) return NO_CURRENT;
   if (found.toS - found.fromS < SHORTEST_STROKE_S) {

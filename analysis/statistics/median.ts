@@ -1,4 +1,4 @@
-import { present, select } from './select.ts';
+import { presentForNow, select } from './select.ts';
 
 /**
  * Median: the middle value, or the mean of the two middle ones where their number is even.
@@ -7,17 +7,21 @@ import { present, select } from './select.ts';
  * NaN is the answer where nothing is left. Linear time (quickselect on a copy).
  */
 export function median(values: ArrayLike<number>): number {
-  return medianInPlace(present(values));
+  return medianInPlace(presentForNow(values));
 }
 
 /** As `median`, but reorders `values`, which must hold no NaN, instead of copying them. */
 export function medianInPlace(values: Float64Array): number {
-  const n = values.length;
-  if (n === 0) return Number.NaN;
-  const half = n >> 1;
-  const upper = select(values, half);
-  if (n % 2 === 1) return upper;
-  let lower = values[0];
-  for (let i = 1; i < half; i++) if (values[i] > lower) lower = values[i];
+  return medianOfStretch(values, 0, values.length);
+}
+
+/** As `medianInPlace`, of `values[from]` up to but without `values[end]` alone. */
+export function medianOfStretch(values: Float64Array, from: number, end: number): number {
+  if (end <= from) return Number.NaN;
+  const middle = from + ((end - from) >> 1);
+  const upper = select(values, middle, from, end - 1);
+  if ((end - from) % 2 === 1) return upper;
+  let lower = values[from];
+  for (let i = from + 1; i < middle; i++) if (values[i] > lower) lower = values[i];
   return lower + (upper - lower) / 2;
 }

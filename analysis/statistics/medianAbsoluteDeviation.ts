@@ -1,5 +1,5 @@
 import { medianInPlace } from './median.ts';
-import { present } from './select.ts';
+import { presentForNow } from './select.ts';
 
 /** 1 / the normal distribution's upper quartile: makes the median absolute deviation estimate a normal sigma. */
 export const MAD_TO_SIGMA = 1.4826022185056018;
@@ -14,7 +14,7 @@ export const MAD_TO_SIGMA = 1.4826022185056018;
  * Source: F. R. Hampel (1974), The influence curve and its role in robust estimation.
  */
 export function medianAbsoluteDeviation(values: ArrayLike<number>, constant = MAD_TO_SIGMA): number {
-  const deviations = present(values);
+  const deviations = presentForNow(values);
   const centre = medianInPlace(deviations);
   for (let i = 0; i < deviations.length; i++) deviations[i] = Math.abs(deviations[i] - centre);
   return constant * medianInPlace(deviations);

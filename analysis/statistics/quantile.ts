@@ -1,4 +1,4 @@
-import { present, select } from './select.ts';
+import { presentForNow, select } from './select.ts';
 
 /** Which of Hyndman and Fan's definitions; 7 is the usual default, 8 the median-unbiased one. */
 export type QuantileType = 6 | 7 | 8;
@@ -12,19 +12,23 @@ export type QuantileType = 6 | 7 | 8;
  * Source: R. J. Hyndman, Y. Fan (1996), Sample quantiles in statistical packages, definitions 6, 7 and 8.
  */
 export function quantile(values: ArrayLike<number>, probability: number, type: QuantileType = 7): number {
+  return quantileInPlace(presentForNow(values), probability, type);
+}
+
+/** As `quantile`, but reorders `values`, which must hold no NaN, instead of copying them. */
+export function quantileInPlace(values: Float64Array, probability: number, type: QuantileType = 7): number {
   if (!(probability >= 0 && probability <= 1)) {
     throw new RangeError(`a probability lies between 0 and 1, not ${probability}`);
   }
-  const sorting = present(values);
-  const n = sorting.length;
+  const n = values.length;
   if (n === 0) return Number.NaN;
   const rank = Math.min(Math.max(rankOf(probability, n, type), 0), n - 1);
   const below = Math.floor(rank + 4 * Number.EPSILON * n);
-  const lower = select(sorting, below);
+  const lower = select(values, below);
   const fraction = rank - below;
   if (fraction <= 4 * Number.EPSILON * n) return lower;
   let upper = Number.POSITIVE_INFINITY;
-  for (let i = below + 1; i < n; i++) if (sorting[i] < upper) upper = sorting[i];
+  for (let i = below + 1; i < n; i++) if (values[i] < upper) upper = values[i];
   return lower + fraction * (upper - lower);
 }
 

@@ -13,13 +13,39 @@ export function rollingMedian(values: ArrayLike<number>, halfWindow: number): Fl
     throw new RangeError(`half a window is a whole number of values, not ${halfWindow}`);
   }
   const n = values.length;
+  if (halfWindow === 1 && n > 2) return medianOfThrees(values);
   const sorted = new SortedWindow(Math.min(n, 2 * halfWindow + 1));
   const medians = new Float64Array(n);
   for (let i = 0; i < Math.min(halfWindow, n); i++) sorted.insert(values[i]);
   for (let i = 0; i < n; i++) {
-    if (i + halfWindow < n) sorted.insert(values[i + halfWindow]);
+    const comes = i + halfWindow < n;
+    const goes = i - halfWindow > 0;
+    if (comes && goes) sorted.replace(values[i - halfWindow - 1], values[i + halfWindow]);
+    else if (comes) sorted.insert(values[i + halfWindow]);
+    else if (goes) sorted.remove(values[i - halfWindow - 1]);
     medians[i] = sorted.median();
-    if (i - halfWindow >= 0) sorted.remove(values[i - halfWindow]);
   }
   return medians;
+}
+
+/** The shortest window, without a window: the middle of three is told by two comparisons. */
+function medianOfThrees(values: ArrayLike<number>): Float64Array {
+  const n = values.length;
+  const medians = new Float64Array(n);
+  medians[0] = medianOfTwo(values[0], values[1]);
+  medians[n - 1] = medianOfTwo(values[n - 2], values[n - 1]);
+  for (let i = 1; i < n - 1; i++) {
+    const [a, b, c] = [values[i - 1], values[i], values[i + 1]];
+    if (Number.isNaN(a)) medians[i] = medianOfTwo(b, c);
+    else if (Number.isNaN(b)) medians[i] = medianOfTwo(a, c);
+    else if (Number.isNaN(c)) medians[i] = medianOfTwo(a, b);
+    else medians[i] = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+  }
+  return medians;
+}
+
+function medianOfTwo(a: number, b: number): number {
+  if (Number.isNaN(a)) return b;
+  if (Number.isNaN(b)) return a;
+  return a < b ? a + (b - a) / 2 : b + (a - b) / 2;
 }

@@ -1,4 +1,5 @@
 import { median } from '../statistics/median.ts';
+import { present } from '../statistics/select.ts';
 import type { Direction, RoomDescription, StrokeTrace } from '../trace.ts';
 
 /**
@@ -23,22 +24,36 @@ const EDGE_PART = 0.01;
 
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
-  const read = amps.filter((value) => !Number.isNaN(value));
+  const read = present(amps);
   const rest = restOf(read);
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value - rest));
-  const strong = read.filter((value) => Math.abs(value - rest) > 0.3 * largest);
-  if (strong.length === 0) return 0;
-  const middle = median(strong) - rest;
-  if (middle === 0 || Number.isNaN(middle)) return 0;
-  return middle > 0 ? 1 : -1;
+  // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
+  const reach = 0.3 * largest;
+  let more = 0;
+  let above = Number.POSITIVE_INFINITY;
+  let below = Number.NEGATIVE_INFINITY;
+  for (const value of read) {
+    const from = value - rest;
+    if (from > reach) {
+      more++;
+      if (value < above) above = value;
+    } else if (from < -reach) {
+      more--;
+      if (value > below) below = value;
+    }
+  }
+  if (more !== 0) return more > 0 ? 1 : -1;
+  if (above === Number.POSITIVE_INFINITY) return 0;
+  const middle = below + (above - below) / 2 - rest;
+  return middle === 0 ? 0 : middle > 0 ? 1 : -1;
 }
 
 /** What the sensor reads at both edges of the record, where they agree and can be a rest; else 0. */
 function restOf(read: Float64Array): number {
   const count = Math.max(3, Math.round(EDGE_PART * read.length));
   if (read.length < 4 * count) return 0;
-  const [head, tail] = [median(read.slice(0, count)), median(read.slice(-count))];
+  const [head, tail] = [median(read.subarray(0, count)), median(read.subarray(-count))];
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value));
   const agree = Math.abs(head - tail) <= 0.1 * largest;

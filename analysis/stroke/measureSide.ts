@@ -1,6 +1,6 @@
 import type { SideMeasures } from '../measures.ts';
-import { median } from '../statistics/median.ts';
-import { quantile } from '../statistics/quantile.ts';
+import { medianInPlace } from '../statistics/median.ts';
+import { quantileInPlace } from '../statistics/quantile.ts';
 import type { Direction, SupplyTrace } from '../trace.ts';
 import type { Activity, Interval } from './activity.ts';
 import { type FoundPhases, findPhases, firstAtOrAfter } from './phases.ts';
@@ -33,7 +33,9 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   const include = runningSamples(signal, phases);
   const running = pick(amps, include);
   if (running.length < 5) return null;
-  const runningAmps = median(running);
+  const ranked = running.slice();
+  const runningAmpsP90 = quantileInPlace(ranked, 0.9);
+  const runningAmps = medianInPlace(ranked);
   const movingToS = phases.endStopStartS ?? phases.endS;
   const positions = travelPosition({
     timesS: signal.timesS,
@@ -57,7 +59,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   return {
     inrushAmps,
     runningAmps,
-    runningAmpsP90: quantile(running, 0.9),
+    runningAmpsP90,
     endStopAmps,
     durationS: movingToS - phases.startS - pausedS(pauses),
     ...drawn(signal.timesS, amps, supply, phases),

@@ -86,7 +86,9 @@ function inrushOf(
       peakAt = i;
     }
   }
-  const smooth = rollingMedian(amps.subarray(peakAt, end), 1);
+  // No more than can be the start, and one to make the last of it smooth.
+  const startEnd = Math.min(end, firstAtOrAfter(timesS, beginS + longestS) + 2);
+  const smooth = rollingMedian(amps.subarray(peakAt, startEnd), 1);
   let i = 0;
   while (peakAt + i < end && smooth[i] > 1.15 * level && timesS[peakAt + i] < beginS + longestS) i++;
   const atLeast = firstAtOrAfter(timesS, beginS + Math.min(SHORTEST_INRUSH_S, longestS));

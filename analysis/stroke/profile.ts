@@ -1,5 +1,5 @@
 import { PROFILE_BINS } from '../measures.ts';
-import { medianInPlace } from '../statistics/median.ts';
+import { medianOfStretch } from '../statistics/median.ts';
 
 /**
  * Median current in each of the equal bins of travel, from fully retracted to fully extended.
@@ -19,7 +19,7 @@ export function profileOf(
   const next = counts.slice();
   for (let i = 0; i < amps.length; i++) if (include[i] === 1) sorted[next[binOf(positions[i])]++] = amps[i];
   return Array.from({ length: PROFILE_BINS }, (_, b) =>
-    counts[b + 1] > counts[b] ? medianInPlace(sorted.subarray(counts[b], counts[b + 1])) : null,
+    counts[b + 1] > counts[b] ? medianOfStretch(sorted, counts[b], counts[b + 1]) : null,
   );
 }
 

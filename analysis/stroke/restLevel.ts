@@ -1,6 +1,6 @@
-import { median } from '../statistics/median.ts';
+import { median, medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
-import { quantile } from '../statistics/quantile.ts';
+import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
@@ -40,8 +40,9 @@ export interface RestLevel {
  */
 export function restLevel(signal: SideSignal): RestLevel {
   const smooth = rollingMedian(signal.amps, halfWindow(signal, SMOOTHING_S));
-  const low = quantile(smooth, 0.02);
-  const high = quantile(smooth, 0.9);
+  const ranked = smooth.slice();
+  const high = quantileInPlace(ranked, 0.9);
+  const low = quantileInPlace(ranked, 0.02);
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
   const threshold = low + 0.3 * (rough - low);
   const rest = edgeRest(signal, smooth, threshold, rough);
@@ -68,8 +69,10 @@ function centreOf(rest: Float64Array, activeAmps: number): { mean: number; devia
 }
 
 function medianAbove(values: Float64Array, level: number): number {
-  const above = values.filter((value) => value > level);
-  return above.length > 0 ? median(above) : level;
+  const above = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) if (values[i] > level) above[count++] = values[i];
+  return count > 0 ? medianInPlace(above.subarray(0, count)) : level;
 }
 
 function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Float64Array {

@@ -1,4 +1,4 @@
-import { median } from '../statistics/median.ts';
+import { medianInPlace } from '../statistics/median.ts';
 import type { SideTrace } from '../trace.ts';
 
 /** Above this rate samples are averaged in blocks: nothing that a room does is faster. */
@@ -30,45 +30,58 @@ export interface SideSignal {
 /** `sign`: +1, or -1 where the current that drives the room reads negative. Null with fewer than two samples. */
 export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const { timesS, amps } = trace;
-  const kept: number[] = [];
-  for (let i = 0; i < amps.length; i++) if (!Number.isNaN(amps[i])) kept.push(i);
-  if (kept.length < 2) return null;
-  const steps = new Float64Array(timesS.length - 1);
+  const steps = new Float64Array(Math.max(0, timesS.length - 1));
   for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
-  const rawStepS = median(steps);
-  const crowded = steps.reduce((count, step) => (step < CROWDED_PART * rawStepS ? count + 1 : count), 0);
+  const rawStepS = medianInPlace(steps);
+  let crowded = 0;
+  for (let i = 0; i < steps.length; i++) if (steps[i] < CROWDED_PART * rawStepS) crowded++;
+  const keptTimes = new Float64Array(amps.length);
+  const keptAmps = new Float64Array(amps.length);
+  let kept = 0;
   let longestGapS = 0;
-  for (let i = 1; i < kept.length; i++)
-    longestGapS = Math.max(longestGapS, timesS[kept[i]] - timesS[kept[i - 1]]);
+  for (let i = 0; i < amps.length; i++) {
+    if (Number.isNaN(amps[i])) continue;
+    if (kept > 0) longestGapS = Math.max(longestGapS, timesS[i] - keptTimes[kept - 1]);
+    keptTimes[kept] = timesS[i];
+    keptAmps[kept++] = sign * amps[i];
+  }
+  if (kept < 2) return null;
   const block = Math.max(1, Math.floor(1 / (HIGHEST_USEFUL_RATE_HZ * rawStepS)));
-  const count = Math.floor(kept.length / block);
-  const outTimes = new Float64Array(count);
-  const outAmps = new Float64Array(count);
-  const outPeaks = new Float64Array(count);
+  return {
+    side: trace.side,
+    ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
+    stepS: rawStepS * block,
+    crowded,
+    missedShare: 1 - kept / amps.length,
+    longestGapS,
+  };
+}
+
+/** Mean time, mean and largest current of each `block` samples; a last incomplete block is left out. */
+function inBlocks(
+  timesS: Float64Array,
+  amps: Float64Array,
+  block: number,
+): Pick<SideSignal, 'timesS' | 'amps' | 'peakAmps'> {
+  if (block === 1) return { timesS, amps, peakAmps: amps };
+  const count = Math.floor(amps.length / block);
+  const times = new Float64Array(count);
+  const means = new Float64Array(count);
+  const peaks = new Float64Array(count);
   for (let b = 0; b < count; b++) {
     let time = 0;
     let sum = 0;
     let peak = -Infinity;
     for (let j = b * block; j < (b + 1) * block; j++) {
-      const value = sign * amps[kept[j]];
-      time += timesS[kept[j]];
-      sum += value;
-      if (value > peak) peak = value;
+      time += timesS[j];
+      sum += amps[j];
+      if (amps[j] > peak) peak = amps[j];
     }
-    outTimes[b] = time / block;
-    outAmps[b] = sum / block;
-    outPeaks[b] = peak;
+    times[b] = time / block;
+    means[b] = sum / block;
+    peaks[b] = peak;
   }
-  return {
-    side: trace.side,
-    timesS: outTimes,
-    amps: outAmps,
-    peakAmps: outPeaks,
-    stepS: rawStepS * block,
-    crowded,
-    missedShare: 1 - kept.length / amps.length,
-    longestGapS,
-  };
+  return { timesS: times, amps: means, peakAmps: peaks };
 }
 
 /** Half a window of about `seconds` in whole samples, at least `least`. */

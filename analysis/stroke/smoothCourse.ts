@@ -1,4 +1,4 @@
-import { median } from '../statistics/median.ts';
+import { medianOfStretch } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 
 /** Wider windows are taken over the medians of blocks, so that about so many blocks make half a window. */
@@ -14,7 +14,10 @@ export function smoothCourse(values: Float64Array, halfWindow: number): Float64A
   if (block < 2) return rollingMedian(values, halfWindow);
   const count = Math.ceil(values.length / block);
   const medians = new Float64Array(count);
-  for (let b = 0; b < count; b++) medians[b] = median(values.subarray(b * block, (b + 1) * block));
+  const ranked = values.slice();
+  for (let b = 0; b < count; b++) {
+    medians[b] = medianOfStretch(ranked, b * block, Math.min(values.length, (b + 1) * block));
+  }
   const coarse = rollingMedian(medians, Math.round(halfWindow / block));
   const course = new Float64Array(values.length);
   for (let i = 0; i < course.length; i++) {

@@ -63,11 +63,13 @@ function movingMean(values: Float64Array, half: number): Float64Array {
   if (half === 0) return values;
   const sums = new Float64Array(values.length + 1);
   for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i] + values[i];
-  return values.map((_, i) => {
+  const means = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) {
     const from = Math.max(0, i - half);
     const to = Math.min(values.length, i + half + 1);
-    return (sums[to] - sums[from]) / (to - from);
-  });
+    means[i] = (sums[to] - sums[from]) / (to - from);
+  }
+  return means;
 }
 
 function peaksOf(part: RunningPart, smooth: Float64Array, height: number, sign: 1 | -1): Spike[] {
