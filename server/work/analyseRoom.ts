@@ -1,4 +1,3 @@
-import type { FastifyBaseLogger } from 'fastify';
 import { type Kysely, sql } from 'kysely';
 import type { AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
 import type { Tables } from '../../migrations/tables.ts';
@@ -6,6 +5,7 @@ import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.t
 import { measureBatch } from './measureStrokes.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from './roomRow.ts';
+import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 import { writeHistory } from './writeHistory.ts';
 
@@ -23,7 +23,7 @@ export type AnalysisOutcome = 'done' | 'busy' | 'stopped';
 export async function analyseRoom(
   db: Kysely<Tables>,
   { accountId, roomId }: AnalyseRoomPayload,
-  log: FastifyBaseLogger,
+  log: AnalysisLog,
   stopping: AbortSignal,
 ): Promise<AnalysisOutcome> {
   return db.connection().execute(async (connection) => {
@@ -49,7 +49,7 @@ async function inRounds(
   db: Kysely<Tables>,
   accountId: string,
   roomId: string,
-  log: FastifyBaseLogger,
+  log: AnalysisLog,
   turns: Turns,
 ): Promise<void> {
   for (let holding = false; ; ) {
@@ -83,7 +83,7 @@ async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse, turns: Turns):
 async function roundHolding(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
-  log: FastifyBaseLogger,
+  log: AnalysisLog,
   turns: Turns,
 ): Promise<boolean> {
   return db.transaction().execute(async (trx) => {
@@ -121,7 +121,7 @@ async function setAside(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
   error: UnjudgedStroke,
-  log: FastifyBaseLogger,
+  log: AnalysisLog,
 ): Promise<void> {
   log.error({ err: error, strokeId: error.strokeId }, 'A stroke could not be judged.');
   await db

@@ -1,4 +1,3 @@
-import type { FastifyBaseLogger } from 'fastify';
 import { type Kysely, sql } from 'kysely';
 import { measureStroke } from '../../analysis/measureStroke.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
@@ -7,6 +6,7 @@ import { toStrokeTrace } from '../../ingest/stroke.ts';
 import { decodeTrace } from '../../ingest/traceCodec.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
+import type { AnalysisLog } from './threadMessages.ts';
 import type { Turns } from './turns.ts';
 
 /** Strokes measured between two writes. */
@@ -32,7 +32,7 @@ interface Unmeasured {
 export async function measureBatch(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
-  log: FastifyBaseLogger,
+  log: AnalysisLog,
   turns: Turns,
 ): Promise<boolean> {
   const strokes = await readUnmeasured(db, room);
@@ -91,7 +91,7 @@ function readUnmeasured(db: Kysely<Tables>, room: RoomToAnalyse): Promise<Unmeas
   );
 }
 
-function measure(stroke: Unmeasured, room: RoomToAnalyse, log: FastifyBaseLogger): StrokeAnalysis {
+function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog): StrokeAnalysis {
   if (stroke.trace === null) return { status: 'unusable', reason: 'Its samples are no longer kept.' };
   try {
     return measureStroke(toStrokeTrace(decodeTrace(stroke.trace), stroke.direction), room.description);

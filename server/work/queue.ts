@@ -7,9 +7,9 @@ import { ANALYSE_ROOM, type AnalyseRoomPayload } from '../../ingest/analyseRoomJ
 import { BEGINNING, queueDirtyRooms } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { analyseRoom } from './analyseRoom.ts';
+import { startAnalysisThread } from './startAnalysisThread.ts';
 
-/** Rooms worked on at once by one process. More would only wait for the same core. */
+/** Rooms worked on at once by one process: while one waits for the database, the other is gone through. */
 const ROOMS_AT_ONCE = 2;
 const TRY_AGAIN_AFTER_MS = 300;
 
@@ -24,9 +24,12 @@ export async function prepareQueue(pool: Pool): Promise<void> {
   await runMigrations({ pgPool: pool });
 }
 
-/** Starts working on rooms, first on those left over from before. `stop` lets the rooms under way come to an end. */
+/**
+ * Starts working on rooms, first on those left over from before, in a thread beside the one that serves requests.
+ * `stop` has the rooms under way left, to be found at the next start.
+ */
 export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
-  const stopping = new AbortController();
+  const thread = startAnalysisThread({ databaseUrl: urlOf(pool), connections: ROOMS_AT_ONCE }, log);
   await ensureTracePartitions(pool, new Date());
   await markOutdatedRooms(db);
   await queueDirtyRooms(db);
@@ -41,7 +44,7 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
       [ANALYSE_ROOM]: async (payload, helpers) => {
         // Written by `queueAnalysisOf` and nobody else.
         const room = payload as AnalyseRoomPayload;
-        if ((await analyseRoom(db, room, log, stopping.signal)) === 'busy') {
+        if ((await thread.analyse(room)) === 'busy') {
           await helpers.addJob(ANALYSE_ROOM, room, {
             jobKey: `${ANALYSE_ROOM}/${room.roomId}`,
             runAt: new Date(Date.now() + TRY_AGAIN_AFTER_MS),
@@ -54,10 +57,18 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
   });
   return {
     stop: async () => {
-      stopping.abort();
+      thread.stop();
       await runner.stop();
+      await thread.end();
     },
   };
+}
+
+/** The thread of the analysis has connections of its own to the same database. */
+function urlOf(pool: Pool): string {
+  const { connectionString } = pool.options;
+  if (connectionString === undefined) throw new Error('The pool was not opened on a URL.');
+  return connectionString;
 }
 
 /** Rooms whose results were made by another version of the analysis are made anew from their beginning. */
