@@ -16,8 +16,8 @@ export const K_SIGMAS = 1;
 /** Decision interval in standard deviations, from the run length (D. Brook, D. A. Evans, 1972). */
 export const H_SIGMAS = designCusum({ k: K_SIGMAS }, RUN_LENGTH_STROKES);
 
-/** What the strokes share is no independent evidence: so many standard deviations of it are never counted. */
-export const SHARED_SIGMAS = 1.2;
+/** What the strokes share is no independent evidence: one standard deviation of it is never counted. */
+export const SHARED_SIGMAS = 1;
 
 /** One camp tilts both its strokes: a third stroke must agree, and no single one counts for more than half of h. */
 export const LEAST_RUN = 3;

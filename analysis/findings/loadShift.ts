@@ -7,10 +7,10 @@ import { coldRise } from './sensorScale.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
- * absolute terms, whichever is larger: a rise of the running current below 4.5 % and a move of the share below 1.5
+ * absolute terms, whichever is larger: a rise of the running current below 3.5 % and a move of the share below 1.5
  * points are never a reason to call anybody, however quiet the room.
  */
-const RISE = { kLeast: 0.045, hLeast: 0.11 };
+const RISE = { kLeast: 0.035, hLeast: 0.11 };
 const SHIFT = { kLeast: 0.015, hLeast: 0.045 };
 /** A side counts as relieved when it fell by this part of what the other rose by. */
 const RELIEVED = 0.35;

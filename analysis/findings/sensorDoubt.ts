@@ -28,7 +28,9 @@ export function sensorDoubt(
     const own = doubts.find((doubt) => doubt.side === side && doubt.doubt !== 'clock' && timed === undefined);
     const scale = scales.get(side);
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
-    if (!recorded) continue;
+    // A side without load draws so little that its record looks empty or noisy.
+    const idles = openOf(state, 'dropped-load').some((dropped) => dropped.side === side);
+    if (!recorded || idles) continue;
     const spoken = own !== undefined || scale !== undefined;
     const flags = flag(state.recent, `sensor-doubt ${side}`, spoken);
     const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);

@@ -44,7 +44,7 @@ export function findTroubles(
   if (!weak) {
     keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
-    if (dropped.length === 0) lookAtLoad(context, keep);
+    if (dropped.length === 0 && openOf(state, 'dropped-load').length === 0) lookAtLoad(context, keep);
     if (dropped.length === 0 && openOf(state, 'rising-draw').length === 0) keep(lateSide(context));
     keep(shortTravel(context));
     keep(stallSpike(context));

@@ -15,6 +15,9 @@ const LEAST_STOP_RISE = 1.35;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
+/** No seal takes so many times the running current: that is a stall, however softly the room came to its stop. */
+const NO_SEAL = 2.5;
+const SLOWEST_SOFT_STOP_S = 1.2;
 
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
@@ -118,7 +121,8 @@ function endStopOf(
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
-  const slowestS = Math.max(SLOWEST_STOP_S, SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
+  const usualS = peak >= NO_SEAL * level ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
+  const slowestS = Math.max(usualS, SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
   if (riseS(smooth, peakAt, level, peak, signal.stepS) > slowestS) return null;
   const drivenAfterS = endS - timesS[window + last];
   if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;

@@ -1,0 +1,99 @@
+import { steadyCurrent } from './steadyCurrent.ts';
+
+/** Samples `from` to `to` (exclusive) of a recording. */
+export interface SampleRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A pause shorter than this belongs to a stroke: a hand lifted from the button. */
+const LONGEST_PAUSE_S = 10;
+/** Rest that a stroke keeps before and behind it, for the sensor's offset to be read from. */
+const MARGIN_S = 2;
+/** A motor braked or let go shows the other sign for less than this; one that drives back, for longer. */
+const SHORTEST_REVERSAL_S = 1;
+/** Part of the largest steady current, as for the activity of a side; and amperes that no motor runs on. */
+const ACTIVE_PART = 0.06;
+const LEAST_ACTIVE_AMPS = 0.1;
+/** Sensor noise stays below four of its standard deviations. */
+const NOISE_FACTOR = 4;
+
+interface Run extends SampleRange {
+  readonly sign: 1 | -1;
+}
+
+/**
+ * Cuts a continuous recording into strokes by activity: where any side's current, steadied over a few samples, stands
+ * clear of its rest. Pauses under 10 s stay within a stroke, unless the motor comes back from one with the other sign,
+ * for that is the way back. Up to 2 s of rest stay before and behind each stroke. `timesS` rises strictly and is as
+ * long as each of `sides`, amperes with NaN for missed samples. A recording in which nothing flows has no stroke: the
+ * answer is empty. Ranges come in order and do not overlap.
+ */
+export function splitRecording(timesS: Float64Array, sides: readonly Float64Array[]): SampleRange[] {
+  const strokes = joinRuns(timesS, activeRuns(timesS, activeSigns(sides)));
+  return strokes.map(({ from, to }, i) => ({
+    from: reach(timesS, from, -1, i === 0 ? 0 : middle(strokes[i - 1].to, from)),
+    to: reach(timesS, to - 1, 1, i === strokes.length - 1 ? timesS.length : middle(to, strokes[i + 1].from)),
+  }));
+}
+
+/** For each sample the sign of the side that is furthest above its own threshold; 0 at rest. */
+function activeSigns(sides: readonly Float64Array[]): Int8Array {
+  const signs = new Int8Array(sides[0]?.length ?? 0);
+  const steady = sides.map(steadyCurrent);
+  let largest = 0;
+  for (const { amps } of steady) for (const value of amps) largest = Math.max(largest, Math.abs(value));
+  const furthest = new Float64Array(signs.length);
+  for (const { amps, noiseAmps } of steady) {
+    const threshold = Math.max(LEAST_ACTIVE_AMPS, ACTIVE_PART * largest, NOISE_FACTOR * noiseAmps);
+    for (let i = 0; i < signs.length; i++) {
+      const beyond = Math.abs(amps[i]) / threshold;
+      if (beyond <= 1 || beyond <= furthest[i]) continue;
+      furthest[i] = beyond;
+      signs[i] = amps[i] > 0 ? 1 : -1;
+    }
+  }
+  return signs;
+}
+
+function activeRuns(timesS: Float64Array, signs: Int8Array): Run[] {
+  const runs: Run[] = [];
+  for (let from = 0; from < signs.length; from++) {
+    const sign = signs[from];
+    if (sign === 0) continue;
+    let to = from + 1;
+    // A board that writes down only what flows leaves its rests out.
+    while (to < signs.length && signs[to] === sign && timesS[to] - timesS[to - 1] < LONGEST_PAUSE_S) to++;
+    runs.push({ from, to, sign: sign > 0 ? 1 : -1 });
+    from = to - 1;
+  }
+  return runs;
+}
+
+function joinRuns(timesS: Float64Array, runs: readonly Run[]): SampleRange[] {
+  const strokes: { from: number; to: number; sign: 1 | -1 }[] = [];
+  for (const run of runs) {
+    const last = strokes.at(-1);
+    const pauseS = last ? timesS[run.from] - timesS[last.to - 1] : Number.POSITIVE_INFINITY;
+    const lasting = timesS[run.to - 1] - timesS[run.from] >= SHORTEST_REVERSAL_S;
+    const back = last !== undefined && run.sign !== last.sign && lasting;
+    if (last === undefined || pauseS >= LONGEST_PAUSE_S || back) strokes.push({ ...run });
+    else last.to = run.to;
+  }
+  return strokes;
+}
+
+/** From `start` on in steps of `step` while within the margin, no further than `end`; as an edge of a range. */
+function reach(timesS: Float64Array, start: number, step: 1 | -1, end: number): number {
+  let i = start;
+  if (step < 0) {
+    while (i > end && timesS[start] - timesS[i - 1] <= MARGIN_S) i--;
+    return i;
+  }
+  while (i + 1 < end && timesS[i + 1] - timesS[start] <= MARGIN_S) i++;
+  return i + 1;
+}
+
+function middle(from: number, to: number): number {
+  return Math.floor((from + to) / 2);
+}
