@@ -1,7 +1,7 @@
 import { MAX_RATE_HZ, MAX_TIME_S, MIN_RATE_HZ } from '../limits.ts';
 import type { Clock } from '../stroke.ts';
 import { type Faults, type JsonObject, own } from './faults.ts';
-import { readNumbers } from './numbers.ts';
+import { isNumbers, readNumbers } from './numbers.ts';
 
 /** Reads `rateHz` or `t`, one of which there must be, for so many samples. */
 export function readClock(
@@ -20,7 +20,7 @@ export function readClock(
     if (typeof rateHz === 'number' && rateHz >= MIN_RATE_HZ && rateHz <= MAX_RATE_HZ) return { rateHz };
     return faults.add(`${pointer}/rateHz`, `Must be a number from ${MIN_RATE_HZ} to ${MAX_RATE_HZ}.`);
   }
-  if (Array.isArray(times) && times.length !== samples) {
+  if (isNumbers(times) && times.length !== samples) {
     return faults.add(
       `${pointer}/t`,
       `Must hold a time for each of the ${samples} samples; it holds ${times.length}.`,

@@ -11,6 +11,15 @@ export interface NumberRules {
   readonly rising?: boolean;
   /** The numbers are whole and are divided by this: thousandths to the unit. */
   readonly wholeOver?: number;
+  /** The numbers are whole and are multiplied by this: counts of a converter to the unit. */
+  readonly wholeTimes?: number;
+}
+
+/** What numbers come in: a list as JSON has it, or a typed array, whose NaN is a missed sample. */
+export type SentNumbers = readonly unknown[] | Float64Array;
+
+export function isNumbers(value: unknown): value is SentNumbers {
+  return Array.isArray(value) || value instanceof Float64Array;
 }
 
 /**
@@ -23,7 +32,7 @@ export function readNumbers(
   pointer: string,
   faults: Faults,
 ): Float64Array | null {
-  if (!Array.isArray(value)) return faults.add(pointer, 'Must be an array of numbers.');
+  if (!isNumbers(value)) return faults.add(pointer, 'Must be an array of numbers.');
   if (value.length < rules.minCount || value.length > rules.maxCount) {
     return faults.add(
       pointer,
@@ -31,22 +40,26 @@ export function readNumbers(
     );
   }
   const divisor = rules.wholeOver ?? 1;
-  const largest = rules.largest * divisor;
+  const { wholeTimes } = rules;
+  const whole = rules.wholeOver !== undefined || wholeTimes !== undefined;
+  const largest = largestSent(rules);
+  const nanIsGap = rules.gaps === true && value instanceof Float64Array;
   const numbers = new Float64Array(value.length);
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < value.length; i++) {
     const number: unknown = value[i];
-    // Also false for NaN, should a format carry it.
+    // Also false for NaN, which a format may carry.
     if (typeof number === 'number' && number >= -largest && number <= largest) {
-      if (rules.wholeOver !== undefined && !Number.isInteger(number)) {
+      if (whole && !Number.isInteger(number)) {
         return faults.add(`${pointer}/${i}`, 'Must be a whole number.');
       }
       if (rules.rising && number <= before) {
         return faults.add(`${pointer}/${i}`, 'Times must rise strictly.');
       }
       before = number;
-      numbers[i] = number / divisor;
-    } else if (number === null && rules.gaps) {
+      // Adding 0 leaves no -0 where a count of 0 meets a negative step.
+      numbers[i] = wholeTimes === undefined ? number / divisor : number * wholeTimes + 0;
+    } else if (rules.gaps && (number === null || (nanIsGap && Number.isNaN(number)))) {
       numbers[i] = Number.NaN;
     } else {
       return faults.add(`${pointer}/${i}`, describe(number, rules));
@@ -56,7 +69,12 @@ export function readNumbers(
 }
 
 function describe(value: unknown, rules: NumberRules): string {
-  const limit = rules.largest * (rules.wholeOver ?? 1);
+  const limit = largestSent(rules);
   if (typeof value === 'number') return `Must lie between -${limit} and ${limit} ${rules.unit}.`;
   return rules.gaps ? 'Must be a number, or null for a missed sample.' : 'Must be a number.';
+}
+
+function largestSent(rules: NumberRules): number {
+  if (rules.wholeTimes !== undefined) return rules.largest / Math.abs(rules.wholeTimes);
+  return rules.largest * (rules.wholeOver ?? 1);
 }

@@ -4,9 +4,11 @@ import { readClock } from './clock.ts';
 import { checkNames, type Faults, isObject, type JsonObject, own } from './faults.ts';
 import { readNumbers } from './numbers.ts';
 
-const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps']);
+const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps', 'counts', 'ampsPerCount']);
 const MILLI = 1000;
 const AMPS = { minCount: MIN_SAMPLES, maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
+/** A picoampere: below it there is no sensor. */
+const SMALLEST_STEP = 1e-12;
 /** n / 1000 is the double nearest to the decimal, so the sender's whole number is never lost. */
 const MILLIAMPS = { ...AMPS, unit: 'mA', wholeOver: MILLI };
 
@@ -36,14 +38,27 @@ function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide
   return typeof side === 'string' && amps && clock ? { side, clock, amps } : null;
 }
 
+const FORMS = ['amps', 'milliamps', 'counts'] as const;
+
 function readAmps(side: JsonObject, pointer: string, faults: Faults): Float64Array | null {
-  const amps = own(side, 'amps');
-  const milliamps = own(side, 'milliamps');
-  if (amps === undefined && milliamps === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
-  if (amps !== undefined && milliamps !== undefined) {
-    return faults.add(`${pointer}/milliamps`, 'Give either amps or milliamps, not both.');
+  const [form, another] = FORMS.filter((name) => own(side, name) !== undefined);
+  if (form === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
+  if (another !== undefined) {
+    return faults.add(`${pointer}/${another}`, `Give either ${form} or ${another}, not both.`);
   }
-  return amps !== undefined
-    ? readNumbers(amps, AMPS, `${pointer}/amps`, faults)
-    : readNumbers(milliamps, MILLIAMPS, `${pointer}/milliamps`, faults);
+  const sent = own(side, form);
+  const scale = own(side, 'ampsPerCount');
+  if (form === 'counts') return readCounts(sent, scale, pointer, faults);
+  if (scale !== undefined) return faults.add(`${pointer}/ampsPerCount`, 'Belongs to counts only.');
+  return readNumbers(sent, form === 'amps' ? AMPS : MILLIAMPS, `${pointer}/${form}`, faults);
+}
+
+/** Whole counts of the logger's converter; a negative scale is a clamp put on the other way round. */
+function readCounts(sent: unknown, scale: unknown, pointer: string, faults: Faults): Float64Array | null {
+  const magnitude = typeof scale === 'number' ? Math.abs(scale) : 0;
+  if (typeof scale !== 'number' || !(magnitude >= SMALLEST_STEP && magnitude <= MAX_AMPS)) {
+    const range = `from ${SMALLEST_STEP} to ${MAX_AMPS} either way`;
+    return faults.add(`${pointer}/ampsPerCount`, `Must be the amperes of one count, ${range}.`);
+  }
+  return readNumbers(sent, { ...AMPS, wholeTimes: scale }, `${pointer}/counts`, faults);
 }

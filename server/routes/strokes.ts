@@ -1,3 +1,4 @@
+import { FORMS } from '../../ingest/forms/readForm.ts';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
 import { callerOf, personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
@@ -12,6 +13,7 @@ import { ByIdParams } from '../schemas/common.ts';
 import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
+import { SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
 
 const tags = ['strokes'];
 
@@ -19,26 +21,33 @@ export async function strokeRoutes(app: App): Promise<void> {
   const store = new GroupCommit(app.pool);
   const keyed = new OneAtATime();
 
-  app.post(
-    '/api/v1/strokes',
-    {
-      ...LARGE_BODY,
-      decompress: { ...LARGE_BODY.decompress, requestEncodings: ['gzip', 'identity'] },
-      schema: {
-        tags,
-        summary: 'Send strokes: one, or an array of up to 500',
-        body: SentStrokes,
-        response: { 200: StrokeOutcomes },
+  // In a scope of their own, as no other route takes these forms.
+  await app.register(async (scope: App) => {
+    takeForms(scope);
+    scope.post(
+      '/api/v1/strokes',
+      {
+        ...LARGE_BODY,
+        decompress: { ...LARGE_BODY.decompress, requestEncodings: ['gzip', 'identity'] },
+        schema: {
+          tags,
+          summary: 'Send strokes: one, or an array of up to 500; or a SenML pack, or a CSV recording',
+          consumes: ['application/json', ...FORMS],
+          querystring: SentStrokesQuery,
+          body: SentStrokes,
+          response: { 200: StrokeOutcomes },
+        },
+        config: { access: 'sender', change: STAFF, compressedBody: true, checksOwnText: true },
       },
-      config: { access: 'sender', change: STAFF, compressedBody: true, checksOwnText: true },
-    },
-    async (request) => {
-      const answer = async () => ({ results: await sendStrokes(store, callerOf(request), request.body) });
-      // The strokes' own keys make sending again harmless; the header also brings the first answer again.
-      if (request.headers['idempotency-key'] === undefined) return answer();
-      return keyed.run(() => createOnce(app.db, request, answer));
-    },
-  );
+      async (request) => {
+        const send = (strokes: unknown) => sendStrokes(store, callerOf(request), strokes);
+        const answer = async () => ({ results: await sendForm(request.body, request.query, send) });
+        // The strokes' own keys make sending again harmless; the header also brings the first answer again.
+        if (request.headers['idempotency-key'] === undefined) return answer();
+        return keyed.run(() => createOnce(app.db, request, answer));
+      },
+    );
+  });
 
   app.get(
     '/api/v1/strokes/:id',

@@ -1,0 +1,76 @@
+/** What a column holds. `per` is how many of the column's unit make one ampere or volt; `unitS` seconds to a unit. */
+export type Column =
+  | { readonly kind: 'time'; readonly unitS: number }
+  | { readonly kind: 'side'; readonly side: string; readonly per: 1 | 1000 }
+  | { readonly kind: 'supply'; readonly per: 1 | 1000 }
+  | { readonly kind: 'ambient' }
+  | { readonly kind: 'none' };
+
+type Unit = 'A' | 'mA' | 'V' | 'mV' | 'C' | 's' | 'ms' | 'us';
+
+const UNITS: Readonly<Record<Unit, readonly string[]>> = {
+  A: ['a', 'amp', 'amps', 'ampere', 'amperes'],
+  mA: ['ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'],
+  V: ['v', 'volt', 'volts'],
+  mV: ['mv', 'millivolt', 'millivolts'],
+  C: ['c', '°c', 'degc', 'celsius'],
+  s: ['s', 'sec', 'secs', 'second', 'seconds'],
+  ms: ['ms', 'msec', 'millis', 'millisecond', 'milliseconds'],
+  us: ['us', 'µs', 'μs', 'micros', 'microseconds'],
+};
+const UNIT_OF = new Map(
+  // The keys of the table above are its units.
+  (Object.keys(UNITS) as Unit[]).flatMap((unit) => UNITS[unit].map((word) => [word, unit] as const)),
+);
+const TIME_WORDS = new Set(['t', 'time', 'timestamp', 'clock', 'date', 'datetime', 'date time', 'elapsed']);
+const SUPPLY_WORDS = new Set(['supply', 'voltage', 'battery']);
+const AMBIENT_WORDS = new Set(['ambient', 'temperature', 'temp']);
+const NUMBERING_WORDS = new Set(['#', 'no', 'no.', 'n', 'nr', 'index', 'sample', 'row']);
+const LONGEST_TITLE = 200;
+
+const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
+const LAST_WORD = /^(.*?)[\s_./-]+([^\s_./-]+)$/;
+const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
+
+/**
+ * What a column holds by its title: a quantity and a unit such as `front A`, `rear (mA)`, `supply V`, `t (ms)`,
+ * `amps`, `ambientC`. A title without a unit that names no quantity is a side in amperes. `side` is what the only
+ * current is that names none.
+ */
+export function readTitle(title: string, side: string): Column {
+  const text = title.trim().slice(0, LONGEST_TITLE);
+  const { name, unit } = takeUnit(text);
+  const word = name.toLowerCase();
+  if (unit === 's' || unit === 'ms' || unit === 'us') return { kind: 'time', unitS: secondsTo(unit) };
+  if (unit === 'V' || unit === 'mV') return { kind: 'supply', per: unit === 'V' ? 1 : 1000 };
+  if (unit === 'C') return { kind: 'ambient' };
+  if (unit !== null) return { kind: 'side', side: sideNamed(name) || side, per: unit === 'A' ? 1 : 1000 };
+  if (word === '' || NUMBERING_WORDS.has(word)) return { kind: 'none' };
+  if (TIME_WORDS.has(word)) return { kind: 'time', unitS: 1 };
+  if (SUPPLY_WORDS.has(word)) return { kind: 'supply', per: 1 };
+  if (AMBIENT_WORDS.has(word)) return { kind: 'ambient' };
+  return { kind: 'side', side: sideNamed(name) || side, per: 1 };
+}
+
+function takeUnit(text: string): { name: string; unit: Unit | null } {
+  const whole = UNIT_OF.get(text.toLowerCase());
+  if (whole !== undefined && !TIME_WORDS.has(text)) return { name: '', unit: whole };
+  for (const form of [BRACKETED, LAST_WORD, CAMEL]) {
+    const match = form.exec(text);
+    const unit = match === null ? undefined : UNIT_OF.get(match[2].trim().toLowerCase());
+    if (match !== null && unit !== undefined) return { name: match[1].trim(), unit };
+  }
+  return { name: text, unit: null };
+}
+
+/** `front current` is the side front; `current` alone names none. */
+function sideNamed(name: string): string {
+  return name
+    .replace(/(^|[\s_]+)current$/i, '')
+    .replace(/^current(?=[\s_])[\s_]+/i, '')
+    .trim();
+}
+
+function secondsTo(unit: 's' | 'ms' | 'us'): number {
+  return unit === 's' ? 1 : unit === 'ms' ? 1e-3 : 1e-6;
+}

@@ -1,0 +1,186 @@
+import { type SampleRange, splitRecording } from '../../analysis/split/splitRecording.ts';
+import { directionBySign } from '../../analysis/stroke/direction.ts';
+import { DecodeError } from '../decodeError.ts';
+import type { Place, SentForm, SentQuery } from '../forms/sentForm.ts';
+import { MAX_SAMPLES } from '../limits.ts';
+import { parseTimestamp } from '../timestamp.ts';
+import { lineName, linePointer } from './records.ts';
+import { type NumberColumn, type RecordedTable, readTable } from './table.ts';
+
+/** One stroke on its way, and the rows that its samples came from. */
+interface CutStroke {
+  readonly stroke: object;
+  readonly rows: readonly number[];
+  readonly supplyRows: readonly number[];
+}
+
+const MICRO = 1e6;
+const HEADER_LINE = 1;
+const ONLY_SIDE = 'main';
+const DECIMAL = /^\d{1,6}(?:[.,]\d{1,9})?$/;
+
+/**
+ * A CSV recording as strokes: one if there is one in it, `<key>#1`, `<key>#2` and so on if there are several. Times
+ * are taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
+ */
+export function strokesOfCsv(text: string, query: SentQuery): SentForm {
+  const table = readTable(text, query.side ?? ONLY_SIDE, query.rateHz === undefined);
+  const rateHz = rateOf(query, table);
+  const timesS = secondsFromFirst(table, rateHz);
+  const ranges = cut(table, timesS);
+  const directions = directionsOf(query, table, ranges);
+  const startedAtMs = startOf(query, table);
+  const cuts = ranges.map((range, n) => {
+    const own = { key: keyOf(query, n, ranges.length), roomId: query.roomId, direction: directions[n] };
+    return strokeOf(table, range, timesS, rateHz, startedAtMs, own);
+  });
+  const several = cuts.length > 1;
+  return {
+    strokes: several ? cuts.map(({ stroke }) => stroke) : cuts[0].stroke,
+    placeOf: (pointer) => {
+      const [, first] = pointer.split('/');
+      const inner = several ? pointer.slice(1 + (first ?? '').length) : pointer;
+      return placeIn(inner, table, cuts[several ? Number(first ?? 0) : 0]);
+    },
+  };
+}
+
+function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {
+  if (rateHz !== undefined) {
+    if (DECIMAL.test(rateHz)) return Number(rateHz.replace(',', '.'));
+    throw DecodeError.at('/rateHz', 'rateHz must be a number of samples a second.');
+  }
+  if (table.time !== null) return null;
+  throw DecodeError.at('/rateHz', 'There is no column of times: say rateHz= in the query.');
+}
+
+function secondsFromFirst(table: RecordedTable, rateHz: number | null): Float64Array {
+  if (table.time === null || rateHz !== null) {
+    return Float64Array.from(table.lines, (_, i) => i / (rateHz ?? 1));
+  }
+  const { seconds } = table.time;
+  return Float64Array.from(seconds, (time) => round(time - seconds[0]));
+}
+
+/** Whole when there is but one stroke in it, and it is no longer than a stroke may be. */
+function cut(table: RecordedTable, timesS: Float64Array): readonly SampleRange[] {
+  const whole = { from: 0, to: timesS.length };
+  const ranges = splitRecording(
+    timesS,
+    table.sides.map(({ values }) => Float64Array.from(values)),
+  );
+  return ranges.length === 0 || (ranges.length === 1 && timesS.length <= MAX_SAMPLES) ? [whole] : ranges;
+}
+
+function keyOf({ key }: SentQuery, n: number, count: number): string | undefined {
+  return key === undefined || count === 1 ? key : `${key}#${n + 1}`;
+}
+
+/** What the query says, one for all or one for each; else the sign of the current must tell it. */
+function directionsOf(
+  { direction }: SentQuery,
+  table: RecordedTable,
+  ranges: readonly SampleRange[],
+): (string | undefined)[] {
+  if (direction !== undefined) {
+    const said = direction.split(',').map((one) => one.trim());
+    if (said.length === 1) return ranges.map(() => said[0]);
+    if (said.length === ranges.length) return said;
+    throw DecodeError.at('/direction', `${said.length} directions are given for ${ranges.length} strokes.`);
+  }
+  for (const [n, { from, to }] of ranges.entries()) {
+    const sides = table.sides.map(({ name, values }) => ({
+      side: name,
+      timesS: new Float64Array(0),
+      amps: Float64Array.from(values.slice(from, to)),
+    }));
+    // Whether positive extends is the room's to say; here it only matters that the sign can be told.
+    if (directionBySign({ sides }, { positiveDirection: 'extend' }) === null) {
+      const which = ranges.length === 1 ? '' : ` of stroke ${n + 1}`;
+      const ask =
+        'say direction=extend or direction=retract in the query, or one for each stroke with commas';
+      const detail = `The sign of the current does not tell the direction${which}: ${ask}.`;
+      throw DecodeError.at('/direction', detail);
+    }
+  }
+  return ranges.map(() => undefined);
+}
+
+function startOf({ startedAt }: SentQuery, table: RecordedTable): number {
+  if (startedAt !== undefined) {
+    const ms = parseTimestamp(startedAt);
+    if (ms !== null) return ms;
+    throw DecodeError.at('/startedAt', 'startedAt must be a time of RFC 3339: 2026-05-02T16:20:11Z.');
+  }
+  if (table.firstAbsoluteS !== null) return Math.round(table.firstAbsoluteS * 1000);
+  throw DecodeError.at('/startedAt', 'Say startedAt= in the query: the time of the first row.');
+}
+
+function strokeOf(
+  table: RecordedTable,
+  { from, to }: SampleRange,
+  timesS: Float64Array,
+  rateHz: number | null,
+  startedAtMs: number,
+  own: object,
+): CutStroke {
+  const all = Array.from({ length: to - from }, (_, i) => from + i);
+  // A row may hold the supply alone, where that has a clock of its own.
+  const rows =
+    rateHz === null ? all.filter((row) => table.sides.some(({ values }) => !Number.isNaN(values[row]))) : all;
+  const supplyRows = table.supply ? all.filter((row) => !Number.isNaN(table.supply?.values[row])) : [];
+  const at = (wanted: readonly number[]) =>
+    Float64Array.from(wanted, (row) => round(timesS[row] - timesS[from]));
+  const clock = rateHz === null ? { t: at(rows) } : { rateHz };
+  const supply = table.supply &&
+    supplyRows.length > 0 && {
+      ...(rateHz !== null && supplyRows.length === all.length ? clock : { t: at(supplyRows) }),
+      volts: pick(table.supply, supplyRows),
+    };
+  const stroke = {
+    ...own,
+    startedAt: timeText(startedAtMs + Math.round(timesS[from] * 1000)),
+    sides: table.sides.map((side) => ({ side: side.name, ...clock, amps: pick(side, rows) })),
+    supply: supply || undefined,
+    ambientC: table.ambient?.values.slice(from, to).find((value) => !Number.isNaN(value)),
+  };
+  return { stroke, rows, supplyRows };
+}
+
+function pick({ values }: NumberColumn, rows: readonly number[]): Float64Array {
+  return Float64Array.from(rows, (row) => values[row]);
+}
+
+/** A day beyond the calendar is left for the validation to refuse. */
+function timeText(ms: number): string {
+  return Math.abs(ms) <= 8.64e15 ? new Date(ms).toISOString() : '';
+}
+
+function round(seconds: number): number {
+  return Math.round(seconds * MICRO) / MICRO;
+}
+
+/** From a pointer into the stroke to line and column; what came by the query keeps its name. */
+function placeIn(pointer: string, table: RecordedTable, cut: CutStroke | undefined): Place {
+  const [, field, place, inner, sample] = pointer.split('/');
+  if (field === 'sides' && place !== undefined) {
+    const column = table.sides[Number(place)];
+    const row = cut?.rows[Number(sample)];
+    const isTime = inner === 't' && table.time !== null;
+    if (column === undefined) return { pointer };
+    return located(
+      row === undefined ? HEADER_LINE : table.lines[row],
+      isTime ? table.time.column : column.column,
+    );
+  }
+  if (field === 'supply' && table.supply !== null) {
+    const row = cut?.supplyRows[Number(inner)];
+    return located(row === undefined ? HEADER_LINE : table.lines[row], table.supply.column);
+  }
+  if (field === 'ambientC' && table.ambient !== null) return located(HEADER_LINE, table.ambient.column);
+  return { pointer };
+}
+
+function located(line: number, column: number): Place {
+  return { pointer: linePointer(line, column), said: `${lineName(line, column)}: ` };
+}

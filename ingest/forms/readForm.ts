@@ -1,0 +1,57 @@
+import { decodeCbor } from '../cbor/decodeCbor.ts';
+import { strokesOfCsv } from '../csv/strokesOfTable.ts';
+import { DecodeError } from '../decodeError.ts';
+import { senmlFieldOf } from '../senml/labels.ts';
+import { strokeOfPack } from '../senml/strokeOfPack.ts';
+import type { SentForm, SentQuery } from './sentForm.ts';
+
+/** The media types besides JSON that strokes may be sent in. */
+export const FORMS = [
+  'application/cbor',
+  'application/senml+json',
+  'application/senml+cbor',
+  'text/csv',
+] as const;
+export type FormType = (typeof FORMS)[number];
+
+/** In a query a plus sign means a space, and the one of a time's offset is often sent as it is. */
+const PLUS_AS_SPACE = / (\d{2}:\d{2})$/;
+
+const asSent = (pointer: string) => ({ pointer });
+
+/**
+ * Reads a body of another form than JSON. `nowMs` is what relative times of SenML are relative to. Throws
+ * `DecodeError` where not one stroke can be read.
+ */
+export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, nowMs: number): SentForm {
+  const query = { ...said, startedAt: said.startedAt?.replace(PLUS_AS_SPACE, '+$1') };
+  switch (type) {
+    case 'application/cbor':
+      return { strokes: decodeCbor(bytes), placeOf: asSent };
+    case 'application/senml+json':
+      return strokeOfPack(parseJson(textOf(bytes)), query, nowMs);
+    case 'application/senml+cbor':
+      return strokeOfPack(decodeCbor(bytes, 'text or label', senmlFieldOf), query, nowMs);
+    case 'text/csv':
+      return strokesOfCsv(textOf(bytes), query);
+  }
+}
+
+function textOf(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw DecodeError.at('', 'The body is not UTF-8.');
+  }
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw DecodeError.at(
+      '',
+      `The body is not JSON: ${error instanceof Error ? error.message.slice(0, 200) : ''}`,
+    );
+  }
+}

@@ -1,0 +1,96 @@
+import { encode } from 'cbor2';
+import { describe, expect, test } from 'vitest';
+import { decodeCbor } from '../../ingest/cbor/decodeCbor.ts';
+import { halfFloat } from '../../ingest/cbor/typedArray.ts';
+import { DecodeError } from '../../ingest/decodeError.ts';
+import { publishedCase } from './values/read.ts';
+
+interface Vector {
+  readonly hex: string;
+  readonly decoded?: unknown;
+  readonly decodedText?: string;
+  readonly diagnostic?: string;
+}
+
+const { vectors } = publishedCase<object, { vectors: Vector[] }>('rfc8949-cbor', 'appendix-a').expected;
+const bytes = (hex: string) => Buffer.from(hex, 'hex');
+
+/** What RFC 8949 writes in diagnostic notation, and what a stroke makes of it: null where it has no use for it. */
+const BY_DIAGNOSTIC: Readonly<Record<string, unknown>> = {
+  Infinity: Number.POSITIVE_INFINITY,
+  '-Infinity': Number.NEGATIVE_INFINITY,
+  NaN: Number.NaN,
+  undefined: undefined,
+  '0("2013-03-21T20:04:00Z")': '2013-03-21T20:04:00Z',
+};
+/** Tags and keys for which a stroke has no use are refused by pointer, not guessed at. */
+const REFUSED = /^(1|23|24|32)\(|^\{1: 2, 3: 4\}$/;
+
+describe('RFC 8949, appendix A', () => {
+  test.each(vectors.filter((one) => 'decoded' in one))('$hex is $decoded', ({ hex, decoded }) => {
+    const value = decodeCbor(bytes(hex));
+    expect(value).toEqual(decoded);
+    if (hex === 'f98000') expect(Object.is(value, -0)).toBe(true);
+  });
+
+  test.each(vectors.filter(({ diagnostic = '' }) => diagnostic in BY_DIAGNOSTIC))(
+    '$hex is $diagnostic',
+    ({ hex, diagnostic }) => expect(decodeCbor(bytes(hex))).toEqual(BY_DIAGNOSTIC[diagnostic ?? '']),
+  );
+
+  test.each(vectors.filter(({ diagnostic = '' }) => REFUSED.test(diagnostic)))(
+    '$hex, $diagnostic, is refused',
+    ({ hex }) => expect(() => decodeCbor(bytes(hex))).toThrow(DecodeError),
+  );
+
+  test.each(vectors.filter(({ decodedText }) => decodedText !== undefined))(
+    '$hex, $decodedText, is beyond 64 bits and refused, or the very number',
+    ({ hex, decodedText }) => {
+      if (/^c[23]/.test(hex)) expect(() => decodeCbor(bytes(hex))).toThrow(DecodeError);
+      else expect(String(decodeCbor(bytes(hex)))).toBe(decodedText);
+    },
+  );
+
+  test('the shortest floats that the board writes are read', () => {
+    const { encodings } = publishedCase<
+      object,
+      { encodings: { value: number; shortestHex: string; doubleHex: string }[] }
+    >('rfc8949-cbor', 'shortest-floats').expected;
+    for (const { value, shortestHex, doubleHex } of encodings) {
+      expect([decodeCbor(bytes(shortestHex)), decodeCbor(bytes(doubleHex))]).toEqual([value, value]);
+    }
+  });
+
+  test('half-precision floats, of the library and of our typed arrays', () => {
+    const { rows } = publishedCase<object, { rows: [string, number][] }>(
+      'rfc8949-cbor',
+      'half-floats',
+    ).expected;
+    for (const [hex, value] of rows) {
+      expect(halfFloat(Number.parseInt(hex, 16))).toBe(value);
+      expect(decodeCbor(bytes(`d85042${hex}`))).toEqual(Float64Array.of(value));
+      expect(decodeCbor(bytes(`d85442${hex.slice(2)}${hex.slice(0, 2)}`))).toEqual(Float64Array.of(value));
+    }
+  });
+});
+
+test.each([
+  new Uint16Array([0, 1, 65_535]),
+  new Uint32Array([0, 1, 4_294_967_295]),
+  new BigUint64Array([0n, 1n, 9_007_199_254_740_991n]),
+  new Int8Array([-128, 0, 127]),
+  new Int16Array([-32_768, 0, 32_767]),
+  new Int32Array([-2_147_483_648, 0, 2_147_483_647]),
+  new BigInt64Array([-9_007_199_254_740_991n, 0n, 9_007_199_254_740_991n]),
+  new Float32Array([1.5, Number.NaN, -0]),
+  new Float64Array([0.1, Number.NaN, -1e300]),
+])('RFC 8746, section 2.1: %O as the library writes it', (array) => {
+  expect(decodeCbor(encode(array))).toEqual(Float64Array.from(array as ArrayLike<number | bigint>, Number));
+});
+
+test('RFC 8746, section 2.1: bytes and clamped bytes, big-endian and little-endian', () => {
+  expect(decodeCbor(bytes('d8404300ff01'))).toEqual(Float64Array.of(0, 255, 1));
+  expect(decodeCbor(bytes('d8444300ff01'))).toEqual(Float64Array.of(0, 255, 1));
+  expect(decodeCbor(bytes('d84942fffe'))).toEqual(Float64Array.of(-2));
+  expect(decodeCbor(bytes('d84d42feff'))).toEqual(Float64Array.of(-2));
+});
