@@ -52,7 +52,27 @@ export function studentTUpperQuantile(probability: number, degreesOfFreedom: num
   if (probability === 0.5) return 0;
   const start = normalUpperQuantile(probability);
   if (degreesOfFreedom === Number.POSITIVE_INFINITY) return start;
-  return findPositiveRoot((t) => Math.log(studentTUpperTail(t, degreesOfFreedom) / probability), start);
+  return remembered(probability, degreesOfFreedom, () =>
+    findPositiveRoot((t) => Math.log(studentTUpperTail(t, degreesOfFreedom) / probability), start),
+  );
+}
+
+/** A baseline is asked for the same limit with every stroke: the search for a root is not repeated. */
+const MOST_REMEMBERED = 2000;
+const quantiles = new Map<number, Map<number, number>>();
+let remembers = 0;
+
+function remembered(probability: number, degreesOfFreedom: number, find: () => number): number {
+  const known = quantiles.get(probability)?.get(degreesOfFreedom);
+  if (known !== undefined) return known;
+  const found = find();
+  if (++remembers > MOST_REMEMBERED) {
+    quantiles.clear();
+    remembers = 1;
+  }
+  const ofProbability = quantiles.get(probability) ?? new Map<number, number>();
+  quantiles.set(probability, ofProbability.set(degreesOfFreedom, found));
+  return found;
 }
 
 /**
