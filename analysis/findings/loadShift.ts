@@ -1,3 +1,4 @@
+import { LEARNING_STROKES } from '../baseline/channel.ts';
 import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
@@ -63,8 +64,10 @@ function design(
   { kLeast, hLeast }: { readonly kLeast: number; readonly hLeast: number },
   allowedFor: boolean,
 ): { k: number; h: number } {
-  const k =
-    Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * Math.hypot(uncertainty, allowedFor ? 0 : unrecorded);
+  const shared = Math.hypot(uncertainty, allowedFor ? 0 : unrecorded);
+  // What goes beyond the reference's own standard error is extrapolation: it counts twice.
+  const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
+  const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * shared + extrapolated;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
 }
 
