@@ -11,6 +11,7 @@ import type { Database } from './database/openDatabase.ts';
 import { answerProblem } from './errorHandler.ts';
 import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
+import { webSockets } from './live/webSockets.ts';
 import { openApi } from './openApi.ts';
 import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -60,6 +61,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(cookie);
   await app.register(rateLimit, { global: false });
   await app.register(compress, { globalDecompression: false });
+  await app.register(webSockets);
   await app.register(openApi);
 
   app.addHook('onRequest', (request) => authenticate(app.db, request));

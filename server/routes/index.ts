@@ -1,5 +1,6 @@
 import type { App } from '../appTypes.ts';
 import { coachRoutes } from './coaches.ts';
+import { liveRoutes } from './live.ts';
 import { loggerRoutes } from './loggers.ts';
 import { openApiRoutes } from './openapi.ts';
 import { resultRoutes } from './results.ts';
@@ -22,4 +23,5 @@ export async function apiRoutes(app: App): Promise<void> {
   await app.register(loggerRoutes);
   await app.register(serviceRoutes);
   await app.register(resultRoutes);
+  await app.register(liveRoutes);
 }

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { announceRoom } from '../live/roomChannel.ts';
 import { replaceCheckpoints } from './checkpoints.ts';
 import type { FoldedHistory } from './foldHistory.ts';
 import type { MeasureRow } from './measureRows.ts';
@@ -28,6 +29,7 @@ export async function writeHistory(
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .execute();
+  await announceRoom(trx, room);
 }
 
 /** By stroke, not by time: a stroke that was moved to another time leaves no row behind. */

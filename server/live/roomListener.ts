@@ -1,0 +1,74 @@
+import type { FastifyBaseLogger } from 'fastify';
+import pg from 'pg';
+import { ROOM_CHANNEL, type RoomKey, roomOfNotice } from './roomChannel.ts';
+
+const TRY_AGAIN_AFTER_MS = 1000;
+
+interface ListenerParts {
+  /** Whose settings the listener's own connection takes. */
+  readonly pool: pg.Pool;
+  readonly log: FastifyBaseLogger;
+  readonly onRoom: (room: RoomKey) => void;
+  /** The connection was lost and is there again: something may have been missed in between. */
+  readonly onGap: () => void;
+}
+
+export interface RoomListener {
+  /** Resolves once notices come in; rejects where the database cannot be reached. */
+  ready(): Promise<unknown>;
+  stop(): Promise<void>;
+}
+
+/**
+ * Listens, on a connection of its own, to the notices that rooms' results were written. It connects when first asked
+ * to, as a process without watchers needs none of it, and again by itself after a loss.
+ */
+export function listenToRooms({ pool, log, onRoom, onGap }: ListenerParts): RoomListener {
+  let connected: Promise<pg.Client> | null = null;
+  let retry: NodeJS.Timeout | null = null;
+  let stopped = false;
+
+  const again = (): void => {
+    if (stopped || retry !== null) return;
+    retry = setTimeout(() => {
+      retry = null;
+      ready().then(onGap, again);
+    }, TRY_AGAIN_AFTER_MS);
+  };
+  const connect = async (): Promise<pg.Client> => {
+    const client = new pg.Client(pool.options);
+    const lost = (error?: Error): void => {
+      if (stopped || connected === null) return;
+      log.warn({ err: error }, 'The connection that live updates come by was lost.');
+      connected = null;
+      again();
+    };
+    client.on('notification', ({ payload }) => {
+      const room = roomOfNotice(payload);
+      if (room !== null) onRoom(room);
+    });
+    client.on('error', lost);
+    client.on('end', () => lost());
+    await client.connect();
+    await client.query(`listen ${ROOM_CHANNEL}`);
+    return client;
+  };
+  const ready = (): Promise<pg.Client> => {
+    if (stopped) return Promise.reject(new Error('The listener was stopped.'));
+    connected ??= connect().catch((error: unknown) => {
+      connected = null;
+      throw error;
+    });
+    return connected;
+  };
+  return {
+    ready,
+    stop: async () => {
+      stopped = true;
+      if (retry !== null) clearTimeout(retry);
+      // One that could not connect has nothing to end.
+      const client = await connected?.catch(() => null);
+      await client?.end();
+    },
+  };
+}

@@ -1,0 +1,39 @@
+import type { FastifyRequest } from 'fastify';
+import { tokenOf } from '../access/authenticate.ts';
+import { isFromOwnPages } from '../access/sameOrigin.ts';
+import type { App } from '../appTypes.ts';
+import { serveConnection } from '../live/connection.ts';
+import { openFeeds } from '../live/feeds.ts';
+import { holderOf } from '../live/sight.ts';
+import { ProblemError } from '../problems.ts';
+
+export async function liveRoutes(app: App): Promise<void> {
+  const feeds = openFeeds({ db: app.db, pool: app.pool, log: app.log });
+  app.addHook('onClose', () => feeds.stop());
+
+  app.route({
+    method: 'GET',
+    url: '/api/v1/live',
+    schema: { hide: true },
+    // Whoever sends no token with the request sends it as the first message.
+    config: { access: 'public' },
+    preHandler: async (request) => {
+      if (!isFromOwnPages(request))
+        throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');
+      if (carriesToken(request)) await holderOf(app.db, tokenOf(request));
+    },
+    wsHandler: (socket, request) =>
+      serveConnection(socket, carriesToken(request) ? tokenOf(request) : null, {
+        db: app.db,
+        feeds,
+        log: request.log,
+      }),
+    handler: () => {
+      throw new ProblemError('not-found', 'This address takes WebSockets only.');
+    },
+  });
+}
+
+function carriesToken(request: FastifyRequest): boolean {
+  return request.headers.authorization !== undefined || tokenOf(request) !== null;
+}
