@@ -20,7 +20,15 @@ export function rememberRoutes(app: App): KnownRoutes {
     for (const each of [method].flat()) known.methods.add(each);
     routes.set(url, known);
   });
+  app.decorate('knownRoutes', routes);
   return routes;
+}
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** For the test that holds every one of them to who may. */
+    knownRoutes: KnownRoutes;
+  }
 }
 
 /** Below `/api`: 405 where another method would do, else 404. Any other address is the pages' own. */

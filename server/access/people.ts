@@ -1,17 +1,137 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
-import { notFound } from '../problems.ts';
+import { notFound, ProblemError } from '../problems.ts';
+import type { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
 import type { Person } from '../schemas/session.ts';
-import type { PersonCaller } from './caller.ts';
+import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
+import { newInvitation } from './invitations.ts';
+import type { AccountInScope, Scope } from './scope.ts';
+import { findSignIn } from './signIn.ts';
 
 /** The caller as the API shows a person. */
-export async function findPerson(db: Kysely<Tables>, caller: PersonCaller): Promise<Person> {
-  const found = await db
-    .selectFrom('people')
-    .select(['id', 'account_id as accountId', 'email', 'name', 'role'])
-    .where('account_id', '=', caller.accountId)
-    .where('id', '=', caller.personId)
+export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {
+  const { id, accountId, email, name, role } = await findColleague(db, caller.accountId, caller.personId);
+  return { id, accountId, email, name, role };
+}
+
+export async function findColleague(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<Colleague> {
+  const row = await colleagues(db, accountId).where('id', '=', id).executeTakeFirst();
+  if (row === undefined) throw notFound('person');
+  return colleagueOf(row);
+}
+
+/** In the order in which they were invited, which their ids follow. */
+export async function listColleagues(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  page: { limit: number; afterId: string | null },
+): Promise<Page<Colleague>> {
+  let query = colleagues(db, accountId);
+  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
+  const rows = await query.orderBy('id').limit(oneMoreThan(page.limit)).execute();
+  return pageFrom(rows.map(colleagueOf), page.limit);
+}
+
+/** Adds a person without a password: the invitation sets it. */
+export async function invitePerson(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  body: PersonBody,
+): Promise<Invited> {
+  if ((await findSignIn(trx, body.email)) !== undefined) throw addressTaken();
+  const added = await trx
+    .insertInto('people')
+    .values({ account_id: accountId, id: newId(), ...body, password_hash: null })
+    .onConflict((conflict) => conflict.columns(['account_id', 'email']).doNothing())
+    .returning('id')
     .executeTakeFirst();
-  if (found === undefined) throw notFound('person');
-  return found;
+  if (added === undefined) throw addressTaken();
+  const invitation = await newInvitation(trx, accountId, { personId: added.id });
+  return { person: await findColleague(trx, accountId, added.id), invitation };
+}
+
+/**
+ * Another invitation, for one that was lost or ran out. Not for those who have joined: whoever holds it would see what
+ * others granted to that person.
+ */
+export async function inviteAgain(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<Invited> {
+  const person = await findColleague(trx, accountId, id);
+  if (person.joined) throw new ProblemError('conflict', 'This person has joined already.');
+  return { person, invitation: await newInvitation(trx, accountId, { personId: id }) };
+}
+
+export async function changeColleague(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+  change: PersonPatch,
+): Promise<Colleague> {
+  await holdDealers(trx, accountId);
+  const before = await findColleague(trx, accountId, id);
+  // An update of no columns is none.
+  if (Object.keys(change).length > 0)
+    await trx
+      .updateTable('people')
+      .set(change)
+      .where('account_id', '=', accountId)
+      .where('id', '=', id)
+      .execute();
+  if (before.role === 'dealer') await refuseToLoseLastDealer(trx, accountId);
+  return findColleague(trx, accountId, id);
+}
+
+/** Its sessions end at once, and so does what others granted it. */
+export async function removeColleague(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
+  await holdDealers(trx, accountId);
+  const person = await findColleague(trx, accountId, id);
+  // Grants lie with the accounts of their coaches, where no key refers to people of others.
+  await trx.deleteFrom('grants').where('person_id', '=', id).execute();
+  await trx.deleteFrom('people').where('account_id', '=', accountId).where('id', '=', id).execute();
+  if (person.role === 'dealer') await refuseToLoseLastDealer(trx, accountId);
+}
+
+/** Two dealers who remove each other at once take turns. */
+async function holdDealers(trx: Transaction<Tables>, accountId: AccountInScope): Promise<void> {
+  await trx.selectFrom('accounts').select('id').where('id', '=', accountId).forUpdate().execute();
+}
+
+async function refuseToLoseLastDealer(trx: Transaction<Tables>, accountId: AccountInScope): Promise<void> {
+  const dealer = await colleagues(trx, accountId)
+    .where('role', '=', 'dealer')
+    .where('password_hash', 'is not', null)
+    .limit(1)
+    .executeTakeFirst();
+  if (dealer === undefined)
+    throw new ProblemError('conflict', 'An account keeps at least one dealer who can sign in.');
+}
+
+function addressTaken(): ProblemError {
+  return new ProblemError('conflict', 'This address cannot be invited. Take another one.');
+}
+
+function colleagues(db: Kysely<Tables>, accountId: AccountInScope) {
+  return db
+    .selectFrom('people')
+    .select(['id', 'account_id', 'email', 'name', 'role', 'created_at'])
+    .select(sql<boolean>`password_hash is not null`.as('joined'))
+    .where('account_id', '=', accountId);
+}
+
+type Row = Awaited<ReturnType<ReturnType<typeof colleagues>['executeTakeFirstOrThrow']>>;
+
+function colleagueOf({ account_id, created_at, ...row }: Row): Colleague {
+  return { ...row, accountId: account_id, createdAt: created_at.toISOString() };
 }

@@ -1,9 +1,16 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
+import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { notFound } from '../problems.ts';
+import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
 import { newToken, type Token } from './tokens.ts';
 
 export const SESSION_DAYS = 30;
+/** A session that nobody used for so long ends before its time. */
+const IDLE_DAYS = 14;
+/** It is noted as used at most this often: a write for each request would cost more than the request. */
+const SEEN_EVERY_MS = 60_000;
 const DAY_MS = 86_400_000;
 
 /** Begins a session and answers its token, which is not kept. */
@@ -15,7 +22,13 @@ export async function beginSession(
   const expiresAt = new Date(Date.now() + SESSION_DAYS * DAY_MS);
   await db
     .insertInto('sessions')
-    .values({ account_id: person.accountId, token_hash: hash, person_id: person.id, expires_at: expiresAt })
+    .values({
+      account_id: person.accountId,
+      id: newId(),
+      token_hash: hash,
+      person_id: person.id,
+      expires_at: expiresAt,
+    })
     .execute();
   return { token: text, expiresAt };
 }
@@ -29,13 +42,29 @@ export async function personOfToken(db: Kysely<Tables>, token: Token): Promise<S
         .onRef('people.account_id', '=', 'sessions.account_id')
         .onRef('people.id', '=', 'sessions.person_id'),
     )
-    .select(['people.id', 'people.role'])
+    .select(['people.id', 'people.role', 'sessions.last_seen_at'])
     .where('sessions.account_id', '=', token.accountId)
     .where('sessions.token_hash', '=', token.hash)
     .where('sessions.expires_at', '>', new Date())
+    .where('sessions.last_seen_at', '>', new Date(Date.now() - IDLE_DAYS * DAY_MS))
     .executeTakeFirst();
   if (found === undefined) return null;
-  return { kind: 'person', accountId: accountInScope(token.accountId), personId: found.id, role: found.role };
+  if (Date.now() - found.last_seen_at.getTime() > SEEN_EVERY_MS) await noteSeen(db, token);
+  return {
+    kind: 'person',
+    accountId: accountInScope(token.accountId),
+    personId: found.id,
+    role: found.role,
+  };
+}
+
+async function noteSeen(db: Kysely<Tables>, token: Token): Promise<void> {
+  await db
+    .updateTable('sessions')
+    .set({ last_seen_at: sql`now()` })
+    .where('account_id', '=', token.accountId)
+    .where('token_hash', '=', token.hash)
+    .execute();
 }
 
 export async function endSession(db: Kysely<Tables>, token: Token): Promise<void> {
@@ -44,4 +73,50 @@ export async function endSession(db: Kysely<Tables>, token: Token): Promise<void
     .where('account_id', '=', token.accountId)
     .where('token_hash', '=', token.hash)
     .execute();
+}
+
+/** Where the person is signed in, the latest first. */
+export async function listSessions(
+  db: Kysely<Tables>,
+  person: Scope,
+  current: Token | null,
+): Promise<SessionPlace[]> {
+  const rows = await db
+    .selectFrom('sessions')
+    .selectAll()
+    .where('account_id', '=', person.accountId)
+    .where('person_id', '=', person.personId)
+    .where('expires_at', '>', new Date())
+    .orderBy('created_at', 'desc')
+    .execute();
+  return rows.map((row) => ({
+    id: row.id,
+    current: current !== null && row.token_hash.equals(current.hash),
+    createdAt: row.created_at.toISOString(),
+    lastSeenAt: row.last_seen_at.toISOString(),
+    expiresAt: row.expires_at.toISOString(),
+  }));
+}
+
+/** Ends one of the person's sessions. */
+export async function endSessionById(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
+  const { numDeletedRows } = await endings(db, person).where('id', '=', id).executeTakeFirstOrThrow();
+  if (numDeletedRows === 0n) throw notFound('session');
+}
+
+/** Signs the person out everywhere, save where `except` was given. */
+export async function endSessions(
+  db: Kysely<Tables>,
+  person: Scope,
+  except: Token | null = null,
+): Promise<void> {
+  const all = endings(db, person);
+  await (except === null ? all : all.where('token_hash', '<>', except.hash)).execute();
+}
+
+function endings(db: Kysely<Tables>, person: Scope) {
+  return db
+    .deleteFrom('sessions')
+    .where('account_id', '=', person.accountId)
+    .where('person_id', '=', person.personId);
 }

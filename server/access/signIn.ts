@@ -26,7 +26,7 @@ async function attempt(db: Kysely<Tables>, email: string, password: string): Pro
     await sql`select pg_advisory_xact_lock(hashtextextended(${email}, 0))`.execute(trx);
     const waitMs = await millisecondsToWait(trx, email);
     if (waitMs > 0) return { waitMs };
-    const found = await findPerson(trx, email);
+    const found = await findSignIn(trx, email);
     const right = await isPassword(found?.password_hash ?? null, password);
     if (found !== undefined && right) return { person: found };
     await trx.insertInto('sign_in_failures').values({ email }).execute();
@@ -41,7 +41,8 @@ async function attempt(db: Kysely<Tables>, email: string, password: string): Pro
   return { id, accountId, email, name, role };
 }
 
-async function findPerson(db: Kysely<Tables>, email: string) {
+/** Whoever signs in with this address, in whatever account. Undefined: nobody does. */
+export function findSignIn(db: Kysely<Tables>, email: string) {
   return db
     .selectFrom('directory')
     .innerJoin('people', (join) =>

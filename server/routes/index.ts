@@ -1,12 +1,16 @@
 import type { App } from '../appTypes.ts';
 import { coachRoutes } from './coaches.ts';
+import { grantRoutes } from './grants.ts';
+import { invitationRoutes } from './invitations.ts';
 import { liveRoutes } from './live.ts';
 import { loggerRoutes } from './loggers.ts';
 import { openApiRoutes } from './openapi.ts';
+import { peopleRoutes } from './people.ts';
 import { resultRoutes } from './results.ts';
 import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
 import { sessionRoutes } from './session.ts';
+import { sessionsRoutes } from './sessions.ts';
 import { setUpRoutes } from './setUp.ts';
 
 /** Every route of the API, by thing. */
@@ -17,7 +21,11 @@ export async function apiRoutes(app: App): Promise<void> {
   });
   await app.register(openApiRoutes);
   await app.register(sessionRoutes);
+  await app.register(sessionsRoutes);
   await app.register(setUpRoutes);
+  await app.register(peopleRoutes);
+  await app.register(grantRoutes);
+  await app.register(invitationRoutes);
   await app.register(coachRoutes);
   await app.register(roomRoutes);
   await app.register(loggerRoutes);

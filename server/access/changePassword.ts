@@ -1,0 +1,33 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { hashPassword } from './passwords.ts';
+import { findPerson } from './people.ts';
+import type { Scope } from './scope.ts';
+import { endSessions } from './sessions.ts';
+import { signIn } from './signIn.ts';
+import type { Token } from './tokens.ts';
+
+/**
+ * Sets a new password for whoever knows the old one, and ends every session but the one it is done in. Wrong old
+ * passwords count with those of signing in: a stolen session is no way round the limit.
+ */
+export async function changePassword(
+  db: Kysely<Tables>,
+  person: Scope,
+  current: Token | null,
+  { oldPassword, newPassword }: { readonly oldPassword: string; readonly newPassword: string },
+): Promise<void> {
+  const { email } = await findPerson(db, person);
+  await signIn(db, email, oldPassword);
+  const password_hash = await hashPassword(newPassword);
+  await inTransaction(db, async (trx) => {
+    await trx
+      .updateTable('people')
+      .set({ password_hash })
+      .where('account_id', '=', person.accountId)
+      .where('id', '=', person.personId)
+      .execute();
+    await endSessions(trx, person, current);
+  });
+}

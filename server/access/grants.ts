@@ -1,0 +1,100 @@
+import type { Kysely, Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
+import type { Tables } from '../../migrations/tables.ts';
+import { invalidField, notFound } from '../problems.ts';
+import type { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
+import { holdCoach } from '../things/coaches.ts';
+import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
+import { newInvitation } from './invitations.ts';
+import type { AccountInScope } from './scope.ts';
+import { findSignIn } from './signIn.ts';
+
+/** Lets a person of another account see a coach; for an address that nobody has, by an invitation. */
+export async function createGrant(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  coachId: string,
+  { email, role, until }: GrantBody,
+): Promise<NewGrant> {
+  await holdCoach(trx, accountId, coachId);
+  await refuseColleague(trx, accountId, email);
+  const known = await findSignIn(trx, email);
+  const id = newId();
+  await trx
+    .insertInto('grants')
+    .values({
+      account_id: accountId,
+      id,
+      coach_id: coachId,
+      email,
+      role,
+      until,
+      person_id: known?.id ?? null,
+    })
+    .execute();
+  const grant = await findGrant(trx, accountId, id);
+  if (known !== undefined) return grant;
+  return { ...grant, invitation: await newInvitation(trx, accountId, { grantId: id }) };
+}
+
+export async function findGrant(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Grant> {
+  const row = await grants(db, accountId).where('g.id', '=', id).executeTakeFirst();
+  if (row === undefined) throw notFound('grant');
+  return grantOf(row);
+}
+
+/** Of one coach, in the order in which they were given, which their ids follow; those that ran out stay to be read. */
+export async function listGrants(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  coachId: string,
+  page: { limit: number; afterId: string | null },
+): Promise<Page<Grant>> {
+  let query = grants(db, accountId).where('g.coach_id', '=', coachId);
+  if (page.afterId !== null) query = query.where('g.id', '>', page.afterId);
+  const rows = await query.orderBy('g.id').limit(oneMoreThan(page.limit)).execute();
+  return pageFrom(rows.map(grantOf), page.limit);
+}
+
+/** Ends it at once; an invitation that was not accepted yet is worth nothing from then on. */
+export async function removeGrant(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<void> {
+  const { numDeletedRows } = await db
+    .deleteFrom('grants')
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow();
+  if (numDeletedRows === 0n) throw notFound('grant');
+}
+
+/** People of the account see its coaches already; a grant must not give them another role. */
+async function refuseColleague(db: Kysely<Tables>, accountId: AccountInScope, email: string): Promise<void> {
+  const colleague = await db
+    .selectFrom('people')
+    .select('id')
+    .where('account_id', '=', accountId)
+    .where('email', '=', email)
+    .executeTakeFirst();
+  if (colleague !== undefined) throw invalidField('/email', 'This person belongs to your account already.');
+}
+
+function grants(db: Kysely<Tables>, accountId: AccountInScope) {
+  return db
+    .selectFrom('grants as g')
+    .leftJoin('directory as d', 'd.person_id', 'g.person_id')
+    .leftJoin('people as p', (join) =>
+      join.onRef('p.account_id', '=', 'd.account_id').onRef('p.id', '=', 'd.person_id'),
+    )
+    .select(['g.id', 'g.coach_id', 'g.email', 'p.name', 'g.role', 'g.until', 'g.created_at'])
+    .where('g.account_id', '=', accountId);
+}
+
+type Row = Awaited<ReturnType<ReturnType<typeof grants>['executeTakeFirstOrThrow']>>;
+
+function grantOf({ coach_id, until, created_at, ...row }: Row): Grant {
+  return {
+    ...row,
+    coachId: coach_id,
+    until: until?.toISOString() ?? null,
+    createdAt: created_at.toISOString(),
+  };
+}

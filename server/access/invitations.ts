@@ -1,0 +1,140 @@
+import { type Kysely, sql, type Transaction } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { notFound, ProblemError } from '../problems.ts';
+import type { Person } from '../schemas/session.ts';
+import { createAccount } from './createAccount.ts';
+import { hashPassword } from './passwords.ts';
+import { findSignIn, signIn } from './signIn.ts';
+import { newToken, readToken, type Token } from './tokens.ts';
+
+const INVITATION_DAYS = 7;
+const DAY_MS = 86_400_000;
+
+type Brings = { readonly personId: string } | { readonly grantId: string };
+type InvitationRow = { readonly person_id: string | null; readonly grant_id: string | null };
+
+/** A new invitation, whose earlier ones are worth nothing any more. Only its hash is kept. */
+export async function newInvitation(
+  trx: Transaction<Tables>,
+  accountId: string,
+  brings: Brings,
+): Promise<string> {
+  const person_id = 'personId' in brings ? brings.personId : null;
+  const grant_id = 'grantId' in brings ? brings.grantId : null;
+  if (person_id !== null)
+    await trx
+      .deleteFrom('invitations')
+      .where('account_id', '=', accountId)
+      .where('person_id', '=', person_id)
+      .execute();
+  const { text, hash } = newToken('invitation', accountId);
+  const expires_at = new Date(Date.now() + INVITATION_DAYS * DAY_MS);
+  await trx
+    .insertInto('invitations')
+    .values({ account_id: accountId, token_hash: hash, person_id, grant_id, expires_at })
+    .execute();
+  return text;
+}
+
+/**
+ * Accepts an invitation, once. A colleague gets the password. A person who was granted a coach gets an account of its
+ * own; where the address has one by now, the password must be that account's: an invitation proves no address, and
+ * must neither open nor take over what somebody else has.
+ */
+export async function acceptInvitation(db: Kysely<Tables>, sent: string, password: string): Promise<Person> {
+  const token = readToken(sent);
+  if (token?.kind !== 'invitation') throw notFound('invitation');
+  const found = await invitationOf(db, token);
+  if (found.grant_id === null) return joinAccount(db, token, password);
+  const email = await emailOfGrant(db, token.accountId, found.grant_id);
+  const known = (await findSignIn(db, email)) === undefined ? null : await signIn(db, email, password);
+  return takeGrant(db, token, email, known, password);
+}
+
+async function joinAccount(db: Kysely<Tables>, token: Token, password: string): Promise<Person> {
+  const password_hash = await hashPassword(password);
+  return inTransaction(db, async (trx) => {
+    const { person_id } = await useUp(trx, token);
+    const person = await trx
+      .updateTable('people')
+      .set({ password_hash })
+      .where('account_id', '=', token.accountId)
+      .where('id', '=', person_id)
+      .returning(['id', 'account_id as accountId', 'email', 'name', 'role'])
+      .executeTakeFirst();
+    if (person === undefined) throw notFound('invitation');
+    await enterDirectory(trx, person);
+    return person;
+  });
+}
+
+function takeGrant(
+  db: Kysely<Tables>,
+  token: Token,
+  email: string,
+  known: Person | null,
+  password: string,
+): Promise<Person> {
+  return inTransaction(db, async (trx) => {
+    const { grant_id } = await useUp(trx, token);
+    // Nobody told us a name yet; the address can be changed to one later.
+    const person = known ?? (await createAccount(trx, { email, name: email, password }));
+    await trx
+      .updateTable('grants')
+      .set({ person_id: person.id })
+      .where('account_id', '=', token.accountId)
+      .where('id', '=', grant_id)
+      .execute();
+    const { id, accountId, name, role } = person;
+    return { id, accountId, email, name, role };
+  });
+}
+
+async function invitationOf(db: Kysely<Tables>, token: Token): Promise<InvitationRow> {
+  const found = await db
+    .selectFrom('invitations')
+    .select(['person_id', 'grant_id'])
+    .where('account_id', '=', token.accountId)
+    .where('token_hash', '=', token.hash)
+    .where(sql<boolean>`expires_at > now()`)
+    .executeTakeFirst();
+  if (found === undefined) throw notFound('invitation');
+  return found;
+}
+
+/** Of two acceptances at once the second waits here, and finds nothing. */
+async function useUp(trx: Transaction<Tables>, token: Token): Promise<InvitationRow> {
+  const used = await trx
+    .deleteFrom('invitations')
+    .where('account_id', '=', token.accountId)
+    .where('token_hash', '=', token.hash)
+    .where(sql<boolean>`expires_at > now()`)
+    .returning(['person_id', 'grant_id'])
+    .executeTakeFirst();
+  if (used === undefined) throw notFound('invitation');
+  return used;
+}
+
+async function emailOfGrant(db: Kysely<Tables>, accountId: string, grantId: string): Promise<string> {
+  const grant = await db
+    .selectFrom('grants')
+    .select('email')
+    .where('account_id', '=', accountId)
+    .where('id', '=', grantId)
+    .executeTakeFirst();
+  if (grant === undefined) throw notFound('invitation');
+  return grant.email;
+}
+
+/** Makes the address one to sign in with: the first to accept has it. */
+async function enterDirectory(trx: Transaction<Tables>, { accountId, id, email }: Person): Promise<void> {
+  const entered = await trx
+    .insertInto('directory')
+    .values({ email, account_id: accountId, person_id: id })
+    .onConflict((conflict) => conflict.column('email').doNothing())
+    .returning('email')
+    .executeTakeFirst();
+  if (entered === undefined)
+    throw new ProblemError('conflict', 'The address signs in elsewhere by now. Ask for another invitation.');
+}

@@ -1,0 +1,84 @@
+import { z } from 'zod';
+import { DEALER, personOf } from '../access/caller.ts';
+import { createGrant, findGrant, listGrants, removeGrant } from '../access/grants.ts';
+import type { App } from '../appTypes.ts';
+import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['grants'];
+const OfCoachParams = z.object({ coachId: Id });
+
+/** Who else may see a coach, for the dealers of its account. */
+export async function grantRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/coaches/:coachId/grants',
+    {
+      schema: {
+        tags,
+        summary: 'Let a person of another account see a coach; an unknown address gets an invitation',
+        params: OfCoachParams,
+        body: GrantBody,
+        response: { 201: NewGrant },
+      },
+      config: { change: DEALER },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const grant = await createOnce(app.db, request, (trx) =>
+        createGrant(trx, accountId, request.params.coachId, request.body),
+      );
+      return reply.code(201).header('location', `/api/v1/grants/${grant.id}`).send(grant);
+    },
+  );
+
+  app.get(
+    '/api/v1/coaches/:coachId/grants',
+    {
+      schema: {
+        tags,
+        summary: 'List who else may see a coach',
+        params: OfCoachParams,
+        querystring: PageQuery,
+        response: { 200: pageOf(Grant) },
+      },
+      config: { see: DEALER },
+    },
+    async (request) => {
+      const { coachId } = request.params;
+      const { limit, cursor } = request.query;
+      const list = `grants/${coachId}`;
+      const afterId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
+      const page = await listGrants(app.db, personOf(request).accountId, coachId, { limit, afterId });
+      return answerPage(
+        list,
+        page,
+        (row) => row,
+        (row) => [row.id],
+      );
+    },
+  );
+
+  app.get(
+    '/api/v1/grants/:id',
+    {
+      schema: { tags, summary: 'Read a grant', params: ByIdParams, response: { 200: Grant } },
+      config: { see: DEALER },
+    },
+    (request) => findGrant(app.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.delete(
+    '/api/v1/grants/:id',
+    {
+      schema: { tags, summary: 'End a grant at once', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config: { see: DEALER },
+    },
+    async (request, reply) => {
+      await removeGrant(app.db, personOf(request).accountId, request.params.id);
+      return reply.code(204).send();
+    },
+  );
+}

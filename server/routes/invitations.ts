@@ -1,0 +1,36 @@
+import { acceptInvitation } from '../access/invitations.ts';
+import { refuseForeignPage } from '../access/sameOrigin.ts';
+import { setSessionCookie } from '../access/sessionCookie.ts';
+import { beginSession } from '../access/sessions.ts';
+import type { App } from '../appTypes.ts';
+import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
+import { SignedIn } from '../schemas/session.ts';
+
+export async function invitationRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/invitations/:invitation',
+    {
+      schema: {
+        tags: ['people'],
+        summary: 'Accept an invitation: sets the password and signs in, once',
+        description:
+          'Where the address of a grant has an account by now, the password must be that account’s.',
+        params: InvitationParams,
+        body: AcceptanceBody,
+        response: { 200: SignedIn },
+      },
+      config: {
+        access: 'public',
+        problems: ['wrong-password', 'too-many-attempts'],
+        rateLimit: { max: 60, timeWindow: '1 minute' },
+      },
+    },
+    async (request, reply) => {
+      refuseForeignPage(request);
+      const person = await acceptInvitation(app.db, request.params.invitation, request.body.password);
+      const session = await beginSession(app.db, person);
+      setSessionCookie(request, reply, session);
+      return { person, token: session.token };
+    },
+  );
+}

@@ -1,0 +1,130 @@
+import { z } from 'zod';
+import { DEALER, personOf } from '../access/caller.ts';
+import {
+  changeColleague,
+  findColleague,
+  inviteAgain,
+  invitePerson,
+  listColleagues,
+  removeColleague,
+} from '../access/people.ts';
+import type { App } from '../appTypes.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['people'];
+const LIST = 'people';
+
+/** The people of the account, for its dealers. */
+export async function peopleRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/people',
+    {
+      schema: {
+        tags,
+        summary: 'Invite a colleague; the invitation is answered this once',
+        body: PersonBody,
+        response: { 201: Invited },
+      },
+      config: { change: DEALER },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const invited = await createOnce(app.db, request, (trx) => invitePerson(trx, accountId, request.body));
+      return reply.code(201).header('location', `/api/v1/people/${invited.person.id}`).send(invited);
+    },
+  );
+
+  app.get(
+    '/api/v1/people',
+    {
+      schema: {
+        tags,
+        summary: 'List the people of the account',
+        querystring: PageQuery,
+        response: { 200: pageOf(Colleague) },
+      },
+      config: { see: DEALER, problems: ['not-found'] },
+    },
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
+      const page = await listColleagues(app.db, personOf(request).accountId, { limit, afterId });
+      return answerPage(
+        LIST,
+        page,
+        (row) => row,
+        (row) => [row.id],
+      );
+    },
+  );
+
+  app.get(
+    '/api/v1/people/:id',
+    {
+      schema: { tags, summary: 'Read a person', params: ByIdParams, response: { 200: Colleague } },
+      config: { see: DEALER },
+    },
+    (request) => findColleague(app.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.patch(
+    '/api/v1/people/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Change the name or the role of a person',
+        params: ByIdParams,
+        body: PersonPatch,
+        response: { 200: Colleague },
+      },
+      config: { see: DEALER },
+    },
+    (request) => {
+      const { accountId } = personOf(request);
+      return inTransaction(app.db, (trx) => changeColleague(trx, accountId, request.params.id, request.body));
+    },
+  );
+
+  app.delete(
+    '/api/v1/people/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Remove a person; it is signed out at once',
+        params: ByIdParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { see: DEALER },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      await inTransaction(app.db, (trx) => removeColleague(trx, accountId, request.params.id));
+      return reply.code(204).send();
+    },
+  );
+
+  app.post(
+    '/api/v1/people/:id/invitation',
+    {
+      schema: {
+        tags,
+        summary: 'Invite a person again who has not joined yet; the earlier invitation ends',
+        params: ByIdParams,
+        response: { 201: Invited },
+      },
+      config: { see: DEALER },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const invited = await createOnce(app.db, request, (trx) =>
+        inviteAgain(trx, accountId, request.params.id),
+      );
+      return reply.code(201).send(invited);
+    },
+  );
+}

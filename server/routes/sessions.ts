@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { tokenOf } from '../access/authenticate.ts';
+import { personOf } from '../access/caller.ts';
+import { changePassword } from '../access/changePassword.ts';
+import { clearSessionCookie } from '../access/sessionCookie.ts';
+import { endSessionById, endSessions, listSessions } from '../access/sessions.ts';
+import type { App } from '../appTypes.ts';
+import { PasswordBody, SessionPlace } from '../schemas/access.ts';
+import { ByIdParams } from '../schemas/common.ts';
+import { NO_CONTENT } from './answers.ts';
+
+const tags = ['session'];
+
+/** The caller's own sessions and password. */
+export async function sessionsRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/sessions',
+    {
+      schema: {
+        tags,
+        summary: 'Where the caller is signed in, the latest first',
+        // A person has few: all are answered at once.
+        response: { 200: z.object({ items: z.array(SessionPlace), next: z.null() }) },
+      },
+    },
+    async (request) => ({
+      items: await listSessions(app.db, personOf(request), tokenOf(request)),
+      next: null,
+    }),
+  );
+
+  app.delete(
+    '/api/v1/sessions',
+    { schema: { tags, summary: 'Sign out everywhere', response: { 204: NO_CONTENT } } },
+    async (request, reply) => {
+      await endSessions(app.db, personOf(request));
+      clearSessionCookie(request, reply);
+      return reply.code(204).send();
+    },
+  );
+
+  app.delete(
+    '/api/v1/sessions/:id',
+    {
+      schema: { tags, summary: 'Sign out in one place', params: ByIdParams, response: { 204: NO_CONTENT } },
+    },
+    async (request, reply) => {
+      await endSessionById(app.db, personOf(request), request.params.id);
+      return reply.code(204).send();
+    },
+  );
+
+  app.put(
+    '/api/v1/password',
+    {
+      schema: {
+        tags,
+        summary: 'Change the own password; other sessions end',
+        body: PasswordBody,
+        response: { 204: NO_CONTENT },
+      },
+      config: { problems: ['wrong-password', 'too-many-attempts'] },
+    },
+    async (request, reply) => {
+      await changePassword(app.db, personOf(request), tokenOf(request), request.body);
+      return reply.code(204).send();
+    },
+  );
+}

@@ -1,0 +1,55 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startService, type TestService } from '../support/service.ts';
+import { ROWS } from './accessRows.ts';
+import { CALLERS, newPeople, newThings, type People, type Things, tokenFor } from './accessWorld.ts';
+
+let service: TestService;
+let people: People;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  people = await newPeople(service);
+});
+afterAll(() => service?.stop());
+
+/** What stands in the address where the route has a name; HEAD is answered as its GET. */
+const NAMED: Readonly<Record<string, keyof Things>> = {
+  coaches: 'coach',
+  rooms: 'room',
+  loggers: 'logger',
+  strokes: 'stroke',
+  services: 'service',
+  warnings: 'warning',
+  grants: 'grant',
+  people: 'person',
+  sessions: 'session',
+  invitations: 'invitation',
+};
+
+function addressOf(url: string, things: Things): string {
+  return url.replace(/(\w+)\/:\w+/, (_, thing: string) => {
+    const name = NAMED[thing];
+    return `${thing}/${name === undefined ? 'not-found' : things[name]}`;
+  });
+}
+
+test('every route has a row, and every row a route', () => {
+  const routes = [...service.app.knownRoutes].flatMap(([url, { methods }]) =>
+    [...methods].filter((method) => method !== 'HEAD').map((method) => `${method} ${url}`),
+  );
+  expect(Object.keys(ROWS).sort()).toEqual(routes.sort());
+});
+
+describe.each(Object.entries(ROWS))('%s', (route, { answers, query = '', body, shows }) => {
+  test.each(CALLERS)('answers %s as it should', async (caller) => {
+    const things = await newThings(service, people);
+    const [method, url] = route.split(' ');
+    const token = await tokenFor(service, people, things, caller);
+    const sent = { token, body: body?.(things, people, caller) };
+    const answer = await service.request(method, addressOf(url, things) + query, sent);
+    expect([answer.status, answer.text.slice(0, 300)]).toEqual([answers[caller], expect.anything()]);
+    if (answer.status >= 400) expect(answer.text).not.toContain(things.name);
+    if (shows !== undefined) expect(answer.text.includes(shows.text(things))).toBe(shows.to.includes(caller));
+    await things.remove();
+  });
+});

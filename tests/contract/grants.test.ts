@@ -1,0 +1,210 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { type Member, startService, type TestService } from '../support/service.ts';
+import { type Fleet, newFleet, newService, strokeBody } from './strokeFixture.ts';
+
+let service: TestService;
+let dealer: Member;
+let visitor: Member;
+let fleet: Fleet;
+let other: Fleet;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+});
+beforeEach(async () => {
+  [dealer, visitor] = await Promise.all([service.newAccount(), service.newAccount()]);
+  fleet = await newFleet(service, dealer.token);
+  other = await newFleet(service, dealer.token);
+});
+afterAll(() => service?.stop());
+
+const PASSWORD = 'seven plain wooden spoons';
+const newEmail = () => `${randomUUID()}@example.com`;
+const as = (token: string, method: string, path: string, body?: object) =>
+  service.request(method, path, { token, body });
+const grant = async (email: string, role: string, more: object = {}) =>
+  as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, { email, role, ...more });
+const accept = (invitation: string, password = PASSWORD) =>
+  service.request('POST', `/invitations/${invitation}`, { body: { password } });
+const coachesOf = async (token: string): Promise<string[]> =>
+  (await as(token, 'GET', '/coaches')).body.items.map(({ id }: { id: string }) => id);
+
+describe('a grant to a person of another account', () => {
+  test('shows the coach, in lists too, and no other of its account', async () => {
+    const own = await newFleet(service, visitor.token);
+    const given = await grant(visitor.email, 'owner');
+    expect(given.body).toEqual({
+      id: expect.any(String),
+      coachId: fleet.coachId,
+      email: visitor.email,
+      name: visitor.person.name,
+      role: 'owner',
+      until: null,
+      createdAt: expect.any(String),
+    });
+    expect(await coachesOf(visitor.token)).toEqual([fleet.coachId, own.coachId]);
+    const overview = (await as(visitor.token, 'GET', '/overview')).body.items;
+    expect(
+      overview.flatMap(({ rooms }: { rooms: { id: string }[] }) => rooms.map(({ id }) => id)).sort(),
+    ).toEqual([fleet.roomId, own.roomId].sort());
+    for (const path of ['coaches', 'overview', 'warnings'])
+      expect((await as(visitor.token, 'GET', `/${path}`)).text).not.toContain(other.coachId);
+    expect((await as(visitor.token, 'GET', `/rooms/${other.roomId}/status`)).status).toBe(404);
+  });
+
+  test('is paged through with its own coaches', async () => {
+    const own = await newFleet(service, visitor.token);
+    await grant(visitor.email, 'owner');
+    for (const path of ['/coaches', '/overview']) {
+      const first = (await as(visitor.token, 'GET', `${path}?limit=1`)).body;
+      const second = (await as(visitor.token, 'GET', `${path}?limit=1&cursor=${first.next}`)).body;
+      const ids = [...first.items, ...second.items].map(({ id }: { id: string }) => id);
+      expect([ids.sort(), second.next]).toEqual([[fleet.coachId, own.coachId].sort(), null]);
+    }
+  });
+
+  test('ends at its date, and at once when it is taken back', async () => {
+    const until = new Date(Date.now() + 86_400_000).toISOString();
+    const dated = (await grant(visitor.email, 'technician', { until })).body;
+    expect(dated.until).toBe(until);
+    const path = `/rooms/${fleet.roomId}/trend?measure=runningAmps&direction=extend&side=front`;
+    expect((await as(visitor.token, 'GET', path)).status).toBe(200);
+    await service.pool.query('update grants set until = now() where id = $1', [dated.id]);
+    expect((await as(visitor.token, 'GET', path)).status).toBe(404);
+    expect(await coachesOf(visitor.token)).toEqual([]);
+    const open = (await grant(visitor.email, 'owner')).body;
+    expect((await as(visitor.token, 'GET', path)).status).toBe(200);
+    expect((await as(dealer.token, 'DELETE', `/grants/${open.id}`)).status).toBe(204);
+    expect((await as(visitor.token, 'GET', path)).status).toBe(404);
+    const listed = (await as(dealer.token, 'GET', `/coaches/${fleet.coachId}/grants`)).body.items;
+    expect(listed.map(({ id }: { id: string }) => id)).toEqual([dated.id]);
+  });
+
+  test('of two roles counts with the greater', async () => {
+    await grant(visitor.email, 'owner');
+    await grant(visitor.email, 'technician');
+    const path = `/coaches/${fleet.coachId}`;
+    expect((await as(visitor.token, 'PATCH', path, { notes: 'Seen to.' })).status).toBe(200);
+    expect(await coachesOf(visitor.token)).toEqual([fleet.coachId]);
+  });
+
+  test('ends with the person, and with the coach', async () => {
+    const second = await service.newMember(visitor, 'technician');
+    await grant(second.email, 'owner');
+    expect((await as(visitor.token, 'DELETE', `/people/${second.person.id}`)).status).toBe(204);
+    expect((await as(dealer.token, 'GET', `/coaches/${fleet.coachId}/grants`)).body.items).toEqual([]);
+    const { id } = (await grant(visitor.email, 'owner')).body;
+    await as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`);
+    expect((await as(dealer.token, 'GET', `/grants/${id}`)).status).toBe(404);
+    expect(await coachesOf(visitor.token)).toEqual([]);
+  });
+
+  test('is refused for a colleague, who sees the coach already', async () => {
+    const colleague = await service.newMember(dealer, 'owner');
+    const refused = await grant(colleague.email, 'technician');
+    expect([refused.status, refused.body.errors[0].pointer]).toEqual([422, '/email']);
+  });
+});
+
+describe('whoever visits', () => {
+  test('as a technician works on the coach, and sends strokes to its rooms alone', async () => {
+    await grant(visitor.email, 'technician');
+    const room = { name: 'Den', drive: 'other', sides: ['main'] };
+    const made = await as(visitor.token, 'POST', `/coaches/${fleet.coachId}/rooms`, room);
+    expect((await as(dealer.token, 'GET', `/rooms/${made.body.id}`)).status).toBe(200);
+    const strokes = [strokeBody(fleet.roomId, 1), strokeBody(other.roomId, 2)];
+    const sent = await as(visitor.token, 'POST', '/strokes', strokes);
+    expect(sent.body.results.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
+      'stored',
+      'rejected',
+    ]);
+    const again = await as(visitor.token, 'POST', '/strokes', strokes[0]);
+    expect(again.body.results[0]).toMatchObject({
+      outcome: 'duplicate',
+      strokeId: sent.body.results[0].strokeId,
+    });
+    const move = { roomId: other.roomId };
+    const moved = await as(visitor.token, 'PATCH', `/strokes/${sent.body.results[0].strokeId}`, move);
+    expect(moved.status).toBe(422);
+  });
+
+  test('as an owner sends none, and changes its own services alone', async () => {
+    await grant(visitor.email, 'owner');
+    const sent = await as(visitor.token, 'POST', '/strokes', strokeBody(fleet.roomId, 1));
+    expect(sent.body.results[0].outcome).toBe('rejected');
+    const theirs = await newService(service, fleet, '2026-05-01T10:00:00Z');
+    const own = await newService(service, { ...fleet, token: visitor.token }, '2026-05-02T10:00:00Z');
+    expect((await as(visitor.token, 'PATCH', `/services/${theirs}`, { notes: 'Mine.' })).status).toBe(403);
+    expect((await as(visitor.token, 'PATCH', `/services/${own}`, { notes: 'Mine.' })).status).toBe(200);
+  });
+
+  test('is named where it acknowledged a warning', async () => {
+    await grant(visitor.email, 'owner');
+    const sent = await as(dealer.token, 'POST', '/strokes', strokeBody(fleet.roomId, 1));
+    const { strokeId } = sent.body.results[0];
+    const id = randomUUID();
+    await service.pool.query(
+      `insert into warnings (account_id, id, room_id, kind, severity, opened_at, first_stroke_id, latest_stroke_id,
+         headline, evidence, checks, cautions)
+       values ($1, $2, $3, 'rising-draw', 'watch', now(), $4, $4, 'Rising', '{}', '[]', '[]')`,
+      [dealer.person.accountId, id, fleet.roomId, strokeId],
+    );
+    expect((await as(visitor.token, 'POST', `/warnings/${id}/acknowledgement`)).status).toBe(200);
+    const [warning] = (await as(dealer.token, 'GET', '/warnings')).body.items;
+    expect(warning.acknowledgement.by).toBe(visitor.person.name);
+  });
+
+  test('keeps its Idempotency-Key one key wherever it sends', async () => {
+    await grant(visitor.email, 'technician');
+    const own = await newFleet(service, visitor.token);
+    const post = (coach: string) =>
+      service.request('POST', `/coaches/${coach}/rooms`, {
+        token: visitor.token,
+        body: { name: 'Den', drive: 'other', sides: ['main'] },
+        headers: { 'idempotency-key': 'one' },
+      });
+    const first = await post(fleet.coachId);
+    expect((await post(fleet.coachId)).body.id).toBe(first.body.id);
+    expect((await post(own.coachId)).body.type).toBe('/problems/idempotency-key-reused');
+  });
+});
+
+describe('a grant to an unknown address', () => {
+  test('brings an invitation to an account of its own that shows the coach', async () => {
+    const email = newEmail();
+    const { invitation, ...given } = (await grant(email, 'technician')).body;
+    expect(given.name).toBeNull();
+    const accepted = await accept(invitation);
+    expect(accepted.body.person).toMatchObject({ email, role: 'dealer' });
+    expect(accepted.body.person.accountId).not.toBe(dealer.person.accountId);
+    expect(await coachesOf(accepted.body.token)).toEqual([fleet.coachId]);
+    const patched = await as(accepted.body.token, 'PATCH', `/rooms/${fleet.roomId}`, { name: 'Den' });
+    expect(patched.status).toBe(200);
+    expect((await as(accepted.body.token, 'POST', '/coaches', { name: 'Own' })).status).toBe(201);
+    expect((await accept(invitation)).status).toBe(404);
+  });
+
+  test('is worth nothing once it is taken back', async () => {
+    const { id, invitation } = (await grant(newEmail(), 'owner')).body;
+    await as(dealer.token, 'DELETE', `/grants/${id}`);
+    expect((await accept(invitation)).status).toBe(404);
+  });
+
+  test('that has an account by now asks for its password, and takes nothing over', async () => {
+    const email = newEmail();
+    const first = (await grant(email, 'owner')).body.invitation;
+    const stranger = await service.newAccount();
+    const theirs = await newFleet(service, stranger.token);
+    const body = { email, role: 'owner' };
+    const second = (await as(stranger.token, 'POST', `/coaches/${theirs.coachId}/grants`, body)).body
+      .invitation;
+    const joined = (await accept(first)).body;
+    expect(await coachesOf(joined.token)).toEqual([fleet.coachId]);
+    expect((await accept(second, 'the password of another')).status).toBe(401);
+    expect(await coachesOf(joined.token)).toEqual([fleet.coachId]);
+    const accepted = await accept(second);
+    expect(accepted.body.person.id).toBe(joined.person.id);
+    expect((await coachesOf(joined.token)).sort()).toEqual([fleet.coachId, theirs.coachId].sort());
+  });
+});
