@@ -22,6 +22,7 @@ describePages('a room that got worse', (place) => {
     const { page } = await place.visit('/');
     await signIn(page, place.person);
     const coach = page.getByRole('region', { name: 'Juniper 31' });
+    await coach.getByRole('listitem').nth(1).waitFor();
     const rooms = await coach.getByRole('listitem').allTextContents();
     expect(rooms).toHaveLength(2);
     expect(rooms[0]).toMatch(/^Bedroom/);

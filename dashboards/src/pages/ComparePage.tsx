@@ -1,4 +1,5 @@
 import type { Coach, Comparison, MeasureTitle, Page, Room, Service } from '../api/types.ts';
+import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { ChooseSpans } from '../compare/ChooseSpans.tsx';
 import { comparisonPath, questionOf, serviceAddress } from '../compare/question.ts';
@@ -12,6 +13,7 @@ import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 const MOST_SERVICES = 500;
+const WITHOUT_FEED_MS = 60_000;
 
 function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: string; chosen: string | null }) {
   const say = words.compare;
@@ -44,7 +46,12 @@ function CompareHere({ room }: { readonly room: Room }) {
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
   const titles = useLoad<readonly MeasureTitle[]>('/measures');
   const services = useLoad<Page<Service>>(`/rooms/${room.id}/services?limit=${MOST_SERVICES}`);
-  const comparison = useLoad<Comparison>(question === null ? null : comparisonPath(room.id, question));
+  const live = useLiveRoom(room.id, (_, isFirst) => {
+    if (!isFirst) comparison.reload();
+  });
+  const comparison = useLoad<Comparison>(question === null ? null : comparisonPath(room.id, question), () =>
+    live ? null : WITHOUT_FEED_MS,
+  );
   const chosen = question?.kind === 'service' ? question.serviceId : null;
   const service = services.value?.items.find(({ id }) => id === chosen) ?? null;
   return (

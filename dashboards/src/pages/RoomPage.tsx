@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Coach, MeasureTitle, Room, RoomStatus } from '../api/types.ts';
+import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
@@ -41,8 +42,12 @@ function Answer({ status }: { readonly status: RoomStatus }) {
 }
 
 function RoomHere({ room }: { readonly room: Room }) {
+  const live = useLiveRoom(room.id, (news, isFirst) => {
+    // The page was asked for a moment ago: mostly it shows this already.
+    if (!isFirst || JSON.stringify(news) !== JSON.stringify(status.value)) changed();
+  });
   const status = useLoad<RoomStatus>(`/rooms/${room.id}/status`, (s) =>
-    s.pending > 0 ? WHILE_PENDING_MS : OTHERWISE_MS,
+    live ? null : s.pending > 0 ? WHILE_PENDING_MS : OTHERWISE_MS,
   );
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
   const measures = useLoad<readonly MeasureTitle[]>('/measures');
