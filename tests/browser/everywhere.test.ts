@@ -10,6 +10,8 @@ const SIZES = [
   { width: 2560, height: 1440 },
 ];
 
+const SPANS = 'beforeFrom=2026-04-01&beforeTo=2026-04-12&afterFrom=2026-04-13&afterTo=2026-04-22';
+
 /** How many pixels the page itself scrolls sideways. */
 const sideways = (page: Page) =>
   page.evaluate<number>('document.documentElement.scrollWidth - document.documentElement.clientWidth');
@@ -27,6 +29,8 @@ describePages('every page', (place) => {
       '/',
       `/rooms/${fleet.worsening.id}`,
       `/rooms/${fleet.hostile.id}`,
+      `/rooms/${fleet.hostile.id}/compare`,
+      `/rooms/${fleet.worsening.id}/compare?${SPANS}`,
       `/strokes/${fleet.strokeIds[fleet.strokeIds.length - 1]}`,
     ];
     for (const path of paths) {

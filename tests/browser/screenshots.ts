@@ -83,6 +83,15 @@ async function roomsWhenAnalysed(api: Api): Promise<string[]> {
   }
 }
 
+/** The page of the first work done that there is. */
+async function comparisonOf(api: Api, rooms: readonly string[]): Promise<Record<string, string>> {
+  for (const room of rooms) {
+    const { items } = await ask<{ items: { id: string }[] }>(api, 'GET', `/rooms/${room}/services`);
+    if (items.length > 0) return { 'before-and-after': `/rooms/${room}/compare?service=${items[0].id}` };
+  }
+  return {};
+}
+
 /** The pages worth a picture: a room that draws more than it did, one with spikes, a calm one, and a stroke. */
 async function pagesOf(url: string): Promise<Record<string, string>> {
   const api = await apiOf(url, person.email, person.password);
@@ -98,6 +107,7 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
     room: `/rooms/${rising.roomId}`,
     'room-spikes': `/rooms/${spiked.roomId}`,
     stroke: `/strokes/${spiked.latestStrokeId}`,
+    ...(await comparisonOf(api, rooms)),
   };
 }
 

@@ -1,0 +1,140 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { violationsOn } from './support/accessibility.ts';
+import { type Api, ask } from './support/api.ts';
+import { addFleet, type Fleet } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+interface State {
+  readonly name: string;
+  readonly path: (fleet: Fleet) => string;
+  /** Brings the page into the state; it is there when this ends. */
+  readonly reach?: (page: Page) => Promise<void>;
+}
+
+const title = (page: Page, name: RegExp | string) => page.getByRole('heading', { level: 1, name }).waitFor();
+let workId = '';
+let emptyWorkId = '';
+
+const STATES: readonly State[] = [
+  {
+    name: 'the coaches',
+    path: () => '/',
+    reach: (page) => page.getByRole('link', { name: /^Bedroom/ }).waitFor(),
+  },
+  {
+    name: 'a room with warnings, all of it opened',
+    path: (fleet) => `/rooms/${fleet.worsening.id}`,
+    reach: async (page) => {
+      await page.getByText('As a table').first().click();
+      await page.getByText('Record work').click();
+      await page.getByText('Earlier warnings').click();
+      await page
+        .getByRole('button', { name: /^I have seen this/ })
+        .first()
+        .click();
+      await page.getByLabel('Note (if you like)').waitFor();
+      await page.locator('canvas').first().waitFor();
+    },
+  },
+  {
+    name: 'a room without strokes and with a name made to do harm',
+    path: (fleet) => `/rooms/${fleet.hostile.id}`,
+    reach: (page) => page.getByText('No stroke has come in yet.').waitFor(),
+  },
+  {
+    name: 'a room that is not there',
+    path: () => '/rooms/01900000-0000-7000-8000-000000000000',
+    reach: (page) => title(page, 'This room was not found'),
+  },
+  {
+    name: 'a stroke, its tables opened',
+    path: (fleet) => `/strokes/${fleet.strokeIds[fleet.strokeIds.length - 1]}`,
+    reach: async (page) => {
+      await page.locator('canvas').nth(1).waitFor();
+      for (const table of await page.getByText('As a table').all()) await table.click();
+    },
+  },
+  {
+    name: 'before and after, its numbers opened',
+    path: (fleet) => `/rooms/${fleet.worsening.id}/compare?service=${workId}`,
+    reach: async (page) => {
+      for (const numbers of await page.getByText('All numbers').all()) await numbers.click();
+      await page.getByText('How it was worked out.').waitFor();
+    },
+  },
+  {
+    name: 'before and after with too few strokes',
+    path: (fleet) => `/rooms/${fleet.worsening.id}/compare?service=${emptyWorkId}`,
+    reach: (page) => page.getByText('It takes two strokes before the work').waitFor(),
+  },
+  {
+    name: 'the choice of two spans, wrongly filled',
+    path: (fleet) => `/rooms/${fleet.worsening.id}/compare`,
+    reach: async (page) => {
+      await page.getByRole('button', { name: 'Compare' }).click();
+      await page.getByText('Enter a day.').first().waitFor();
+    },
+  },
+  {
+    name: 'an address that leads nowhere',
+    path: () => '/nowhere',
+    reach: (page) => title(page, 'Nothing here'),
+  },
+];
+
+const LOOKS = [
+  { colorScheme: 'light', viewport: { width: 390, height: 844 } },
+  { colorScheme: 'dark', viewport: { width: 1440, height: 900 } },
+] as const;
+
+describePages('by the published rules of accessibility', (place) => {
+  let fleet: Fleet;
+  beforeAll(async () => {
+    const api: Api = await place.api();
+    fleet = await addFleet(api);
+    const record = async (at: string) =>
+      (
+        await ask<{ id: string }>(api, 'POST', `/rooms/${fleet.worsening.id}/services`, {
+          kind: 'adjusted',
+          at,
+        })
+      ).id;
+    workId = await record('2026-04-07T08:00:00Z');
+    emptyWorkId = await record('2026-09-01T08:00:00Z');
+  });
+
+  test.each(LOOKS)(
+    'no page and no state breaks one ($colorScheme, $viewport.width wide)',
+    async (look) => {
+      const { page } = await place.visit('/', look);
+      await page.getByRole('button', { name: 'Sign in' }).waitFor();
+      expect(await violationsOn(page), 'signing in').toEqual([]);
+      await page.getByRole('button', { name: 'Sign in' }).click();
+      await page.getByText('Enter your password.').waitFor();
+      expect(await violationsOn(page), 'signing in, wrongly filled').toEqual([]);
+      await signIn(page, place.person);
+      for (const { name, path, reach } of STATES) {
+        await page.goto(path(fleet), { waitUntil: 'networkidle' });
+        await reach?.(page);
+        expect.soft(await violationsOn(page), name).toEqual([]);
+      }
+      await page.goto('/set-up#example');
+      await title(page, /./);
+      expect.soft(await violationsOn(page), 'setting up').toEqual([]);
+      await page.route('**/api/v1/rooms/**', (route) => route.abort());
+      await page.goto(`/rooms/${fleet.steady.id}`);
+      await page.getByText('The service cannot be reached.').first().waitFor();
+      expect.soft(await violationsOn(page), 'without the service').toEqual([]);
+    },
+    120_000,
+  );
+
+  test('the rules are in force: a picture without words is found', async () => {
+    const { page } = await place.visit('/');
+    await page.getByRole('button', { name: 'Sign in' }).waitFor();
+    await page.evaluate(`document.querySelector('main').append(new Image())`);
+    expect(await violationsOn(page)).toEqual([expect.stringMatching(/^image-alt: /)]);
+  });
+});
