@@ -1,10 +1,13 @@
 import { DecodeError, pointerPart } from '../decodeError.ts';
+import { MOST_RECORDS } from '../senml/resolve.ts';
 import { bytesPerNumber, TYPED_ARRAY_TAGS } from './typedArray.ts';
 
 /** An array of strokes, a stroke, its sides, a side, its numbers: five, and a few more for tags. */
 const MOST_DEPTH = 12;
 /** Numbers as items of their own take time, each: beyond these a sender takes typed arrays. */
-const MOST_ITEMS = 4_000_000;
+const MOST_ITEMS = 2_000_000;
+/** Maps and arrays: of 500 strokes with all the sides that one may have; or the records of a SenML pack. */
+const MOST_NESTS = { text: 20_000, 'text or label': MOST_RECORDS + 1 } as const;
 const MOST_FIELDS = 64;
 const LONGEST_KEY_BYTES = 256;
 const INDEFINITE = -1;
@@ -34,6 +37,7 @@ class Scan {
   readonly #path: (string | number)[] = [];
   #at = 0;
   #items = 0;
+  #nests = 0;
 
   constructor(bytes: Uint8Array, keys: KeyKind) {
     this.#bytes = bytes;
@@ -83,14 +87,18 @@ class Scan {
     const initial = this.#byte();
     const info = initial & 31;
     const argument = this.#argument(info);
-    switch (initial >> 5) {
+    const major = initial >> 5;
+    if ((major === 4 || major === 5) && ++this.#nests > MOST_NESTS[this.#keys]) {
+      this.#fail(`More than ${MOST_NESTS[this.#keys]} maps and arrays`);
+    }
+    switch (major) {
       case 0:
       case 1:
         if (argument === INDEFINITE) this.#fail('The CBOR is not well-formed: a whole number without length');
         break;
       case 2:
       case 3:
-        this.#string(initial >> 5, argument);
+        this.#string(major, argument);
         break;
       case 4:
         this.#array(argument, depth);

@@ -20,6 +20,8 @@ export interface ResolvedRecord {
 
 /** Times below this are relative to now (RFC 8428, section 4.5.3): 2^28, a moment in 1978. */
 export const FIRST_ABSOLUTE_TIME = 2 ** 28;
+/** One stroke of two sides may have 400,000 samples; more would hold everybody else up. */
+export const MOST_RECORDS = 500_000;
 const VERSION = 10;
 const LONGEST_NAME = 500;
 const NAME = /^[A-Za-z0-9][A-Za-z0-9\-:./_]*$/;
@@ -51,6 +53,7 @@ export function absoluteTime(record: Pick<ResolvedRecord, 'baseTime' | 'time'>, 
  */
 export function resolvePack(pack: unknown): ResolvedRecord[] {
   if (!Array.isArray(pack)) throw DecodeError.at('', 'A SenML pack must be an array of records.');
+  if (pack.length > MOST_RECORDS) throw DecodeError.at('', `At most ${MOST_RECORDS} records make a stroke.`);
   const faults = new Faults();
   const base: Base = { name: '', time: 0, unit: null, value: null, sum: null };
   const resolved: ResolvedRecord[] = [];

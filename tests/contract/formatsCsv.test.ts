@@ -158,6 +158,8 @@ describe('faults name line and column', () => {
     ['no time', `${rows},2\r\n`, '/line/3/column/1', 'Line 3, column 1'],
     ['a field too many', `${rows}1,2,3\r\n`, '/line/3', 'Line 3'],
     ['a quote not closed', `${rows}1,"2\r\n`, '/line/4', 'Line'],
+    ['a line without end', ','.repeat(8_000_000), '/line/1', 'longer'],
+    ['lines without end', `front\n${'1\n'.repeat(2_100_000)}`, '/line/2000001', 'More than'],
     ['an absurd temperature', 't,front A,temp C\r\n0,1,999\r\n1,2,\r\n', '/line/1/column/3', 'column 3'],
   ])('%s', async (_, text, pointer, said) => {
     const before = await countStrokes(service);
@@ -185,6 +187,11 @@ describe('faults name line and column', () => {
     expect(answer.body.results[0].problem.errors).toEqual([
       { pointer: '/line/1/column/3', detail: 'Line 1, column 3: The room has no such side.' },
     ]);
+  });
+
+  test('a title with a character that cannot be stored', async () => {
+    const answer = await send('t,fro\0nt A\n0,1\n1,2\n');
+    expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/line/1/column/2']);
   });
 
   test('no rate and no times', async () => {
