@@ -1,0 +1,73 @@
+/** Before and after. */
+export const compareWords = {
+  compare: {
+    title: 'Before and after',
+    linkTitle: (kind: string, day: string) => `Before and after: ${kind}, ${day}`,
+    anySpans: 'Compare any two spans of days',
+    choose: 'Choose the work whose effect you want to see, or two spans of days.',
+    byWork: 'Around a work done',
+    bySpans: 'Between two spans of days',
+    shown: 'shown above',
+    print: 'Print or save as PDF',
+    finding: 'What was found',
+    pictures: 'Along the travel, and measure by measure',
+    keys: 'Key',
+    before: 'Before',
+    after: 'After',
+    change: 'Change, 95 % interval',
+    changed: 'place that surely changed',
+    intervalKey: 'change with its 95 % interval; the upright line is no change',
+    measure: 'Measure',
+    coach: 'Coach',
+    room: 'Room',
+    work: 'Work done',
+    workOn: 'On',
+    notes: 'Notes',
+    printed: 'As of',
+    span: (from: string, to: string) => `${from} to ${to}`,
+    group: (side: string, direction: 'extend' | 'retract') =>
+      `${side}, ${direction === 'extend' ? 'going out' : 'coming in'}`,
+    counted: (before: number, after: number) =>
+      `${before === 1 ? '1 stroke' : `${before} strokes`} before, ${after} after`,
+    less: 'less',
+    more: 'more',
+    points: (value: string) => `${value} % points`,
+    sure: (shift: string, near: string, far: string) => `${shift} (${near} to ${far})`,
+    unsure: (lower: string, upper: string) => `No sure change: ${lower} to ${upper}`,
+    notTold: 'Too few strokes to tell',
+    noPlaces: 'No single place of the travel surely changed.',
+    places: (places: string, others: number) =>
+      others === 0
+        ? `Surely changed: ${places}.`
+        : `Surely changed, most of all: ${places}; and ${others} more places, all marked below.`,
+    place: (from: string, to: string, amps: string, way: string) =>
+      `from ${from} to ${to} of the travel ${amps} ${way}`,
+    fullyIn: 'fully in',
+    fullyOut: 'fully out',
+    tableCaption: 'Brought to 12.6 V and 20 °C',
+    otherMeasures: 'The other measures, brought to 12.6 V and 20 °C',
+    moreNumbers: (group: string) => `All numbers: ${group}`,
+    tooFewHere: 'It takes two strokes before and two after. There are not enough in this direction.',
+    tooFew:
+      'It takes two strokes before the work and two after it, in one direction. This page fills itself once they have come in. Counted so far:',
+    spans: {
+      beforeFrom: 'Before: first day',
+      beforeTo: 'Before: last day',
+      afterFrom: 'After: first day',
+      afterTo: 'After: last day',
+    },
+    dayMissing: 'Enter a day.',
+    dayReversed: 'The last day is before the first.',
+    compareSpans: 'Compare',
+    cautionsTitle: 'Read this with it',
+    cautions: [
+      "The maker's manual and local codes come first; this sheet replaces neither.",
+      'These are measurements of current, not a promise that a room may be stood under, leaned on or relied on.',
+      'Keep everyone out of the travel while a room moves, and secure it before towing.',
+      'Support the room and take the weight off before loosening anything; disconnect the supply first, and know what the brake does then.',
+      'Never bypass or upsize a fuse or breaker. Leave structural and electrical repair to a licensed technician.',
+    ],
+    method: 'How it was worked out.',
+    ownScale: 'Each interval is drawn on a scale of its own.',
+  },
+} as const;

@@ -1,0 +1,112 @@
+/** The page of a room. */
+export const roomWords = {
+  verdicts: {
+    learning: { word: 'Learning', means: 'Too few strokes yet to know what is normal for this room.' },
+    clear: { word: 'Clear', means: 'Nothing to do for now; it is judged anew after every stroke.' },
+    watch: { word: 'Watch', means: 'Something has moved from its normal. It can wait; keep an eye on it.' },
+    service: { word: 'Needs work', means: 'Have it looked at before the next trip.' },
+    stop: { word: 'Stop', means: 'Leave this room where it is until it has been looked at.' },
+    unknown: { word: 'No answer', means: 'There is not enough to go by.' },
+  },
+
+  room: {
+    pending: (n: number) =>
+      n === 1 ? '1 stroke is still being worked out.' : `${n} strokes are still being worked out.`,
+    counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
+    lastStroke: 'last',
+    notFound: 'This room was not found',
+    notNow: 'This room cannot be shown just now',
+    drives: {
+      'in-wall': 'motors in the wall',
+      'through-frame': 'rams through the frame',
+      cable: 'cables',
+      other: 'other drive',
+    },
+  },
+
+  trend: {
+    title: 'Over time',
+    measure: 'Show',
+    direction: 'Direction',
+    directions: { extend: 'Extending', retract: 'Retracting' },
+    side: (side: string) => `Side: ${side}`,
+    bothSides: 'Both sides together',
+    asMeasured: 'as measured',
+    adjusted: 'brought to 12.6 V and 20 °C',
+    point: (how: string) => `a stroke, ${how}`,
+    scale: 'Values',
+    empty: 'No stroke in this direction yet.',
+    normal: 'normal band',
+    centre: 'middle of the normal',
+    expected: 'expected for that stroke',
+    beyond: 'outside the normal',
+    service: 'work done',
+    learning: 'learning, not judged yet',
+    summary: {
+      span: (n: number, from: string, to: string) =>
+        n === 1 ? `1 stroke, on ${from}.` : `${n} strokes from ${from} to ${to}.`,
+      latest: (value: string) => `The latest is ${value}.`,
+      band: (lower: string, upper: string) => `Its normal is ${lower} to ${upper}.`,
+      noBand: 'Its normal is not known yet.',
+      beyond: (n: number) =>
+        n === 0
+          ? 'None is outside the normal.'
+          : n === 1
+            ? '1 is outside the normal.'
+            : `${n} are outside the normal.`,
+    },
+    table: 'As a table',
+    latestOnly: (n: number) => `The latest ${n}, newest first.`,
+    when: 'When',
+    value: 'As measured',
+    expectedColumn: 'Expected',
+    adjustedColumn: 'Adjusted',
+    verdictColumn: 'Against the normal',
+    inside: 'inside',
+    above: 'above',
+    below: 'below',
+    notJudged: 'not judged',
+    hint: 'Drag across to look closer, double-click for the whole. Click a point to open its stroke.',
+  },
+
+  strokes: {
+    title: 'Strokes',
+    empty: 'No stroke has come in yet.',
+    caption: 'Newest first',
+    when: 'When',
+    running: (side: string) => `Running, ${side}`,
+    duration: 'Time',
+    spikes: (n: number) => (n === 1 ? '1 spike' : `${n} spikes`),
+    dips: (n: number) => (n === 1 ? '1 dip' : `${n} dips`),
+    excluded: 'set aside',
+    unusable: 'not usable',
+    pending: 'being worked out',
+    doubtful: 'in doubt',
+  },
+
+  services: {
+    title: 'Work done',
+    empty: 'No work recorded yet.',
+    record: 'Record work',
+    kind: 'What was done',
+    at: 'When',
+    side: 'Side',
+    whole: 'The whole room',
+    notes: 'Notes',
+    save: 'Save the work',
+    saving: 'Saving…',
+    saved: 'Saved. The strokes after it are judged against what follows.',
+    atMissing: 'Enter when the work was done.',
+    kinds: {
+      cleaned: 'Cleaned',
+      lubricated: 'Lubricated',
+      'fasteners-seated': 'Fasteners seated',
+      'gear-replaced': 'Gear replaced',
+      'block-replaced': 'Guide block replaced',
+      'motor-replaced': 'Motor replaced',
+      retimed: 'Sides timed anew',
+      adjusted: 'Adjusted',
+      other: 'Other work',
+    },
+  },
+} as const;

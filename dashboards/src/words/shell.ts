@@ -1,0 +1,62 @@
+/** What stands around and between the pages. */
+export const shellWords = {
+  name: 'Slideload',
+  tagline: 'What your slide rooms draw, and which of them need work.',
+  skip: 'Skip to the content',
+  loading: 'Fetching…',
+  tryAgain: 'Try again',
+  more: 'Show more',
+  none: '–',
+  joint: ' · ',
+  onlySide: 'Motor',
+  tableOf: (what: string) => `Table: ${what}`,
+  stale: (problem: string) => `What you see is from before. ${problem}`,
+  promise:
+    'These are measurements and likely causes, not a promise. Look before you move a room, and keep everyone out of its travel.',
+
+  nav: { label: 'Main', coaches: 'Coaches', signOut: 'Sign out', trail: 'Where you are' },
+
+  problems: {
+    network: 'The service cannot be reached. Check the connection.',
+    service: 'The service could not answer. Nothing was changed; try again in a minute.',
+    refused: 'The service did not accept this.',
+    page: 'The page met something it did not expect.',
+    tooMany: (waitS: number) =>
+      waitS > 0
+        ? `Too many attempts. Wait ${Math.max(1, Math.ceil(waitS / 60))} min and try again.`
+        : 'Too many attempts. Wait a quarter of an hour and try again.',
+    notFound: 'There is nothing here that you may see. It may have been removed.',
+  },
+
+  signIn: {
+    title: 'Sign in',
+    again: 'You were signed out. Sign in to go on; what you typed is still there.',
+    email: 'E-mail',
+    password: 'Password',
+    submit: 'Sign in',
+    busy: 'Signing in…',
+    wrong: 'This e-mail and password do not belong together.',
+    emailMissing: 'Enter your e-mail address.',
+    passwordMissing: 'Enter your password.',
+  },
+
+  setUp: {
+    title: 'Set up Slideload',
+    lead: 'This makes the first account. The link works once.',
+    noToken: 'This address lacks its key. Open the link exactly as the service printed it.',
+    name: 'Your name',
+    email: 'E-mail',
+    password: 'Password',
+    passwordHint: 'At least 12 characters.',
+    passwordShort: 'The password needs at least 12 characters.',
+    nameMissing: 'Enter your name.',
+    submit: 'Make the account',
+    busy: 'Making the account…',
+  },
+
+  directions: { extend: 'Extend', retract: 'Retract', unknown: 'Direction unknown' },
+
+  units: { seconds: 's', travelPercent: (percent: string) => `${percent} of the travel` },
+
+  missing: { title: 'Nothing here', text: 'This address leads nowhere.', back: 'To the coaches' },
+} as const;
