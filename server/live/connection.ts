@@ -78,7 +78,7 @@ export function serveConnection(
     else stop();
   };
   const answer = async (request: LiveRequest): Promise<void> => {
-    if (request.type === 'token') {
+    if ('token' in request) {
       held = readToken(request.token);
       await holderOf(db, held);
       return;

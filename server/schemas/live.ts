@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Direction } from '../../analysis/trace.ts';
 import { Id, type Problem } from './common.ts';
 import type { RoomStatus, Warning } from './results.ts';
 import type { Stroke } from './stroke.ts';
@@ -7,16 +8,48 @@ import type { Stroke } from './stroke.ts';
 export const LiveRequest = z.discriminatedUnion(
   'type',
   [
-    z.object({ type: z.literal('token'), token: z.string().max(200) }),
+    z.object({ type: z.enum(['hello', 'token']), token: z.string().max(200) }),
     z.object({ type: z.literal('watch'), roomId: Id }),
     z.object({ type: z.literal('unwatch'), roomId: Id }),
   ],
-  { error: 'Must be one of: token, watch, unwatch.' },
+  { error: 'Must be one of: hello, watch, unwatch.' },
 );
 export type LiveRequest = z.infer<typeof LiveRequest>;
 
+/**
+ * Samples of a stroke that is still under way, once they are committed, each once. Whoever begins to watch is first
+ * told of all there are, and of a stroke that came to its end in the last moments; `strokeId` is the id that the
+ * finished stroke gets.
+ */
+export type LiveSamples = {
+  readonly type: 'samples';
+  readonly roomId: string;
+  readonly strokeId: string;
+  /** The logger's own name for the stroke: two loggers may use the same. */
+  readonly key: string;
+  readonly direction: Direction | null;
+  readonly startedAt: string;
+  /** Of the last piece in it: counts from 0 through all pieces of the stroke, whatever side they are of. */
+  readonly seq: number;
+  readonly rateHz: number;
+  /** Of the first of the samples, seconds from `startedAt`. */
+  readonly startsAtS: number;
+} & (
+  | {
+      readonly side: string;
+      /** null is a missed sample. */
+      readonly amps: readonly (number | null)[];
+    }
+  | {
+      /** The supply's. */
+      readonly side: null;
+      readonly volts: readonly number[];
+    }
+);
+
 /** What the service says on it. A watch is answered with the room's status as it stands. */
 export type LivePush =
+  | LiveSamples
   | { readonly type: 'status'; readonly roomId: string; readonly status: RoomStatus }
   | { readonly type: 'stroke'; readonly roomId: string; readonly stroke: Stroke }
   | { readonly type: 'warning'; readonly roomId: string; readonly warning: Warning }
