@@ -19,10 +19,12 @@ export interface Tables {
   room_progress: RoomProgressTable;
   room_checkpoints: RoomCheckpointTable;
   warnings: WarningTable;
+  verdict_changes: VerdictChangeTable;
   idempotency_keys: IdempotencyKeyTable;
 }
 
 type Time = ColumnType<Date, Date | string, Date | string>;
+type TimeOrNull = ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
 type TimeByDefault = ColumnType<Date, Date | string | undefined, Date | string>;
 type Json = JSONColumnType<object>;
 type JsonOrNull = ColumnType<object | null, string | null | undefined, string | null>;
@@ -40,6 +42,11 @@ export interface PersonTable {
   name: string;
   role: 'dealer' | 'technician' | 'owner';
   password_hash: string | null;
+  units: ColumnType<'metric' | 'us' | null, 'metric' | 'us' | null | undefined, 'metric' | 'us' | null>;
+  time_zone: ColumnType<string | null, string | null | undefined, string | null>;
+  locale: ColumnType<string | null, string | null | undefined, string | null>;
+  looked_at: TimeOrNull;
+  looked_before_at: TimeOrNull;
   created_at: TimeByDefault;
 }
 
@@ -224,6 +231,16 @@ export interface WarningTable {
   acknowledged_by: string | null;
   acknowledgement_note: string | null;
 }
+
+export interface VerdictChangeTable {
+  account_id: string;
+  room_id: string;
+  changed_at: TimeByDefault;
+  verdict_before: Verdict;
+  verdict: Verdict;
+}
+
+type Verdict = 'learning' | 'clear' | 'watch' | 'service' | 'stop' | 'unknown';
 
 export interface IdempotencyKeyTable {
   account_id: string;

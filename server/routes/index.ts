@@ -11,6 +11,7 @@ import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
 import { sessionRoutes } from './session.ts';
 import { sessionsRoutes } from './sessions.ts';
+import { settingsRoutes } from './settings.ts';
 import { setUpRoutes } from './setUp.ts';
 
 /** Every route of the API, by thing. */
@@ -22,6 +23,7 @@ export async function apiRoutes(app: App): Promise<void> {
   await app.register(openApiRoutes);
   await app.register(sessionRoutes);
   await app.register(sessionsRoutes);
+  await app.register(settingsRoutes);
   await app.register(setUpRoutes);
   await app.register(peopleRoutes);
   await app.register(grantRoutes);

@@ -2,20 +2,47 @@ import { personOf } from '../access/caller.ts';
 import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { overview } from '../results/overview.ts';
-import { PageQuery, pageOf } from '../schemas/common.ts';
-import { CoachOverview } from '../schemas/results.ts';
+import { overviewCsv } from '../results/overviewCsv.ts';
+import { overviewSummary } from '../results/overviewSummary.ts';
+import { preferredType } from '../results/preferredType.ts';
+import { pageOf } from '../schemas/common.ts';
+import { CoachOverview, OverviewQuery, OverviewSummary, OverviewSummaryQuery } from '../schemas/overview.ts';
+import { sendText } from './sendText.ts';
+
+const tags = ['results'];
 
 export async function overviewRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/overview',
     {
       schema: {
-        tags: ['results'],
-        summary: "The coaches with their rooms' verdicts, the most worrying first",
-        querystring: PageQuery,
+        tags,
+        summary:
+          "The coaches with their rooms' verdicts, the most worrying first; by Accept all of them as CSV, a row a room",
+        querystring: OverviewQuery,
         response: { 200: pageOf(CoachOverview) },
       },
     },
-    async (request) => overview(app.db, await withVisits(app.db, personOf(request)), request.query),
+    async (request, reply) => {
+      const person = await withVisits(app.db, personOf(request));
+      reply.header('vary', 'accept');
+      if (preferredType(request.headers.accept, ['application/json', 'text/csv']) === 'text/csv')
+        return sendText(reply, 'text/csv', await overviewCsv(app.db, person, request.query));
+      return overview(app.db, person, request.query);
+    },
+  );
+
+  app.get(
+    '/api/v1/overview/summary',
+    {
+      schema: {
+        tags,
+        summary: 'All that the caller sees, in numbers, and what changed since a moment',
+        querystring: OverviewSummaryQuery,
+        response: { 200: OverviewSummary },
+      },
+    },
+    async (request) =>
+      overviewSummary(app.db, await withVisits(app.db, personOf(request)), request.query.since ?? null),
   );
 }

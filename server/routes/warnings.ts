@@ -2,10 +2,17 @@ import { personOf } from '../access/caller.ts';
 import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { acknowledgeWarning } from '../results/acknowledge.ts';
+import { acknowledgeMany } from '../results/acknowledgeMany.ts';
 import { findRoom } from '../results/findRoom.ts';
 import { listWarnings } from '../results/warnings.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
-import { AcknowledgementBody, Warning, WarningsQuery } from '../schemas/results.ts';
+import {
+  AcknowledgementBody,
+  Acknowledgements,
+  AcknowledgementsBody,
+  Warning,
+  WarningsQuery,
+} from '../schemas/results.ts';
 
 const tags = ['warnings'];
 
@@ -53,5 +60,21 @@ export async function warningRoutes(app: App): Promise<void> {
       },
     },
     (request) => acknowledgeWarning(app.db, personOf(request), request.params.id, request.body?.note),
+  );
+
+  app.post(
+    '/api/v1/acknowledgements',
+    {
+      schema: {
+        tags,
+        summary: 'Acknowledge many warnings at once, with one note',
+        body: AcknowledgementsBody,
+        response: { 200: Acknowledgements },
+      },
+    },
+    async (request) => {
+      const person = await withVisits(app.db, personOf(request));
+      return { acknowledged: await acknowledgeMany(app.db, person, request.body) };
+    },
   );
 }

@@ -91,6 +91,16 @@ export type Warning = z.infer<typeof Warning>;
 
 export const AcknowledgementBody = z.strictObject({ note: z.string().max(10_000).optional() });
 
+const Some = z.array(Id).max(500);
+/** Every open warning among those named, and of the coaches named. */
+export const AcknowledgementsBody = z.strictObject({
+  warnings: Some.optional(),
+  coaches: Some.optional(),
+  note: AcknowledgementBody.shape.note,
+});
+export type AcknowledgementsBody = z.infer<typeof AcknowledgementsBody>;
+export const Acknowledgements = z.object({ acknowledged: z.array(Id) }).meta({ id: 'Acknowledgements' });
+
 export const ComparisonQuery = z
   .object({
     service: Id.optional(),
@@ -136,15 +146,3 @@ export const Comparison = z
   })
   .meta({ id: 'Comparison' });
 export type Comparison = z.infer<typeof Comparison>;
-
-/** What the list of coaches shows: each coach with its rooms' verdicts. */
-export const CoachOverview = z
-  .object({
-    id: Id,
-    name: z.string(),
-    model: z.string().nullable(),
-    year: z.number().nullable(),
-    rooms: z.array(RoomStatus.extend({ id: Id, name: z.string() })),
-  })
-  .meta({ id: 'CoachOverview' });
-export type CoachOverview = z.infer<typeof CoachOverview>;

@@ -1,4 +1,5 @@
 import { type Kysely, sql } from 'kysely';
+import type { Verdict } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { announceRoom } from '../live/roomChannel.ts';
 import { replaceCheckpoints } from './checkpoints.ts';
@@ -19,6 +20,7 @@ export async function writeHistory(
   await replaceMeasures(trx, room, folded);
   await writeWarnings(trx, accountId, roomId, folded);
   await replaceCheckpoints(trx, accountId, roomId, folded.from, folded.checkpoints);
+  await noteVerdict(trx, room, folded.summary.verdict);
   await trx
     .updateTable('room_progress')
     .set({
@@ -30,6 +32,17 @@ export async function writeHistory(
     .where('room_id', '=', roomId)
     .execute();
   await announceRoom(trx, room);
+}
+
+/** Keeps when the verdict changed, for those who ask what did so since they last looked. */
+async function noteVerdict(trx: Kysely<Tables>, room: RoomToAnalyse, verdict: Verdict): Promise<void> {
+  await sql`
+    insert into verdict_changes (account_id, room_id, verdict_before, verdict)
+    select account_id, room_id, coalesce(summary ->> 'verdict', 'learning'), ${verdict}
+    from room_progress
+    where account_id = ${room.accountId} and room_id = ${room.roomId}
+      and coalesce(summary ->> 'verdict', 'learning') <> ${verdict}
+  `.execute(trx);
 }
 
 /** By stroke, not by time: a stroke that was moved to another time leaves no row behind. */

@@ -74,6 +74,9 @@ export const ROWS: Readonly<Record<string, Row>> = {
       return { oldPassword: password, newPassword: password };
     },
   },
+  'GET /api/v1/settings': { answers: people(200) },
+  'PATCH /api/v1/settings': { answers: people(200), body: () => ({ units: 'us' }) },
+  'POST /api/v1/overview/look': { answers: people(200) },
   'POST /api/v1/invitations/:invitation': {
     answers: open(200),
     body: () => ({ password: 'a long enough secret' }),
@@ -176,6 +179,15 @@ export const ROWS: Readonly<Record<string, Row>> = {
     shows: { text: ({ warning }) => warning, to: WHO_SEE },
   },
   'POST /api/v1/warnings/:id/acknowledgement': { answers: seen(), body: () => ({ note: 'Seen.' }) },
+  'POST /api/v1/acknowledgements': {
+    answers: people(200),
+    body: ({ warning }) => ({ warnings: [warning] }),
+    shows: { text: ({ warning }) => warning, to: WHO_SEE },
+  },
+  'GET /api/v1/overview/summary': {
+    answers: people(200),
+    shows: { text: ({ name }) => name, to: WHO_SEE },
+  },
   'GET /api/v1/overview': {
     answers: people(200),
     query: '?limit=500',

@@ -65,10 +65,12 @@ describe('migrating', () => {
     await expect(on(migrate)).rejects.toThrow('newer than this program');
   });
 
-  test('takes the migrations in the order of their names, numbered without a gap', () => {
+  test('takes the migrations in the order of their names, no two with one number', () => {
     const names = Object.keys(MIGRATIONS);
     expect(names).toEqual([...names].sort());
-    expect(names.every((name, index) => name.startsWith(String(index + 1).padStart(4, '0')))).toBe(true);
+    const numbers = names.map((name) => /^(\d{4})-[a-z]/.exec(name)?.[1]);
+    expect(numbers).not.toContain(undefined);
+    expect(new Set(numbers).size).toBe(names.length);
   });
 });
 

@@ -2,8 +2,8 @@
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush } from '../../../server/schemas/live.ts';
+export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
 export type {
-  CoachOverview,
   Comparison,
   RoomStatus,
   Trend,
@@ -12,15 +12,11 @@ export type {
 export type { Room } from '../../../server/schemas/room.ts';
 export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
 export type { Person } from '../../../server/schemas/session.ts';
+export type { Settings } from '../../../server/schemas/settings.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
 
-import type {
-  CoachOverview,
-  Comparison,
-  RoomStatus,
-  Trend,
-  Warning,
-} from '../../../server/schemas/results.ts';
+import type { CoachOverview } from '../../../server/schemas/overview.ts';
+import type { Comparison, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
 import type { Service } from '../../../server/schemas/service.ts';
 import type { Person } from '../../../server/schemas/session.ts';
 import type { Stroke } from '../../../server/schemas/stroke.ts';

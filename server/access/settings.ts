@@ -1,0 +1,57 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { notFound } from '../problems.ts';
+import type { Settings, SettingsPatch } from '../schemas/settings.ts';
+import type { Scope } from './scope.ts';
+
+/** Whoever comes back within this is still on the same visit. */
+const VISIT_HOURS = 4;
+
+export async function readSettings(db: Kysely<Tables>, person: Scope): Promise<Settings> {
+  const row = await db
+    .selectFrom('people')
+    .select(['units', 'time_zone', 'locale'])
+    .where('account_id', '=', person.accountId)
+    .where('id', '=', person.personId)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('person');
+  return { units: row.units, timeZone: row.time_zone, locale: row.locale };
+}
+
+export async function changeSettings(
+  db: Kysely<Tables>,
+  person: Scope,
+  { units, timeZone, locale }: SettingsPatch,
+): Promise<Settings> {
+  const change = {
+    ...(units === undefined ? {} : { units }),
+    ...(timeZone === undefined ? {} : { time_zone: timeZone }),
+    ...(locale === undefined ? {} : { locale }),
+  };
+  // An update of no columns is none.
+  if (Object.keys(change).length > 0)
+    await db
+      .updateTable('people')
+      .set(change)
+      .where('account_id', '=', person.accountId)
+      .where('id', '=', person.personId)
+      .execute();
+  return readSettings(db, person);
+}
+
+/** Notes that the person looks over the coaches, and answers when it last did on an earlier visit. */
+export async function noteLook(db: Kysely<Tables>, person: Scope): Promise<Date | null> {
+  const row = await db
+    .updateTable('people')
+    .set({
+      looked_before_at: sql`case when looked_at > now() - make_interval(hours => ${VISIT_HOURS})
+        then looked_before_at else looked_at end`,
+      looked_at: sql`now()`,
+    })
+    .where('account_id', '=', person.accountId)
+    .where('id', '=', person.personId)
+    .returning('looked_before_at')
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('person');
+  return row.looked_before_at;
+}

@@ -1,0 +1,31 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { type Scope, visitsOf } from '../access/scope.ts';
+import type { AcknowledgementsBody } from '../schemas/results.ts';
+
+/**
+ * Notes that a person has seen every open warning among those named and of the coaches named, and answers their ids.
+ * What the person does not see, and what is not open, is left as it is.
+ */
+export async function acknowledgeMany(
+  db: Kysely<Tables>,
+  person: Scope,
+  { warnings = [], coaches = [], note }: AcknowledgementsBody,
+): Promise<string[]> {
+  const visits = visitsOf(person);
+  const { rows } = await sql<{ id: string }>`
+    update warnings w
+    set acknowledged_at = now(), acknowledged_by = ${person.personId}, acknowledgement_note = ${note ?? null}
+    from rooms r
+    where r.account_id = w.account_id and r.id = w.room_id
+      and w.cleared_at is null and w.acknowledged_at is null
+      and (w.id = any(${warnings}::uuid[]) or r.coach_id = any(${coaches}::uuid[]))
+      and (w.account_id = ${person.accountId} or (w.account_id, r.coach_id) in (
+        select * from unnest(
+          ${visits.map((visit) => visit.accountId)}::uuid[], ${visits.map((visit) => visit.coachId)}::uuid[]
+        )
+      ))
+    returning w.id
+  `.execute(db);
+  return rows.map((row) => row.id);
+}

@@ -1,0 +1,76 @@
+import { stringify } from 'csv-stringify/sync';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { Scope } from '../access/scope.ts';
+import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';
+import { overview } from './overview.ts';
+
+const COACHES_AT_A_TIME = 500;
+
+const COLUMNS = [
+  'coach',
+  'model',
+  'year',
+  'room',
+  'verdict',
+  'verdictBefore',
+  'headline',
+  'openWarnings',
+  'strokes',
+  'lastStrokeAt',
+  'lastHeardAt',
+  'silentLoggers',
+] as const;
+
+type Row = Readonly<Record<(typeof COLUMNS)[number], string | number | null>>;
+
+/** Every coach that the query asks for as a table, a row a room. What a spreadsheet would take for a formula is text. */
+export async function overviewCsv(db: Kysely<Tables>, person: Scope, query: OverviewQuery): Promise<string> {
+  const rows: Row[] = [];
+  let cursor: string | undefined;
+  do {
+    const page = await overview(db, person, { ...query, limit: COACHES_AT_A_TIME, cursor });
+    rows.push(...page.items.flatMap(rowsOf));
+    cursor = page.next ?? undefined;
+  } while (cursor !== undefined);
+  return stringify(rows, {
+    header: true,
+    columns: [...COLUMNS],
+    record_delimiter: '\r\n',
+    escape_formulas: true,
+  });
+}
+
+/** A coach without rooms has a row all the same. */
+function rowsOf(coach: CoachOverview): Row[] {
+  const own = {
+    coach: coach.name,
+    model: coach.model,
+    year: coach.year,
+    lastHeardAt: coach.lastHeardAt,
+    silentLoggers: coach.loggers.filter((logger) => logger.silent).length,
+  };
+  if (coach.rooms.length === 0)
+    return [
+      {
+        ...own,
+        room: null,
+        verdict: null,
+        verdictBefore: null,
+        headline: null,
+        openWarnings: null,
+        strokes: null,
+        lastStrokeAt: null,
+      },
+    ];
+  return coach.rooms.map((room) => ({
+    ...own,
+    room: room.name,
+    verdict: room.verdict,
+    verdictBefore: room.verdictBefore,
+    headline: room.headline,
+    openWarnings: room.openWarnings,
+    strokes: room.strokes,
+    lastStrokeAt: room.lastStrokeAt,
+  }));
+}

@@ -1,0 +1,65 @@
+import { type Kysely, sql } from 'kysely';
+import { VERDICTS } from '../../analysis/warning.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { Scope } from '../access/scope.ts';
+import type { OverviewSummary } from '../schemas/overview.ts';
+import { BY_CONCERN, coachesInSight } from './coachesInSight.ts';
+
+/** As many as a person can choose from. */
+const MOST_NAMES = 200;
+/** Verdicts that say something is wrong are the first of `BY_CONCERN`. */
+const LAST_TROUBLE = BY_CONCERN.indexOf('watch') + 1;
+
+interface SummaryRow {
+  readonly coaches: number;
+  readonly silent: number;
+  readonly models: string[];
+  readonly room_names: string[];
+  readonly places: (number | null)[];
+  readonly worse: number;
+  readonly better: number;
+  readonly cleared: number;
+  readonly arrived: number;
+}
+
+/** All that the person sees, in numbers, and what changed since a moment. */
+export async function overviewSummary(
+  db: Kysely<Tables>,
+  person: Scope,
+  since: string | null,
+): Promise<OverviewSummary> {
+  const { rows } = await sql<SummaryRow>`
+    with ${coachesInSight(person, since)}
+    select
+      (select count(*)::int from coach) as coaches,
+      (select count(*)::int from logger where silent) as silent,
+      array(select distinct model from coach where model is not null order by 1 limit ${MOST_NAMES}) as models,
+      array(select name from room group by name order by count(*) desc, name limit ${MOST_NAMES}) as room_names,
+      array(
+        select (select count(*)::int from room where place = wanted)
+        from generate_series(1, ${BY_CONCERN.length}::int) as wanted order by wanted
+      ) as places,
+      (select count(*)::int from room where place < place_before and place <= ${LAST_TROUBLE}) as worse,
+      (select count(*)::int from room
+        where place > place_before and place <= ${LAST_TROUBLE}) as better,
+      (select count(*)::int from room
+        where place_before <= ${LAST_TROUBLE} and place > ${LAST_TROUBLE}) as cleared,
+      (select count(*)::int from coach where created_at > ${since}::timestamptz) as arrived
+  `.execute(db);
+  const [row] = rows;
+  const count = (place: number) => row?.places[place] ?? 0;
+  return {
+    coaches: row?.coaches ?? 0,
+    // Every verdict has its entry.
+    rooms: Object.fromEntries(
+      VERDICTS.map((verdict) => [verdict, count(BY_CONCERN.indexOf(verdict))]),
+    ) as OverviewSummary['rooms'],
+    silentLoggers: row?.silent ?? 0,
+    models: row?.models ?? [],
+    roomNames: row?.room_names ?? [],
+    changes:
+      since === null || row === undefined
+        ? null
+        : { worse: row.worse, better: row.better, cleared: row.cleared, arrived: row.arrived },
+  };
+}

@@ -1,0 +1,43 @@
+import { personOf } from '../access/caller.ts';
+import { changeSettings, noteLook, readSettings } from '../access/settings.ts';
+import type { App } from '../appTypes.ts';
+import { Look, Settings, SettingsPatch } from '../schemas/settings.ts';
+
+const tags = ['session'];
+
+/** What the caller sets for itself, and what it has seen. */
+export async function settingsRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/settings',
+    { schema: { tags, summary: 'How the caller wants things shown', response: { 200: Settings } } },
+    (request) => readSettings(app.db, personOf(request)),
+  );
+
+  app.patch(
+    '/api/v1/settings',
+    {
+      schema: {
+        tags,
+        summary: 'Change how things are shown to the caller',
+        body: SettingsPatch,
+        response: { 200: Settings },
+      },
+    },
+    (request) => changeSettings(app.db, personOf(request), request.body),
+  );
+
+  app.post(
+    '/api/v1/overview/look',
+    {
+      schema: {
+        tags: ['results'],
+        summary: 'Note that the caller looks over the coaches; answers when it last did on an earlier visit',
+        response: { 200: Look },
+      },
+    },
+    async (request) => {
+      const at = await noteLook(app.db, personOf(request));
+      return { lastLookAt: at?.toISOString() ?? null };
+    },
+  );
+}
