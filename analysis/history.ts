@@ -8,6 +8,8 @@ export interface StrokeEvent {
   readonly strokeId: string;
   /** Milliseconds since 1970. */
   readonly atMs: number;
+  /** The date that was sent cannot be: `atMs` is when the stroke arrived. */
+  readonly placedByArrival?: boolean;
   readonly direction: Direction | null;
   readonly ambientC: number | null;
   /** Set aside by a person: kept out of baselines and findings. */

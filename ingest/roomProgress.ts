@@ -30,17 +30,25 @@ export async function markRoomDirty(
 
 /**
  * The same from the room's beginning, its strokes measured again too: for a change of what the measuring itself
- * depends on (drive, sides, travel, which direction is positive).
+ * depends on (drive, sides, travel, which direction is positive). A stroke whose samples are no longer kept stays as
+ * it was measured.
  */
 export async function remeasureRoom(db: Kysely<Tables>, accountId: string, roomId: string): Promise<void> {
   await markRoomDirty(db, accountId, roomId, BEGINNING);
+  // Not together with the mark: whoever removes samples holds the mark too, and what it removed must be seen here.
   await db
-    .updateTable('strokes')
+    .updateTable('strokes as s')
     .set({ analysis: null })
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
+    .where(HAS_TRACE)
     .execute();
 }
+
+/** Whether the samples of a row of `strokes as s` are still kept. */
+export const HAS_TRACE = sql<boolean>`exists (
+  select from traces t where t.account_id = s.account_id and t.stroke_id = s.id and t.received_at = s.received_at
+)`;
 
 /** Queues every room whose results are not up to date. For the start, when work may have been cut off. */
 export async function queueDirtyRooms(db: Kysely<Tables>): Promise<void> {

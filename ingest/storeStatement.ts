@@ -1,4 +1,5 @@
 import { queueAnalysisOf } from './analyseRoomJob.ts';
+import { placedAt, placedBy } from './placing.ts';
 
 /**
  * Stores any number of strokes, their samples, their rooms' need of analysis and the job for it, all or nothing, in
@@ -27,20 +28,22 @@ with input as (
   where room_known and unknown_sides = '{}'
   order by account_id, sender_id, key, n
 ), stored as (
-  insert into strokes (account_id, id, room_id, sender_id, logger_id, key, direction, started_at, recorded_sides,
-    has_supply, ambient_c)
-  select account_id, id, room_id, sender_id, logger_id, key, direction, started_at, recorded_sides, has_supply,
-    ambient_c
-  from accepted order by account_id, sender_id, key
+  insert into strokes (account_id, id, room_id, sender_id, logger_id, key, direction, started_at, placed_at, placed_by,
+    recorded_sides, has_supply, ambient_c)
+  select a.account_id, a.id, a.room_id, a.sender_id, a.logger_id, a.key, a.direction, a.started_at,
+    ${placedAt('a.started_at', 'l.clock_offset_s', 'now()')}, ${placedBy('a.started_at', 'l.clock_offset_s', 'now()')},
+    a.recorded_sides, a.has_supply, a.ambient_c
+  from accepted a left join loggers l on l.account_id = a.account_id and l.id = a.logger_id
+  order by a.account_id, a.sender_id, a.key
   on conflict do nothing
-  returning account_id, id, room_id, started_at, received_at
+  returning account_id, id, room_id, placed_at, received_at
 ), kept as (
   insert into traces (account_id, stroke_id, received_at, trace)
   select s.account_id, s.id, s.received_at, substring($2::bytea from a.trace_from + 1 for a.trace_bytes)
   from stored s join accepted a on a.account_id = s.account_id and a.id = s.id
 ), progress as (
   insert into room_progress as p (account_id, room_id, dirty_from, revision)
-  select account_id, room_id, min(started_at), 1 from stored group by account_id, room_id order by account_id, room_id
+  select account_id, room_id, min(placed_at), 1 from stored group by account_id, room_id order by account_id, room_id
   on conflict (account_id, room_id) do update
   set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
   returning account_id, room_id

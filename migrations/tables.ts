@@ -21,6 +21,7 @@ export interface Tables {
   warnings: WarningTable;
   verdict_changes: VerdictChangeTable;
   idempotency_keys: IdempotencyKeyTable;
+  retention_runs: RetentionRunTable;
 }
 
 type Time = ColumnType<Date, Date | string, Date | string>;
@@ -32,6 +33,8 @@ type JsonOrNull = ColumnType<object | null, string | null | undefined, string | 
 export interface AccountTable {
   id: string;
   name: string;
+  /** Samples are kept for so many months after their arrival; null: for ever. */
+  trace_months: number | null;
   created_at: TimeByDefault;
 }
 
@@ -131,6 +134,8 @@ export interface LoggerTable {
   name: string;
   sensor: 'clamp' | 'shunt';
   token_hash: Buffer;
+  /** Seconds to add to what its clock says. */
+  clock_offset_s: Generated<number>;
   last_seen_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
   created_at: TimeByDefault;
   updated_at: TimeByDefault;
@@ -158,8 +163,13 @@ export interface StrokeTable {
   logger_id: string | null;
   key: string;
   direction: 'extend' | 'retract' | null;
+  /** As sent, or as a person corrected it. */
   started_at: Time;
   received_at: TimeByDefault;
+  /** Its place in the history of its room, whole milliseconds. */
+  placed_at: Time;
+  /** Whose time that is: `arrival` where the date sent cannot be. */
+  placed_by: Generated<'sender' | 'arrival' | 'person'>;
   recorded_sides: string[];
   has_supply: boolean;
   ambient_c: number | null;
@@ -181,7 +191,8 @@ export interface MeasureTable {
   room_id: string;
   side: string;
   direction: 'extend' | 'retract';
-  started_at: Time;
+  /** Of the stroke. */
+  placed_at: Time;
   stroke_id: string;
   /** By index of MEASURES. */
   value: (number | null)[];
@@ -250,6 +261,22 @@ export interface IdempotencyKeyTable {
   /** Sealed with the key, as it may hold a token; null only while the first request is under way. */
   answer: Buffer | null;
   created_at: TimeByDefault;
+}
+
+/** What one run of the retention removed of an account's samples; bigint comes back as a string. */
+export interface RetentionRunTable {
+  account_id: string;
+  id: string;
+  ran_at: Time;
+  trace_months: number;
+  /** Samples that arrived before it were removed. */
+  removed_before: Time;
+  /** Traces of the account, counted before the removal. */
+  traces_before: ColumnType<string, number | string>;
+  traces_removed: ColumnType<string, number | string>;
+  bytes_removed: ColumnType<string, number | string>;
+  /** Counted after it. */
+  traces_after: ColumnType<string, number | string>;
 }
 
 export type StrokeRow = Selectable<StrokeTable>;

@@ -1,3 +1,4 @@
+import type { StrokeEvent } from '../history.ts';
 import type { Doubt, StrokeAnalysis } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
@@ -10,22 +11,35 @@ const LEAST_STROKES = 2;
 /** A single clipped or noisy stroke happens; a scale must have changed for three. */
 const LEAST_SCALE_STROKES = 2;
 
+/** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
+export const MISDATED = {
+  doubt: 'clock',
+  detail: 'It gave a date that cannot be, and strokes are placed by when they arrived.',
+} as const;
+
 /**
  * The record itself is not to be trusted. `scales`: the change of scale of each side by `scaleChange`, natural
  * logarithm. Works from the doubts that measuring left, unusable strokes included; sides that were not recorded say
- * nothing.
+ * nothing. A date that cannot be is beyond doubt, and said at once.
  */
 export function sensorDoubt(
   state: RoomState,
-  analysis: StrokeAnalysis,
+  { analysis, placedByArrival = false }: StrokeEvent,
   scales: ReadonlyMap<string, number>,
 ): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
-  const timed = doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides);
+  const shared = doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides);
+  const timed = placedByArrival ? MISDATED : shared;
+  const timedNeeds = placedByArrival ? 1 : LEAST_STROKES;
+  // With one side, what speaks against the logger and what speaks against the side is one warning.
+  const alone = state.room.sides.length === 1;
   for (const side of state.room.sides) {
-    const own = doubts.find((doubt) => doubt.side === side && doubt.doubt !== 'clock' && timed === undefined);
+    const ofSide = doubts.find(
+      (doubt) => doubt.side === side && doubt.doubt !== 'clock' && shared === undefined,
+    );
+    const own = ofSide ?? (alone ? timed : undefined);
     const scale = scales.get(side);
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     // A side without load draws so little that its record looks empty or noisy.
@@ -35,18 +49,20 @@ export function sensorDoubt(
     const flags = flag(state.recent, `sensor-doubt ${side}`, spoken);
     const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
     if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
-    const needed = own === undefined ? LEAST_SCALE_STROKES : LEAST_STROKES;
+    const needed = own === undefined ? LEAST_SCALE_STROKES : own === timed ? timedNeeds : LEAST_STROKES;
     if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
     const percent = scale === undefined ? 0 : Math.round(100 * Math.expm1(scale));
     const detail =
       own?.detail ??
       `Running, inrush and stall current all read ${Math.abs(percent)} % ${percent > 0 ? 'higher' : 'lower'} than they did.`;
-    present.push(finding(side, own?.doubt ?? 'scale', detail, state.room.sides));
+    const of = own !== undefined && own === timed ? null : side;
+    present.push(finding(of, own?.doubt ?? 'scale', detail, state.room.sides));
   }
+  if (alone) return { present, gone };
   const flags = flag(state.recent, 'sensor-doubt clock', timed !== undefined);
   const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
-  else if (timed !== undefined && (open !== undefined || isLasting(flags, LEAST_STROKES, 4))) {
+  else if (timed !== undefined && (open !== undefined || isLasting(flags, timedNeeds, 4))) {
     present.push(finding(null, 'clock', timed.detail, state.room.sides));
   }
   return { present, gone };

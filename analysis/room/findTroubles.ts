@@ -37,7 +37,7 @@ export function findTroubles(
   const { state } = context;
   const warnings: Warning[] = [];
   const keep = (answer: FindingAnswer) => warnings.push(...keepWarnings(state, event, answer));
-  keep(sensorDoubt(state, context.analysis, context.scales));
+  keep(sensorDoubt(state, event, context.scales));
   const weak = isWeak(context);
   keep(weakSupply(context));
   const dropped = weak ? [] : droppedOn(context);

@@ -16,7 +16,7 @@ export { beginRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 1;
+export const ANALYSIS_VERSION = 2;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -37,7 +37,7 @@ export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
   if (event.excluded) return { expectations: [], warnings: [] };
   if (event.analysis.status === 'unusable') {
     state.unusableInARow += 1;
-    const doubt = sensorDoubt(state, event.analysis, new Map());
+    const doubt = sensorDoubt(state, event, new Map());
     return { expectations: [], warnings: keepWarnings(state, event, doubt) };
   }
   return takeStroke(state, event, event.analysis);

@@ -1,5 +1,5 @@
 import type { Kysely, Selectable, Updateable } from 'kysely';
-import { markRoomDirty } from '../../ingest/roomProgress.ts';
+import { HAS_TRACE, markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
@@ -9,8 +9,9 @@ import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
 import { findStroke, strokeView } from './strokeView.ts';
 
 /**
- * Changes a stroke, and has the rooms concerned gone through again from the earlier of its two times. Another
- * direction or room means that its samples are read differently, so it is measured again.
+ * Changes a stroke, and has the rooms concerned gone through again from the earlier of its two places. A time that a
+ * person gives stands, whatever the logger's offset. Another direction or room means that its samples are read
+ * differently, so it is measured again.
  */
 export async function changeStroke(
   db: Kysely<Tables>,
@@ -20,12 +21,13 @@ export async function changeStroke(
 ): Promise<Stroke> {
   return inTransaction(db, async (trx) => {
     const before = await mustFindStroke(trx, accountId, strokeId);
-    const startedAt = patch.startedAt === undefined ? before.started_at : readTime(patch.startedAt);
+    const startedAt = patch.startedAt === undefined ? null : readTime(patch.startedAt);
     if (patch.roomId !== undefined && patch.roomId !== before.room_id)
       await checkRoom(trx, before, patch.roomId);
-    await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt);
+    await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt ?? before.placed_at);
     await refuseOvertaken(trx, accountId, before);
     const changes = changesOf(before, patch, startedAt);
+    if (changes.analysis === null) await refuseUnmeasurable(trx, before);
     if (changes.room_id !== undefined) await forgetMeasures(trx, before);
     const after = await trx
       .updateTable('strokes')
@@ -46,7 +48,7 @@ export async function removeStroke(
 ): Promise<void> {
   await inTransaction(db, async (trx) => {
     const stroke = await mustFindStroke(trx, accountId, strokeId);
-    await markRoomDirty(trx, accountId, stroke.room_id, stroke.started_at);
+    await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
     await refuseOvertaken(trx, accountId, stroke);
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
@@ -65,12 +67,17 @@ async function refuseOvertaken(
   before: Selectable<StrokeTable>,
 ): Promise<void> {
   const now = await mustFindStroke(trx, accountId, before.id);
-  if (now.room_id === before.room_id && now.started_at.getTime() === before.started_at.getTime()) return;
+  if (now.room_id === before.room_id && now.placed_at.getTime() === before.placed_at.getTime()) return;
   throw new ProblemError('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
 }
 
-function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedAt: Date) {
-  const changes: Updateable<StrokeTable> = { started_at: startedAt };
+function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedAt: Date | null) {
+  const changes: Updateable<StrokeTable> = { placed_at: before.placed_at };
+  if (startedAt !== null) {
+    changes.started_at = startedAt;
+    changes.placed_at = startedAt;
+    changes.placed_by = 'person';
+  }
   if (patch.excluded !== undefined) changes.excluded = patch.excluded;
   if (patch.note !== undefined) changes.note = patch.note;
   if (patch.direction !== undefined && patch.direction !== before.direction) {
@@ -84,14 +91,33 @@ function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedA
   return changes;
 }
 
+/** Without its samples it would lose the measures that it has. */
+async function refuseUnmeasurable(
+  trx: Kysely<Tables>,
+  { account_id, id }: Selectable<StrokeTable>,
+): Promise<void> {
+  const kept = await trx
+    .selectFrom('strokes as s')
+    .select('s.id')
+    .where('s.account_id', '=', account_id)
+    .where('s.id', '=', id)
+    .where(HAS_TRACE)
+    .executeTakeFirst();
+  if (kept !== undefined) return;
+  throw new ProblemError(
+    'conflict',
+    'The samples of this stroke were removed, so it cannot be measured again.',
+  );
+}
+
 /** In the order of rooms, as everybody does who marks several: two such changes never wait for each other. */
 async function markBothRooms(
   trx: Kysely<Tables>,
   before: Selectable<StrokeTable>,
   roomId: string,
-  startedAt: Date,
+  placedAt: Date,
 ): Promise<void> {
-  const from = startedAt < before.started_at ? startedAt : before.started_at;
+  const from = placedAt < before.placed_at ? placedAt : before.placed_at;
   for (const id of [...new Set([before.room_id, roomId])].sort()) {
     await markRoomDirty(trx, before.account_id, id, from);
   }

@@ -55,19 +55,19 @@ async function aroundService(
   const at = services.find((service) => service.id === serviceId.toLowerCase())?.at;
   if (at === undefined) throw invalidField('/service', 'The room has no such service.');
   const ofRoom = usable(db, accountId, roomId).limit(MOST_STROKES_BY_SERVICE);
-  const earlier = await ofRoom.where('started_at', '<', at).orderBy('started_at', 'desc').execute();
-  const later = await ofRoom.where('started_at', '>=', at).orderBy('started_at').execute();
+  const earlier = await ofRoom.where('placed_at', '<', at).orderBy('placed_at', 'desc').execute();
+  const later = await ofRoom.where('placed_at', '>=', at).orderBy('placed_at').execute();
   const times = services.map((service) => service.at.getTime());
-  const lastBefore = earlier[0]?.started_at.getTime() ?? Number.NEGATIVE_INFINITY;
-  const firstAfter = later[0]?.started_at.getTime() ?? Number.POSITIVE_INFINITY;
+  const lastBefore = earlier[0]?.placed_at.getTime() ?? Number.NEGATIVE_INFINITY;
+  const firstAfter = later[0]?.placed_at.getTime() ?? Number.POSITIVE_INFINITY;
   const begin = Math.max(Number.NEGATIVE_INFINITY, ...times.filter((time) => time <= lastBefore));
   const end = Math.min(Number.POSITIVE_INFINITY, ...times.filter((time) => time > firstAfter));
   return {
     before: earlier
-      .filter((row) => row.started_at.getTime() >= begin)
+      .filter((row) => row.placed_at.getTime() >= begin)
       .map(strokeEvent)
       .reverse(),
-    after: later.filter((row) => row.started_at.getTime() < end).map(strokeEvent),
+    after: later.filter((row) => row.placed_at.getTime() < end).map(strokeEvent),
   };
 }
 
@@ -80,9 +80,9 @@ async function betweenSpans(
   const between = async (from: string | undefined, to: string | undefined): Promise<StrokeEvent[]> => {
     // The schema asks for all four where no service is named.
     const rows = await usable(db, accountId, roomId)
-      .where('started_at', '>=', new Date(from ?? 0))
-      .where('started_at', '<=', new Date(to ?? 0))
-      .orderBy('started_at', 'desc')
+      .where('placed_at', '>=', new Date(from ?? 0))
+      .where('placed_at', '<=', new Date(to ?? 0))
+      .orderBy('placed_at', 'desc')
       .limit(MOST_STROKES_BY_SPAN)
       .execute();
     return rows.map(strokeEvent).reverse();
@@ -94,7 +94,7 @@ async function betweenSpans(
 function usable(db: Kysely<Tables>, accountId: AccountInScope, roomId: string) {
   return db
     .selectFrom('strokes')
-    .select(['id', 'started_at', 'direction', 'ambient_c', 'excluded', 'analysis'])
+    .select(['id', 'placed_at', 'placed_by', 'direction', 'ambient_c', 'excluded', 'analysis'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('excluded', '=', false)

@@ -34,9 +34,9 @@ export async function forecastOf(
     text: `
       select adjusted[${place}] as adjusted from measures
       where account_id = $1 and room_id = $2 and side = $3 and direction = $4 and adjusted[${place}] > 0
-        and started_at >= coalesce(
+        and placed_at >= coalesce(
           (select max(at) from services where account_id = $1 and room_id = $2), '-infinity')
-      order by started_at desc, stroke_id desc limit ${STROKES}`,
+      order by placed_at desc, stroke_id desc limit ${STROKES}`,
     values: [accountId, roomId, side, direction],
   });
   const levels = rows.reverse().map(({ adjusted }) => Math.log(adjusted / limits.centre));

@@ -28,8 +28,8 @@ export async function roomStatuses(
     from unnest(${rooms.map((room) => room.id)}::uuid[]) as r (id)
     left join room_progress p on p.account_id = ${accountId} and p.room_id = r.id
     left join lateral (
-      select count(*) as strokes, max(started_at) as last_at,
-        count(*) filter (where started_at >= p.dirty_from) as pending
+      select count(*) as strokes, max(placed_at) as last_at,
+        count(*) filter (where placed_at >= p.dirty_from) as pending
       from strokes where account_id = ${accountId} and room_id = r.id
     ) s on true
   `.execute(db);

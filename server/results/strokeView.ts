@@ -1,4 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
+import { MISDATED } from '../../analysis/findings/sensorDoubt.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
@@ -15,6 +16,8 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
     key: row.key,
     direction: row.direction ?? (analysis?.status === 'done' ? analysis.direction : null),
     startedAt: row.started_at.toISOString(),
+    placedAt: row.placed_at.toISOString(),
+    placedBy: row.placed_by,
     receivedAt: row.received_at.toISOString(),
     sides: row.recorded_sides,
     hasSupply: row.has_supply,
@@ -22,8 +25,17 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
     excluded: row.excluded,
     note: row.note,
     // Written by the same program: the schema of the answer is the schema of the analysis.
-    analysis: analysis as Stroke['analysis'],
+    analysis: (row.placed_by === 'arrival'
+      ? misdated(analysis, row.recorded_sides)
+      : analysis) as Stroke['analysis'],
   };
+}
+
+/** A date that cannot be is no fault of the samples, so the column does not know of it. */
+function misdated(analysis: StrokeAnalysis | null, sides: readonly string[]): StrokeAnalysis | null {
+  if (analysis === null) return null;
+  const doubts = sides.map((side) => ({ side, ...MISDATED }));
+  return { ...analysis, doubts: [...(analysis.doubts ?? []), ...doubts] };
 }
 
 export function findStroke(

@@ -29,16 +29,16 @@ export async function strokesOfRoom(
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId);
   if (direction) query = query.where(sql`coalesce(direction, analysis ->> 'direction')`, '=', direction);
-  if (from) query = query.where('started_at', '>=', new Date(from));
-  if (to) query = query.where('started_at', '<=', new Date(to));
+  if (from) query = query.where('placed_at', '>=', new Date(from));
+  if (to) query = query.where('placed_at', '<=', new Date(to));
   if (cursor) {
     const [at, id] = readCursor(cursor, TimePlace);
-    query = query.where(sql<boolean>`(started_at, id) < (${at}::timestamptz, ${id}::uuid)`);
+    query = query.where(sql<boolean>`(placed_at, id) < (${at}::timestamptz, ${id}::uuid)`);
   }
   const rows = await query
-    .orderBy('started_at', 'desc')
+    .orderBy('placed_at', 'desc')
     .orderBy('id', 'desc')
     .limit(limit + 1)
     .execute();
-  return cutPage(rows, limit, (row) => [row.started_at.toISOString(), row.id], strokeView);
+  return cutPage(rows, limit, (row) => [row.placed_at.toISOString(), row.id], strokeView);
 }

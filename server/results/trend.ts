@@ -69,22 +69,22 @@ async function pointsText(
     text: `
       select string_agg(
         '{"strokeId":"' || stroke_id || '","at":"' ||
-        to_char(started_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') ||
+        to_char(placed_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') ||
         '","value":' || value ||
         ',"expected":' || coalesce(expected::text, 'null') ||
         ',"adjusted":' || coalesce(adjusted::text, 'null') ||
         ',"beyond":' || coalesce(beyond::text, 'null') || '}', ','
       ) as points
       from (
-        select stroke_id, started_at, value[${place}] as value, expected[${place}] as expected,
+        select stroke_id, placed_at, value[${place}] as value, expected[${place}] as expected,
           adjusted[${place}] as adjusted, beyond[${place}] as beyond
         from measures
         where account_id = $1 and room_id = $2 and side = $3 and direction = $4
-          and started_at >= coalesce($5::timestamptz, '-infinity')
-          and started_at <= coalesce($6::timestamptz, 'infinity')
+          and placed_at >= coalesce($5::timestamptz, '-infinity')
+          and placed_at <= coalesce($6::timestamptz, 'infinity')
           and value[${place}] is not null
         -- Here the primary key gives the order; told to the aggregate, it would sort the finished texts.
-        order by started_at, stroke_id
+        order by placed_at, stroke_id
       ) points`,
     values: [accountId, roomId, side, direction, from ?? null, to ?? null],
   });

@@ -59,7 +59,13 @@ export const Stroke = z
     loggerId: Id.nullable(),
     key: z.string(),
     direction: z.enum(DIRECTIONS).nullable(),
-    startedAt: Time,
+    startedAt: Time.describe('As sent, or as a person corrected it.'),
+    placedAt: Time.describe(
+      'Its place in the history: startedAt with the offset of the logger, or its arrival.',
+    ),
+    placedBy: z
+      .enum(['sender', 'arrival', 'person'])
+      .describe('Whose time placedAt is: arrival where startedAt is before 2015 or a day or more ahead.'),
     receivedAt: Time,
     sides: z.array(z.string()),
     hasSupply: z.boolean(),

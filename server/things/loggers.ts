@@ -3,8 +3,10 @@ import { v7 as newId } from 'uuid';
 import type { LoggerTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { newToken } from '../access/tokens.ts';
+import { inTransaction } from '../database/inTransaction.ts';
 import { notFound } from '../problems.ts';
-import type { Logger, LoggerBody } from '../schemas/logger.ts';
+import type { Logger, LoggerBody, LoggerPatch } from '../schemas/logger.ts';
+import { placeStrokes, queuePlacing } from './clockOffset.ts';
 import { holdCoach } from './coaches.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
@@ -16,6 +18,7 @@ export function loggerOf(row: LoggerRow): Logger {
     coachId: row.coach_id,
     name: row.name,
     sensor: row.sensor,
+    clockOffsetS: row.clock_offset_s,
     lastSeenAt: row.last_seen_at?.toISOString() ?? null,
     createdAt: row.created_at.toISOString(),
     updatedAt: row.updated_at.toISOString(),
@@ -66,21 +69,28 @@ export async function listLoggers(
   return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
 }
 
+/** Changes a logger. With another offset of its clock, its strokes stand in their new places when this answers. */
 export async function changeLogger(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   id: string,
-  change: Partial<LoggerBody>,
+  { clockOffsetS, ...change }: LoggerPatch,
 ): Promise<Logger> {
-  const row = await db
-    .updateTable('loggers')
-    .set({ ...change, updated_at: new Date() })
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .returningAll()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('logger');
-  return loggerOf(row);
+  const logger = await inTransaction(db, async (trx) => {
+    const row = await trx
+      .updateTable('loggers')
+      .set({ ...change, updated_at: new Date() })
+      .$if(clockOffsetS !== undefined, (query) => query.set({ clock_offset_s: clockOffsetS }))
+      .where('account_id', '=', accountId)
+      .where('id', '=', id)
+      .returningAll()
+      .executeTakeFirst();
+    if (row === undefined) throw notFound('logger');
+    if (clockOffsetS !== undefined) await queuePlacing(trx, accountId, id);
+    return loggerOf(row);
+  });
+  if (clockOffsetS !== undefined) await placeStrokes(db, { accountId, loggerId: id });
+  return logger;
 }
 
 /** Its token is worth nothing from now on; the strokes that it sent stay. */

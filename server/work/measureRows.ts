@@ -6,7 +6,7 @@ import type { Direction, RoomDescription } from '../../analysis/trace.ts';
 export interface MeasureRow {
   readonly side: string;
   readonly direction: Direction;
-  readonly started_at: string;
+  readonly placed_at: string;
   readonly stroke_id: string;
   readonly value: readonly (number | null)[];
   readonly expected: readonly (number | null)[];
@@ -27,7 +27,7 @@ export function measureRows(event: StrokeEvent, judgement: Judgement, room: Room
       return {
         side,
         direction: analysis.direction,
-        started_at: new Date(event.atMs).toISOString(),
+        placed_at: new Date(event.atMs).toISOString(),
         stroke_id: event.strokeId,
         value: MEASURES.map(({ name }) => measureValue(analysis, name, side)),
         expected: MEASURES.map(({ name }) => said.get(name)?.expected ?? null),

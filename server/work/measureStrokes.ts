@@ -83,8 +83,8 @@ function readUnmeasured(db: Kysely<Tables>, room: RoomToAnalyse): Promise<Unmeas
       .where('s.room_id', '=', room.roomId)
       .where('s.analysis', 'is', null)
       // None is older, and the search would else go through the room's whole history.
-      .whereRef('s.started_at', '>=', 'p.dirty_from')
-      .orderBy('s.started_at')
+      .whereRef('s.placed_at', '>=', 'p.dirty_from')
+      .orderBy('s.placed_at')
       .orderBy('s.id')
       .limit(BATCH)
       .execute()

@@ -4,9 +4,11 @@ import { type Kysely, sql } from 'kysely';
 import type { Pool } from 'pg';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import { ANALYSE_ROOM, type AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
-import { BEGINNING, queueDirtyRooms } from '../../ingest/roomProgress.ts';
+import { BEGINNING, HAS_TRACE, queueDirtyRooms } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
 
 /** Rooms worked on at once by one process: while one waits for the database, the other is gone through. */
@@ -51,6 +53,8 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
           });
         }
       },
+      // Written by `queuePlacing` and nobody else.
+      [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
       'queue-dirty-rooms': () => queueDirtyRooms(db),
       'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
     },
@@ -71,17 +75,31 @@ function urlOf(pool: Pool): string {
   return connectionString;
 }
 
-/** Rooms whose results were made by another version of the analysis are made anew from their beginning. */
+/**
+ * Rooms whose results were made by another version of the analysis are made anew from their beginning; strokes whose
+ * samples are no longer kept stay as they were measured.
+ */
 async function markOutdatedRooms(db: Kysely<Tables>): Promise<void> {
-  await sql`
-    with outdated as (
-      select distinct account_id, room_id from room_checkpoints where analysis_version <> ${ANALYSIS_VERSION}
-    ), marked as (
+  await inTransaction(db, async (trx) => {
+    const { rows } = await sql<{ account_id: string; room_id: string }>`
+      with outdated as (
+        select p.account_id, p.room_id from room_progress p
+        where exists (
+          select from room_checkpoints c
+          where c.account_id = p.account_id and c.room_id = p.room_id and c.analysis_version <> ${ANALYSIS_VERSION}
+        )
+        order by p.account_id, p.room_id for update
+      )
       update room_progress p set dirty_from = ${BEGINNING.toISOString()}::timestamptz, revision = p.revision + 1
       from outdated o where o.account_id = p.account_id and o.room_id = p.room_id
       returning p.account_id, p.room_id
-    )
-    update strokes s set analysis = null
-    from marked m where s.account_id = m.account_id and s.room_id = m.room_id
-  `.execute(db);
+    `.execute(trx);
+    await sql`
+      update strokes s set analysis = null
+      from unnest(
+        ${rows.map((row) => row.account_id)}::uuid[], ${rows.map((row) => row.room_id)}::uuid[]
+      ) as m (account_id, room_id)
+      where s.account_id = m.account_id and s.room_id = m.room_id and ${HAS_TRACE}
+    `.execute(trx);
+  });
 }

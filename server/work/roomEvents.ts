@@ -51,15 +51,15 @@ async function readStrokes(
 ) {
   const rows = await db
     .selectFrom('strokes')
-    .select(['id', 'started_at', 'direction', 'ambient_c', 'excluded', 'analysis'])
+    .select(['id', 'placed_at', 'placed_by', 'direction', 'ambient_c', 'excluded', 'analysis'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .$if(after !== null, (query) =>
       query.where(
-        sql<boolean>`(started_at, id) > (${after?.at.toISOString()}::timestamptz, ${after?.id}::uuid)`,
+        sql<boolean>`(placed_at, id) > (${after?.at.toISOString()}::timestamptz, ${after?.id}::uuid)`,
       ),
     )
-    .orderBy('started_at')
+    .orderBy('placed_at')
     .orderBy('id')
     .limit(STROKES_AT_A_TIME)
     .execute();
@@ -68,7 +68,7 @@ async function readStrokes(
 
 type StrokeEventRow = Pick<
   Selectable<StrokeTable>,
-  'id' | 'started_at' | 'direction' | 'ambient_c' | 'excluded' | 'analysis'
+  'id' | 'placed_at' | 'placed_by' | 'direction' | 'ambient_c' | 'excluded' | 'analysis'
 >;
 
 /** The stroke in its place in the history. Throws `UnmeasuredStroke` where it has no analysis yet. */
@@ -79,7 +79,8 @@ export function strokeEvent(row: StrokeEventRow): StrokeEvent {
   return {
     type: 'stroke',
     strokeId: row.id,
-    atMs: row.started_at.getTime(),
+    atMs: row.placed_at.getTime(),
+    placedByArrival: row.placed_by === 'arrival',
     direction: row.direction ?? (analysis.status === 'done' ? analysis.direction : null),
     ambientC: row.ambient_c,
     excluded: row.excluded,

@@ -69,10 +69,10 @@ async function insertMeasures(
 ): Promise<void> {
   await sql`
     insert into measures
-      (account_id, room_id, side, direction, started_at, stroke_id, value, expected, adjusted, beyond)
+      (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted, beyond)
     select ${room.accountId}::uuid, ${room.roomId}::uuid, x.*
     from json_to_recordset(${JSON.stringify(rows)}::json) as x (
-      side text, direction text, started_at timestamptz, stroke_id uuid, value double precision[],
+      side text, direction text, placed_at timestamptz, stroke_id uuid, value double precision[],
       expected double precision[], adjusted double precision[], beyond boolean[]
     )
   `.execute(trx);

@@ -43,13 +43,14 @@ export function trendBench(): Promise<Line[]> {
 async function fill(client: pg.Client, roomId: string): Promise<void> {
   const numbers = `(select array_agg(random() * 10) from generate_series(1, ${MEASURES.length}) where n > 0)`;
   await client.query(
-    `insert into strokes (account_id, id, room_id, sender_id, key, direction, started_at, recorded_sides, has_supply)
+    `insert into strokes (account_id, id, room_id, sender_id, key, direction, started_at, placed_at, recorded_sides,
+       has_supply)
      select account_id, gen_random_uuid(), id, id, n::text, 'extend', '2020-01-01'::timestamptz + n * '1 hour'::interval,
        sides, false from rooms, generate_series(1, $2::integer) n where id = $1`,
     [roomId, STROKES],
   );
   await client.query(
-    `insert into measures (account_id, room_id, side, direction, started_at, stroke_id, value, expected, adjusted, beyond)
+    `insert into measures (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted, beyond)
      select account_id, room_id, 'front', 'extend', started_at, id, ${numbers}, ${numbers}, ${numbers},
        array_fill(false, array[${MEASURES.length}])
      from (select *, key::integer as n from strokes where room_id = $1) s`,
@@ -66,8 +67,8 @@ async function askTrend(fleet: BenchFleet): Promise<number> {
 
 async function readColumns(client: pg.Client, roomId: string): Promise<number> {
   const { rows } = await client.query(
-    `select stroke_id, started_at, value[1] as v, value[2] as v2, value[3] as v3, expected[1] as e, adjusted[1] as a,
-       beyond[1] as b from measures where room_id = $1 and side = 'front' and direction = 'extend' order by started_at`,
+    `select stroke_id, placed_at, value[1] as v, value[2] as v2, value[3] as v3, expected[1] as e, adjusted[1] as a,
+       beyond[1] as b from measures where room_id = $1 and side = 'front' and direction = 'extend' order by placed_at`,
     [roomId],
   );
   return rows.length;

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { remeasureRoom } from '../../ingest/roomProgress.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { readRoom } from './roomAnswers.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
@@ -27,30 +28,6 @@ function shuffled(seed: number): number[] {
   return keyed.sort((a, b) => a.order - b.order).map(({ day }) => day);
 }
 
-/** Everything that can be read of a room, its ids replaced by keys. */
-async function readRoom(fleet: Fleet): Promise<string> {
-  const status = await settled(service, token, fleet.roomId);
-  const get = async (path: string) => {
-    const answer = await service.request('GET', `/rooms/${fleet.roomId}/${path}`, { token });
-    expect(answer.status, answer.text).toBe(200);
-    return answer.body;
-  };
-  const parts: unknown[] = [status, await get('warnings')];
-  for (const measure of ['runningAmps', 'share', 'durationS']) {
-    for (const direction of ['extend', 'retract']) {
-      for (const side of ['front', 'rear']) {
-        parts.push(await get(`trend?measure=${measure}&direction=${direction}&side=${side}`));
-      }
-    }
-  }
-  let text = JSON.stringify(parts);
-  const { rows } = await service.pool.query('select id, key from strokes where room_id = $1', [fleet.roomId]);
-  for (const { id, key } of rows) text = text.replaceAll(id, key);
-  return text
-    .replaceAll(fleet.roomId, 'the room')
-    .replaceAll(/"(id|createdAt|updatedAt)":"[^"]*"/g, '"$1":"…"');
-}
-
 async function fill(order: readonly number[], batch: number, serviceAfter: number): Promise<Fleet> {
   const fleet = await newFleet(service, token);
   for (let i = 0; i < order.length; i += batch) {
@@ -66,13 +43,13 @@ async function fill(order: readonly number[], batch: number, serviceAfter: numbe
 
 test('whatever the order of arrival, every answer is the same', async () => {
   const inOrder = await fill(days, 1, 50);
-  const expected = await readRoom(inOrder);
+  const expected = await readRoom(service, inOrder);
   const [status, warnings] = JSON.parse(expected);
   expect(status.strokes).toBe(STROKES);
   expect(warnings.items.map((warning: { kind: string }) => warning.kind)).toContain('rising-draw');
-  expect(await readRoom(await fill(shuffled(1), 1, 0))).toBe(expected);
-  expect(await readRoom(await fill(shuffled(2), 7, 30))).toBe(expected);
-  expect(await readRoom(await fill(days.toReversed(), 13, 59))).toBe(expected);
+  expect(await readRoom(service, await fill(shuffled(1), 1, 0))).toBe(expected);
+  expect(await readRoom(service, await fill(shuffled(2), 7, 30))).toBe(expected);
+  expect(await readRoom(service, await fill(days.toReversed(), 13, 59))).toBe(expected);
 });
 
 test('from scratch and little by little agree, to the last digit', async () => {
@@ -81,8 +58,8 @@ test('from scratch and little by little agree, to the last digit', async () => {
     await store(service, fleet, [strokeBody(fleet.roomId, day, ampsOn(day))]);
     await settled(service, token, fleet.roomId);
   }
-  const expected = await readRoom(fleet);
+  const expected = await readRoom(service, fleet);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
   await remeasureRoom(service.db, rows[0].account_id, fleet.roomId);
-  expect(await readRoom(fleet)).toBe(expected);
+  expect(await readRoom(service, fleet)).toBe(expected);
 });

@@ -73,7 +73,7 @@ export function StrokePage({ id }: { readonly id: string }) {
       </>
     );
   }
-  const { analysis, startedAt, roomId } = stroke.value;
+  const { analysis, placedAt, roomId } = stroke.value;
   const direction = (analysis?.status === 'done' ? analysis.direction : stroke.value.direction) ?? 'unknown';
   const roomStep = { href: `/rooms/${roomId}`, text: room.value?.name ?? words.stroke.room };
   return (
@@ -81,7 +81,7 @@ export function StrokePage({ id }: { readonly id: string }) {
       <Trail steps={[{ href: '/', text: words.nav.coaches }, roomStep]} here="" />
       <PageTitle text={words.stroke.title(words.directions[direction])} />
       <p class="lead">
-        <Moment at={startedAt} />
+        <Moment at={placedAt} />
       </p>
       <Loaded load={room}>
         {(here) => (

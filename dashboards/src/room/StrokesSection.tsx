@@ -35,7 +35,7 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
     <tr class={stroke.excluded ? 'aside' : undefined}>
       <th scope="row">
         <a href={`/strokes/${stroke.id}`}>
-          <Moment at={stroke.startedAt} />
+          <Moment at={stroke.placedAt} />
         </a>
         <span class="remarks">{[words.directions[direction], ...remarks(stroke)].join(words.joint)}</span>
       </th>
