@@ -15,6 +15,8 @@ export interface Tables {
   services: ServiceTable;
   strokes: StrokeTable;
   traces: TraceTable;
+  live_strokes: LiveStrokeTable;
+  live_pieces: LivePieceTable;
   measures: MeasureTable;
   room_progress: RoomProgressTable;
   room_checkpoints: RoomCheckpointTable;
@@ -175,6 +177,8 @@ export interface StrokeTable {
   ambient_c: number | null;
   excluded: Generated<boolean>;
   note: string | null;
+  /** Its sender went away before the end: what had come was stored. */
+  cut_short: Generated<boolean>;
   /** A `StrokeAnalysis`; null until it is made. */
   analysis: JsonOrNull;
 }
@@ -184,6 +188,35 @@ export interface TraceTable {
   stroke_id: string;
   received_at: Time;
   trace: Buffer;
+}
+
+export interface LiveStrokeTable {
+  account_id: string;
+  /** The id that the stroke gets when it is stored. */
+  id: string;
+  logger_id: string;
+  key: string;
+  room_id: string;
+  /** A `LiveHeader`. */
+  header: Json;
+  /** The one link that may add to it: the latest that began it. */
+  link_id: string;
+  next_seq: Generated<number>;
+  touched_at: TimeByDefault;
+  /** Null: not whole yet; else it is in `strokes`, and goes from here soon. */
+  stored_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+}
+
+export interface LivePieceTable {
+  account_id: string;
+  stroke_id: string;
+  seq: number;
+  /** Place in the header's sides; null: the supply. */
+  side: number | null;
+  /** Place of the first sample in its side. */
+  first_sample: number;
+  /** Doubles, little-endian. */
+  samples: Buffer;
 }
 
 export interface MeasureTable {

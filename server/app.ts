@@ -18,11 +18,12 @@ import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
 import { PAGES, pageRoutes, sendPage } from './routes/pages.ts';
 import { describeProblems } from './routes/problemResponses.ts';
+import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { SECURITY_HEADERS } from './securityHeaders.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
 import { validateWithZod } from './validation.ts';
 
-export interface AppOptions {
+export interface AppOptions extends StrokesLiveOptions {
   readonly logger?: FastifyServerOptions['logger'];
   /** Whose word on the client's address and scheme is taken: a proxy on this machine, unless said otherwise. */
   readonly trustProxy?: string;
@@ -71,7 +72,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 
   const folder = options.pagesFolder ?? PAGES;
   await app.register(healthRoutes);
-  await app.register(apiRoutes);
+  await app.register(apiRoutes, options);
   await app.register(pageRoutes, { folder });
   app.setNotFoundHandler((request, reply) =>
     answerUnknownRoute(routes, (to) => sendPage(folder, to), request, reply),

@@ -6,7 +6,7 @@ import { readNumbers } from './numbers.ts';
 
 const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps', 'counts', 'ampsPerCount']);
 const MILLI = 1000;
-const AMPS = { minCount: MIN_SAMPLES, maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
+const AMPS = { maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
 /** A picoampere: below it there is no sensor. */
 const SMALLEST_STEP = 1e-12;
 /** n / 1000 is the double nearest to the decimal, so the sender's whole number is never lost. */
@@ -43,7 +43,13 @@ function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide
 
 const FORMS = ['amps', 'milliamps', 'counts'] as const;
 
-function readAmps(side: JsonObject, pointer: string, faults: Faults): Float64Array | null {
+/** The current in whichever form it came; a piece of a stroke under way may hold a single sample. */
+export function readAmps(
+  side: JsonObject,
+  pointer: string,
+  faults: Faults,
+  minCount: number = MIN_SAMPLES,
+): Float64Array | null {
   const [form, another] = FORMS.filter((name) => own(side, name) !== undefined);
   if (form === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
   if (another !== undefined) {
@@ -51,17 +57,24 @@ function readAmps(side: JsonObject, pointer: string, faults: Faults): Float64Arr
   }
   const sent = own(side, form);
   const scale = own(side, 'ampsPerCount');
-  if (form === 'counts') return readCounts(sent, scale, pointer, faults);
+  if (form === 'counts') return readCounts(sent, scale, minCount, pointer, faults);
   if (scale !== undefined) return faults.add(`${pointer}/ampsPerCount`, 'Belongs to counts only.');
-  return readNumbers(sent, form === 'amps' ? AMPS : MILLIAMPS, `${pointer}/${form}`, faults);
+  const rules = { ...(form === 'amps' ? AMPS : MILLIAMPS), minCount };
+  return readNumbers(sent, rules, `${pointer}/${form}`, faults);
 }
 
 /** Whole counts of the logger's converter; a negative scale is a clamp put on the other way round. */
-function readCounts(sent: unknown, scale: unknown, pointer: string, faults: Faults): Float64Array | null {
+function readCounts(
+  sent: unknown,
+  scale: unknown,
+  minCount: number,
+  pointer: string,
+  faults: Faults,
+): Float64Array | null {
   const magnitude = typeof scale === 'number' ? Math.abs(scale) : 0;
   if (typeof scale !== 'number' || !(magnitude >= SMALLEST_STEP && magnitude <= MAX_AMPS)) {
     const range = `from ${SMALLEST_STEP} to ${MAX_AMPS} either way`;
     return faults.add(`${pointer}/ampsPerCount`, `Must be the amperes of one count, ${range}.`);
   }
-  return readNumbers(sent, { ...AMPS, wholeTimes: scale }, `${pointer}/counts`, faults);
+  return readNumbers(sent, { ...AMPS, minCount, wholeTimes: scale }, `${pointer}/counts`, faults);
 }

@@ -10,7 +10,7 @@ import { readSides } from './side.ts';
 
 const KNOWN = new Set(['key', 'roomId', 'direction', 'startedAt', 'sides', 'supply', 'ambientC']);
 const KNOWN_OF_SUPPLY = new Set(['rateHz', 't', 'volts']);
-const VOLTS = { minCount: 1, maxCount: MAX_SAMPLES, largest: MAX_VOLTS, unit: 'V' };
+export const VOLTS = { minCount: 1, maxCount: MAX_SAMPLES, largest: MAX_VOLTS, unit: 'V' };
 
 /**
  * Reads one stroke of contract section 4 that JSON was parsed into. `pointer` is where it stands in the body, empty
@@ -38,7 +38,7 @@ export function keyOf(value: unknown): string | null {
   return isObject(value) ? readKey(own(value, 'key'), '', new Faults()) : null;
 }
 
-function readKey(value: unknown, pointer: string, faults: Faults): string | null {
+export function readKey(value: unknown, pointer: string, faults: Faults): string | null {
   const sound =
     typeof value === 'string' &&
     value.length > 0 &&

@@ -1,8 +1,12 @@
 /** What we use of an open WebSocket; the library's own types come without its package. */
 export interface Socket {
   readonly bufferedAmount: number;
-  send(text: string): void;
+  /** `then` is called once the message has left for the other end, or never will. */
+  send(message: string | Uint8Array, then?: () => void): void;
   ping(): void;
+  /** Stops reading: the other end has to wait. */
+  pause(): void;
+  resume(): void;
   close(code: number, reason: string): void;
   /** Ends it at once, without a closing handshake. */
   terminate(): void;
@@ -11,4 +15,11 @@ export interface Socket {
 }
 
 /** Why the service closes a socket (RFC 6455, section 7.4; 4000 and above are our own). */
-export const CLOSE = { goingAway: 1001, policy: 1008, notSignedIn: 4401 } as const;
+export const CLOSE = {
+  goingAway: 1001,
+  policy: 1008,
+  tryAgainLater: 1013,
+  notSignedIn: 4401,
+  silent: 4408,
+  takenOver: 4409,
+} as const;

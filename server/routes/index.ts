@@ -13,9 +13,10 @@ import { sessionRoutes } from './session.ts';
 import { sessionsRoutes } from './sessions.ts';
 import { settingsRoutes } from './settings.ts';
 import { setUpRoutes } from './setUp.ts';
+import { type StrokesLiveOptions, strokesLiveRoutes } from './strokesLive.ts';
 
 /** Every route of the API, by thing. */
-export async function apiRoutes(app: App): Promise<void> {
+export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<void> {
   // What one caller may see must not be kept for another by anything in between.
   app.addHook('onRequest', async (_request, reply) => {
     reply.header('cache-control', 'no-store');
@@ -34,4 +35,5 @@ export async function apiRoutes(app: App): Promise<void> {
   await app.register(serviceRoutes);
   await app.register(resultRoutes);
   await app.register(liveRoutes);
+  await app.register(strokesLiveRoutes, options);
 }

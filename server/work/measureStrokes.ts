@@ -23,6 +23,7 @@ interface Unmeasured {
   readonly id: string;
   readonly direction: Direction | null;
   readonly trace: Buffer | null;
+  readonly cut_short: boolean;
 }
 
 /**
@@ -78,7 +79,7 @@ function readUnmeasured(db: Kysely<Tables>, room: RoomToAnalyse): Promise<Unmeas
       .innerJoin('room_progress as p', (join) =>
         join.onRef('p.account_id', '=', 's.account_id').onRef('p.room_id', '=', 's.room_id'),
       )
-      .select(['s.id', 's.direction', 't.trace'])
+      .select(['s.id', 's.direction', 's.cut_short', 't.trace'])
       .where('s.account_id', '=', room.accountId)
       .where('s.room_id', '=', room.roomId)
       .where('s.analysis', 'is', null)
@@ -92,6 +93,7 @@ function readUnmeasured(db: Kysely<Tables>, room: RoomToAnalyse): Promise<Unmeas
 }
 
 function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog): StrokeAnalysis {
+  if (stroke.cut_short) return { status: 'unusable', reason: 'The record ended before the stroke did.' };
   if (stroke.trace === null) return { status: 'unusable', reason: 'Its samples are no longer kept.' };
   try {
     return measureStroke(toStrokeTrace(decodeTrace(stroke.trace), stroke.direction), room.description);

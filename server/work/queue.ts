@@ -4,6 +4,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Pool } from 'pg';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import { ANALYSE_ROOM, type AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
+import { tendLiveStrokes } from '../../ingest/live/tend.ts';
 import { BEGINNING, HAS_TRACE, queueDirtyRooms } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
@@ -14,6 +15,9 @@ import { startAnalysisThread } from './startAnalysisThread.ts';
 /** Rooms worked on at once by one process: while one waits for the database, the other is gone through. */
 const ROOMS_AT_ONCE = 2;
 const TRY_AGAIN_AFTER_MS = 300;
+
+/** The queue's name for the work of `tendLiveStrokes`. */
+const TEND_LIVE_STROKES = 'tend-live-strokes';
 
 export interface WorkerParts {
   readonly pool: Pool;
@@ -41,7 +45,9 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
     noHandleSignals: true,
     logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
     // A safety net beside the jobs queued with each change, and months to come for the samples.
-    crontab: '*/5 * * * * queue-dirty-rooms\n17 3 * * * ensure-trace-partitions',
+    crontab: `*/5 * * * * queue-dirty-rooms
+      */5 * * * * ${TEND_LIVE_STROKES}
+      17 3 * * * ensure-trace-partitions`,
     taskList: {
       [ANALYSE_ROOM]: async (payload, helpers) => {
         // Written by `queueAnalysisOf` and nobody else.
@@ -55,6 +61,9 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
       },
       // Written by `queuePlacing` and nobody else.
       [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
+      [TEND_LIVE_STROKES]: async () => {
+        await tendLiveStrokes(pool);
+      },
       'queue-dirty-rooms': () => queueDirtyRooms(db),
       'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
     },

@@ -164,6 +164,10 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'GET /api/v1/live': {
     answers: answers((caller) => (caller !== 'nobody' && UNKNOWN.includes(caller) ? 401 : 404)),
   },
+  // A logger's alone.
+  'GET /api/v1/strokes/live': {
+    answers: answers((caller) => (caller === 'nobody' || caller.endsWith('ogger') ? 404 : 401)),
+  },
 
   'GET /api/v1/measures': { answers: people(200) },
   'GET /api/v1/rooms/:id/strokes': { answers: seen() },

@@ -47,12 +47,20 @@ export interface ServiceOptions {
   /** False leaves the database without anybody. */
   readonly firstPerson?: boolean;
   readonly setUpToken?: string;
+  /** Links of loggers are dropped when they were silent for so long. */
+  readonly linkSilentAfterMs?: number;
 }
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
   const database = await createDatabase(inject('postgresUrl'), inject('postgresTemplate'));
   const { pool, db } = openDatabase(database.url);
-  const app = await buildApp({ pool, db }, { setUpToken: options.setUpToken ?? null });
+  const app = await buildApp(
+    { pool, db },
+    {
+      setUpToken: options.setUpToken ?? null,
+      linkSilentAfterMs: options.linkSilentAfterMs,
+    },
+  );
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
   const worker = options.worker === false ? null : await startWorker({ pool, db, log: app.log });
   const url = await app.listen({ port: 0, host: '127.0.0.1' });

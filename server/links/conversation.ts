@@ -1,0 +1,181 @@
+import type { Kysely } from 'kysely';
+import type { Pool } from 'pg';
+import { type JsonObject, own } from '../../ingest/json/faults.ts';
+import { MAX_SAMPLES } from '../../ingest/limits.ts';
+import { packSamples } from '../../ingest/live/assemble.ts';
+import { endLiveStroke } from '../../ingest/live/finish.ts';
+import { type LiveHeader, readHeader } from '../../ingest/live/header.ts';
+import { beginLiveStroke, type LiveSender, linkOf, storedStroke } from '../../ingest/live/liveStroke.ts';
+import type { PieceWriter } from '../../ingest/live/pieceWriter.ts';
+import { readSamples, SampleCounts, seqOf } from '../../ingest/live/samples.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { invalidField } from '../problems.ts';
+import type { LinkAnswer } from '../schemas/strokesLive.ts';
+import { beginningProblem, endingProblem, LinkProblem, TakenOver } from './linkProblem.ts';
+
+/** Strokes at once on one link: a coach has a handful of rooms, and they seldom move together. */
+const MOST_OPEN = 16;
+
+interface OpenStroke {
+  readonly id: string;
+  readonly header: LiveHeader;
+  readonly counts: SampleCounts;
+  nextSeq: number;
+  /** Settles when the last piece has: pieces are kept in the order in which they came. */
+  lastPiece: Promise<void>;
+}
+
+export interface ConversationParts {
+  readonly db: Kysely<Tables>;
+  readonly pool: Pool;
+  readonly writer: PieceWriter;
+  /** Told which link a stroke was taken over from. */
+  readonly onTakeOver: (linkId: string, key: string) => void;
+  /** Throws the 401 problem where the logger's token is worth nothing any more. */
+  readonly checkToken: () => Promise<void>;
+}
+
+type Say = (answer: LinkAnswer) => void;
+
+/** The work that a message leaves behind; the next one is taken without waiting for it. */
+export interface Taken {
+  readonly settled: Promise<void>;
+}
+
+const SETTLED: Taken = { settled: Promise.resolve() };
+
+/**
+ * What a logger says on one link, and what it is answered; one message at a time. The states of a stroke: begun
+ * (samples are taken while the row in `live_strokes` names this link), then stored, or left to another link or time.
+ */
+export class Conversation {
+  readonly #sender: LiveSender;
+  readonly #parts: ConversationParts;
+  readonly #open = new Map<string, OpenStroke>();
+
+  constructor(sender: LiveSender, parts: ConversationParts) {
+    this.#sender = sender;
+    this.#parts = parts;
+  }
+
+  /** Throws what a message is answered with when it is not taken. */
+  async take(message: JsonObject, say: Say): Promise<Taken> {
+    switch (own(message, 'type')) {
+      case 'begin':
+        await this.#begin(readHeader(message), say);
+        return SETTLED;
+      case 'samples':
+        return this.#samples(message, say);
+      case 'end':
+        await this.#end(this.#strokeOf(message), say);
+        return SETTLED;
+      default:
+        throw invalidField('/type', 'Must be one of: hello, begin, samples, end.');
+    }
+  }
+
+  async #begin(header: LiveHeader, say: Say): Promise<void> {
+    const { key } = header;
+    const before = this.#open.get(key);
+    await before?.lastPiece;
+    if (before === undefined && this.#open.size >= MOST_OPEN)
+      throw new LinkProblem('too-many-requests', `One link has at most ${MOST_OPEN} strokes under way.`, {
+        key,
+      });
+    const begun = await inTransaction(this.#parts.db, (trx) => beginLiveStroke(trx, this.#sender, header));
+    switch (begun.outcome) {
+      case 'stored':
+        this.#open.delete(key);
+        say({ type: 'stored', key, strokeId: begun.strokeId });
+        return;
+      case 'begun':
+        this.#keepOpen(header, begun.strokeId, 0, new SampleCounts());
+        return;
+      case 'resumed':
+        if (begun.tookOver !== this.#sender.linkId) this.#parts.onTakeOver(begun.tookOver, key);
+        this.#keepOpen(header, begun.strokeId, begun.nextSeq, begun.counts);
+        say({ type: 'resume', key, nextSeq: begun.nextSeq });
+        return;
+      default:
+        throw beginningProblem(begun, header);
+    }
+  }
+
+  #keepOpen(header: LiveHeader, id: string, nextSeq: number, counts: SampleCounts): void {
+    this.#open.set(header.key, { id, header, counts, nextSeq, lastPiece: Promise.resolve() });
+  }
+
+  #samples(message: JsonObject, say: Say): Taken {
+    const stroke = this.#strokeOf(message);
+    const { key } = stroke.header;
+    const seq = seqOf(message);
+    // Sent once more: the first one stands, and is acknowledged again once it is safe.
+    if (seq !== null && seq < stroke.nextSeq)
+      return { settled: stroke.lastPiece.then(() => say({ type: 'ack', key, seq })) };
+    if (seq !== null && seq > stroke.nextSeq)
+      throw new LinkProblem('conflict', `Piece ${stroke.nextSeq} comes next; this is ${seq}.`, {
+        key,
+        nextSeq: stroke.nextSeq,
+      });
+    const piece = readSamples(message, stroke.header);
+    if (stroke.counts.wouldOverflow(piece.side, piece.samples.length))
+      throw invalidField('', `A side of a stroke has at most ${MAX_SAMPLES} samples.`);
+    const kept = this.#parts.writer.keep({
+      accountId: this.#sender.accountId,
+      linkId: this.#sender.linkId,
+      strokeId: stroke.id,
+      seq: piece.seq,
+      side: piece.side,
+      firstSample: stroke.counts.add(piece.side, piece.samples.length),
+      samples: packSamples(piece.samples),
+    });
+    stroke.nextSeq++;
+    const settled = kept.then(async (isKept) => {
+      if (isKept) say({ type: 'ack', key, seq: piece.seq });
+      else await this.#lost(stroke, say);
+    });
+    // Whoever waits for the last piece only wants it settled; the failure is told to who sent it.
+    stroke.lastPiece = settled.catch(() => undefined);
+    return { settled };
+  }
+
+  async #end(stroke: OpenStroke, say: Say): Promise<void> {
+    const { key } = stroke.header;
+    await stroke.lastPiece;
+    if (this.#open.get(key) !== stroke) return;
+    const ended = await endLiveStroke(this.#parts.pool, this.#sender, stroke.id);
+    switch (ended.outcome) {
+      case 'stored':
+      case 'duplicate':
+        this.#open.delete(key);
+        say({ type: 'stored', key, strokeId: ended.strokeId });
+        return;
+      case 'gone':
+        return this.#lost(stroke, say);
+      default:
+        throw endingProblem(ended, stroke.header);
+    }
+  }
+
+  #strokeOf(message: JsonObject): OpenStroke {
+    const key = own(message, 'key');
+    if (typeof key !== 'string') throw invalidField('/key', 'Must be the key that the stroke began with.');
+    const stroke = this.#open.get(key);
+    if (stroke !== undefined) return stroke;
+    throw new LinkProblem('conflict', 'No stroke of this key was begun on this link.', { key });
+  }
+
+  /** Says why a stroke may not be added to any more, once. */
+  async #lost(stroke: OpenStroke, say: Say): Promise<void> {
+    const { key } = stroke.header;
+    if (this.#open.get(key) !== stroke) return;
+    this.#open.delete(key);
+    const strokeId = await storedStroke(this.#parts.db, this.#sender, key);
+    if (strokeId !== null) return say({ type: 'stored', key, strokeId });
+    await this.#parts.checkToken();
+    const linkId = await linkOf(this.#parts.db, this.#sender.accountId, stroke.id);
+    if (linkId !== null && linkId !== this.#sender.linkId) throw new TakenOver(key);
+    throw new LinkProblem('not-found', 'There is no such stroke under way any more.', { key });
+  }
+}

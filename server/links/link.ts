@@ -1,0 +1,205 @@
+import { randomUUID } from 'node:crypto';
+import type { FastifyBaseLogger } from 'fastify';
+import { DecodeError } from '../../ingest/decodeError.ts';
+import { type JsonObject, own } from '../../ingest/json/faults.ts';
+import { keyOf } from '../../ingest/json/stroke.ts';
+import type { LoggerCaller } from '../access/caller.ts';
+import { loggerOfToken } from '../access/loggerTokens.ts';
+import { readToken, type Token } from '../access/tokens.ts';
+import { CLOSE, type Socket } from '../live/socket.ts';
+import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
+import { type LinkAnswer, problemMessage } from '../schemas/strokesLive.ts';
+import { Conversation, type ConversationParts, type Taken } from './conversation.ts';
+import { LinkProblem, TakenOver } from './linkProblem.ts';
+import { type Form, readMessage, writeAnswer } from './wire.ts';
+
+/** A message of these kinds brings a token and nothing else; one that begins a stroke may bring it too. */
+const HELLO: ReadonlySet<unknown> = new Set(['hello', 'token', undefined]);
+const SIGN_IN_WITHIN_MS = 10_000;
+/** Messages that wait for the database, and answers that wait for their reader: beyond these we stop reading. */
+const MOST_IN_WORKS = { messages: 64, bytes: 1024 * 1024 };
+/** How often the token is looked at again, and a sign of life given. */
+const LOOK_EVERY_MS = 30_000;
+/** More than this within `LOOK_EVERY_MS` is no logger that listens. */
+const MOST_PROBLEMS = 500;
+
+export interface LinkParts extends Omit<ConversationParts, 'checkToken'> {
+  readonly log: FastifyBaseLogger;
+  /** A link on which no message came for so long is dropped. */
+  readonly silentAfterMs: number;
+  readonly onSignedIn: (link: Link, loggerId: string) => void;
+}
+
+/** One open socket of a logger, from its opening to its end. */
+export class Link {
+  readonly id: string = randomUUID();
+  readonly #socket: Socket;
+  readonly #parts: LinkParts;
+  #token: Token | null;
+  #logger: LoggerCaller | null = null;
+  #conversation: Conversation | null = null;
+  /** The form of the latest message: what nobody asked for is said in it. */
+  #form: Form = 'json';
+  /** Ends when all messages so far were taken: they are taken one after the other. */
+  #turn: Promise<void> = Promise.resolve();
+  #open = true;
+  #paused = false;
+  #inWorks = { messages: 0, bytes: 0 };
+  #unread = 0;
+  #problems = 0;
+  readonly #timers: NodeJS.Timeout[];
+  readonly #silence: NodeJS.Timeout;
+
+  constructor(socket: Socket, token: Token | null, parts: LinkParts) {
+    this.#socket = socket;
+    this.#token = token;
+    this.#parts = parts;
+    if (token !== null) this.#turn = this.#signIn(token).catch((error: unknown) => this.#tell(error));
+    socket.on('message', (bytes, isBinary) => this.#receive(bytes, isBinary ? 'cbor' : 'json'));
+    socket.on('close', () => this.#closed());
+    this.#silence = setTimeout(() => this.#silent(), parts.silentAfterMs);
+    this.#timers = [
+      setInterval(() => this.#look(), LOOK_EVERY_MS),
+      setTimeout(() => {
+        if (this.#token === null) this.#tell(notSignedIn());
+      }, SIGN_IN_WITHIN_MS),
+    ];
+  }
+
+  /** Resolves once everything that was received is settled. */
+  settled(): Promise<void> {
+    return this.#turn;
+  }
+
+  /** Told that another link has its stroke now, and dropped. */
+  takenOver(key: string): void {
+    this.#tell(new TakenOver(key));
+  }
+
+  close(code: number, reason: string): void {
+    this.#socket.close(code, reason);
+  }
+
+  #receive(bytes: Buffer, form: Form): void {
+    this.#silence.refresh();
+    this.#form = form;
+    this.#inWorks.messages++;
+    this.#inWorks.bytes += bytes.length;
+    this.#holdBack();
+    this.#turn = this.#turn.then(async () => {
+      const { settled } = await this.#take(bytes, form);
+      void settled.then(() => {
+        this.#inWorks.messages--;
+        this.#inWorks.bytes -= bytes.length;
+        this.#holdBack();
+      });
+    });
+  }
+
+  /** Never rejects: whatever goes wrong is told. */
+  async #take(bytes: Buffer, form: Form): Promise<Taken> {
+    const nothing: Taken = { settled: Promise.resolve() };
+    if (!this.#open) return nothing;
+    let message: JsonObject | null = null;
+    try {
+      message = readMessage(bytes, form);
+      const said = own(message, 'type');
+      const token = own(message, 'token');
+      if (typeof token === 'string') await this.#signIn(readToken(token));
+      if (this.#conversation === null) throw notSignedIn();
+      if (HELLO.has(said)) return nothing;
+      const { settled } = await this.#conversation.take(message, (answer) => this.#say(answer, form));
+      return { settled: settled.catch((error: unknown) => this.#tell(error, message, form)) };
+    } catch (error) {
+      this.#tell(error, message, form);
+      return nothing;
+    }
+  }
+
+  async #signIn(token: Token | null): Promise<void> {
+    const logger = token?.kind === 'logger' ? await loggerOfToken(this.#parts.db, token) : null;
+    if (logger === null || (this.#logger !== null && this.#logger.loggerId !== logger.loggerId))
+      throw notSignedIn();
+    this.#token = token;
+    if (this.#logger !== null || !this.#open) return;
+    this.#logger = logger;
+    this.#conversation = new Conversation(
+      { ...logger, linkId: this.id },
+      { ...this.#parts, checkToken: () => this.#checkToken() },
+    );
+    this.#parts.onSignedIn(this, logger.loggerId);
+  }
+
+  #say(answer: LinkAnswer, form: Form): void {
+    if (!this.#open) return;
+    this.#unread++;
+    this.#socket.send(writeAnswer(answer, form), () => {
+      this.#unread--;
+      this.#holdBack();
+    });
+    this.#holdBack();
+  }
+
+  /** Reads on only while what was read is being dealt with, and what was answered is being read. */
+  #holdBack(): void {
+    const { messages, bytes } = this.#inWorks;
+    const busy = messages + this.#unread > MOST_IN_WORKS.messages || bytes > MOST_IN_WORKS.bytes;
+    if (busy === this.#paused || !this.#open) return;
+    this.#paused = busy;
+    if (busy) this.#socket.pause();
+    else this.#socket.resume();
+  }
+
+  /** Tells what went wrong, and ends the link where it cannot go on. */
+  #tell(error: unknown, message: JsonObject | null = null, form: Form = this.#form): void {
+    const problem = this.#problemOf(error);
+    const about = error instanceof LinkProblem ? error.about : keyIn(message);
+    this.#say(problemMessage(problemBody(problem.problem, problem.message, problem.errors), about), form);
+    this.#problems++;
+    if (problem.problem === 'not-signed-in') this.close(CLOSE.notSignedIn, 'A logger’s token is needed.');
+    else if (problem.problem === 'unavailable') this.close(CLOSE.tryAgainLater, 'Begin again in a while.');
+    else if (error instanceof TakenOver) this.close(CLOSE.takenOver, 'Another link has this stroke now.');
+    else if (this.#problems > MOST_PROBLEMS) this.close(CLOSE.policy, 'Too many problems.');
+  }
+
+  #problemOf(error: unknown): ProblemError {
+    if (error instanceof ProblemError) return error;
+    if (error instanceof DecodeError)
+      return new ProblemError('invalid-field', error.message, { errors: error.faults });
+    this.#parts.log.error({ err: error }, 'A message of a link could not be answered.');
+    return new ProblemError('unavailable', 'This cannot be done for a moment. Begin again in a while.');
+  }
+
+  #look(): void {
+    this.#problems = 0;
+    if (this.#token === null) return;
+    this.#socket.ping();
+    this.#checkToken().catch((error: unknown) => {
+      // A database that is away for a moment ends no link: the pieces themselves will tell.
+      if (error instanceof ProblemError) this.#tell(error);
+      else this.#parts.log.warn({ err: error }, 'A link could not be looked at.');
+    });
+  }
+
+  async #checkToken(): Promise<void> {
+    if (this.#token === null || (await loggerOfToken(this.#parts.db, this.#token)) === null)
+      throw notSignedIn();
+  }
+
+  #silent(): void {
+    // It may be that we do not listen: its pieces wait for the database.
+    if (this.#inWorks.messages > 0 && this.#unread === 0) this.#silence.refresh();
+    else this.close(CLOSE.silent, 'Nothing was heard for too long.');
+  }
+
+  #closed(): void {
+    this.#open = false;
+    clearTimeout(this.#silence);
+    for (const timer of this.#timers) clearTimeout(timer);
+  }
+}
+
+function keyIn(message: JsonObject | null): { key?: string } {
+  const key = message === null ? null : keyOf(message);
+  return key === null ? {} : { key };
+}

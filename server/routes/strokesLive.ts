@@ -1,0 +1,63 @@
+import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
+import { tokenOf } from '../access/authenticate.ts';
+import { loggerOfToken } from '../access/loggerTokens.ts';
+import { isFromOwnPages } from '../access/sameOrigin.ts';
+import type { Token } from '../access/tokens.ts';
+import type { App } from '../appTypes.ts';
+import { Link } from '../links/link.ts';
+import { Links } from '../links/links.ts';
+import { notSignedIn, ProblemError } from '../problems.ts';
+
+const SILENT_AFTER_MS = 60_000;
+
+export interface StrokesLiveOptions {
+  /** A link on which no message came for so long is dropped; 60 s unless said. */
+  readonly linkSilentAfterMs?: number;
+}
+
+/** Strokes as they happen, from loggers; `/api/v1/live` is the one for people. */
+export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: StrokesLiveOptions): Promise<void> {
+  const links = new Links();
+  const writer = new PieceWriter(app.pool);
+  // The sockets are closed by now: what they brought is still kept.
+  app.addHook('onClose', async () => {
+    await links.settled();
+    await writer.idle();
+  });
+
+  app.route({
+    method: 'GET',
+    url: '/api/v1/strokes/live',
+    schema: { hide: true },
+    // Whoever sends no token with the request sends it with the first message.
+    config: { access: 'public' },
+    preHandler: async (request) => {
+      if (!isFromOwnPages(request))
+        throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');
+      // A browser's cookie is a person's, and means nothing here.
+      if (request.headers.authorization !== undefined) await loggerWith(app, tokenOf(request));
+    },
+    wsHandler: (socket, request) => {
+      const token = request.headers.authorization === undefined ? null : tokenOf(request);
+      const link = new Link(socket, token, {
+        db: app.db,
+        pool: app.pool,
+        writer,
+        log: request.log,
+        silentAfterMs: linkSilentAfterMs ?? SILENT_AFTER_MS,
+        onSignedIn: (signedIn, loggerId) => links.signedIn(signedIn, loggerId),
+        onTakeOver: (linkId, key) => links.takenOver(linkId, key),
+      });
+      links.add(link);
+      socket.on('close', () => links.remove(link));
+    },
+    handler: () => {
+      throw new ProblemError('not-found', 'This address takes WebSockets only.');
+    },
+  });
+}
+
+async function loggerWith(app: App, token: Token | null): Promise<void> {
+  const logger = token?.kind === 'logger' ? await loggerOfToken(app.db, token) : null;
+  if (logger === null) throw notSignedIn();
+}

@@ -1,0 +1,27 @@
+import type { Problem } from './common.ts';
+
+/** What the service says to a logger on `/api/v1/strokes/live`, as JSON or CBOR. */
+export type LinkAnswer =
+  /** The piece of this number, and all before it, would survive the service's own death. */
+  | { readonly type: 'ack'; readonly key: string; readonly seq: number }
+  /** The stroke is stored as a whole: the logger may forget it. */
+  | { readonly type: 'stored'; readonly key: string; readonly strokeId: string }
+  /** The stroke was begun before: go on with the piece of this number. */
+  | { readonly type: 'resume'; readonly key: string; readonly nextSeq: number }
+  | ProblemMessage;
+
+/** A problem of RFC 9457 in a message: its members, and the whole with its own `type` once more. */
+export type ProblemMessage = Omit<Problem, 'type'> & {
+  readonly type: 'problem';
+  readonly problem: Problem;
+  readonly key?: string;
+  /** The piece that the stroke goes on with. */
+  readonly nextSeq?: number;
+};
+
+export function problemMessage(
+  problem: Problem,
+  about: Pick<ProblemMessage, 'key' | 'nextSeq'> = {},
+): ProblemMessage {
+  return { ...about, ...problem, type: 'problem', problem };
+}
