@@ -21,7 +21,7 @@ const SWITCHED_OFF_TOGETHER_S = 0.25;
 /** More missed samples than this leave too little to trust. */
 const MOST_MISSED = 0.3;
 
-interface ActiveSide {
+export interface ActiveSide {
   readonly signal: SideSignal;
   readonly rest: RestLevel;
   readonly amps: Float64Array;
@@ -40,18 +40,11 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   if (direction === null) {
     return unusable('The direction was not given and cannot be told from the sign of the current.');
   }
-  const doubts: DoneAnalysis['doubts'][number][] = [];
-  const active: ActiveSide[] = [];
-  const reasons: string[] = [];
-  for (const side of trace.sides) {
-    const found = readSide(side);
-    if ('doubt' in found) {
-      reasons.push(`${side.side}: ${found.detail}`);
-      doubts.push({ side: side.side, ...found });
-    } else active.push(found);
-  }
+  const { active, unread } = readSides(trace);
+  const doubts: DoneAnalysis['doubts'][number][] = [...unread];
+  const reasons = unread.map(({ side, detail }) => `${side}: ${detail}`);
   if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), doubts);
-  const supply = plausible(trace.supply, room.nominalVolts);
+  const supply = plausibleSupply(trace.supply, room.nominalVolts);
   const pauses = commonRests(active.map((side) => side.active));
   const sides: Record<string, SideMeasures> = {};
   for (const side of active) {
@@ -82,7 +75,8 @@ function unusable(reason: string, doubts: DoneAnalysis['doubts'] = []): Unusable
 const LEAST_SUPPLY = 0.3;
 const MOST_SUPPLY = 2.5;
 
-function plausible(supply: SupplyTrace | null, nominalVolts: number): SupplyTrace | null {
+/** The supply where it is one: null for none, and for a reading in another unit or of another wire. */
+export function plausibleSupply(supply: SupplyTrace | null, nominalVolts: number): SupplyTrace | null {
   if (supply === null || supply.volts.length === 0) return null;
   const usual = median(supply.volts) / nominalVolts;
   const extreme = supply.volts.some((volts) => Math.abs(volts) > 4 * nominalVolts);
@@ -92,6 +86,21 @@ function plausible(supply: SupplyTrace | null, nominalVolts: number): SupplyTrac
 interface UnreadSide {
   readonly doubt: Doubt;
   readonly detail: string;
+}
+
+/** The sides that drew current, and those that cannot be read, with why; both in the order sent. */
+export function readSides(trace: StrokeTrace): {
+  active: ActiveSide[];
+  unread: DoneAnalysis['doubts'][number][];
+} {
+  const active: ActiveSide[] = [];
+  const unread: DoneAnalysis['doubts'][number][] = [];
+  for (const side of trace.sides) {
+    const found = readSide(side);
+    if ('doubt' in found) unread.push({ side: side.side, ...found });
+    else active.push(found);
+  }
+  return { active, unread };
 }
 
 function readSide(trace: SideTrace): ActiveSide | UnreadSide {

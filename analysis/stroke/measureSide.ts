@@ -26,8 +26,23 @@ export interface SideToMeasure {
   readonly direction: Direction;
 }
 
-/** What one side says of a stroke; null where too little of it is running current (fewer than 5 samples). */
-export function measureSide(side: SideToMeasure): SideMeasures | null {
+/** One side with its phases, and where along the travel each of its samples was taken. */
+export interface PlacedSide {
+  readonly phases: FoundPhases;
+  /** 1 for each sample of the running current. */
+  readonly include: Uint8Array;
+  /** The running current alone, in order of time, amperes. */
+  readonly running: Float64Array;
+  readonly runningAmps: number;
+  readonly runningAmpsP90: number;
+  /** When the room stops moving, seconds: the end stop's beginning, else the end. */
+  readonly movingToS: number;
+  /** 0 fully retracted to 1 fully extended, one per sample of the signal. */
+  readonly positions: Float64Array;
+}
+
+/** Null where too little of it is running current (fewer than 5 samples). */
+export function placeSide(side: SideToMeasure): PlacedSide | null {
   const { signal, rest, amps, active, pauses, supply, direction } = side;
   const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
   const include = runningSamples(signal, phases);
@@ -47,6 +62,15 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     runningAmps,
     direction,
   });
+  return { phases, include, running, runningAmps, runningAmpsP90, movingToS, positions };
+}
+
+/** What one side says of a stroke; null where too little of it is running current (fewer than 5 samples). */
+export function measureSide(side: SideToMeasure): SideMeasures | null {
+  const { signal, rest, amps, pauses, supply } = side;
+  const placed = placeSide(side);
+  if (placed === null) return null;
+  const { phases, include, running, runningAmps, runningAmpsP90, movingToS, positions } = placed;
   const { spikes, dips, roughness } = excursions({
     signal,
     timesS: pick(signal.timesS, include),

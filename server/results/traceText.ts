@@ -2,7 +2,7 @@ import { stringify } from 'csv-stringify/sync';
 import { type Clock, type RecordedTrace, sampleTimes } from '../../ingest/stroke.ts';
 
 /** JSON text of the trace, number by number as it was sent; a gap is null. */
-export function traceAsJson(trace: RecordedTrace): string {
+export function traceAsJson(trace: RecordedTrace, thinned = false): string {
   const sides = trace.sides.map(
     ({ side, clock, amps }) =>
       `{"side":${JSON.stringify(side)},${clockAsJson(clock)},"amps":${numbersAsJson(amps)}}`,
@@ -12,6 +12,7 @@ export function traceAsJson(trace: RecordedTrace): string {
     parts.push(`"supply":{${clockAsJson(trace.supply.clock)},"volts":${numbersAsJson(trace.supply.volts)}}`);
   }
   if (trace.ambientC !== null) parts.push(`"ambientC":${trace.ambientC}`);
+  if (thinned) parts.push('"thinned":true');
   return `{${parts.join(',')}}`;
 }
 

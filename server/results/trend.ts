@@ -6,9 +6,9 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
-import type { RoomLimits } from '../work/foldHistory.ts';
 import { findRoom } from './findRoom.ts';
 import { forecastOf } from './forecastOf.ts';
+import { limitsOf, roomLimits } from './roomLimits.ts';
 import { servicesBetween } from './servicesBetween.ts';
 
 export interface TrendQuestion {
@@ -33,12 +33,13 @@ export async function trendText(
 ): Promise<string> {
   const room = await findRoom(db, accountId, roomId);
   const side = sideOf(room.sides, question);
-  const [points, limits, services] = await Promise.all([
+  const [points, allLimits, services] = await Promise.all([
     pointsText(pool, accountId, roomId, side, question),
-    readLimits(db, accountId, roomId, side, question),
+    roomLimits(db, accountId, roomId),
     servicesBetween(db, accountId, roomId, question.from, question.to),
   ]);
   const { measure, direction } = question;
+  const limits = limitsOf(allLimits, { measure, side, direction });
   const forecast = await forecastOf(pool, { accountId, roomId, side, direction, measure }, limits);
   const rest: Omit<Trend, 'points'> = { limits, services, forecast };
   return `{"points":${points},${JSON.stringify(rest).slice(1)}`;
@@ -89,23 +90,4 @@ async function pointsText(
     values: [accountId, roomId, side, direction, from ?? null, to ?? null],
   });
   return `[${rows[0].points ?? ''}]`;
-}
-
-async function readLimits(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  roomId: string,
-  side: string,
-  { measure, direction }: TrendQuestion,
-): Promise<Trend['limits']> {
-  const row = await db
-    .selectFrom('room_progress')
-    .select('limits')
-    .where('account_id', '=', accountId)
-    .where('room_id', '=', roomId)
-    .executeTakeFirst();
-  // Written by `writeHistory` and nobody else.
-  const limits = (row?.limits ?? []) as RoomLimits[];
-  const asked = limits.filter((one) => one.measure === measure && one.direction === direction);
-  return asked.find((one) => one.side === side)?.limits ?? null;
 }

@@ -1,14 +1,19 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
+import { normalOfRoom } from '../results/normal.ts';
 import { preferredType } from '../results/preferredType.ts';
 import { readTrace } from '../results/readTrace.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
+import { isThinner, thinTrace } from '../results/thinTrace.ts';
 import { traceAsCsv, traceAsJson } from '../results/traceText.ts';
+import { travelOfStroke } from '../results/travel.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
+import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';
 import { sendText } from './sendText.ts';
 
 const tags = ['strokes'];
+const POINTS = 4000;
 
 export async function strokeResultRoutes(app: App): Promise<void> {
   app.get(
@@ -18,16 +23,50 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         tags,
         summary: 'The very numbers that were sent, as JSON or, by Accept, as CSV',
         params: ByIdParams,
+        querystring: PointsQuery,
         response: { 200: Trace },
       },
     },
     async (request, reply) => {
-      const trace = await readTrace(app.db, personOf(request).accountId, request.params.id);
+      const sent = await readTrace(app.db, personOf(request).accountId, request.params.id);
+      const { points } = request.query;
+      const trace = points === undefined ? sent : thinTrace(sent, points);
       const type = preferredType(request.headers.accept, ['application/json', 'text/csv']);
       reply.header('vary', 'accept');
       if (type === 'text/csv') return sendText(reply, type, traceAsCsv(trace));
-      return sendText(reply, 'application/json', traceAsJson(trace));
+      return sendText(reply, 'application/json', traceAsJson(trace, isThinner(trace, sent)));
     },
+  );
+
+  app.get(
+    '/api/v1/strokes/:id/travel',
+    {
+      schema: {
+        tags,
+        summary: 'The current by where the room was, thinned for a picture (4000 points a side unless said)',
+        params: ByIdParams,
+        querystring: PointsQuery,
+        response: { 200: TravelTrace },
+      },
+    },
+    (request) => {
+      const { accountId } = personOf(request);
+      return travelOfStroke(app.db, accountId, request.params.id, request.query.points ?? POINTS);
+    },
+  );
+
+  app.get(
+    '/api/v1/rooms/:id/normal',
+    {
+      schema: {
+        tags: ['results'],
+        summary: 'What is normal along the travel, side by side',
+        params: ByIdParams,
+        querystring: NormalQuery,
+        response: { 200: Normal },
+      },
+    },
+    (request) => normalOfRoom(app.db, personOf(request).accountId, request.params.id, request.query),
   );
 
   app.get(

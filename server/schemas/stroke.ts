@@ -127,6 +127,7 @@ export const Trace = z
       })
       .optional(),
     ambientC: z.number().optional(),
+    thinned: z.literal(true).optional().describe('There were more samples than the points asked for.'),
   })
   .meta({ id: 'Trace' });
 export type Trace = z.infer<typeof Trace>;

@@ -7,7 +7,9 @@ type Answers = Readonly<Record<CallerName, number>>;
 export interface Row {
   readonly answers: Answers;
   readonly query?: string;
-  readonly body?: (things: Things, people: People, caller: CallerName) => object;
+  /** Of the body; JSON unless said. */
+  readonly type?: string;
+  readonly body?: (things: Things, people: People, caller: CallerName) => object | string;
   /** Text that stands in the answer for these callers, and for nobody else. */
   readonly shows?: { readonly text: (things: Things) => string; readonly to: readonly CallerName[] };
 }
@@ -155,10 +157,17 @@ export const ROWS: Readonly<Record<string, Row>> = {
     body: ({ room }) => strokeOf(room),
     shows: { text: () => '"outcome":"stored"', to: ['logger', ...WHO_CHANGE] },
   },
+  'POST /api/v1/rooms/:id/strokes/preview': {
+    answers: changed(),
+    type: 'text/csv',
+    body: () => 't,amps\n0,0\n1,9\n2,8\n3,0\n',
+  },
   'GET /api/v1/strokes/:id': { answers: seen() },
   'PATCH /api/v1/strokes/:id': { answers: changed(), body: () => ({ excluded: true }) },
   'DELETE /api/v1/strokes/:id': { answers: changed(204) },
   'GET /api/v1/strokes/:id/trace': { answers: seen() },
+  // Of five samples no travel can be made: whoever sees the stroke is told that.
+  'GET /api/v1/strokes/:id/travel': { answers: seen(404) },
 
   // Without a token it may be sent as the first message; without a WebSocket there is nothing.
   'GET /api/v1/live': {
@@ -171,6 +180,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
 
   'GET /api/v1/measures': { answers: people(200) },
   'GET /api/v1/rooms/:id/strokes': { answers: seen() },
+  'GET /api/v1/rooms/:id/normal': { answers: seen(), query: '?direction=extend' },
   'GET /api/v1/rooms/:id/trend': { answers: seen(), query: '?measure=runningAmps&direction=extend' },
   'GET /api/v1/rooms/:id/status': { answers: seen() },
   'GET /api/v1/rooms/:id/warnings': { answers: seen() },

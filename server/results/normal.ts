@@ -1,0 +1,139 @@
+import { type Kysely, sql } from 'kysely';
+import { REFERENCE_STROKES } from '../../analysis/baseline/channel.ts';
+import { normalProfile, type ReferenceProfile } from '../../analysis/baseline/normalProfile.ts';
+import type { Limits } from '../../analysis/history.ts';
+import { MEASURE_NAMES } from '../../analysis/measures.ts';
+import { median } from '../../analysis/statistics/median.ts';
+import type { Direction } from '../../analysis/trace.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
+import { invalidField } from '../problems.ts';
+import type { Normal, NormalSide } from '../schemas/travel.ts';
+import { findRoom } from './findRoom.ts';
+import { limitsOf, roomLimits } from './roomLimits.ts';
+
+export interface NormalQuestion {
+  readonly direction: Direction;
+  /** The stroke whose time, supply and temperature it is asked for. */
+  readonly stroke?: string;
+}
+
+interface Place {
+  readonly accountId: AccountInScope;
+  readonly roomId: string;
+  readonly side: string;
+  readonly direction: Direction;
+}
+
+/**
+ * What is normal along the travel for each side: of the strokes that the present baseline was learnt from or, for a
+ * stroke, of those that its own was learnt from, at the level that was expected of it.
+ */
+export async function normalOfRoom(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+  { direction, stroke }: NormalQuestion,
+): Promise<Normal> {
+  const room = await findRoom(db, accountId, roomId);
+  const at = stroke === undefined ? null : await timeOfStroke(db, accountId, roomId, stroke);
+  const limits = await roomLimits(db, accountId, roomId);
+  const sides = await Promise.all(
+    room.sides.map(async (side): Promise<[string, NormalSide | null]> => {
+      const place = { accountId, roomId, side, direction };
+      const reference = await referenceStrokes(db, place, at);
+      const present = limitsOf(limits, { measure: 'runningAmps', side, direction });
+      const expected = at === null ? null : await expectedAmps(db, place, at, stroke);
+      const profile = normalProfile(reference, levelFor(expected, present, reference));
+      return [side, profile && { strokes: reference.length, ...profile }];
+    }),
+  );
+  return { direction, sides: Object.fromEntries(sides) };
+}
+
+/** The present limits moved to what was expected of the stroke; while learning, the reference's own level. */
+function levelFor(
+  expected: number | null,
+  present: Limits | null,
+  reference: readonly ReferenceProfile[],
+): Limits {
+  const centre =
+    expected ?? present?.centre ?? (reference.length > 0 ? median(reference.map((r) => r.runningAmps)) : 0);
+  if (present === null) return { lower: centre, centre, upper: centre };
+  const part = centre / present.centre;
+  return { lower: present.lower * part, centre, upper: present.upper * part };
+}
+
+async function timeOfStroke(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+  strokeId: string,
+): Promise<Date> {
+  const row = await db
+    .selectFrom('strokes')
+    .select('started_at')
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .where('id', '=', strokeId)
+    .executeTakeFirst();
+  if (row === undefined) throw invalidField('/stroke', 'The room has no such stroke.');
+  return row.started_at;
+}
+
+// Postgres counts from 1.
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps') + 1;
+
+async function expectedAmps(
+  db: Kysely<Tables>,
+  { accountId, roomId, side, direction }: Place,
+  at: Date,
+  strokeId: string | undefined,
+): Promise<number | null> {
+  const row = await db
+    .selectFrom('measures')
+    .select('expected')
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .where('side', '=', side)
+    .where('direction', '=', direction)
+    .where('started_at', '=', at)
+    .where('stroke_id', '=', strokeId ?? null)
+    .executeTakeFirst();
+  return row?.expected[RUNNING - 1] ?? null;
+}
+
+/**
+ * The first strokes of the latest baseline that was begun by `at`. Strokes without an expectation are what a baseline
+ * is learnt from, so it begins after the last judged stroke before them.
+ */
+async function referenceStrokes(
+  db: Kysely<Tables>,
+  { accountId, roomId, side, direction }: Place,
+  at: Date | null,
+): Promise<ReferenceProfile[]> {
+  const running = sql.lit(RUNNING);
+  const { rows } = await sql<ReferenceProfile>`
+    with own as (
+      select started_at, stroke_id, value[${running}] as value, expected[${running}] as expected,
+        beyond[${running}] as beyond
+      from measures
+      where account_id = ${accountId} and room_id = ${roomId} and side = ${side} and direction = ${direction}
+    ), learnt as (
+      select max(started_at) as at from own
+      where expected is null and started_at <= coalesce(${at}::timestamptz, 'infinity')
+    ), begun as (
+      select coalesce(max(started_at), '-infinity') as at from own
+      where expected is not null and started_at < (select at from learnt)
+    )
+    select s.analysis -> 'sides' -> ${side} -> 'profile' as profile, o.value as "runningAmps"
+    from (
+      select started_at, stroke_id, value from own
+      where started_at > (select at from begun) and beyond is not true and value is not null
+      order by started_at, stroke_id limit ${sql.lit(REFERENCE_STROKES)}
+    ) o
+    join strokes s on s.account_id = ${accountId} and s.id = o.stroke_id
+    where s.analysis ->> 'status' = 'done' and not s.excluded`.execute(db);
+  // The analysis is written by this program alone; a side that it lacks has no profile.
+  return rows.filter(({ profile }) => Array.isArray(profile));
+}

@@ -1,0 +1,40 @@
+import type { Kysely } from 'kysely';
+import type { Limits } from '../../analysis/history.ts';
+import type { MeasureName } from '../../analysis/measures.ts';
+import type { Direction } from '../../analysis/trace.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
+import type { RoomLimits } from '../work/foldHistory.ts';
+
+/** The room's limits as they stand, of every measure, side and direction. */
+export async function roomLimits(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+): Promise<readonly RoomLimits[]> {
+  const row = await db
+    .selectFrom('room_progress')
+    .select('limits')
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .executeTakeFirst();
+  // Written by `writeHistory` and nobody else.
+  return (row?.limits ?? []) as RoomLimits[];
+}
+
+interface LimitsQuestion {
+  readonly measure: MeasureName;
+  readonly side: string;
+  readonly direction: Direction;
+}
+
+/** Null while that side is learning in that direction. */
+export function limitsOf(
+  all: readonly RoomLimits[],
+  { measure, side, direction }: LimitsQuestion,
+): Limits | null {
+  const found = all.find(
+    (one) => one.measure === measure && one.side === side && one.direction === direction,
+  );
+  return found?.limits ?? null;
+}
