@@ -8,8 +8,8 @@ export interface FieldFault {
 export class DecodeError extends Error {
   readonly faults: readonly FieldFault[];
 
-  constructor(faults: readonly FieldFault[]) {
-    super(faults[0]?.detail ?? 'The stroke cannot be read.');
+  constructor(faults: readonly FieldFault[], options?: ErrorOptions) {
+    super(faults[0]?.detail ?? 'The stroke cannot be read.', options);
     this.name = 'DecodeError';
     this.faults = faults;
   }

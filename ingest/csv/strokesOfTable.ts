@@ -1,11 +1,12 @@
-import { type SampleRange, splitRecording } from '../../analysis/split/splitRecording.ts';
+import type { SampleRange } from '../../analysis/split/splitRecording.ts';
 import { directionBySign } from '../../analysis/stroke/direction.ts';
+import type { Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
 import type { Place, SentForm, SentQuery } from '../forms/sentForm.ts';
-import { MAX_SAMPLES } from '../limits.ts';
 import { parseTimestamp } from '../timestamp.ts';
+import { type Recording, readRecording, roundSeconds } from './recording.ts';
 import { lineName, linePointer } from './records.ts';
-import { type NumberColumn, type RecordedTable, readTable } from './table.ts';
+import type { NumberColumn, RecordedTable } from './table.ts';
 
 /** One stroke on its way, and the rows that its samples came from. */
 interface CutStroke {
@@ -14,20 +15,18 @@ interface CutStroke {
   readonly supplyRows: readonly number[];
 }
 
-const MICRO = 1e6;
 const HEADER_LINE = 1;
-const ONLY_SIDE = 'main';
-const DECIMAL = /^\d{1,6}(?:[.,]\d{1,9})?$/;
 
 /**
  * A CSV recording as strokes: one if there is one in it, `<key>#1`, `<key>#2` and so on if there are several. Times
  * are taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
  */
 export function strokesOfCsv(text: string, query: SentQuery): SentForm {
-  const table = readTable(text, query.side ?? ONLY_SIDE, query.rateHz === undefined);
-  const rateHz = rateOf(query, table);
-  const timesS = secondsFromFirst(table, rateHz);
-  const ranges = cut(table, timesS);
+  return strokesOfRecording(readRecording(text, query), query);
+}
+
+export function strokesOfRecording(recording: Recording, query: SentQuery): SentForm {
+  const { table, rateHz, timesS, ranges } = recording;
   const directions = directionsOf(query, table, ranges);
   const startedAtMs = startOf(query, table);
   const cuts = ranges.map((range, n) => {
@@ -43,33 +42,6 @@ export function strokesOfCsv(text: string, query: SentQuery): SentForm {
       return placeIn(inner, table, cuts[several ? Number(first ?? 0) : 0]);
     },
   };
-}
-
-function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {
-  if (rateHz !== undefined) {
-    if (DECIMAL.test(rateHz)) return Number(rateHz.replace(',', '.'));
-    throw DecodeError.at('/rateHz', 'rateHz must be a number of samples a second.');
-  }
-  if (table.time !== null) return null;
-  throw DecodeError.at('/rateHz', 'There is no column of times: say rateHz= in the query.');
-}
-
-function secondsFromFirst(table: RecordedTable, rateHz: number | null): Float64Array {
-  if (table.time === null || rateHz !== null) {
-    return Float64Array.from(table.lines, (_, i) => i / (rateHz ?? 1));
-  }
-  const { seconds } = table.time;
-  return Float64Array.from(seconds, (time) => round(time - seconds[0]));
-}
-
-/** Whole when there is but one stroke in it, and it is no longer than a stroke may be. */
-function cut(table: RecordedTable, timesS: Float64Array): readonly SampleRange[] {
-  const whole = { from: 0, to: timesS.length };
-  const ranges = splitRecording(
-    timesS,
-    table.sides.map(({ values }) => Float64Array.from(values)),
-  );
-  return ranges.length === 0 || (ranges.length === 1 && timesS.length <= MAX_SAMPLES) ? [whole] : ranges;
 }
 
 function keyOf({ key }: SentQuery, n: number, count: number): string | undefined {
@@ -88,14 +60,9 @@ function directionsOf(
     if (said.length === ranges.length) return said;
     throw DecodeError.at('/direction', `${said.length} directions are given for ${ranges.length} strokes.`);
   }
-  for (const [n, { from, to }] of ranges.entries()) {
-    const sides = table.sides.map(({ name, values }) => ({
-      side: name,
-      timesS: new Float64Array(0),
-      amps: Float64Array.from(values.slice(from, to)),
-    }));
+  for (const [n, range] of ranges.entries()) {
     // Whether positive extends is the room's to say; here it only matters that the sign can be told.
-    if (directionBySign({ sides }, { positiveDirection: 'extend' }) === null) {
+    if (directionOf(table, range, 'extend') === null) {
       const which = ranges.length === 1 ? '' : ` of stroke ${n + 1}`;
       const ask =
         'say direction=extend or direction=retract in the query, or one for each stroke with commas';
@@ -106,7 +73,21 @@ function directionsOf(
   return ranges.map(() => undefined);
 }
 
-function startOf({ startedAt }: SentQuery, table: RecordedTable): number {
+/** By the sign of the current; null where that does not tell. */
+export function directionOf(
+  table: RecordedTable,
+  { from, to }: SampleRange,
+  positiveDirection: Direction,
+): Direction | null {
+  const sides = table.sides.map(({ name, values }) => ({
+    side: name,
+    timesS: new Float64Array(0),
+    amps: Float64Array.from(values.slice(from, to)),
+  }));
+  return directionBySign({ sides }, { positiveDirection });
+}
+
+export function startOf({ startedAt }: SentQuery, table: RecordedTable): number {
   if (startedAt !== undefined) {
     const ms = parseTimestamp(startedAt);
     if (ms !== null) return ms;
@@ -130,7 +111,7 @@ function strokeOf(
     rateHz === null ? all.filter((row) => table.sides.some(({ values }) => !Number.isNaN(values[row]))) : all;
   const supplyRows = table.supply ? all.filter((row) => !Number.isNaN(table.supply?.values[row])) : [];
   const at = (wanted: readonly number[]) =>
-    Float64Array.from(wanted, (row) => round(timesS[row] - timesS[from]));
+    Float64Array.from(wanted, (row) => roundSeconds(timesS[row] - timesS[from]));
   const clock = rateHz === null ? { t: at(rows) } : { rateHz };
   const supply = table.supply &&
     supplyRows.length > 0 && {
@@ -154,10 +135,6 @@ function pick({ values }: NumberColumn, rows: readonly number[]): Float64Array {
 /** A day beyond the calendar is left for the validation to refuse. */
 function timeText(ms: number): string {
   return Math.abs(ms) <= 8.64e15 ? new Date(ms).toISOString() : '';
-}
-
-function round(seconds: number): number {
-  return Math.round(seconds * MICRO) / MICRO;
 }
 
 /** From a pointer into the stroke to line and column; what came by the query keeps its name. */

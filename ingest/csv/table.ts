@@ -27,17 +27,35 @@ export interface RecordedTable {
 
 const DAY_S = 86_400;
 
-/** Reads the whole table. `side` names the only side where no title does; `timed` is false to pass times over. */
-export function readTable(text: string, side: string, timed: boolean): RecordedTable {
+/** How the columns are to be understood. */
+export interface Reading {
+  /** Names the only side where no title does. */
+  readonly side: string;
+  /** False passes times over. */
+  readonly timed: boolean;
+  /** What each column is, whatever its title says; null: by the titles. The header row may then be missing. */
+  readonly columns: readonly Column[] | null;
+}
+
+/** Reads the whole table. */
+export function readTable(text: string, reading: Reading): RecordedTable {
   let builder: TableBuilder | null = null;
   eachRecord(text, (cells, line) => {
-    if (builder === null) builder = new TableBuilder(cells, line, side, timed);
-    else builder.take(cells, line);
+    if (builder !== null) builder.take(cells, line);
+    else {
+      builder = new TableBuilder(cells, line, reading);
+      if (reading.columns !== null && isAllNumbers(cells)) builder.take(cells, line);
+    }
   });
   // The compiler does not see that the callback has been here.
   const built = builder as TableBuilder | null;
   if (built === null) throw DecodeError.at('/line/1', 'Line 1: There is no header row.');
   return built.finish();
+}
+
+/** Such a row is no header. */
+export function isAllNumbers(cells: readonly string[]): boolean {
+  return cells.every((cell) => readNumberCell(cell) !== null);
 }
 
 class TableBuilder {
@@ -50,9 +68,13 @@ class TableBuilder {
   #firstTime: TimeCell | null = null;
   #days = 0;
 
-  constructor(titles: readonly string[], line: number, side: string, timed: boolean) {
+  constructor(titles: readonly string[], line: number, { side, timed, columns }: Reading) {
     this.#headerLine = line;
-    this.#columns = titles.map((title) => readTitle(title, side));
+    this.#columns = columns ?? titles.map((title) => readTitle(title, side));
+    if (this.#columns.length !== titles.length) {
+      const said = `${this.#columns.length} columns are said, and the file has ${titles.length}.`;
+      throw DecodeError.at('/columns', said);
+    }
     const times = this.#columns.flatMap(({ kind }, i) => (kind === 'time' ? [i] : []));
     if (timed && times.length > 1)
       throw atLine(line, times[1] + 1, 'There is another column of times already.');
@@ -61,10 +83,13 @@ class TableBuilder {
       if (column.kind === 'time' || column.kind === 'none') return null;
       return { name: column.kind === 'side' ? column.side : column.kind, column: i + 1, values: [] };
     });
-    this.#checkTitles(titles, line);
+    this.#checkColumns(line);
+    if (columns === null && isAllNumbers(titles)) {
+      throw atLine(line, null, 'A header row must come before the numbers.');
+    }
   }
 
-  #checkTitles(titles: readonly string[], line: number): void {
+  #checkColumns(line: number): void {
     const seen = new Set<string>();
     for (const [i, column] of this.#columns.entries()) {
       if (column.kind === 'time' || column.kind === 'none') continue;
@@ -76,9 +101,6 @@ class TableBuilder {
     if (sides === 0)
       throw atLine(line, null, 'The header names no current: such as "front A", "rear mA" or "amps".');
     if (sides > MAX_SIDES) throw atLine(line, null, `The header names more than ${MAX_SIDES} sides.`);
-    if (titles.every((title) => readNumberCell(title) !== null)) {
-      throw atLine(line, null, 'A header row must come before the numbers.');
-    }
   }
 
   take(cells: readonly string[], line: number): void {

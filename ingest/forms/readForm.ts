@@ -24,7 +24,7 @@ const asSent = (pointer: string) => ({ pointer });
  * `DecodeError` where not one stroke can be read.
  */
 export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, nowMs: number): SentForm {
-  const query = { ...said, startedAt: said.startedAt?.replace(PLUS_AS_SPACE, '+$1') };
+  const query = soundQuery(said);
   switch (type) {
     case 'application/cbor':
       return { strokes: decodeCbor(bytes), placeOf: asSent };
@@ -37,7 +37,12 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
   }
 }
 
-function textOf(bytes: Uint8Array): string {
+export function soundQuery(said: SentQuery): SentQuery {
+  return { ...said, startedAt: said.startedAt?.replace(PLUS_AS_SPACE, '+$1') };
+}
+
+/** Throws `DecodeError` where the bytes are not UTF-8: a picture or a program is none. */
+export function textOf(bytes: Uint8Array): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {

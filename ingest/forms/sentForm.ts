@@ -8,6 +8,8 @@ export interface SentQuery {
   readonly rateHz?: string;
   /** The side that a column `amps` means. */
   readonly side?: string;
+  /** CSV: what each column is, whatever its title says (`ingest/csv/roles.ts`). */
+  readonly columns?: string;
 }
 
 /** Where a fault lies in the body that was sent, and what to say of it. */

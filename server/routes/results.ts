@@ -5,6 +5,7 @@ import { overviewRoutes } from './overview.ts';
 import { statusRoutes } from './status.ts';
 import { strokeResultRoutes } from './strokeResults.ts';
 import { strokeRoutes } from './strokes.ts';
+import { strokesPreviewRoutes } from './strokesPreview.ts';
 import { trendRoutes } from './trend.ts';
 import { warningRoutes } from './warnings.ts';
 
@@ -12,6 +13,7 @@ import { warningRoutes } from './warnings.ts';
 export async function resultRoutes(app: App): Promise<void> {
   await app.register(strokeRoutes);
   await app.register(strokeResultRoutes);
+  await app.register(strokesPreviewRoutes);
   await app.register(measureRoutes);
   await app.register(trendRoutes);
   await app.register(statusRoutes);

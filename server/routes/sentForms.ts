@@ -27,6 +27,13 @@ export const SentStrokesQuery = z.object({
     .string()
     .optional()
     .describe('CSV: the side that a column names which says only its unit; main unless said.'),
+  columns: z
+    .string()
+    .optional()
+    .describe(
+      'CSV: what each column is, in order, whatever its title says, with commas: time/s, time/ms, side/NAME/A, ' +
+        'side/NAME/mA, supply/V, ambient/C, none.',
+    ),
 }) satisfies z.ZodType<SentQuery>;
 
 /** A body as it came, to be read once the query is known to be sound. */

@@ -40,12 +40,13 @@ test('every route has a row, and every row a route', () => {
   expect(Object.keys(ROWS).sort()).toEqual(routes.sort());
 });
 
-describe.each(Object.entries(ROWS))('%s', (route, { answers, query = '', body, shows }) => {
+describe.each(Object.entries(ROWS))('%s', (route, { answers, query = '', type, body, shows }) => {
   test.each(CALLERS)('answers %s as it should', async (caller) => {
     const things = await newThings(service, people);
     const [method, url] = route.split(' ');
     const token = await tokenFor(service, people, things, caller);
-    const sent = { token, body: body?.(things, people, caller) };
+    const headers = type === undefined ? undefined : { 'content-type': type };
+    const sent = { token, body: body?.(things, people, caller), headers };
     const answer = await service.request(method, addressOf(url, things) + query, sent);
     expect([answer.status, answer.text.slice(0, 300)]).toEqual([answers[caller], expect.anything()]);
     if (answer.status >= 400) expect(answer.text).not.toContain(things.name);

@@ -1,0 +1,69 @@
+import { createHash } from 'node:crypto';
+import type { Kysely } from 'kysely';
+import { previewCsv } from '../../ingest/csv/previewCsv.ts';
+import { DecodeError } from '../../ingest/decodeError.ts';
+import { soundQuery, textOf } from '../../ingest/forms/readForm.ts';
+import type { SentQuery } from '../../ingest/forms/sentForm.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
+import { ProblemError } from '../problems.ts';
+import type { StrokesPreview } from '../schemas/preview.ts';
+import { findRoom } from './findRoom.ts';
+
+/** What would be made of a CSV recording of this room. Nothing is stored. */
+export async function previewStrokes(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+  bytes: Uint8Array,
+  query: SentQuery,
+): Promise<StrokesPreview> {
+  const room = await findRoom(db, accountId, roomId);
+  const read = { sides: room.sides, positiveDirection: room.positive_direction };
+  try {
+    const preview = previewCsv(textOf(bytes), soundQuery(query), read);
+    const { startedAtMs, columns, strokes, sides, supply, problems, ...rest } = preview;
+    return {
+      key: keyOf(roomId, bytes, query),
+      ...rest,
+      columns: columns.map((column) => ({ ...column, examples: [...column.examples] })),
+      startedAt: timeOf(startedAtMs),
+      strokes: strokes.map(({ startedAtMs: atMs, ...stroke }) => ({ ...stroke, startedAt: timeOf(atMs) })),
+      sides: sides.map(lineOf),
+      supply: supply && lineOf(supply),
+      problems: [...problems],
+    };
+  } catch (error) {
+    if (!(error instanceof DecodeError)) throw error;
+    throw new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
+  }
+}
+
+/** The same file of the same room read in the same way is the same strokes, whoever sends it how often. */
+function keyOf(
+  roomId: string,
+  bytes: Uint8Array,
+  { startedAt, rateHz, direction, columns }: SentQuery,
+): string {
+  const said = JSON.stringify([roomId, startedAt, rateHz, direction, columns]);
+  return `file-${createHash('sha256').update(said).update(bytes).digest('base64url')}`;
+}
+
+/** A day beyond the calendar has no name; that it cannot be stored is among the problems. */
+function timeOf(ms: number | null): string | null {
+  return ms === null || Math.abs(ms) > LAST_MS ? null : new Date(ms).toISOString();
+}
+
+const LAST_MS = Date.UTC(9999, 0);
+
+function lineOf({
+  name,
+  seconds,
+  values,
+}: {
+  name: string;
+  seconds: readonly number[];
+  values: readonly number[];
+}) {
+  return { name, seconds: [...seconds], values: [...values] };
+}

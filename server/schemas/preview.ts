@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { DIRECTIONS } from '../../analysis/trace.ts';
+import { Time } from './common.ts';
+
+const Line = z.object({ name: z.string(), seconds: z.array(z.number()), values: z.array(z.number()) });
+
+/** What would be made of a CSV recording; nothing has been stored. */
+export const StrokesPreview = z
+  .object({
+    /** For `POST /api/v1/strokes?key=`: the same for the same file read in the same way. */
+    key: z.string(),
+    delimiter: z.string(),
+    /** What each column is taken for; `kind/side/unit` is how `columns=` says it. */
+    columns: z.array(
+      z.object({
+        column: z.number().int(),
+        title: z.string().nullable(),
+        kind: z.enum(['time', 'side', 'supply', 'ambient', 'none']),
+        side: z.string().nullable(),
+        unit: z.string().nullable(),
+        examples: z.array(z.string()),
+      }),
+    ),
+    rows: z.number().int(),
+    startedAt: Time.nullable(),
+    strokes: z.array(
+      z.object({
+        fromS: z.number(),
+        toS: z.number(),
+        samples: z.number().int(),
+        startedAt: Time.nullable(),
+        /** Null: the sign of the current does not tell. */
+        direction: z.enum(DIRECTIONS).nullable(),
+      }),
+    ),
+    /** The whole recording for a picture, thinned; the smallest and the largest of each stretch are kept. */
+    sides: z.array(Line),
+    supply: Line.nullable(),
+    /** What stands in the way of storing it. */
+    problems: z.array(z.object({ pointer: z.string(), detail: z.string() })),
+  })
+  .meta({ id: 'StrokesPreview' });
+export type StrokesPreview = z.infer<typeof StrokesPreview>;
