@@ -31,6 +31,12 @@ export function navigate(to: string): void {
   window.dispatchEvent(new Event(MOVED));
 }
 
+/** The same page in another state: no step back, and the reader stays where it is. */
+export function replaceAddress(to: string): void {
+  history.replaceState(null, '', to);
+  window.dispatchEvent(new Event(MOVED));
+}
+
 function useLocation(part: 'pathname' | 'search'): string {
   const [held, setHeld] = useState(location[part]);
   useEffect(() => {

@@ -1,3 +1,4 @@
+import { chartWords } from './words/charts.ts';
 import { coachesWords } from './words/coaches.ts';
 import { compareWords } from './words/compare.ts';
 import { roomWords } from './words/room.ts';
@@ -11,6 +12,7 @@ import { warningsWords } from './words/warnings.ts';
  */
 export const words = {
   ...shellWords,
+  ...chartWords,
   ...coachesWords,
   ...roomWords,
   ...warningsWords,

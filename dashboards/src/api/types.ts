@@ -3,6 +3,7 @@ export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush } from '../../../server/schemas/live.ts';
 export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
+export type { StrokesPreview } from '../../../server/schemas/preview.ts';
 export type {
   Comparison,
   RoomStatus,
@@ -14,12 +15,14 @@ export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
 export type { Person } from '../../../server/schemas/session.ts';
 export type { Settings } from '../../../server/schemas/settings.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
+export type { Normal, NormalSide, TravelTrace } from '../../../server/schemas/travel.ts';
 
 import type { CoachOverview } from '../../../server/schemas/overview.ts';
 import type { Comparison, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
 import type { Service } from '../../../server/schemas/service.ts';
 import type { Person } from '../../../server/schemas/session.ts';
 import type { Stroke } from '../../../server/schemas/stroke.ts';
+import type { TravelTrace } from '../../../server/schemas/travel.ts';
 
 /** The token that comes along is for machines: a page goes by its cookie. */
 export interface SignedIn {
@@ -37,6 +40,7 @@ export type TrendPoint = Trend['points'][number];
 export type OverviewRoom = CoachOverview['rooms'][number];
 export type DoneAnalysis = Extract<NonNullable<Stroke['analysis']>, { status: 'done' }>;
 export type SideMeasures = DoneAnalysis['sides'][string];
+export type SideTravel = TravelTrace['sides'][number];
 export type Spike = SideMeasures['spikes'][number];
 export interface MeasureTitle {
   readonly name: string;

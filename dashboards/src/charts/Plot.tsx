@@ -1,8 +1,11 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
 import { Waiting } from '../components/states.tsx';
 import { words } from '../words.ts';
+import { takeGestures, viewOf } from './gestures.ts';
 import { type ChartTheme, readTheme } from './theme.ts';
+import { isWhole, type View } from './view.ts';
+import { ZoomBar } from './ZoomBar.tsx';
 
 export type PlotLibrary = typeof uPlot;
 
@@ -16,23 +19,57 @@ interface PlotProps {
   /** Kept by the caller with `useMemo`: a new one draws anew. */
   readonly spec: (theme: ChartTheme, library: PlotLibrary) => PlotSpec;
   readonly heightPx: number;
-  /** What the line below says of the index under the pointer, and of none. */
-  readonly readout: (index: number | null) => string;
+  /** What the line below says of the place under the pointer (its index, and where it is), and of none. */
+  readonly readout: (index: number | null, at: number) => string;
+  /** How the part that is shown is called: with it the picture can be looked at closer. */
+  readonly viewText?: (view: View) => string;
   /** A click, without a drag, on the point under the pointer. */
   readonly onPick?: (index: number) => void;
+  /** The part that is shown has become another; null: the whole. */
+  readonly onView?: (view: View | null) => void;
 }
 
-/** Draws one chart into `place`; answers how to take it away. */
+interface Pointed {
+  readonly index: number;
+  readonly at: number;
+}
+
+/** What is told to the page of a picture that stands in it. */
+interface Heard {
+  readonly pointed: (place: Pointed | null) => void;
+  readonly viewed: (view: View, whole: View) => void;
+}
+
+/** A picture in its place. */
+interface Drawn {
+  readonly show: (view: View) => void;
+  readonly takeAway: () => void;
+}
+
+/** Draws one chart into `place`, with the part of it that was shown before. */
 function draw(
   library: PlotLibrary,
   place: HTMLElement,
   props: PlotProps,
-  pointed: (index: number | null) => void,
-): () => void {
+  before: View | null,
+  heard: Heard,
+): Drawn {
   const { options, data } = props.spec(readTheme(), library);
   const size = () => ({ width: Math.max(200, place.clientWidth), height: props.heightPx });
   const chart = new library({ legend: { show: false }, ...options, ...size() }, data, place);
-  chart.hooks.setCursor = [...(chart.hooks.setCursor ?? []), (u) => pointed(u.cursor.idx ?? null)];
+  const whole = viewOf(chart);
+  const show = (view: View) => chart.setScale('x', { ...view });
+  const pointed = (u: uPlot) => {
+    const { idx, left } = u.cursor;
+    heard.pointed(idx === null || idx === undefined ? null : { index: idx, at: u.posToVal(left ?? 0, 'x') });
+  };
+  chart.hooks.setCursor = [...(chart.hooks.setCursor ?? []), pointed];
+  chart.hooks.setScale = [
+    ...(chart.hooks.setScale ?? []),
+    (u, axis) => axis === 'x' && heard.viewed(viewOf(u), whole),
+  ];
+  if (before === null) heard.viewed(whole, whole);
+  else show(before);
   const picked = () => {
     const { idx } = chart.cursor;
     // A finger cannot aim at a point: there the table leads to the strokes.
@@ -40,14 +77,17 @@ function draw(
     if (chart.select.width === 0 && idx !== null && idx !== undefined) props.onPick?.(idx);
   };
   chart.over.addEventListener('click', picked);
+  const stopGestures = takeGestures(chart.over, { whole: () => whole, view: () => viewOf(chart), show });
   const watcher = new ResizeObserver(() => {
     if (Math.abs(size().width - chart.width) >= 1) chart.setSize(size());
   });
   watcher.observe(place);
-  return () => {
+  const takeAway = () => {
     watcher.disconnect();
+    stopGestures();
     chart.destroy();
   };
+  return { show, takeAway };
 }
 
 /** The picture alone. Its words and its table belong to `Chart`, which holds it. */
@@ -55,7 +95,11 @@ export function Plot(props: PlotProps) {
   const place = useRef<HTMLDivElement>(null);
   const [library, setLibrary] = useState<PlotLibrary | null>(null);
   const [failed, setFailed] = useState(false);
-  const [index, setIndex] = useState<number | null>(null);
+  const [pointed, setPointed] = useState<Pointed | null>(null);
+  const [seen, setSeen] = useState<{ view: View; whole: View } | null>(null);
+  const drawn = useRef<Drawn | null>(null);
+  /** Kept over a new drawing: news must not throw back who is looking closer. */
+  const closer = useRef<View | null>(null);
   const latest = useRef(props);
   latest.current = props;
 
@@ -66,32 +110,46 @@ export function Plot(props: PlotProps) {
     );
   }, []);
 
+  const viewed = useCallback((view: View, whole: View) => {
+    setSeen({ view, whole });
+    const now = isWhole(view, whole) ? null : view;
+    const was = closer.current;
+    closer.current = now;
+    if (was !== now) latest.current.onView?.(now);
+  }, []);
+
   // Only another picture or height draws anew.
   useEffect(() => {
     if (library === null || place.current === null) return;
     const here = place.current;
-    const show = () => draw(library, here, latest.current, setIndex);
-    let takeAway = show();
+    const put = () => {
+      drawn.current = draw(library, here, latest.current, closer.current, { pointed: setPointed, viewed });
+    };
+    put();
     const scheme = matchMedia('(prefers-color-scheme: dark)');
     const recolour = () => {
-      takeAway();
-      takeAway = show();
+      drawn.current?.takeAway();
+      put();
     };
     scheme.addEventListener('change', recolour);
     return () => {
       scheme.removeEventListener('change', recolour);
-      takeAway();
+      drawn.current?.takeAway();
+      drawn.current = null;
     };
-  }, [library, props.spec, props.heightPx]);
+  }, [library, props.spec, props.heightPx, viewed]);
 
   if (failed) return <p class="failure">{words.problems.network}</p>;
   return (
     <>
       {library === null && <Waiting />}
       <div ref={place} class="plot" aria-hidden="true" />
-      <p class={index === null ? 'readout readout-hint' : 'readout'} aria-hidden="true">
-        {props.readout(index)}
+      <p class={pointed === null ? 'readout readout-hint' : 'readout'} aria-hidden="true">
+        {props.readout(pointed?.index ?? null, pointed?.at ?? 0)}
       </p>
+      {props.viewText !== undefined && seen !== null && (
+        <ZoomBar {...seen} show={(view) => drawn.current?.show(view)} viewText={props.viewText} />
+      )}
     </>
   );
 }

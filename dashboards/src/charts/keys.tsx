@@ -102,3 +102,28 @@ export function SupplyKey({ text }: { readonly text: string }) {
     </Key>
   );
 }
+
+export function SamplesKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-samples" d="M1 8l3-3 3 4 3-5 3 6 3-5 3 3 3-4 4 4" />
+    </Key>
+  );
+}
+
+export function TurnKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-work" d="M14 0v14" stroke-dasharray="1 4" />
+    </Key>
+  );
+}
+
+export function LetterKey({ letter, text }: { readonly letter: string; readonly text: string }) {
+  return (
+    <li>
+      <strong class="key-letter">{letter}</strong>
+      <span>{text}</span>
+    </li>
+  );
+}

@@ -3,10 +3,11 @@ import type { DoneAnalysis } from '../api/types.ts';
 import { markMoment, type TraceLine } from '../stroke/traceLines.ts';
 import { words } from '../words.ts';
 import { numberAxis, tickNumber, uprightAxis } from './axes.ts';
+import { drawLane, LANE_PX, type Stretch } from './lanes.ts';
+import { drawMark, markedRange, type NumberedMark } from './marks.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels } from './pens.ts';
+import { inside } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
-import { drawMark, markedRange, type NumberedMark } from './travelSpec.ts';
 
 interface TimePicture {
   readonly sides: readonly string[];
@@ -16,61 +17,19 @@ interface TimePicture {
   readonly marks: readonly NumberedMark[];
 }
 
-const LANE_PX = 14;
-
-interface Stretch {
-  readonly fromS: number;
-  readonly toS: number;
-  readonly word: string;
-  readonly fill: string;
-}
-
 /** One side's phases in order; pauses lie over the running phase. */
-function stretches(analysis: DoneAnalysis, side: string, theme: ChartTheme): Stretch[] {
+function stretches(analysis: DoneAnalysis, side: string): Stretch[] {
   const { startS, inrushEndS, endStopStartS, endS, pauses } = analysis.sides[side].phases;
-  const say = words.stroke.phases;
-  const runningEndS = endStopStartS ?? endS;
   return [
-    { fromS: startS, toS: inrushEndS, word: say.inrush, fill: theme.phaseInrush },
-    { fromS: inrushEndS, toS: runningEndS, word: say.running, fill: theme.phaseRunning },
-    ...(endStopStartS === null
-      ? []
-      : [{ fromS: endStopStartS, toS: endS, word: say.endStop, fill: theme.phaseEndStop }]),
-    ...pauses.map((pause) => ({ ...pause, word: say.pause, fill: theme.surface })),
+    { from: startS, to: inrushEndS, phase: 'inrush' },
+    { from: inrushEndS, to: endStopStartS ?? endS, phase: 'running' },
+    ...(endStopStartS === null ? [] : [{ from: endStopStartS, to: endS, phase: 'endStop' as const }]),
+    ...pauses.map(({ fromS, toS }) => ({ from: fromS, to: toS, phase: 'pause' as const })),
   ];
 }
 
-/** A lane above the picture for each side, in which its phases stand. */
-function drawLane(u: uPlot, lane: number, of: readonly Stretch[], colour: string, theme: ChartTheme): void {
-  const pen = u.ctx;
-  const { left, width, top } = u.bbox;
-  const y = top - pixels(LANE_PX) * (lane + 1);
-  const height = pixels(LANE_PX - 3);
-  pen.save();
-  pen.beginPath();
-  pen.rect(left, y - 1, width, height + 2);
-  pen.clip();
-  pen.setLineDash([]);
-  for (const stretch of of) {
-    const x = u.valToPos(stretch.fromS, 'x', true);
-    const wide = u.valToPos(stretch.toS, 'x', true) - x;
-    pen.fillStyle = stretch.fill;
-    pen.fillRect(x, y, wide, height);
-    pen.strokeStyle = colour;
-    pen.lineWidth = pixels(1);
-    pen.strokeRect(x, y, wide, height);
-    pen.font = fontOf(10);
-    if (pen.measureText(stretch.word).width + pixels(6) > wide) continue;
-    pen.fillStyle = theme.ink;
-    pen.textAlign = 'center';
-    pen.textBaseline = 'middle';
-    pen.fillText(stretch.word, x + wide / 2, y + height / 2);
-  }
-  pen.restore();
-}
-
 /** Keeps the supply in the upper third, clear of the running currents. */
-const upperThird: uPlot.Range.Function = (_, min, max) => {
+export const upperThird: uPlot.Range.Function = (_, min, max) => {
   const span = Math.max(1, max - min);
   return [max - span * 3.2, max + span * 0.1];
 };
@@ -116,7 +75,7 @@ export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotL
           (u) => {
             if (analysis === null) return;
             for (const [lane, side] of [...lanes].reverse().entries()) {
-              drawLane(u, lane, stretches(analysis, side, theme), lookFor(side).colour, theme);
+              drawLane(u, lane, stretches(analysis, side), lookFor(side).colour, theme);
             }
             inside(u, (pen) => {
               for (const { mark, moment } of moments) {

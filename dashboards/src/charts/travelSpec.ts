@@ -1,100 +1,193 @@
 import type uPlot from 'uplot';
-import type { DoneAnalysis } from '../api/types.ts';
+import type { NormalSide, SideTravel, TravelTrace } from '../api/types.ts';
 import { percent } from '../format.ts';
 import { numberAxis, uprightAxis } from './axes.ts';
-import type { PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels, triangle } from './pens.ts';
+import { drawLane, LANE_PX, type Stretch } from './lanes.ts';
+import { drawMark, markedRange, type NumberedMark } from './marks.ts';
+import type { PlotLibrary, PlotSpec } from './Plot.tsx';
+import { fontOf, inside, pixels } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
+import { upperThird } from './timeSpec.ts';
+import { drawNormal, drawTurns } from './travelGround.ts';
 
-/** One spike or dip with the number that it has in the list below the picture. */
-export interface NumberedMark {
-  readonly number: number;
+type Profile = readonly (number | null)[];
+
+/** A stroke's usual current by place, for one side. */
+export interface ProfileLine {
   readonly side: string;
-  readonly kind: 'spike' | 'dip';
-  readonly position: number;
-  readonly amps: number;
-  readonly widthS: number;
+  readonly profile: Profile;
 }
 
-/** All marks of a stroke, numbered along the travel within each side. */
-export function numberMarks(analysis: DoneAnalysis, sides: readonly string[]): NumberedMark[] {
-  const found = sides.flatMap((side) => {
-    const measures = analysis.sides[side];
-    if (measures === undefined) return [];
-    const spikes = measures.spikes.map((spike) => ({ ...spike, side, kind: 'spike' as const }));
-    const dips = measures.dips.map((dip) => ({ ...dip, side, kind: 'dip' as const }));
-    return [...spikes, ...dips].sort((a, b) => a.position - b.position);
-  });
-  return found.map((mark, i) => ({ ...mark, number: i + 1 }));
+/** Another stroke laid over this one. */
+export interface Overlay {
+  readonly letter: string;
+  readonly lines: readonly ProfileLine[];
 }
 
-/** Draws a mark with its number at a place of the picture: above the line for a spike, below for a dip. */
-export function drawMark(
-  pen: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  mark: NumberedMark,
-  colour: string,
-): void {
-  const above = mark.kind === 'spike';
-  const away = pixels(above ? -9 : 9);
-  triangle(pen, x, y + away, pixels(5), !above);
-  pen.fillStyle = colour;
-  pen.fill();
-  pen.font = fontOf(11);
-  pen.textAlign = 'center';
-  pen.textBaseline = above ? 'bottom' : 'top';
-  pen.fillText(String(mark.number), x, y + away * 1.75);
+export interface TravelPicture {
+  /** All sides of the room, in its order: a side's place in it is its look. */
+  readonly sides: readonly string[];
+  readonly lines: readonly ProfileLine[];
+  readonly travel: TravelTrace | null;
+  readonly normal: ReadonlyMap<string, NormalSide>;
+  readonly overlays: readonly Overlay[];
+  readonly marks: readonly NumberedMark[];
+  /** Places where the gear has made another whole turn, 0 to 1; empty where gear or travel is not known. */
+  readonly turns: readonly number[];
 }
 
-/** Room above and below, so that marks and their numbers are not cut off. */
-export const markedRange: uPlot.Range.Function = (_, min, max) => {
-  const room = Math.max(0.5, (max - Math.min(0, min)) * 0.16);
-  return [Math.min(0, min), max + room];
-};
+/** The end stop has no extent along the travel: it is shown as a block beside its end. */
+const BESIDE = 0.025;
 
-/** Median current of every side by travel position. */
-export function travelSpec(
-  analysis: DoneAnalysis,
-  sides: readonly string[],
-  marks: readonly NumberedMark[],
-  theme: ChartTheme,
-): PlotSpec {
-  const shown = sides.filter((side) => analysis.sides[side] !== undefined);
-  const bins = Math.max(1, ...shown.map((side) => analysis.sides[side].profile.length));
-  const places = Array.from({ length: bins }, (_, i) => (i + 0.5) / bins);
-  const top = marks.reduce((high, mark) => Math.max(high, mark.amps), 0);
+/** Median current of every side by travel position, over every sample, over the normal. */
+export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: PlotLibrary): PlotSpec {
+  const { sides, lines, travel, normal, overlays, marks, turns } = picture;
+  const lookFor = (side: string) => lookOf(theme, Math.max(0, sides.indexOf(side)));
+  const samples = travel?.sides ?? [];
+  const supply = travel?.supply ?? null;
+  const laid = overlays.flatMap(({ lines: theirs }) => theirs);
+  const tables: uPlot.AlignedData[] = [
+    ...lines.map(({ profile }) => byPlace(profile)),
+    ...laid.map(({ profile }) => byPlace(profile)),
+    ...samples.map(({ positions, amps }): uPlot.AlignedData => [strictlyRising(positions), amps]),
+    ...(supply === null ? [] : [[strictlyRising(supply.positions), supply.volts] as uPlot.AlignedData]),
+  ];
+  const top = highest(picture);
+  const lanes = samples.map(({ side }) => side);
   return {
-    data: [places, ...shown.map((side) => [...analysis.sides[side].profile])],
+    data: library.join(tables),
     options: {
+      padding: [8 + LANE_PX * lanes.length, null, null, null],
       scales: {
-        x: {
-          time: false,
-          range: (_, min, max) => (min <= places[0] && max >= places[bins - 1] ? [0, 1] : [min, max]),
-        },
-        y: { range: (u, min, max) => markedRange(u, min, Math.max(max, top), 'y') },
+        x: { time: false, range: wholeTravel },
+        // An inrush three times as high as all else must not press all else flat: it may leave the picture.
+        y: { range: (u) => markedRange(u, 0, top, 'y') },
+        volts: { range: upperThird },
       },
-      axes: [numberAxis(theme, percent), uprightAxis(theme, 'A')],
-      cursor: { y: false, drag: { x: true, y: false } },
+      axes: [
+        numberAxis(theme, percent),
+        uprightAxis(theme, 'A'),
+        ...(supply === null
+          ? []
+          : [{ ...uprightAxis(theme, 'V'), scale: 'volts', side: 1 as const, grid: { show: false } }]),
+      ],
+      cursor: { y: false, points: { show: false }, drag: { x: true, y: false } },
       series: [
         {},
-        ...shown.map((side) => {
-          const look = lookOf(theme, sides.indexOf(side));
-          return { stroke: look.colour, width: 2, dash: [...look.dash], points: { show: false } };
-        }),
+        ...lines.map(({ side }) => ({ ...penOf(lookFor(side)), width: 2.25 })),
+        ...laid.map(({ side }) => ({ ...penOf(lookFor(side)), width: 1, alpha: 0.75 })),
+        ...samples.map(({ side }) => ({
+          stroke: lookFor(side).colour,
+          width: 0.75,
+          alpha: 0.45,
+          points: NONE,
+        })),
+        ...(supply === null
+          ? []
+          : [{ scale: 'volts', stroke: theme.supply, width: 1.5, dash: [1, 3], points: NONE }]),
       ],
       hooks: {
+        drawClear: [
+          (u) => {
+            for (const [side, band] of normal) drawNormal(u, band, lookFor(side));
+            drawTurns(u, turns, theme);
+          },
+        ],
         draw: [
-          (u) =>
+          (u) => {
+            for (const [lane, of] of [...samples].reverse().entries()) {
+              drawLane(u, lane, stretches(of), lookFor(of.side).colour, theme);
+            }
+            drawLetters(u, overlays, (side) => lookFor(side).colour);
             inside(u, (pen) => {
               for (const mark of marks) {
                 const x = u.valToPos(mark.position, 'x', true);
-                const y = u.valToPos(mark.amps, 'y', true);
-                drawMark(pen, x, y, mark, lookOf(theme, sides.indexOf(mark.side)).colour);
+                drawMark(pen, x, u.valToPos(mark.amps, 'y', true), mark, lookFor(mark.side).colour);
               }
-            }),
+            });
+          },
         ],
       },
     },
   };
+}
+
+const NONE: uPlot.Series.Points = { show: false };
+
+function penOf({ colour, dash }: ReturnType<typeof lookOf>): uPlot.Series {
+  return { stroke: colour, dash: [...dash], points: NONE };
+}
+
+function byPlace(profile: Profile): uPlot.AlignedData {
+  return [profile.map((_, bin) => (bin + 0.5) / profile.length), [...profile]];
+}
+
+const wholeTravel: uPlot.Range.Function = (_, min, max) =>
+  min <= 0.01 && max >= 0.99 ? [-BESIDE, 1 + BESIDE] : [min, max];
+
+/** The library takes no place twice. A room that stands still is at one place for many samples. */
+function strictlyRising(positions: readonly number[]): number[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return positions.map((position) => {
+    last = position > last ? position : last + 1e-7;
+    return last;
+  });
+}
+
+/** The highest current that must be seen: everything but the inrush. */
+function highest({ lines, travel, normal, overlays, marks }: TravelPicture): number {
+  const profiles = [...lines, ...overlays.flatMap((overlay) => overlay.lines)].map(({ profile }) => profile);
+  const bands = [...normal.values()].map(({ upper }) => upper);
+  const running = (travel?.sides ?? []).map((of) => of.amps.filter((_, i) => isRunning(of, of.positions[i])));
+  const all = [...profiles, ...bands, ...running, marks.map(({ amps }) => amps)];
+  return all.reduce(
+    (top, values) => values.reduce<number>((high, amps) => Math.max(high, amps ?? 0), top),
+    1,
+  );
+}
+
+function isRunning({ inrushEnd, endStop }: SideTravel, position: number): boolean {
+  const extends_ = inrushEnd < 0.5;
+  const started = extends_ ? position > inrushEnd : position < inrushEnd;
+  const stopped = endStop !== null && (extends_ ? position >= endStop - 0.005 : position <= endStop + 0.005);
+  return started && !stopped;
+}
+
+/** One side's phases by place. */
+function stretches({ inrushEnd, endStop, pauses }: SideTravel): Stretch[] {
+  const outward = inrushEnd < 0.5;
+  const sorted = (from: number, to: number, phase: Stretch['phase']): Stretch => ({
+    from: Math.min(from, to),
+    to: Math.max(from, to),
+    phase,
+  });
+  const [begin, end, beyond] = outward ? [0, 1, 1 + BESIDE] : [1, 0, -BESIDE];
+  return [
+    sorted(begin, inrushEnd, 'inrush'),
+    sorted(inrushEnd, end, 'running'),
+    ...(endStop === null ? [] : [sorted(end, beyond, 'endStop')]),
+    ...pauses.map((place) => sorted(place - 0.004, place + 0.004, 'pause')),
+  ];
+}
+
+/** Each stroke that was laid over has its letter at both ends of its lines. */
+function drawLetters(u: uPlot, overlays: readonly Overlay[], colourOf: (side: string) => string): void {
+  inside(u, (pen) => {
+    pen.font = fontOf(11);
+    pen.textBaseline = 'middle';
+    pen.textAlign = 'center';
+    for (const [i, { letter, lines }] of overlays.entries()) {
+      for (const { side, profile } of lines) {
+        pen.fillStyle = colourOf(side);
+        // Staggered, so that letters of strokes that lie together can be told apart.
+        for (const part of [0.06 + 0.03 * i, 0.94 - 0.03 * i]) {
+          const bin = Math.round(part * (profile.length - 1));
+          const amps = profile[bin];
+          if (amps === null || amps === undefined) continue;
+          const x = u.valToPos((bin + 0.5) / profile.length, 'x', true);
+          pen.fillText(letter, x, u.valToPos(amps, 'y', true) - pixels(7));
+        }
+      }
+    }
+  });
 }

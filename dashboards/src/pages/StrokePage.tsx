@@ -1,13 +1,18 @@
+import { useMemo } from 'preact/hooks';
 import type { Room, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { numberMarks } from '../charts/travelSpec.ts';
+import { useMany } from '../api/useMany.ts';
+import { numberMarks } from '../charts/marks.ts';
 import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
+import { useSearch } from '../router.ts';
+import { ChooseOverlays } from '../stroke/ChooseOverlays.tsx';
 import { Doubts } from '../stroke/Doubts.tsx';
 import { MarksTable } from '../stroke/MarksTable.tsx';
 import { MeasuresTable } from '../stroke/MeasuresTable.tsx';
+import { overlaysOf } from '../stroke/overlayChoice.ts';
 import { SetAside } from '../stroke/SetAside.tsx';
 import { TimeChart } from '../stroke/TimeChart.tsx';
 import { TravelChart } from '../stroke/TravelChart.tsx';
@@ -28,9 +33,13 @@ function sidesOf(stroke: Stroke, room: Room): string[] {
 }
 
 function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
-  const sides = sidesOf(stroke, room);
   const done = stroke.analysis?.status === 'done' ? stroke.analysis : null;
-  const marks = done === null ? [] : numberMarks(done, sides);
+  // Kept while nothing of them changes: a new list would draw the pictures anew.
+  const sides = useMemo(() => sidesOf(stroke, room), [stroke, room]);
+  const marks = useMemo(() => (done === null ? [] : numberMarks(done, sides)), [done, sides]);
+  const chosen = overlaysOf(useSearch()).filter((id) => id !== stroke.id);
+  const others = useMany<Stroke>(chosen.map((id) => `/strokes/${encodeURIComponent(id)}`));
+  const laid = useMemo(() => others.values, [others.values.map(({ id }) => id).join()]);
   return (
     <>
       {stroke.excluded && <p class="note">{words.stroke.setAside.isAside}</p>}
@@ -46,7 +55,12 @@ function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
         </section>
       )}
       {done !== null && <Doubts doubts={done.doubts} />}
-      {done !== null && <TravelChart analysis={done} sides={sides} marks={marks} />}
+      {done !== null && (
+        <TravelChart stroke={stroke} room={room} analysis={done} sides={sides} marks={marks} others={laid} />
+      )}
+      {done !== null && (
+        <ChooseOverlays room={room} stroke={stroke} chosen={chosen} problem={others.problem} />
+      )}
       <TimeChart stroke={stroke} sides={sides} analysis={done} marks={marks} />
       {done !== null && (
         <div class="beside">

@@ -1,12 +1,13 @@
-import { useCallback, useMemo } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { DoneAnalysis, Stroke, Trace } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Chart } from '../charts/Chart.tsx';
 import { LineKey, PhaseKey, SupplyKey } from '../charts/keys.tsx';
+import type { NumberedMark } from '../charts/marks.ts';
 import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { timeSpec } from '../charts/timeSpec.ts';
-import type { NumberedMark } from '../charts/travelSpec.ts';
+import type { View } from '../charts/view.ts';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
@@ -46,12 +47,17 @@ function PhaseKeys({ analysis }: { readonly analysis: DoneAnalysis }) {
   );
 }
 
-function TracePicture({
-  trace,
-  sides,
-  analysis,
-  marks,
-}: Omit<TimeProps, 'stroke'> & { readonly trace: Trace }) {
+interface PictureProps extends TimeProps {
+  readonly trace: Trace;
+  readonly onView: (view: View | null) => void;
+}
+
+const viewText = ({ min, max }: View) => {
+  const at = (seconds: number) => quantity(seconds, words.units.seconds);
+  return words.zoom.span(at(min), at(max));
+};
+
+function TracePicture({ stroke, trace, sides, analysis, marks, onView }: PictureProps) {
   const lines = useMemo(() => sideLines(trace), [trace]);
   const supply = useMemo(() => supplyLine(trace), [trace]);
   const spec = useCallback(
@@ -75,12 +81,25 @@ function TracePicture({
             />
           ))}
           {supply !== null && <SupplyKey text={words.stroke.volts} />}
+          {stroke.ambientC !== null && (
+            <li>
+              {words.stroke.ambient}: {quantity(stroke.ambientC, '°C')}
+            </li>
+          )}
           {analysis !== null && <PhaseKeys analysis={analysis} />}
         </>
       }
       picture={
         <>
-          <Plot spec={spec} heightPx={HEIGHT_PX} readout={() => words.stroke.timeAxis} />
+          <Plot
+            spec={spec}
+            heightPx={HEIGHT_PX}
+            viewText={viewText}
+            onView={onView}
+            readout={(index, at) =>
+              index === null ? words.stroke.timeAxis : quantity(at, words.units.seconds)
+            }
+          />
           {lines.some((line) => line.flipped) && <p class="about">{words.stroke.flipped}</p>}
         </>
       }
@@ -91,13 +110,23 @@ function TracePicture({
   );
 }
 
-/** What was recorded, second by second. Fetched after the rest: it is by far the largest answer. */
-export function TimeChart({ stroke, sides, analysis, marks }: TimeProps) {
-  const trace = useLoad<Trace>(`/strokes/${stroke.id}/trace`);
+/** So many points fill any screen; the smallest and the largest of each stretch are among them. */
+const POINTS = 4000;
+
+/**
+ * What was recorded, second by second. Fetched after the rest: it is by far the largest answer, so a long record comes
+ * thinned first, and as it is once somebody looks closer.
+ */
+export function TimeChart(props: TimeProps) {
+  const [closer, setCloser] = useState(false);
+  const path = `/strokes/${props.stroke.id}/trace`;
+  const thin = useLoad<Trace>(`${path}?points=${POINTS}`);
+  const whole = useLoad<Trace>(closer && thin.value?.thinned === true ? path : null);
+  const onView = useCallback((view: View | null) => view !== null && setCloser(true), []);
   return (
     <section>
-      <Loaded load={trace}>
-        {(value) => <TracePicture trace={value} sides={sides} analysis={analysis} marks={marks} />}
+      <Loaded load={thin}>
+        {(value) => <TracePicture {...props} trace={whole.value ?? value} onView={onView} />}
       </Loaded>
     </section>
   );

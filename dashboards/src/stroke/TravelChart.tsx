@@ -1,113 +1,147 @@
 import { useCallback, useMemo } from 'preact/hooks';
-import type { DoneAnalysis } from '../api/types.ts';
+import type { DoneAnalysis, Normal, NormalSide, Room, Stroke, TravelTrace } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
 import { Chart } from '../charts/Chart.tsx';
-import { LineKey, MarkKey } from '../charts/keys.tsx';
-import { Plot } from '../charts/Plot.tsx';
+import {
+  BandKey,
+  LetterKey,
+  LineKey,
+  MarkKey,
+  PhaseKey,
+  SamplesKey,
+  SupplyKey,
+  TurnKey,
+} from '../charts/keys.tsx';
+import type { NumberedMark } from '../charts/marks.ts';
+import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
-import { type NumberedMark, travelSpec } from '../charts/travelSpec.ts';
-import { percent, quantity } from '../format.ts';
+import { type Overlay, type ProfileLine, travelSpec } from '../charts/travelSpec.ts';
+import type { View } from '../charts/view.ts';
+import { percent, quantity, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
+import { gearTurns, metresPerTurn } from './gearTurns.ts';
+import { LETTERS } from './overlayChoice.ts';
+import { TravelTable } from './TravelTable.tsx';
+import { readoutAt, sideSummary } from './travelWords.ts';
 
-const HEIGHT_PX = 280;
+const HEIGHT_PX = 340;
 
 interface TravelProps {
+  readonly stroke: Stroke;
+  readonly room: Room;
   readonly analysis: DoneAnalysis;
   readonly sides: readonly string[];
   readonly marks: readonly NumberedMark[];
+  /** Other strokes to lay over this one, in order. */
+  readonly others: readonly Stroke[];
 }
 
-function sideSummary(side: string, profile: readonly (number | null)[]): string {
-  const known = profile.flatMap((amps, bin) => (amps === null ? [] : [{ amps, bin }]));
-  if (known.length === 0) return '';
-  const inOrder = [...known].sort((a, b) => a.amps - b.amps);
-  const peak = inOrder[inOrder.length - 1];
-  const middle = inOrder[Math.floor(inOrder.length / 2)];
-  const place = percent((peak.bin + 0.5) / profile.length);
-  return words.stroke.travelSummary(
-    sideName(side),
-    quantity(middle.amps, 'A'),
-    quantity(peak.amps, 'A'),
-    place,
+export function profilesOf(stroke: Stroke, sides: readonly string[]): ProfileLine[] {
+  const { analysis } = stroke;
+  if (analysis?.status !== 'done') return [];
+  return sides.flatMap((side) => {
+    const measures = analysis.sides[side];
+    return measures === undefined ? [] : [{ side, profile: measures.profile }];
+  });
+}
+
+/** Only sides whose normal is known. */
+function knownNormal(normal: Normal | null): ReadonlyMap<string, NormalSide> {
+  return new Map(
+    Object.entries(normal?.sides ?? {}).flatMap(([side, of]) => (of === null ? [] : [[side, of]])),
   );
 }
 
-function TravelTable({ analysis, sides }: Omit<TravelProps, 'marks'>) {
-  const bins = Math.max(0, ...sides.map((side) => analysis.sides[side].profile.length));
-  return (
-    <table>
-      <thead>
-        <tr>
-          <th scope="col">{words.stroke.place}</th>
-          {sides.map((side) => (
-            <th key={side} scope="col" class="number" dir="auto">
-              {sideName(side)}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {Array.from({ length: bins }, (_, bin) => (
-          // A bin is its index.
-          <tr key={bin}>
-            <th scope="row">{percent((bin + 0.5) / bins)}</th>
-            {sides.map((side) => (
-              <td key={side} class="number">
-                {quantity(analysis.sides[side].profile[bin], 'A')}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
+const viewText = ({ min, max }: View) =>
+  words.zoom.span(percent(Math.max(0, min)), percent(Math.min(1, max)));
 
-/** Both sides on one travel axis, with spikes and dips where they were. */
-export function TravelChart({ analysis, sides, marks }: TravelProps) {
-  const shown = useMemo(() => sides.filter((side) => analysis.sides[side] !== undefined), [analysis, sides]);
+/** Both sides on one travel axis, over their normal, with all that is known of the way. */
+export function TravelChart({ stroke, room, analysis, sides, marks, others }: TravelProps) {
+  const say = words.stroke;
+  const { travelMetres } = room;
+  const travel = useLoad<TravelTrace>(`/strokes/${stroke.id}/travel`);
+  const asked = new URLSearchParams({ direction: analysis.direction, stroke: stroke.id });
+  const normalLoad = useLoad<Normal>(`/rooms/${room.id}/normal?${asked}`);
+  const lines = useMemo(() => profilesOf(stroke, sides), [stroke, sides]);
+  const normal = useMemo(() => knownNormal(normalLoad.value), [normalLoad.value]);
+  const overlays = useMemo(
+    (): Overlay[] => others.map((other, i) => ({ letter: LETTERS[i], lines: profilesOf(other, sides) })),
+    [others, sides],
+  );
+  const turns = useMemo(() => gearTurns(room), [room]);
   const spec = useCallback(
-    (theme: ChartTheme) => travelSpec(analysis, sides, marks, theme),
-    // Sides and marks follow from the analysis.
-    [analysis],
+    (theme: ChartTheme, library: PlotLibrary) =>
+      travelSpec({ sides, lines, travel: travel.value, normal, overlays, marks, turns }, theme, library),
+    [sides, lines, travel.value, normal, overlays, marks, turns],
   );
-  const readout = (bin: number | null) => {
-    if (bin === null) return words.stroke.travelAxis;
-    const bins = analysis.sides[shown[0]].profile.length;
-    const values = shown.map(
-      (side) => `${sideName(side)} ${quantity(analysis.sides[side].profile[bin], 'A')}`,
-    );
-    return `${percent((bin + 0.5) / bins)}: ${values.join(' · ')}`;
-  };
-  if (shown.length === 0) return null;
+  if (lines.length === 0) return null;
   const kinds = (['spike', 'dip'] as const).filter((kind) => marks.some((mark) => mark.kind === kind));
+  const turnMetres = metresPerTurn(room);
+  const along = travel.value;
   return (
     <section>
       <Chart
         level={2}
-        title={words.stroke.travel}
-        summary={shown.map((side) => sideSummary(side, analysis.sides[side].profile)).join(' ')}
+        title={say.travel}
+        summary={[
+          ...lines.map((line) => sideSummary(line, normal.get(line.side))),
+          normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',
+        ].join(' ')}
         keys={
           <>
-            {shown.map((side) => (
-              <LineKey key={side} text={sideName(side)} side={sides.indexOf(side)} />
+            {lines.map(({ side }) => (
+              <LineKey key={side} text={say.medianOf(sideName(side))} side={sides.indexOf(side)} />
             ))}
-            {kinds.map((kind) => (
-              <MarkKey
-                key={kind}
-                text={kind === 'spike' ? words.stroke.spike : words.stroke.dip}
-                dip={kind === 'dip'}
+            {along !== null && <SamplesKey text={say.everySample} />}
+            {normal.size > 0 && <BandKey text={say.normalBand} />}
+            {others.map((other, i) => (
+              <LetterKey
+                key={other.id}
+                letter={LETTERS[i]}
+                text={`${whenText(other.startedAt)}, ${words.directions[other.direction ?? 'unknown']}`}
               />
             ))}
+            {kinds.map((kind) => (
+              <MarkKey key={kind} text={kind === 'spike' ? say.spike : say.dip} dip={kind === 'dip'} />
+            ))}
+            {turns.length > 0 && <TurnKey text={say.gearTurn} />}
+            {along !== null && along.supply !== null && <SupplyKey text={say.volts} />}
+            {along !== null && (
+              <>
+                <PhaseKey text={say.phases.inrush} phase="inrush" />
+                <PhaseKey text={say.phases.running} phase="running" />
+                {along.sides.some(({ endStop }) => endStop !== null) && (
+                  <PhaseKey text={say.phases.endStop} phase="end-stop" />
+                )}
+              </>
+            )}
+            {stroke.ambientC !== null && (
+              <li>
+                {say.ambient}: {quantity(stroke.ambientC, '°C')}
+              </li>
+            )}
           </>
         }
         picture={
           <>
-            <Plot spec={spec} heightPx={HEIGHT_PX} readout={readout} />
-            <p class="about">{words.stroke.travelLead}</p>
+            <Plot
+              spec={spec}
+              heightPx={HEIGHT_PX}
+              viewText={viewText}
+              readout={(index, at) =>
+                index === null ? say.travelAxis : readoutAt(at, lines, normal, overlays, travelMetres)
+              }
+            />
+            <p class="about">
+              {say.travelLead}
+              {turns.length > 0 &&
+                turnMetres !== null &&
+                ` ${say.turnLead(quantity(turnMetres * 100, 'cm'))}`}
+            </p>
           </>
         }
-        table={<TravelTable analysis={analysis} sides={shown} />}
+        table={<TravelTable lines={lines} normal={normal} overlays={overlays} travelMetres={travelMetres} />}
       />
     </section>
   );

@@ -9,7 +9,30 @@ export const strokeWords = {
     unusable: 'This stroke could not be used',
     travel: 'Along the travel',
     travelLead:
-      'Median current in 64 steps of the travel. Left is fully in, right is fully out, whichever way it ran.',
+      'Left is fully in, right is fully out, whichever way it ran. The inrush may go beyond the top of the picture.',
+    turnLead: (turn: string) =>
+      `One turn of the gear moves the room by ${turn}; turns are counted from fully in, whatever the gear's own mark.`,
+    medianOf: (side: string) => `${side}, median in 64 steps`,
+    everySample: 'every sample',
+    normal: 'normal',
+    normalOf: (side: string) => `${side}, normal`,
+    normalBand: "this room's normal, at this supply and temperature",
+    noNormal: "This room's normal along the travel is not known yet.",
+    withinNormal: 'Nowhere outside its normal.',
+    outside: {
+      above: (from: string, to: string) => `above from ${from} to ${to}`,
+      below: (from: string, to: string) => `below from ${from} to ${to}`,
+    },
+    outsideNormal: (stretches: string, more: number) =>
+      `Outside its normal: ${stretches}${more === 0 ? '' : ` and at ${more} more places`}.`,
+    gearTurn: 'a whole turn of the gear, from fully in',
+    overlays: {
+      title: 'Lay other strokes over it',
+      explain: (most: number) =>
+        `Up to ${most} strokes in one picture. Each is shown by its medians, with a letter on its lines.`,
+      none: 'There is no other stroke that was measured.',
+      clear: 'Take all away',
+    },
     travelAxis: 'Travel, from fully in to fully out',
     time: 'Over time',
     timeAxis: 'Seconds from the start',

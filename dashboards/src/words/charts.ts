@@ -1,0 +1,13 @@
+/** What stands around every picture. */
+export const chartWords = {
+  zoom: {
+    title: 'Look closer',
+    closer: 'Closer',
+    wider: 'Wider',
+    back: 'Back along the axis',
+    on: 'On along the axis',
+    all: 'The whole',
+    shown: (part: string) => `Shown: ${part}`,
+    span: (from: string, to: string) => `${from} to ${to}`,
+  },
+} as const;
