@@ -72,13 +72,13 @@ async function timeOfStroke(
 ): Promise<Date> {
   const row = await db
     .selectFrom('strokes')
-    .select('started_at')
+    .select('placed_at')
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('id', '=', strokeId)
     .executeTakeFirst();
   if (row === undefined) throw invalidField('/stroke', 'The room has no such stroke.');
-  return row.started_at;
+  return row.placed_at;
 }
 
 // Postgres counts from 1.
@@ -97,7 +97,7 @@ async function expectedAmps(
     .where('room_id', '=', roomId)
     .where('side', '=', side)
     .where('direction', '=', direction)
-    .where('started_at', '=', at)
+    .where('placed_at', '=', at)
     .where('stroke_id', '=', strokeId ?? null)
     .executeTakeFirst();
   return row?.expected[RUNNING - 1] ?? null;
@@ -115,22 +115,22 @@ async function referenceStrokes(
   const running = sql.lit(RUNNING);
   const { rows } = await sql<ReferenceProfile>`
     with own as (
-      select started_at, stroke_id, value[${running}] as value, expected[${running}] as expected,
+      select placed_at, stroke_id, value[${running}] as value, expected[${running}] as expected,
         beyond[${running}] as beyond
       from measures
       where account_id = ${accountId} and room_id = ${roomId} and side = ${side} and direction = ${direction}
     ), learnt as (
-      select max(started_at) as at from own
-      where expected is null and started_at <= coalesce(${at}::timestamptz, 'infinity')
+      select max(placed_at) as at from own
+      where expected is null and placed_at <= coalesce(${at}::timestamptz, 'infinity')
     ), begun as (
-      select coalesce(max(started_at), '-infinity') as at from own
-      where expected is not null and started_at < (select at from learnt)
+      select coalesce(max(placed_at), '-infinity') as at from own
+      where expected is not null and placed_at < (select at from learnt)
     )
     select s.analysis -> 'sides' -> ${side} -> 'profile' as profile, o.value as "runningAmps"
     from (
-      select started_at, stroke_id, value from own
-      where started_at > (select at from begun) and beyond is not true and value is not null
-      order by started_at, stroke_id limit ${sql.lit(REFERENCE_STROKES)}
+      select placed_at, stroke_id, value from own
+      where placed_at > (select at from begun) and beyond is not true and value is not null
+      order by placed_at, stroke_id limit ${sql.lit(REFERENCE_STROKES)}
     ) o
     join strokes s on s.account_id = ${accountId} and s.id = o.stroke_id
     where s.analysis ->> 'status' = 'done' and not s.excluded`.execute(db);
