@@ -4,8 +4,10 @@ import type { Tables } from '../../migrations/tables.ts';
 import { readToken, type Token } from '../access/tokens.ts';
 import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
 import type { LivePush, LiveRequest } from '../schemas/live.ts';
+import { problemMessage } from '../schemas/problemMessage.ts';
 import type { Feeds } from './feeds.ts';
 import { readRequest } from './readRequest.ts';
+import type { Seats } from './seats.ts';
 import { holderOf, sightOf } from './sight.ts';
 import { CLOSE, type Socket } from './socket.ts';
 
@@ -21,6 +23,7 @@ const MOST_BUFFERED_BYTES = 4 * 1024 * 1024;
 interface ConnectionParts {
   readonly db: Kysely<Tables>;
   readonly feeds: Feeds;
+  readonly seats: Seats;
   readonly log: FastifyBaseLogger;
 }
 
@@ -28,13 +31,15 @@ interface ConnectionParts {
 export function serveConnection(
   socket: Socket,
   token: Token | null,
-  { db, feeds, log }: ConnectionParts,
+  { db, feeds, seats, log }: ConnectionParts,
 ): void {
   let held = token;
   let open = true;
   let alive = true;
   let messages = 0;
   let turn = Promise.resolve();
+  /** How to leave the seat that was taken. */
+  let leave: (() => void) | null = null;
   /** How to stop each watch, by room; a watch that is being begun has none yet. */
   const watches = new Map<string, () => void>();
 
@@ -51,7 +56,7 @@ export function serveConnection(
       known === null
         ? problemBody('unavailable', 'This cannot be answered for a moment. Try again.')
         : problemBody(known.problem, known.message, known.errors);
-    send(roomId === undefined ? { type: 'problem', problem } : { type: 'problem', roomId, problem });
+    send({ ...problemMessage(problem), ...(roomId === undefined ? {} : { roomId }) });
     if (known?.problem === 'not-signed-in') socket.close(CLOSE.notSignedIn, 'Sign in first.');
   };
   const unwatch = (roomId: string): void => {
@@ -77,10 +82,18 @@ export function serveConnection(
     if (open) watches.set(roomId, stop);
     else stop();
   };
+  const takeSeat = async (): Promise<void> => {
+    const { personId } = await holderOf(db, held);
+    if (!open || leave !== null) return;
+    leave = seats.take(personId);
+    if (leave !== null) return;
+    tell(new ProblemError('too-many-requests', 'You have too many pages open.'));
+    socket.close(CLOSE.policy, 'Too many pages are open.');
+  };
   const answer = async (request: LiveRequest): Promise<void> => {
     if ('token' in request) {
       held = readToken(request.token);
-      await holderOf(db, held);
+      await takeSeat();
       return;
     }
     // An id is the same in capitals.
@@ -89,6 +102,7 @@ export function serveConnection(
     else await watch(roomId).catch((error: unknown) => tell(error, request.roomId));
   };
 
+  if (held !== null) turn = takeSeat().catch(tell);
   socket.on('message', (bytes, isBinary) => {
     messages += 1;
     if (messages > MOST_MESSAGES) {
@@ -122,5 +136,6 @@ export function serveConnection(
     clearInterval(looking);
     clearTimeout(signingIn);
     for (const roomId of [...watches.keys()]) unwatch(roomId);
+    leave?.();
   });
 }

@@ -7,6 +7,7 @@ import type { LivePush } from '../schemas/live.ts';
 import type { RoomKey } from './roomChannel.ts';
 import { listenToRooms } from './roomListener.ts';
 import { readRoomNews, type Told } from './roomNews.ts';
+import { Heard, lastPiecesOfStored, pushesOf, readPiecesUnderWay } from './samplesUnderWay.ts';
 
 /** Whoever watches a room. */
 export interface Watcher {
@@ -16,7 +17,9 @@ export interface Watcher {
 }
 
 export interface Feeds {
-  /** Begins to push to the watcher, after a first `status`; answers how to stop. */
+  /**
+   * Begins to push to the watcher, after a first `status` and what there is of strokes under way; answers how to stop.
+   */
   watch(scope: Scope, roomId: string, watcher: Watcher): Promise<() => void>;
   stop(): Promise<void>;
 }
@@ -25,14 +28,19 @@ export interface Feeds {
 interface Feed {
   readonly scope: Scope;
   readonly roomId: string;
-  readonly watchers: Set<Watcher>;
+  /** How far each was told of strokes under way: one that began to watch in their midst was told more. */
+  readonly watchers: Map<Watcher, Heard>;
+  /** What all of them were told of strokes under way. */
+  readonly heard: Heard;
   /** What was told, once the first look was taken. */
   told: Told | undefined;
   /** Ends when the last look that was asked for has ended: looks follow one another. */
   turn: Promise<unknown>;
-  /** A look that has not begun will see whatever is told of now: one is enough. */
-  queued: boolean;
+  /** Looks that have not begun will see whatever is told of now: one of a kind is enough. */
+  readonly queued: Set<Look>;
 }
+
+type Look = (db: Kysely<Tables>, feed: Feed) => Promise<void>;
 
 interface FeedParts {
   readonly db: Kysely<Tables>;
@@ -44,24 +52,28 @@ interface FeedParts {
 export function openFeeds({ db, pool, log }: FeedParts): Feeds {
   const feeds = new Map<string, Feed>();
 
-  const refresh = (feed: Feed): void => {
-    if (feed.queued) return;
-    feed.queued = true;
+  const refresh = (feed: Feed, look: Look): void => {
+    if (feed.queued.has(look)) return;
+    feed.queued.add(look);
     inTurn(feed, async () => {
-      feed.queued = false;
-      await pushNews(db, feed);
+      feed.queued.delete(look);
+      if (feed.watchers.size > 0) await look(db, feed);
     }).catch((error: unknown) => {
       log.error({ err: error, roomId: feed.roomId }, 'A live update could not be made.');
     });
   };
+  const refreshRoom = (room: RoomKey, look: Look): void => {
+    const feed = feeds.get(nameOf(room));
+    if (feed !== undefined) refresh(feed, look);
+  };
   const listener = listenToRooms({
     pool,
     log,
-    onRoom: (room) => {
-      const feed = feeds.get(nameOf(room));
-      if (feed !== undefined) refresh(feed);
+    onRoom: (room) => refreshRoom(room, pushNews),
+    onPieces: (room) => refreshRoom(room, pushSamples),
+    onGap: () => {
+      for (const feed of feeds.values()) for (const look of [pushNews, pushSamples]) refresh(feed, look);
     },
-    onGap: () => feeds.forEach(refresh),
   });
 
   return {
@@ -71,13 +83,15 @@ export function openFeeds({ db, pool, log }: FeedParts): Feeds {
       const feed = feeds.get(name) ?? {
         scope,
         roomId,
-        watchers: new Set<Watcher>(),
+        watchers: new Map<Watcher, Heard>(),
+        heard: new Heard(),
         told: undefined,
         turn: Promise.resolve(),
-        queued: false,
+        queued: new Set<Look>(),
       };
       feeds.set(name, feed);
-      feed.watchers.add(watcher);
+      const heard = new Heard();
+      feed.watchers.set(watcher, heard);
       const stop = (): void => {
         feed.watchers.delete(watcher);
         if (feed.watchers.size === 0 && feeds.get(name) === feed) feeds.delete(name);
@@ -88,6 +102,7 @@ export function openFeeds({ db, pool, log }: FeedParts): Feeds {
           // What is there when the watching begins is no news.
           feed.told ??= first.told;
           watcher.send(first.status);
+          await catchUp(db, feed, watcher, heard);
         });
         return stop;
       } catch (error) {
@@ -112,11 +127,35 @@ function inTurn(feed: Feed, work: () => Promise<void>): Promise<void> {
 }
 
 async function pushNews(db: Kysely<Tables>, feed: Feed): Promise<void> {
-  if (feed.watchers.size === 0) return;
   const news = await readRoomNews(db, feed.scope, feed.roomId, feed.told);
   feed.told = news.told;
-  for (const watcher of [...feed.watchers]) {
+  for (const watcher of [...feed.watchers.keys()]) {
     if (!(await watcher.maySee()) || !feed.watchers.has(watcher)) continue;
     for (const push of [...news.fresh, news.status]) watcher.send(push);
+  }
+}
+
+/** Tells one that begins to watch of all there is of strokes under way. */
+async function catchUp(db: Kysely<Tables>, feed: Feed, watcher: Watcher, heard: Heard): Promise<void> {
+  heard.note(await lastPiecesOfStored(db, feed.scope, feed.roomId));
+  for (;;) {
+    const pieces = await readPiecesUnderWay(db, feed.scope, feed.roomId, heard);
+    if (pieces.length === 0) return;
+    for (const push of pushesOf(feed.roomId, pieces)) watcher.send(push);
+    heard.note(pieces);
+  }
+}
+
+async function pushSamples(db: Kysely<Tables>, feed: Feed): Promise<void> {
+  for (;;) {
+    const pieces = await readPiecesUnderWay(db, feed.scope, feed.roomId, feed.heard);
+    if (pieces.length === 0) return;
+    feed.heard.note(pieces);
+    for (const [watcher, heard] of [...feed.watchers]) {
+      const news = pieces.filter((piece) => heard.isNews(piece));
+      if (news.length === 0 || !(await watcher.maySee()) || !feed.watchers.has(watcher)) continue;
+      for (const push of pushesOf(feed.roomId, news)) watcher.send(push);
+      heard.note(news);
+    }
   }
 }

@@ -1,5 +1,6 @@
 import type { FastifyBaseLogger } from 'fastify';
 import pg from 'pg';
+import { PIECES_CHANNEL } from '../../ingest/live/pieceStatement.ts';
 import { ROOM_CHANNEL, type RoomKey, roomOfNotice } from './roomChannel.ts';
 
 const TRY_AGAIN_AFTER_MS = 1000;
@@ -8,7 +9,10 @@ interface ListenerParts {
   /** Whose settings the listener's own connection takes. */
   readonly pool: pg.Pool;
   readonly log: FastifyBaseLogger;
+  /** The room's results were written. */
   readonly onRoom: (room: RoomKey) => void;
+  /** Samples of a stroke under way came. */
+  readonly onPieces: (room: RoomKey) => void;
   /** The connection was lost and is there again: something may have been missed in between. */
   readonly onGap: () => void;
 }
@@ -20,10 +24,10 @@ export interface RoomListener {
 }
 
 /**
- * Listens, on a connection of its own, to the notices that rooms' results were written. It connects when first asked
+ * Listens, on a connection of its own, to the notices of what is new in rooms. It connects when first asked
  * to, as a process without watchers needs none of it, and again by itself after a loss.
  */
-export function listenToRooms({ pool, log, onRoom, onGap }: ListenerParts): RoomListener {
+export function listenToRooms({ pool, log, onRoom, onPieces, onGap }: ListenerParts): RoomListener {
   let connected: Promise<pg.Client> | null = null;
   let retry: NodeJS.Timeout | null = null;
   let stopped = false;
@@ -43,14 +47,16 @@ export function listenToRooms({ pool, log, onRoom, onGap }: ListenerParts): Room
       connected = null;
       again();
     };
-    client.on('notification', ({ payload }) => {
+    client.on('notification', ({ channel, payload }) => {
       const room = roomOfNotice(payload);
-      if (room !== null) onRoom(room);
+      if (room === null) return;
+      if (channel === PIECES_CHANNEL) onPieces(room);
+      else onRoom(room);
     });
     client.on('error', lost);
     client.on('end', () => lost());
     await client.connect();
-    await client.query(`listen ${ROOM_CHANNEL}`);
+    await client.query(`listen ${ROOM_CHANNEL}; listen ${PIECES_CHANNEL}`);
     return client;
   };
   const ready = (): Promise<pg.Client> => {

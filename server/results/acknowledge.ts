@@ -1,12 +1,16 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
+import { announceRoom } from '../live/roomChannel.ts';
 import { notFound } from '../problems.ts';
 import type { Warning } from '../schemas/results.ts';
 import { findWarning } from './warnings.ts';
 import { warningView } from './warningView.ts';
 
-/** Notes that a person has seen a warning. The first to do so stays; a later note replaces the earlier one. */
+/**
+ * Notes that a person has seen a warning. The first to do so stays; a later note replaces the earlier one. Whoever
+ * watches the room is told.
+ */
 export async function acknowledgeWarning(
   db: Kysely<Tables>,
   caller: PersonCaller,
@@ -25,5 +29,6 @@ export async function acknowledgeWarning(
     .execute();
   const row = await findWarning(db, caller.accountId, warningId);
   if (row === undefined) throw notFound('warning');
+  await announceRoom(db, { accountId: caller.accountId, roomId: row.room_id });
   return warningView(row);
 }

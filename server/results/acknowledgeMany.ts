@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Scope, visitsOf } from '../access/scope.ts';
+import { announceRoom } from '../live/roomChannel.ts';
 import type { AcknowledgementsBody } from '../schemas/results.ts';
 
 /**
@@ -13,7 +14,7 @@ export async function acknowledgeMany(
   { warnings = [], coaches = [], note }: AcknowledgementsBody,
 ): Promise<string[]> {
   const visits = visitsOf(person);
-  const { rows } = await sql<{ id: string }>`
+  const { rows } = await sql<{ id: string; account_id: string; room_id: string }>`
     update warnings w
     set acknowledged_at = now(), acknowledged_by = ${person.personId}, acknowledgement_note = ${note ?? null}
     from rooms r
@@ -25,7 +26,9 @@ export async function acknowledgeMany(
           ${visits.map((visit) => visit.accountId)}::uuid[], ${visits.map((visit) => visit.coachId)}::uuid[]
         )
       ))
-    returning w.id
+    returning w.id, w.account_id, w.room_id
   `.execute(db);
+  const rooms = new Map(rows.map((row) => [row.room_id, row.account_id]));
+  for (const [roomId, accountId] of rooms) await announceRoom(db, { accountId, roomId });
   return rows.map((row) => row.id);
 }

@@ -4,10 +4,12 @@ import { isFromOwnPages } from '../access/sameOrigin.ts';
 import type { App } from '../appTypes.ts';
 import { serveConnection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';
+import { Seats } from '../live/seats.ts';
 import { holderOf } from '../live/sight.ts';
 import { ProblemError } from '../problems.ts';
 
 export async function liveRoutes(app: App): Promise<void> {
+  const seats = new Seats();
   const feeds = openFeeds({ db: app.db, pool: app.pool, log: app.log });
   app.addHook('onClose', () => feeds.stop());
 
@@ -26,6 +28,7 @@ export async function liveRoutes(app: App): Promise<void> {
       serveConnection(socket, carriesToken(request) ? tokenOf(request) : null, {
         db: app.db,
         feeds,
+        seats,
         log: request.log,
       }),
     handler: () => {

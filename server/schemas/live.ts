@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Direction } from '../../analysis/trace.ts';
-import { Id, type Problem } from './common.ts';
+import { Id } from './common.ts';
+import type { ProblemMessage } from './problemMessage.ts';
 import type { RoomStatus, Warning } from './results.ts';
 import type { Stroke } from './stroke.ts';
 
@@ -18,8 +19,7 @@ export type LiveRequest = z.infer<typeof LiveRequest>;
 
 /**
  * Samples of a stroke that is still under way, once they are committed, each once. Whoever begins to watch is first
- * told of all there are, and of a stroke that came to its end in the last moments; `strokeId` is the id that the
- * finished stroke gets.
+ * told of all there are; `strokeId` is the id that the finished stroke gets.
  */
 export type LiveSamples = {
   readonly type: 'samples';
@@ -53,4 +53,4 @@ export type LivePush =
   | { readonly type: 'status'; readonly roomId: string; readonly status: RoomStatus }
   | { readonly type: 'stroke'; readonly roomId: string; readonly stroke: Stroke }
   | { readonly type: 'warning'; readonly roomId: string; readonly warning: Warning }
-  | { readonly type: 'problem'; readonly roomId?: string; readonly problem: Problem };
+  | (ProblemMessage & { readonly roomId?: string });

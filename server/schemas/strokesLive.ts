@@ -1,4 +1,4 @@
-import type { Problem } from './common.ts';
+import type { ProblemMessage } from './problemMessage.ts';
 
 /** What the service says to a logger on `/api/v1/strokes/live`, as JSON or CBOR. */
 export type LinkAnswer =
@@ -9,19 +9,3 @@ export type LinkAnswer =
   /** The stroke was begun before: go on with the piece of this number. */
   | { readonly type: 'resume'; readonly key: string; readonly nextSeq: number }
   | ProblemMessage;
-
-/** A problem of RFC 9457 in a message: its members, and the whole with its own `type` once more. */
-export type ProblemMessage = Omit<Problem, 'type'> & {
-  readonly type: 'problem';
-  readonly problem: Problem;
-  readonly key?: string;
-  /** The piece that the stroke goes on with. */
-  readonly nextSeq?: number;
-};
-
-export function problemMessage(
-  problem: Problem,
-  about: Pick<ProblemMessage, 'key' | 'nextSeq'> = {},
-): ProblemMessage {
-  return { ...about, ...problem, type: 'problem', problem };
-}

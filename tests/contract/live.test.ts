@@ -110,6 +110,28 @@ describe('a watched room', () => {
   });
 });
 
+describe('a warning that is acknowledged', () => {
+  test('is pushed as it stands then, whether one was or many were', async () => {
+    const coach = await newFleet(service, token);
+    await service.request('PATCH', `/rooms/${coach.roomId}`, { token, body: { ratedAmps: 6 } });
+    const feed = await watching(coach.roomId);
+    await store(
+      service,
+      coach,
+      Array.from({ length: 8 }, (_, day) => strokeBody(coach.roomId, day, 16)),
+    );
+    const { warning } = await feed.next('warning');
+    await service.request('POST', `/warnings/${warning.id}/acknowledgement`, {
+      token,
+      body: { note: 'Seen.' },
+    });
+    for (;;) {
+      const push = await feed.next('warning');
+      if (push.warning.id === warning.id && push.warning.state === 'acknowledged') break;
+    }
+  });
+});
+
 describe('who may open it', () => {
   test('a session cookie from our own page, and none from another', async () => {
     const cookie = `session=${token}`;
@@ -205,6 +227,17 @@ describe('hostile messages', () => {
     expect([refused.roomId, refused.problem.status]).toEqual([rooms[50], 429]);
     for (let i = 0; i < 200; i++) feed.say({ type: 'unwatch', roomId: fleet.roomId });
     expect(await feed.closed).toBe(POLICY);
+  });
+
+  test('one person has so many pages open and no more', async () => {
+    const member = await service.newAccount();
+    const all = [];
+    for (let i = 0; i < 33; i++) all.push(await open({ authorization: `Bearer ${member.token}` }));
+    const one = await Promise.race(all.map(async (feed) => [await feed.next('problem'), await feed.closed]));
+    expect(one).toEqual([expect.objectContaining({ status: 429 }), POLICY]);
+    all[0].close();
+    await all[0].closed;
+    await open({ authorization: `Bearer ${member.token}` });
   });
 
   test('a plain request is told that this takes WebSockets', async () => {
