@@ -8,11 +8,15 @@ const MONTHS_AHEAD = 2;
  * processes may call it at once.
  */
 export async function ensureTracePartitions(pool: Pool, now: Date): Promise<void> {
-  for (let ahead = 0; ahead <= MONTHS_AHEAD; ahead++) {
-    const from = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead, 1));
-    const to = new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead + 1, 1));
-    await ensurePartition(pool, from, to);
-  }
+  for (let ahead = 0; ahead <= MONTHS_AHEAD; ahead++)
+    await ensureTraceMonth(pool, new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead, 1)));
+}
+
+/** The same for the one month that a time lies in. */
+export async function ensureTraceMonth(pool: Pool, time: Date): Promise<void> {
+  const from = new Date(Date.UTC(time.getUTCFullYear(), time.getUTCMonth(), 1));
+  const to = new Date(Date.UTC(time.getUTCFullYear(), time.getUTCMonth() + 1, 1));
+  await ensurePartition(pool, from, to);
 }
 
 async function ensurePartition(pool: Pool, from: Date, to: Date): Promise<void> {

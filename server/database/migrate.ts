@@ -16,13 +16,26 @@ export class DatabaseUnfitError extends Error {
  * `DatabaseUnfitError` for a Postgres older than 15 or a schema newer than this program.
  */
 export async function migrate(db: Kysely<Tables>): Promise<void> {
+  await bringTo(db, Object.keys(MIGRATIONS));
+}
+
+/**
+ * Brings an empty database to an earlier schema: the one that these migrations make. For what is restored from then,
+ * to be brought up to date with `migrate` afterwards.
+ */
+export async function migrateTo(db: Kysely<Tables>, names: readonly string[]): Promise<void> {
+  await bringTo(db, names);
+}
+
+async function bringTo(db: Kysely<Tables>, names: readonly string[]): Promise<void> {
+  const wanted = Object.fromEntries(Object.entries(MIGRATIONS).filter(([name]) => names.includes(name)));
   await db.connection().execute(async (connection) => {
     await refuseOldPostgres(connection);
     // The lock belongs to this connection, and goes with it should the process die.
     await sql`select pg_advisory_lock(${MIGRATION_LOCK})`.execute(connection);
     try {
       await refuseNewerSchema(connection);
-      const migrator = new Migrator({ db, provider: { getMigrations: async () => ({ ...MIGRATIONS }) } });
+      const migrator = new Migrator({ db, provider: { getMigrations: async () => wanted } });
       const { error, results } = await migrator.migrateToLatest();
       const failed = results?.find((result) => result.status === 'Error');
       if (error !== undefined)

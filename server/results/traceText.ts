@@ -52,6 +52,6 @@ function cell(value: number): string {
 }
 
 /** A spreadsheet takes a cell that begins so for a formula. */
-function harmless(title: string): string {
+export function harmless(title: string): string {
   return /^[=+\-@\t\r]/.test(title) ? `'${title}` : title;
 }

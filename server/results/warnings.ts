@@ -52,6 +52,21 @@ export function findWarning(
     .executeTakeFirst();
 }
 
+/** All warnings of one room, oldest first. */
+export async function findWarnings(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  roomId: string,
+): Promise<Warning[]> {
+  const rows = await selectWarnings(db)
+    .where('w.account_id', '=', accountId)
+    .where('w.room_id', '=', roomId)
+    .orderBy('w.opened_at')
+    .orderBy('w.id')
+    .execute();
+  return rows.map(warningView);
+}
+
 /** Of every account: each caller names those that are in its scope. */
 function selectWarnings(db: Kysely<Tables>) {
   return (

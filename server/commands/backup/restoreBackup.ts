@@ -1,0 +1,114 @@
+import { once } from 'node:events';
+import type { Writable } from 'node:stream';
+import { finished } from 'node:stream/promises';
+import type { ClientBase } from 'pg';
+import { from as copyFrom, to as copyTo } from 'pg-copy-streams';
+import { ensureTraceMonth } from '../../../ingest/tracePartitions.ts';
+import { MIGRATIONS } from '../../../migrations/index.ts';
+import { migrate, migrateTo } from '../../database/migrate.ts';
+import type { Database } from '../../database/openDatabase.ts';
+import type { Progress } from '../progress.ts';
+import { copyIn, copyOut } from '../tables.ts';
+import { checkBackup } from './checkBackup.ts';
+import { differenceOf, RowDigest } from './digest.ts';
+import { type BackupDigests, BackupError, type BackupHead } from './format.ts';
+import { readArchive } from './readArchive.ts';
+import { readSameText } from './session.ts';
+
+/**
+ * Puts a backup into an empty database, all or nothing: the schema as it was, every row, then what has changed in the
+ * schema since. The rows are read out again and compared with what was backed up before anything is kept.
+ */
+export async function restoreBackup(
+  { db, pool }: Database,
+  file: string,
+  progress: Progress,
+): Promise<BackupDigests> {
+  try {
+    const { head, digests } = await checkBackup(file, progress);
+    refuseNewer(head);
+    const client = await pool.connect();
+    try {
+      await refuseFull(client);
+      await migrateTo(db, head.migrations);
+      for (const month of head.traceMonths) await ensureTraceMonth(pool, new Date(`${month}-01T00:00:00Z`));
+      await client.query('begin');
+      await readSameText(client);
+      await fill(client, file, head, progress);
+      await compare(client, head, digests, progress);
+      await client.query('commit');
+    } catch (error) {
+      await client.query('rollback');
+      throw error;
+    } finally {
+      client.release();
+    }
+    await migrate(db);
+    return digests;
+  } finally {
+    progress.end();
+  }
+}
+
+function refuseNewer({ migrations }: BackupHead): void {
+  const unknown = migrations.find((name) => !Object.hasOwn(MIGRATIONS, name));
+  if (unknown !== undefined)
+    throw new BackupError(`It is of a newer program, with the migration "${unknown}": restore it with that.`);
+}
+
+/** A backup is never mixed with what is there. */
+async function refuseFull(client: ClientBase): Promise<void> {
+  const { rows } = await client.query<{ known: boolean }>(
+    "select to_regclass('accounts') is not null as known",
+  );
+  if (!rows[0].known) return;
+  const found = await client.query('select from accounts limit 1');
+  if (found.rowCount !== 0)
+    throw new BackupError('The database is in use already: restore into an empty one.');
+}
+
+async function fill(client: ClientBase, file: string, head: BackupHead, progress: Progress): Promise<void> {
+  progress.begin('Restoring rows', total(head));
+  let open: { readonly table: string; readonly stream: Writable } | null = null;
+  const close = async (): Promise<void> => {
+    if (open === null) return;
+    open.stream.end();
+    await finished(open.stream);
+    open = null;
+  };
+  const counts = new Map(head.tables.map(({ name }) => [name, new RowDigest()]));
+  await readArchive(file, {
+    head: async () => undefined,
+    rows: async (name, piece) => {
+      if (open?.table !== name) {
+        await close();
+        const table = head.tables.find((one) => one.name === name);
+        if (table === undefined) throw new BackupError(`It has rows of ${name}, which it does not name.`);
+        open = { table: name, stream: client.query(copyFrom(copyIn(table))) };
+      }
+      progress.add(counts.get(name)?.take(piece) ?? 0);
+      if (!open.stream.write(piece)) await once(open.stream, 'drain');
+    },
+  });
+  await close();
+}
+
+async function compare(
+  client: ClientBase,
+  head: BackupHead,
+  digests: BackupDigests,
+  progress: Progress,
+): Promise<void> {
+  progress.begin('Comparing', total(head));
+  for (const table of head.tables) {
+    const digest = new RowDigest();
+    for await (const piece of client.query(copyTo(copyOut(table)))) progress.add(digest.take(piece));
+    const difference = differenceOf(table.name, digests[table.name], digest.end());
+    if (difference !== null)
+      throw new BackupError(`What was restored is not what was backed up: ${difference}.`);
+  }
+}
+
+function total({ tables }: BackupHead): number {
+  return tables.reduce((rows, table) => rows + table.rows, 0);
+}

@@ -1,0 +1,39 @@
+import type { Configuration } from '../../configuration.ts';
+import { openDatabase } from '../../database/openDatabase.ts';
+import { reachDatabase } from '../../database/reachDatabase.ts';
+import { reachDatabaseOf } from '../reachDatabase.ts';
+import { examineDatabase } from './database.ts';
+import { examineDataFolder } from './dataFolder.ts';
+import { broken, type Finding } from './finding.ts';
+import { examineProgram } from './program.ts';
+import { examineWork } from './work.ts';
+
+const CONNECTIONS = 2;
+
+/** Looks at everything in turn; what cannot be reached is one finding, and the rest of it is left out. */
+export async function examine(configuration: Configuration, now: Date): Promise<Finding[]> {
+  const findings = [...(await examineProgram())];
+  if (configuration.databaseUrl === null) findings.push(...(await examineDataFolder(configuration.dataDir)));
+  try {
+    const { url, leave } = await reachDatabaseOf(configuration);
+    try {
+      const { pool, db } = openDatabase(url, CONNECTIONS);
+      try {
+        await reachDatabase(pool);
+        const { findings: ofDatabase, usable } = await examineDatabase(pool, now);
+        findings.push(...ofDatabase);
+        if (usable) findings.push(...(await examineWork(pool)));
+      } finally {
+        await db.destroy();
+      }
+    } finally {
+      await leave();
+    }
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    findings.push(
+      broken(`The database cannot be used: ${why}`, 'Check DATABASE_URL, or DATA_DIR and its log.'),
+    );
+  }
+  return findings;
+}

@@ -1,0 +1,25 @@
+import { readConfiguration } from '../configuration.ts';
+import { type Database, openDatabase } from '../database/openDatabase.ts';
+import { reachDatabase } from '../database/reachDatabase.ts';
+import { reachDatabaseOf } from './reachDatabase.ts';
+
+const CONNECTIONS = 4;
+
+/** Does something with the installation's database and leaves it as it was found: running or stopped. */
+export async function withDatabase<Result>(
+  environment: NodeJS.ProcessEnv,
+  act: (database: Database) => Promise<Result>,
+): Promise<Result> {
+  const { url, leave } = await reachDatabaseOf(readConfiguration(environment));
+  try {
+    const database = openDatabase(url, CONNECTIONS);
+    try {
+      await reachDatabase(database.pool);
+      return await act(database);
+    } finally {
+      await database.db.destroy();
+    }
+  } finally {
+    await leave();
+  }
+}
