@@ -15,7 +15,8 @@ coaches/<id>/rooms/<id>/room.json            one slide room
 coaches/<id>/rooms/<id>/services.json        work done on it
 coaches/<id>/rooms/<id>/strokes-<n>.json     its strokes with every sample, oldest first: amperes, volts, degrees
                                              Celsius; each as "sent" (the form that POST /api/v1/strokes takes)
-                                             beside its id, who sent it and when it was received
+                                             beside its id, who sent it, when it was received
+                                             and where it stands in the room's history
 coaches/<id>/rooms/<id>/measures.csv         what was measured of each stroke and side, SI units
 coaches/<id>/rooms/<id>/warnings.json        what was warned of
 
@@ -43,6 +44,8 @@ export const ExportedStroke = z.strictObject({
   senderId: Id,
   loggerId: Id.nullable(),
   receivedAt: Time,
+  placedAt: Time,
+  placedBy: z.enum(['sender', 'arrival', 'person']),
   excluded: z.boolean(),
   note: z.string().nullable(),
   sent: z.unknown(),

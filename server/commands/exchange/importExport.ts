@@ -92,7 +92,7 @@ async function takeCoach({ trx, accountId, counts }: Into, coach: Read<'coach'>)
 }
 
 async function takeLoggers({ trx, accountId, counts }: Into, loggers: Read<'loggers'>): Promise<void> {
-  for (const { id, coachId, name, sensor, createdAt } of loggers) {
+  for (const { id, coachId, name, sensor, clockOffsetS, createdAt } of loggers) {
     const token = newToken('logger', accountId);
     const { numInsertedOrUpdatedRows } = await trx
       .insertInto('loggers')
@@ -102,6 +102,7 @@ async function takeLoggers({ trx, accountId, counts }: Into, loggers: Read<'logg
         coach_id: coachId,
         name,
         sensor,
+        clock_offset_s: clockOffsetS,
         token_hash: token.hash,
         created_at: createdAt,
       })
@@ -164,11 +165,13 @@ async function takeStrokes(into: Into, name: string, strokes: readonly ExportedS
       throw new ExchangeError(`${name}: the stroke ${strokes[index].id} is of no room that was imported.`);
     else {
       counts.stored++;
-      const { excluded, note } = strokes[index];
-      if (!excluded && note === null) continue;
+      const { excluded, note, placedAt, placedBy } = strokes[index];
+      if (!excluded && note === null && placedBy === 'sender') continue;
+      const { room_id } = prepared[index].row;
+      if (room_id !== null) await markRoomDirty(trx, accountId, room_id, new Date(placedAt));
       await trx
         .updateTable('strokes')
-        .set({ excluded, note })
+        .set({ excluded, note, placed_at: placedAt, placed_by: placedBy })
         .where('account_id', '=', accountId)
         .where('id', '=', outcome.strokeId)
         .execute();

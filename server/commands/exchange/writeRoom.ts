@@ -47,7 +47,7 @@ export async function writeRoom(
 }
 
 interface StrokePlace {
-  readonly started_at: Date;
+  readonly placed_at: Date;
   readonly id: string;
 }
 type StrokeToExport = Awaited<ReturnType<typeof strokesAfter>>[number];
@@ -72,9 +72,9 @@ function strokesAfter(
     .where('s.room_id', '=', roomId);
   if (after !== null)
     query = query.where(({ eb, refTuple, tuple }) =>
-      eb(refTuple('s.started_at', 's.id'), '>', tuple(after.started_at, after.id)),
+      eb(refTuple('s.placed_at', 's.id'), '>', tuple(after.placed_at, after.id)),
     );
-  return query.orderBy('s.started_at').orderBy('s.id').limit(STROKES_TO_A_FILE).execute();
+  return query.orderBy('s.placed_at').orderBy('s.id').limit(STROKES_TO_A_FILE).execute();
 }
 
 /** Every number as it was sent: the samples are written by the function that answers a stroke's trace. */
@@ -86,6 +86,8 @@ function strokeAsJson({ trace, ...row }: StrokeToExport): string {
     senderId: row.sender_id,
     loggerId: row.logger_id,
     receivedAt: row.received_at.toISOString(),
+    placedAt: row.placed_at.toISOString(),
+    placedBy: row.placed_by,
     excluded: row.excluded,
     note: row.note,
   };
@@ -103,16 +105,16 @@ function strokeAsJson({ trace, ...row }: StrokeToExport): string {
 async function measuresAsCsv(db: Kysely<Tables>, accountId: AccountInScope, roomId: string): Promise<string> {
   const rows = await db
     .selectFrom('measures')
-    .select(['started_at', 'stroke_id', 'direction', 'side', 'value'])
+    .select(['placed_at', 'stroke_id', 'direction', 'side', 'value'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
-    .orderBy('started_at')
+    .orderBy('placed_at')
     .orderBy('stroke_id')
     .orderBy('side')
     .execute();
-  const title = ['startedAt', 'strokeId', 'direction', 'side', ...MEASURES.map(({ name }) => name)];
+  const title = ['placedAt', 'strokeId', 'direction', 'side', ...MEASURES.map(({ name }) => name)];
   const cells = rows.map((row) => [
-    row.started_at.toISOString(),
+    row.placed_at.toISOString(),
     row.stroke_id,
     row.direction,
     harmless(row.side),
