@@ -1,14 +1,13 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../migrations/tables.ts';
-import { queueAnalysisOf } from './analyseRoomJob.ts';
 
 /** Before every stroke that can be stored. */
 export const BEGINNING = new Date('0001-01-01T00:00:00Z');
 
 /**
- * Says that a room's results from a time on must be made anew, and queues the work. Call it first in the transaction
- * that changes the room's strokes or services: its lock on the room's progress is what keeps an analysis under way
- * from writing results of the old history over the new.
+ * Says that a room's results from a time on must be made anew, which sets the analysis to work. Call it first in the
+ * transaction that changes the room's strokes or services: its lock on the room's progress is what keeps an analysis
+ * under way from writing results of the old history over the new.
  */
 export async function markRoomDirty(
   db: Kysely<Tables>,
@@ -17,14 +16,10 @@ export async function markRoomDirty(
   from: Date,
 ): Promise<void> {
   await sql`
-    with progress as (
-      insert into room_progress as p (account_id, room_id, dirty_from, revision)
-      values (${accountId}::uuid, ${roomId}::uuid, ${from.toISOString()}::timestamptz, 1)
-      on conflict (account_id, room_id) do update
-      set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
-      returning account_id, room_id
-    )
-    ${sql.raw(queueAnalysisOf('progress'))}
+    insert into room_progress as p (account_id, room_id, dirty_from, revision)
+    values (${accountId}::uuid, ${roomId}::uuid, ${from.toISOString()}::timestamptz, 1)
+    on conflict (account_id, room_id) do update
+    set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
   `.execute(db);
 }
 
@@ -49,12 +44,3 @@ export async function remeasureRoom(db: Kysely<Tables>, accountId: string, roomI
 export const HAS_TRACE = sql<boolean>`exists (
   select from traces t where t.account_id = s.account_id and t.stroke_id = s.id and t.received_at = s.received_at
 )`;
-
-/** Queues every room whose results are not up to date. For the start, when work may have been cut off. */
-export async function queueDirtyRooms(db: Kysely<Tables>): Promise<void> {
-  await sql
-    .raw(
-      queueAnalysisOf('(select account_id, room_id from room_progress where dirty_from is not null) dirty'),
-    )
-    .execute(db);
-}

@@ -1,12 +1,11 @@
-import { queueAnalysisOf } from './analyseRoomJob.ts';
 import { placedAt, placedBy } from './placing.ts';
 
 /**
- * Stores any number of strokes, their samples, their rooms' need of analysis and the job for it, all or nothing, in
- * one round trip: $1 the strokes as JSON, $2 their packed samples one after the other.
+ * Stores any number of strokes, their samples and their rooms' need of analysis, all or nothing, in one round trip:
+ * $1 the strokes as JSON, $2 their packed samples one after the other.
  *
- * Strokes go in by order of sender and key, rooms and jobs by order of room, so that two such statements at once never
- * wait for each other in a ring. Of the same key twice in one statement the first counts. The rows answered say
+ * Strokes go in by order of sender and key, rooms by their own, so that two such statements at once never wait for
+ * each other in a ring. Of the same key twice in one statement the first counts. The rows answered say
  * whether the room is one that the sender may send to, whether it has those sides, and the id if it was stored here;
  * a known stroke without an id is an earlier one sent again. There is no look into `strokes` for those: the plan of
  * this statement is kept, and one made while that table was small would be slow later.
@@ -46,11 +45,8 @@ with input as (
   select account_id, room_id, min(placed_at), 1 from stored group by account_id, room_id order by account_id, room_id
   on conflict (account_id, room_id) do update
   set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
-  returning account_id, room_id
-), jobs as (
-  ${queueAnalysisOf('progress')}
 )
 select k.n, k.room_known, k.unknown_sides, s.id
-from jobs cross join known k
+from known k
 left join accepted a on a.n = k.n
 left join stored s on s.account_id = a.account_id and s.id = a.id`;

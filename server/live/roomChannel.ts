@@ -10,11 +10,12 @@ export interface RoomKey {
 }
 
 /** Tells all processes; within a transaction once it is committed, and once however often it is said. */
-export async function announceRoom(db: Kysely<Tables>, { accountId, roomId }: RoomKey): Promise<void> {
-  await sql`select pg_notify(${ROOM_CHANNEL}, ${`${accountId} ${roomId}`})`.execute(db);
+export async function announceRooms(db: Kysely<Tables>, rooms: readonly RoomKey[]): Promise<void> {
+  const notices = rooms.map(({ accountId, roomId }) => `${accountId} ${roomId}`);
+  await sql`select pg_notify(${ROOM_CHANNEL}, notice) from unnest(${notices}::text[]) as notice`.execute(db);
 }
 
-/** Reads what `announceRoom` wrote; null where somebody else wrote to the channel. */
+/** Reads what `announceRooms` wrote; null where somebody else wrote to the channel. */
 export function roomOfNotice(payload: string | undefined): RoomKey | null {
   const [accountId, roomId] = payload?.split(' ') ?? [];
   return accountId && roomId ? { accountId, roomId } : null;

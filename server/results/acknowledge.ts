@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
-import { announceRoom } from '../live/roomChannel.ts';
+import { announceRooms } from '../live/roomChannel.ts';
 import { notFound } from '../problems.ts';
 import type { Warning } from '../schemas/results.ts';
 import { findWarning } from './warnings.ts';
@@ -29,6 +29,6 @@ export async function acknowledgeWarning(
     .execute();
   const row = await findWarning(db, caller.accountId, warningId);
   if (row === undefined) throw notFound('warning');
-  await announceRoom(db, { accountId: caller.accountId, roomId: row.room_id });
+  await announceRooms(db, [{ accountId: caller.accountId, roomId: row.room_id }]);
   return warningView(row);
 }

@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Scope, visitsOf } from '../access/scope.ts';
-import { announceRoom } from '../live/roomChannel.ts';
+import { announceRooms } from '../live/roomChannel.ts';
 import type { AcknowledgementsBody } from '../schemas/results.ts';
 
 /**
@@ -29,6 +29,9 @@ export async function acknowledgeMany(
     returning w.id, w.account_id, w.room_id
   `.execute(db);
   const rooms = new Map(rows.map((row) => [row.room_id, row.account_id]));
-  for (const [roomId, accountId] of rooms) await announceRoom(db, { accountId, roomId });
+  await announceRooms(
+    db,
+    [...rooms].map(([roomId, accountId]) => ({ accountId, roomId })),
+  );
   return rows.map((row) => row.id);
 }

@@ -1,6 +1,7 @@
-import { type Kysely, sql } from 'kysely';
-import type { AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
+import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import type { RoomKey } from '../live/roomChannel.ts';
+import { holdingRoom } from './claimRooms.ts';
 import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.ts';
 import { measureBatch } from './measureStrokes.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
@@ -22,43 +23,34 @@ export type AnalysisOutcome = 'done' | 'busy' | 'stopped';
  */
 export async function analyseRoom(
   db: Kysely<Tables>,
-  { accountId, roomId }: AnalyseRoomPayload,
+  room: RoomKey,
   log: AnalysisLog,
   stopping: AbortSignal,
 ): Promise<AnalysisOutcome> {
   return db.connection().execute(async (connection) => {
-    // Held by the connection, so that the death of its holder frees the room at once.
-    const lock = sql`hashtextextended(${`analyse ${accountId} ${roomId}`}, 0)`;
-    const { rows } = await sql<{ held: boolean }>`select pg_try_advisory_lock(${lock}) as held`.execute(
-      connection,
-    );
-    if (!rows[0].held) return 'busy';
     try {
-      await inRounds(connection, accountId, roomId, log, new Turns(stopping));
-      return 'done';
+      const work = () => inRounds(connection, room, log, new Turns(stopping));
+      return (await holdingRoom(connection, room, work)) ?? 'busy';
     } catch (error) {
       if (error instanceof WorkStopped) return 'stopped';
       throw error;
-    } finally {
-      await sql`select pg_advisory_unlock(${lock})`.execute(connection);
     }
   });
 }
 
 async function inRounds(
   db: Kysely<Tables>,
-  accountId: string,
-  roomId: string,
+  { accountId, roomId }: RoomKey,
   log: AnalysisLog,
   turns: Turns,
-): Promise<void> {
+): Promise<'done'> {
   for (let holding = false; ; ) {
     await turns.next();
     const room = await readRoom(db, accountId, roomId);
-    if (room === null) return;
-    if (await measureBatch(db, room, log, turns)) continue;
+    if (room === null) return 'done';
+    if (await measureBatch(db, [room], log, turns)) continue;
     try {
-      if (await (holding ? roundHolding(db, room, log, turns) : roundFree(db, room, turns))) return;
+      if (await (holding ? roundHolding(db, room, log, turns) : roundFree(db, room, turns))) return 'done';
       holding = true;
     } catch (error) {
       if (error instanceof UnjudgedStroke) await setAside(db, room, error, log);
@@ -90,7 +82,7 @@ async function roundHolding(
     const { dirtyFrom } = await readProgress(trx, room, true);
     if (dirtyFrom === null) return true;
     if (!(await isSameRoom(trx, room))) return false;
-    while (await measureBatch(trx, room, log, turns));
+    while (await measureBatch(trx, [room], log, turns));
     const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom, turns);
     await writeHistory(trx, room, folded);
     return true;

@@ -37,46 +37,66 @@ export async function latestCheckpoint(
   return row ?? null;
 }
 
-/** Replaces all checkpoints after the one that the work began from. `made` are in order of time. */
+interface CheckpointsOfRoom {
+  readonly room: { readonly accountId: string; readonly roomId: string };
+  /** `from` is where the work began, `checkpoints` what it made, in order of time. */
+  readonly folded: { readonly from: Checkpoint | null; readonly checkpoints: readonly Checkpoint[] };
+}
+
+/** Of each room, replaces all checkpoints after the one that the work began from. */
 export async function replaceCheckpoints(
   db: Kysely<Tables>,
-  accountId: string,
-  roomId: string,
-  from: Checkpoint | null,
-  made: readonly Checkpoint[],
+  rooms: readonly CheckpointsOfRoom[],
 ): Promise<void> {
-  const ofRoom = db
-    .deleteFrom('room_checkpoints')
-    .where('account_id', '=', accountId)
-    .where('room_id', '=', roomId);
-  await ofRoom.$if(from !== null, (query) => query.where('at', '>', from?.at ?? new Date(0))).execute();
+  await sql`
+    delete from room_checkpoints c
+    using json_to_recordset(${JSON.stringify(rooms.map(outdatedOf))}::json)
+      as x (account_id uuid, room_id uuid, since timestamptz, included boolean)
+    where c.account_id = x.account_id and c.room_id = x.room_id
+      and c.at >= coalesce(x.since, '-infinity') and (x.included or c.at > x.since)
+  `.execute(db);
+  await thinOut(db, rooms);
+  const made = rooms.flatMap(({ room, folded }) => folded.checkpoints.map((one) => rowOf(room, one)));
   if (made.length === 0) return;
-  const events = made[made.length - 1].events;
-  if (from !== null) {
-    if (stretchOf(from.events) === stretchOf(made[0].events)) {
-      await ofRoom.where('at', '=', from.at).execute();
-    }
-    if (stretchOf(from.events) !== stretchOf(events)) {
-      await ofRoom
-        .where('events', '<', events - CLOSE_EVENTS)
-        .where(sql<boolean>`(events / ${sql.lit(EVENTS_APART)}) % ${sql.lit(OLD_KEEP_ONE_IN)} <> 0`)
-        .execute();
-    }
-  }
-  await db
-    .insertInto('room_checkpoints')
-    .values(
-      made.map((checkpoint) => ({
-        account_id: accountId,
-        room_id: roomId,
-        at: checkpoint.at,
-        events: checkpoint.events,
-        analysis_version: ANALYSIS_VERSION,
-        // As one JSON string: the database would else put the keys of the state in an order of its own.
-        state: JSON.stringify(checkpoint.state),
-      })),
-    )
-    .execute();
+  await sql`
+    insert into room_checkpoints (account_id, room_id, at, events, analysis_version, state)
+    select x.account_id, x.room_id, x.at, x.events, ${ANALYSIS_VERSION}, x.state
+    from json_to_recordset(${JSON.stringify(made)}::json)
+      as x (account_id uuid, room_id uuid, at timestamptz, events integer, state jsonb)
+  `.execute(db);
+}
+
+/** The one that the work began from gives way where a later one of its stretch takes its place. */
+function outdatedOf({ room, folded: { from, checkpoints } }: CheckpointsOfRoom) {
+  const givesWay =
+    from !== null && checkpoints.length > 0 && stretchOf(from.events) === stretchOf(checkpoints[0].events);
+  return {
+    account_id: room.accountId,
+    room_id: room.roomId,
+    since: from?.at ?? null,
+    included: from === null || givesWay,
+  };
+}
+
+/** Of a room that came to another stretch, only some of the old ones stay. */
+async function thinOut(db: Kysely<Tables>, rooms: readonly CheckpointsOfRoom[]): Promise<void> {
+  const thinned = rooms.flatMap(({ room, folded: { from, checkpoints } }) => {
+    const events = checkpoints.at(-1)?.events;
+    if (from === null || events === undefined || stretchOf(from.events) === stretchOf(events)) return [];
+    return [{ account_id: room.accountId, room_id: room.roomId, below: events - CLOSE_EVENTS }];
+  });
+  if (!thinned.some(({ below }) => below > 0)) return;
+  await sql`
+    delete from room_checkpoints c
+    using json_to_recordset(${JSON.stringify(thinned)}::json) as x (account_id uuid, room_id uuid, below integer)
+    where c.account_id = x.account_id and c.room_id = x.room_id and c.events < x.below
+      and (c.events / ${sql.lit(EVENTS_APART)}) % ${sql.lit(OLD_KEEP_ONE_IN)} <> 0
+  `.execute(db);
+}
+
+function rowOf(room: CheckpointsOfRoom['room'], { at, events, state }: Checkpoint) {
+  // The state as one JSON string: the database would else put its keys in an order of its own.
+  return { account_id: room.accountId, room_id: room.roomId, at, events, state };
 }
 
 /** Of each stretch of events the last checkpoint is the one that stays. */

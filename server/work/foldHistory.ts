@@ -42,8 +42,18 @@ export async function foldHistory(
   dirtyFrom: Date,
   turns: Turns,
 ): Promise<FoldedHistory> {
-  const { accountId, roomId, description } = room;
+  const { accountId, roomId } = room;
   const from = await latestCheckpoint(db, accountId, roomId, dirtyFrom);
+  return foldEvents(room, from, roomEvents(db, accountId, roomId, from?.at ?? null), turns);
+}
+
+/** Goes on from a checkpoint, null for the beginning, with all events after it in the one order of events. */
+export async function foldEvents(
+  { roomId, description }: RoomToAnalyse,
+  from: Checkpoint | null,
+  chunks: AsyncIterable<RoomEvent[]> | Iterable<RoomEvent[]>,
+  turns: Turns,
+): Promise<FoldedHistory> {
   // The state is plain JSON by agreement of the fold.
   const state = from ? (JSON.parse(from.state) as RoomState) : beginRoom(roomId, description);
   const warnings = new Map(from ? summariseRoom(state).openWarnings.map((open) => [open.id, open]) : []);
@@ -55,7 +65,7 @@ export async function foldHistory(
   const keepState = (event: RoomEvent) =>
     checkpoints.push({ at: new Date(event.atMs), events, state: JSON.stringify(state) });
 
-  for await (const chunk of roomEvents(db, accountId, roomId, from?.at ?? null)) {
+  for await (const chunk of chunks) {
     for (const event of chunk) {
       await turns.next();
       // Only between two instants: a checkpoint stands for everything up to its time.

@@ -12,84 +12,82 @@ import type { Turns } from './turns.ts';
 /** Strokes measured between two writes. */
 const BATCH = 25;
 
-interface MeasuredStroke {
-  readonly id: string;
-  /** As it was given when it was measured. */
-  readonly direction: Direction | null;
-  readonly analysis: StrokeAnalysis;
-}
-
 interface Unmeasured {
+  readonly account_id: string;
+  readonly room_id: string;
   readonly id: string;
   readonly direction: Direction | null;
   readonly trace: Buffer | null;
   readonly cut_short: boolean;
 }
 
+/** A stroke's analysis, with what it was made from: the room as it was described then, and the direction. */
+interface MeasuredStroke extends Omit<Unmeasured, 'trace'> {
+  readonly version: string;
+  readonly analysis: StrokeAnalysis;
+}
+
 /**
- * Measures a batch of the room's strokes that have no analysis yet, oldest first. Answers whether there may be more.
+ * Measures a batch of the rooms' strokes that have no analysis yet, oldest first. Answers whether there may be more.
  * A stroke that was changed meanwhile keeps none and comes again.
  */
 export async function measureBatch(
   db: Kysely<Tables>,
-  room: RoomToAnalyse,
+  rooms: readonly RoomToAnalyse[],
   log: AnalysisLog,
   turns: Turns,
 ): Promise<boolean> {
-  const strokes = await readUnmeasured(db, room);
+  const strokes = await readUnmeasured(db, rooms);
   if (strokes.length === 0) return false;
+  const byId = new Map(rooms.map((room) => [room.roomId, room]));
   const results: MeasuredStroke[] = [];
-  for (const stroke of strokes) {
+  for (const { trace, ...stroke } of strokes) {
     await turns.next();
-    results.push({ id: stroke.id, direction: stroke.direction, analysis: measure(stroke, room, log) });
+    const room = byId.get(stroke.room_id);
+    if (room === undefined) continue;
+    results.push({ ...stroke, version: room.version, analysis: measure({ trace, ...stroke }, room, log) });
   }
-  const written = await writeAnalyses(db, room, results);
+  const written = await writeAnalyses(db, results);
   return written > 0n && strokes.length === BATCH;
 }
 
 /** Answers how many were written: results of an older description of the room, or of another direction, are not. */
-async function writeAnalyses(
-  db: Kysely<Tables>,
-  room: RoomToAnalyse,
-  results: readonly MeasuredStroke[],
-): Promise<bigint> {
+async function writeAnalyses(db: Kysely<Tables>, results: readonly MeasuredStroke[]): Promise<bigint> {
   const { numAffectedRows } = await sql`
     update strokes s set analysis = x.analysis
-    from json_to_recordset(${JSON.stringify(results)}::json) as x (id uuid, direction text, analysis jsonb)
-    where s.account_id = ${room.accountId} and s.id = x.id and s.room_id = ${room.roomId}
+    from json_to_recordset(${JSON.stringify(results)}::json)
+      as x (account_id uuid, room_id uuid, id uuid, direction text, version text, analysis jsonb)
+    where s.account_id = x.account_id and s.id = x.id and s.room_id = x.room_id
       and s.direction is not distinct from x.direction
       and exists (
-        select from rooms r
-        where r.account_id = ${room.accountId} and r.id = ${room.roomId} and r.xmin::text = ${room.version}
+        select from rooms r where r.account_id = x.account_id and r.id = x.room_id and r.xmin::text = x.version
       )
   `.execute(db);
   return numAffectedRows ?? 0n;
 }
 
-function readUnmeasured(db: Kysely<Tables>, room: RoomToAnalyse): Promise<Unmeasured[]> {
-  return (
-    db
-      .selectFrom('strokes as s')
-      .leftJoin('traces as t', (join) =>
-        join
-          .onRef('t.account_id', '=', 's.account_id')
-          .onRef('t.stroke_id', '=', 's.id')
-          .onRef('t.received_at', '=', 's.received_at'),
-      )
-      .innerJoin('room_progress as p', (join) =>
-        join.onRef('p.account_id', '=', 's.account_id').onRef('p.room_id', '=', 's.room_id'),
-      )
-      .select(['s.id', 's.direction', 's.cut_short', 't.trace'])
-      .where('s.account_id', '=', room.accountId)
-      .where('s.room_id', '=', room.roomId)
-      .where('s.analysis', 'is', null)
-      // None is older, and the search would else go through the room's whole history.
-      .whereRef('s.placed_at', '>=', 'p.dirty_from')
-      .orderBy('s.placed_at')
-      .orderBy('s.id')
-      .limit(BATCH)
-      .execute()
-  );
+async function readUnmeasured(
+  db: Kysely<Tables>,
+  rooms: readonly RoomToAnalyse[],
+): Promise<readonly Unmeasured[]> {
+  const { rows } = await sql<Unmeasured>`
+    select s.account_id, s.room_id, s.id, s.direction, s.cut_short, t.trace
+    from unnest(
+      ${rooms.map(({ accountId }) => accountId)}::uuid[], ${rooms.map(({ roomId }) => roomId)}::uuid[]
+    ) as k (account_id, room_id)
+    join room_progress p on p.account_id = k.account_id and p.room_id = k.room_id
+    cross join lateral (
+      select account_id, room_id, id, direction, cut_short, received_at from strokes
+      where account_id = k.account_id and room_id = k.room_id and analysis is null
+        -- None is older, and the search would else go through the room's whole history.
+        and placed_at >= p.dirty_from
+      order by placed_at, id limit ${BATCH}
+    ) s
+    left join traces t
+      on t.account_id = s.account_id and t.stroke_id = s.id and t.received_at = s.received_at
+    limit ${BATCH}
+  `.execute(db);
+  return rows;
 }
 
 function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog): StrokeAnalysis {

@@ -3,18 +3,16 @@ import { Logger, run, runMigrations } from 'graphile-worker';
 import { type Kysely, sql } from 'kysely';
 import type { Pool } from 'pg';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
-import { ANALYSE_ROOM, type AnalyseRoomPayload } from '../../ingest/analyseRoomJob.ts';
 import { tendLiveStrokes } from '../../ingest/live/tend.ts';
-import { BEGINNING, HAS_TRACE, queueDirtyRooms } from '../../ingest/roomProgress.ts';
+import { BEGINNING, HAS_TRACE } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
 
-/** Rooms worked on at once by one process: while one waits for the database, the other is gone through. */
-const ROOMS_AT_ONCE = 2;
-const TRY_AGAIN_AFTER_MS = 300;
+/** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
+const FORMER_JOB = 'analyse-room';
 
 /** The queue's name for the work of `tendLiveStrokes`. */
 const TEND_LIVE_STROKES = 'tend-live-strokes';
@@ -25,54 +23,39 @@ export interface WorkerParts {
   readonly log: FastifyBaseLogger;
 }
 
-/** Brings the queue's own tables up to date. Before anything is stored, as storing queues work. */
+/** Brings the queue's own tables up to date. */
 export async function prepareQueue(pool: Pool): Promise<void> {
   await runMigrations({ pgPool: pool });
 }
 
 /**
- * Starts working on rooms, first on those left over from before, in a thread beside the one that serves requests.
- * `stop` has the rooms under way left, to be found at the next start.
+ * Starts working on rooms, in a thread beside the one that serves requests, and on what is due by the clock. `stop`
+ * has the rooms under way left, to be found by another worker or at the next start.
  */
 export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
-  const thread = startAnalysisThread({ databaseUrl: urlOf(pool), connections: ROOMS_AT_ONCE }, log);
   await ensureTracePartitions(pool, new Date());
   await markOutdatedRooms(db);
-  await queueDirtyRooms(db);
+  const thread = startAnalysisThread({ databaseUrl: urlOf(pool) }, log);
   const runner = await run({
     pgPool: pool,
-    concurrency: ROOMS_AT_ONCE,
     noHandleSignals: true,
     logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
-    // A safety net beside the jobs queued with each change, and months to come for the samples.
-    crontab: `*/5 * * * * queue-dirty-rooms
-      */5 * * * * ${TEND_LIVE_STROKES}
+    // The second: months to come for the samples.
+    crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
       17 3 * * * ensure-trace-partitions`,
     taskList: {
-      [ANALYSE_ROOM]: async (payload, helpers) => {
-        // Written by `queueAnalysisOf` and nobody else.
-        const room = payload as AnalyseRoomPayload;
-        if ((await thread.analyse(room)) === 'busy') {
-          await helpers.addJob(ANALYSE_ROOM, room, {
-            jobKey: `${ANALYSE_ROOM}/${room.roomId}`,
-            runAt: new Date(Date.now() + TRY_AGAIN_AFTER_MS),
-          });
-        }
-      },
+      [FORMER_JOB]: async () => undefined,
       // Written by `queuePlacing` and nobody else.
       [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
       [TEND_LIVE_STROKES]: async () => {
         await tendLiveStrokes(pool);
       },
-      'queue-dirty-rooms': () => queueDirtyRooms(db),
       'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
     },
   });
   return {
     stop: async () => {
-      thread.stop();
-      await runner.stop();
-      await thread.end();
+      await Promise.all([thread.stop(), runner.stop()]);
     },
   };
 }

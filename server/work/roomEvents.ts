@@ -1,9 +1,9 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { RoomEvent, StrokeEvent } from '../../analysis/history.ts';
+import type { RoomEvent, ServiceEvent, StrokeEvent } from '../../analysis/history.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import { orderEvents } from '../../analysis/room/fold.ts';
 import type { ServiceKind } from '../../analysis/trace.ts';
-import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { ServiceTable, StrokeTable, Tables } from '../../migrations/tables.ts';
 
 /** Strokes read at a time: their analyses are some kilobytes each. */
 const STROKES_AT_A_TIME = 500;
@@ -66,7 +66,7 @@ async function readStrokes(
   return rows.map(strokeEvent);
 }
 
-type StrokeEventRow = Pick<
+export type StrokeEventRow = Pick<
   Selectable<StrokeTable>,
   'id' | 'placed_at' | 'placed_by' | 'direction' | 'ambient_c' | 'excluded' | 'analysis'
 >;
@@ -100,14 +100,18 @@ async function readServices(db: Kysely<Tables>, accountId: string, roomId: strin
     )
     .orderBy('at')
     .execute();
-  return rows
-    .map((row) => ({
-      type: 'service' as const,
-      serviceId: row.id,
-      atMs: row.at.getTime(),
-      // The kinds are checked on the way in.
-      kind: row.kind as ServiceKind,
-      side: row.side,
-    }))
-    .sort(orderEvents);
+  return rows.map(serviceEvent).sort(orderEvents);
+}
+
+export type ServiceEventRow = Pick<Selectable<ServiceTable>, 'id' | 'at' | 'kind' | 'side'>;
+
+export function serviceEvent(row: ServiceEventRow): ServiceEvent {
+  return {
+    type: 'service',
+    serviceId: row.id,
+    atMs: row.at.getTime(),
+    // The kinds are checked on the way in.
+    kind: row.kind as ServiceKind,
+    side: row.side,
+  };
 }

@@ -1,79 +1,68 @@
 import { type Kysely, sql } from 'kysely';
-import type { Verdict } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { announceRoom } from '../live/roomChannel.ts';
+import { announceRooms } from '../live/roomChannel.ts';
 import { replaceCheckpoints } from './checkpoints.ts';
 import type { FoldedHistory } from './foldHistory.ts';
-import type { MeasureRow } from './measureRows.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
+import { writeMeasures } from './writeMeasures.ts';
 import { writeWarnings } from './writeWarnings.ts';
 
-const ROWS_AT_A_TIME = 1000;
+/** What was found of one room, to be written. */
+export interface RoomResults {
+  readonly room: RoomToAnalyse;
+  readonly folded: FoldedHistory;
+  /** What came after the last event gone through is still to be done from here on; null: nothing came. */
+  readonly dirtyFrom: Date | null;
+}
 
-/** Writes what was found and clears the room's mark. In the transaction that holds the lock on its progress. */
-export async function writeHistory(
-  trx: Kysely<Tables>,
-  room: RoomToAnalyse,
-  folded: FoldedHistory,
-): Promise<void> {
-  const { accountId, roomId } = room;
-  await replaceMeasures(trx, room, folded);
-  await writeWarnings(trx, accountId, roomId, folded);
-  await replaceCheckpoints(trx, accountId, roomId, folded.from, folded.checkpoints);
-  await noteVerdict(trx, room, folded.summary.verdict);
-  await trx
-    .updateTable('room_progress')
-    .set({
-      dirty_from: null,
-      summary: JSON.stringify(folded.summary),
-      limits: JSON.stringify(folded.limits),
-    })
-    .where('account_id', '=', accountId)
-    .where('room_id', '=', roomId)
-    .execute();
-  await announceRoom(trx, room);
+/**
+ * Writes what was found of any number of rooms, in the same few statements for all of them. In the transaction that
+ * holds the lock on their progress.
+ */
+export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
+  if (rooms.length === 0) return;
+  await writeMeasures(trx, rooms);
+  await writeWarnings(trx, rooms);
+  await replaceCheckpoints(trx, rooms);
+  await noteVerdicts(trx, rooms);
+  await sql`
+    update room_progress p set dirty_from = x.dirty_from, summary = x.summary, limits = x.limits
+    from json_to_recordset(${JSON.stringify(rooms.map(progressOf))}::json) as x (
+      account_id uuid, room_id uuid, dirty_from timestamptz, summary jsonb, limits jsonb
+    )
+    where p.account_id = x.account_id and p.room_id = x.room_id
+  `.execute(trx);
+  await announceRooms(
+    trx,
+    rooms.map(({ room }) => room),
+  );
+}
+
+/** Of one room that is up to date then. */
+export function writeHistory(trx: Kysely<Tables>, room: RoomToAnalyse, folded: FoldedHistory): Promise<void> {
+  return writeHistories(trx, [{ room, folded, dirtyFrom: null }]);
+}
+
+function progressOf({ room, folded, dirtyFrom }: RoomResults) {
+  return {
+    account_id: room.accountId,
+    room_id: room.roomId,
+    dirty_from: dirtyFrom,
+    summary: folded.summary,
+    limits: folded.limits,
+  };
 }
 
 /** Keeps when the verdict changed, for those who ask what did so since they last looked. */
-async function noteVerdict(trx: Kysely<Tables>, room: RoomToAnalyse, verdict: Verdict): Promise<void> {
+async function noteVerdicts(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
   await sql`
     insert into verdict_changes (account_id, room_id, verdict_before, verdict)
-    select account_id, room_id, coalesce(summary ->> 'verdict', 'learning'), ${verdict}
-    from room_progress
-    where account_id = ${room.accountId} and room_id = ${room.roomId}
-      and coalesce(summary ->> 'verdict', 'learning') <> ${verdict}
-  `.execute(trx);
-}
-
-/** By stroke, not by time: a stroke that was moved to another time leaves no row behind. */
-async function replaceMeasures(
-  trx: Kysely<Tables>,
-  room: RoomToAnalyse,
-  folded: FoldedHistory,
-): Promise<void> {
-  for (let i = 0; i < folded.strokeIds.length; i += ROWS_AT_A_TIME) {
-    await sql`
-      delete from measures where account_id = ${room.accountId}
-        and stroke_id = any(${folded.strokeIds.slice(i, i + ROWS_AT_A_TIME)}::uuid[])
-    `.execute(trx);
-  }
-  for (let i = 0; i < folded.measures.length; i += ROWS_AT_A_TIME) {
-    await insertMeasures(trx, room, folded.measures.slice(i, i + ROWS_AT_A_TIME));
-  }
-}
-
-async function insertMeasures(
-  trx: Kysely<Tables>,
-  room: RoomToAnalyse,
-  rows: readonly MeasureRow[],
-): Promise<void> {
-  await sql`
-    insert into measures
-      (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted, beyond)
-    select ${room.accountId}::uuid, ${room.roomId}::uuid, x.*
-    from json_to_recordset(${JSON.stringify(rows)}::json) as x (
-      side text, direction text, placed_at timestamptz, stroke_id uuid, value double precision[],
-      expected double precision[], adjusted double precision[], beyond boolean[]
-    )
+    select p.account_id, p.room_id, coalesce(p.summary ->> 'verdict', 'learning'), x.verdict
+    from unnest(
+      ${rooms.map(({ room }) => room.accountId)}::uuid[], ${rooms.map(({ room }) => room.roomId)}::uuid[],
+      ${rooms.map(({ folded }) => folded.summary.verdict)}::text[]
+    ) as x (account_id, room_id, verdict)
+    join room_progress p on p.account_id = x.account_id and p.room_id = x.room_id
+    where coalesce(p.summary ->> 'verdict', 'learning') <> x.verdict
   `.execute(trx);
 }

@@ -5,6 +5,7 @@ import type { FoldedHistory } from './foldHistory.ts';
 
 type Acknowledged = Pick<
   Selectable<WarningTable>,
+  | 'room_id'
   | 'kind'
   | 'side'
   | 'opened_at'
@@ -14,44 +15,45 @@ type Acknowledged = Pick<
   | 'acknowledgement_note'
 >;
 
+interface WarningsOfRoom {
+  readonly room: { readonly accountId: string; readonly roomId: string };
+  readonly folded: Pick<FoldedHistory, 'from' | 'warnings'>;
+}
+
 /**
- * Writes the warnings of the span gone through, and removes those that no longer follow from the history. A warning
- * that opens elsewhere now has another id: it takes over the acknowledgement of one of its kind and side whose span
- * overlaps its own.
+ * Writes the warnings of the spans gone through, and removes those that no longer follow from the histories. A
+ * warning that opens elsewhere now has another id: it takes over the acknowledgement of one of its room, kind and side
+ * whose span overlaps its own.
  */
-export async function writeWarnings(
-  trx: Kysely<Tables>,
-  accountId: string,
-  roomId: string,
-  { from, warnings }: FoldedHistory,
-): Promise<void> {
-  const removed = await trx
-    .deleteFrom('warnings')
-    .where('account_id', '=', accountId)
-    .where('room_id', '=', roomId)
-    .$if(from !== null, (query) => query.where('opened_at', '>', from?.at ?? new Date(0)))
-    .where(sql<boolean>`id <> all(${[...warnings.keys()]}::uuid[])`)
-    .returning([
-      'kind',
-      'side',
-      'opened_at',
-      'cleared_at',
-      'acknowledged_at',
-      'acknowledged_by',
-      'acknowledgement_note',
-    ])
-    .execute();
-  if (warnings.size === 0) return;
+export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly WarningsOfRoom[]): Promise<void> {
+  const spans = rooms.map(({ room, folded: { from, warnings } }) => ({
+    account_id: room.accountId,
+    room_id: room.roomId,
+    after: from?.at ?? null,
+    kept: [...warnings.keys()],
+  }));
+  const { rows: removed } = await sql<Acknowledged>`
+    delete from warnings w
+    using json_to_recordset(${JSON.stringify(spans)}::json)
+      as x (account_id uuid, room_id uuid, after timestamptz, kept uuid[])
+    where w.account_id = x.account_id and w.room_id = x.room_id
+      and (x.after is null or w.opened_at > x.after) and w.id <> all (x.kept)
+    returning w.room_id, w.kind, w.side, w.opened_at, w.cleared_at, w.acknowledged_at, w.acknowledged_by,
+      w.acknowledgement_note
+  `.execute(trx);
   const acknowledged = removed.filter((row) => row.acknowledged_at !== null);
-  await upsert(
-    trx,
+  const rows = rooms.flatMap(({ room, folded: { warnings } }) =>
     [...warnings.values()].map((warning) => ({
       ...rowOf(warning),
-      account_id: accountId,
-      room_id: roomId,
-      ...acknowledgementOf(warning, acknowledged),
+      account_id: room.accountId,
+      room_id: room.roomId,
+      ...acknowledgementOf(
+        warning,
+        acknowledged.filter((row) => row.room_id === room.roomId),
+      ),
     })),
   );
+  if (rows.length > 0) await upsert(trx, rows);
 }
 
 async function upsert(trx: Kysely<Tables>, rows: readonly Insertable<WarningTable>[]): Promise<void> {

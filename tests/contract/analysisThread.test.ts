@@ -1,8 +1,8 @@
-import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type AnalysisThread, startAnalysisThread } from '../../server/work/startAnalysisThread.ts';
+import { startAnalysisThread } from '../../server/work/startAnalysisThread.ts';
+import type { LogDetails } from '../../server/work/threadMessages.ts';
 import { startService, type TestService } from '../support/service.ts';
-import { newFleet, store, strokeBody } from './strokeFixture.ts';
+import { newFleet, settled, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
 let token: string;
@@ -13,43 +13,34 @@ beforeAll(async () => {
 });
 afterAll(() => service.stop());
 
-async function withThread(databaseUrl: string, work: (thread: AnalysisThread) => Promise<void>) {
-  const thread = startAnalysisThread({ databaseUrl, connections: 2 }, service.app.log);
+test('rooms are kept up to date, those that came before it and those that come while it runs', async () => {
+  const [early, late] = [await newFleet(service, token), await newFleet(service, token)];
+  await store(service, early, [strokeBody(early.roomId, 0), strokeBody(early.roomId, 1)]);
+  const thread = startAnalysisThread({ databaseUrl: service.databaseUrl }, service.app.log);
   try {
-    await work(thread);
+    expect((await settled(service, token, early.roomId)).strokes).toBe(2);
+    await store(service, late, [strokeBody(late.roomId, 0)]);
+    expect((await settled(service, token, late.roomId)).strokes).toBe(1);
   } finally {
-    thread.stop();
-    await thread.end();
+    await thread.stop();
   }
-}
-
-const noRoom = () => ({ accountId: randomUUID(), roomId: randomUUID() });
-
-test('rooms are analysed side by side, each answered for itself', async () => {
-  const fleet = await newFleet(service, token);
-  await store(service, fleet, [strokeBody(fleet.roomId, 0), strokeBody(fleet.roomId, 1)]);
-  const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
-  await withThread(service.databaseUrl, async (thread) => {
-    const room = { accountId: rows[0].account_id, roomId: fleet.roomId };
-    expect(await Promise.all([thread.analyse(room), thread.analyse(noRoom())])).toEqual(['done', 'done']);
-  });
-  const status = await service.request('GET', `/rooms/${fleet.roomId}/status`, { token });
-  expect(status.body.pending).toBe(0);
 });
 
-test('what the analysis throws is thrown here, and the thread goes on', async () => {
+test('what the database refuses is told here, again and again until it is stopped', async () => {
   const gone = new URL(service.databaseUrl);
   gone.pathname = '/no-such-database';
-  await withThread(gone.href, async (thread) => {
-    await expect(thread.analyse(noRoom())).rejects.toThrow('does not exist');
-    await expect(thread.analyse(noRoom())).rejects.toThrow('does not exist');
+  const told: LogDetails[] = [];
+  await new Promise<void>((resolve) => {
+    const log = {
+      error: (details: LogDetails) => {
+        told.push(details);
+        if (told.length === 2) void thread.stop().then(resolve);
+      },
+    };
+    const thread = startAnalysisThread({ databaseUrl: gone.href }, log);
   });
-});
-
-test('a room that is asked for after the stop is left', async () => {
-  await withThread(service.databaseUrl, async (thread) => {
-    expect(await thread.analyse(noRoom())).toBe('done');
-    thread.stop();
-    expect(await thread.analyse(noRoom())).toBe('stopped');
-  });
+  expect(told.map(({ err }) => String(err))).toEqual([
+    expect.stringContaining('does not exist'),
+    expect.stringContaining('does not exist'),
+  ]);
 });

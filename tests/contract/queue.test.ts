@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import { prepareQueue, startWorker } from '../../server/work/queue.ts';
@@ -42,20 +43,24 @@ test('strokes stored while no worker ran are analysed by the next one', async ()
   });
 });
 
-test('work whose job was lost is found again at the start', async () => {
-  const fleet = await newFleet(service, token);
-  await store(service, fleet, strokes(fleet, 0, 3));
-  await service.pool.query('delete from graphile_worker._private_jobs');
-  await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
-});
-
-test('a job held by a worker that died does not hold up the room', async () => {
-  const fleet = await newFleet(service, token);
-  await store(service, fleet, strokes(fleet, 0, 3));
-  await service.pool.query(
-    `update graphile_worker._private_jobs set locked_at = now(), locked_by = 'a worker that is no more'`,
+test('a room that another worker holds is left to it, and taken up when that one dies', async () => {
+  const [held, free] = [await newFleet(service, token), await newFleet(service, token)];
+  await store(service, held, strokes(held, 0, 3));
+  await store(service, free, strokes(free, 0, 3));
+  const other = new pg.Client(service.databaseUrl);
+  other.on('error', () => undefined);
+  await other.connect();
+  const { rows } = await other.query(
+    `select pg_advisory_lock(hashtextextended('analyse ' || account_id || ' ' || id, 0)), pg_backend_pid() as pid
+     from rooms where id = $1`,
+    [held.roomId],
   );
-  await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
+  await withWorkers(1, async () => {
+    await settled(service, token, free.roomId);
+    expect(await pendingOf(held)).toBe(3);
+    await service.pool.query('select pg_terminate_backend($1)', [rows[0].pid]);
+    await settled(service, token, held.roomId);
+  });
 });
 
 test('three workers while strokes of a few rooms keep coming: every room is up to date at the end', async () => {

@@ -44,20 +44,12 @@ function warning(day: number, more: Partial<Warning> = {}): Warning {
 async function write(afterDay: number | null, ...warnings: Warning[]): Promise<void> {
   const from = afterDay === null ? null : { at: new Date(dayAt(afterDay)), events: 1, state: '{}' };
   await service.db.transaction().execute((trx) =>
-    writeWarnings(trx, accountId, fleet.roomId, {
-      from,
-      warnings: new Map(warnings.map((one) => [one.id, one])),
-      checkpoints: [],
-      strokeIds: [],
-      measures: [],
-      summary: {
-        verdict: 'clear',
-        headline: '',
-        usableStrokes: { extend: 0, retract: 0 },
-        openWarnings: [],
+    writeWarnings(trx, [
+      {
+        room: { accountId, roomId: fleet.roomId },
+        folded: { from, warnings: new Map(warnings.map((one) => [one.id, one])) },
       },
-      limits: [],
-    }),
+    ]),
   );
 }
 

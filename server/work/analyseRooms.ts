@@ -1,0 +1,64 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomKey } from '../live/roomChannel.ts';
+import { type EventsOfRoom, eventsOfRooms } from './eventsOfRooms.ts';
+import { foldEvents } from './foldHistory.ts';
+import { measureBatch } from './measureStrokes.ts';
+import { readDirtyRooms } from './readDirtyRooms.ts';
+import type { AnalysisLog } from './threadMessages.ts';
+import { type Turns, WorkStopped } from './turns.ts';
+import { whatStillHolds } from './whatStillHolds.ts';
+import { type RoomResults, writeHistories } from './writeHistory.ts';
+
+/** Strokes of one room gone through together with other rooms; of more, the room is done by itself. */
+const MOST_STROKES = 50;
+
+/**
+ * Brings many rooms up to date together, in some ten statements for all of them: most have a stroke or two, and the
+ * round trips would cost more than the analysis. Answers the rooms that are better done one by one (`analyseRoom`):
+ * long histories, changes in what was just gone through, strokes that cannot be judged. The caller holds the rooms.
+ */
+export async function analyseRooms(
+  db: Kysely<Tables>,
+  keys: readonly RoomKey[],
+  log: AnalysisLog,
+  turns: Turns,
+): Promise<readonly RoomKey[]> {
+  const dirty = await readDirtyRooms(db, keys);
+  const rooms = dirty.map(({ room }) => room);
+  while (await measureBatch(db, rooms, log, turns));
+  const read = await eventsOfRooms(db, dirty, MOST_STROKES);
+  const left = new Map(rooms.map((room) => [room.roomId, room]));
+  const folded = await foldAll(read, turns);
+  if (folded.length === 0) return rooms;
+  await db.transaction().execute(async (trx) => {
+    const holds = new Map(
+      (await whatStillHolds(trx, read)).map(({ roomId, dirtyFrom }) => [roomId, dirtyFrom]),
+    );
+    const written = folded.flatMap((results): RoomResults[] => {
+      const dirtyFrom = holds.get(results.room.roomId);
+      return dirtyFrom === undefined ? [] : [{ ...results, dirtyFrom }];
+    });
+    await writeHistories(trx, written);
+    for (const { room } of written) left.delete(room.roomId);
+  });
+  return [...left.values()];
+}
+
+type Folded = Omit<RoomResults, 'dirtyFrom'>;
+
+/** A room whose events cannot be gone through is left out: done by itself, the stroke to blame is found. */
+async function foldAll(read: readonly EventsOfRoom[], turns: Turns): Promise<Folded[]> {
+  const results: Folded[] = [];
+  for (const { dirty, events } of read) {
+    try {
+      results.push({
+        room: dirty.room,
+        folded: await foldEvents(dirty.room, dirty.from, [[...events]], turns),
+      });
+    } catch (error) {
+      if (error instanceof WorkStopped) throw error;
+    }
+  }
+  return results;
+}

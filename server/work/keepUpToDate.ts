@@ -1,0 +1,77 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomKey } from '../live/roomChannel.ts';
+import { analyseRooms } from './analyseRooms.ts';
+import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';
+import { OneByOne } from './oneByOne.ts';
+import type { AnalysisLog } from './threadMessages.ts';
+import { Turns, WorkStopped } from './turns.ts';
+
+/**
+ * Between two looks for rooms that are out of date. Looking costs one small index scan; what comes in between of one
+ * room is gone through together, and its results are written once.
+ */
+const LOOK_EVERY_MS = 100;
+const ROOMS_AT_ONCE = 64;
+/** After the database failed. */
+const TRY_AGAIN_AFTER_MS = 1000;
+
+/**
+ * Looks for rooms whose results are out of date and brings them up to date, until it is told to stop. Any number may
+ * run on one database, in any number of processes: a room is held by one of them at a time, and what one leaves undone
+ * another finds.
+ */
+export async function keepUpToDate(
+  db: Kysely<Tables>,
+  log: AnalysisLog,
+  stopping: AbortSignal,
+): Promise<void> {
+  const oneByOne = new OneByOne(db, log, stopping);
+  while (!stopping.aborted) {
+    try {
+      await db.connection().execute((connection) => lookAgainAndAgain(connection, oneByOne, log, stopping));
+    } catch (error) {
+      if (error instanceof WorkStopped || stopping.aborted) break;
+      log.error({ err: error }, 'The analysis could not go on.');
+      await rest(TRY_AGAIN_AFTER_MS, stopping);
+    }
+  }
+  await oneByOne.ended();
+}
+
+async function lookAgainAndAgain(
+  connection: Kysely<Tables>,
+  oneByOne: OneByOne,
+  log: AnalysisLog,
+  stopping: AbortSignal,
+): Promise<void> {
+  const turns = new Turns(stopping);
+  let after: RoomKey | null = null;
+  while (!stopping.aborted) {
+    const started = performance.now();
+    const claim: Claim = await claimRooms(connection, after, oneByOne.rooms(), ROOMS_AT_ONCE);
+    after = claim.next;
+    try {
+      if (claim.rooms.length > 0) {
+        const left = await analyseRooms(connection, claim.rooms, log, turns);
+        // Before the others may take them up.
+        await releaseRooms(connection);
+        for (const room of left) oneByOne.add(room);
+      }
+    } catch (error) {
+      // A connection that is lost has let go of them by itself, and fails here again.
+      await releaseRooms(connection);
+      throw error;
+    }
+    // Where there were as many as can be taken at once there are more.
+    if (after === null) await rest(LOOK_EVERY_MS - (performance.now() - started), stopping);
+  }
+}
+
+/** Ends early when it is to stop. */
+async function rest(ms: number, stopping: AbortSignal): Promise<void> {
+  await pause(Math.max(0, ms), null, { signal: stopping }).catch((error: unknown) => {
+    if (!stopping.aborted) throw error;
+  });
+}

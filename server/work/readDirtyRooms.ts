@@ -1,0 +1,54 @@
+import { type Kysely, type Selectable, sql } from 'kysely';
+import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
+import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { RoomKey } from '../live/roomChannel.ts';
+import type { Checkpoint } from './checkpoints.ts';
+import { describeRoom, type RoomToAnalyse } from './roomRow.ts';
+
+/** A room whose results are out of date, and what is needed to go on with it. */
+export interface DirtyRoom {
+  readonly room: RoomToAnalyse;
+  readonly dirtyFrom: Date;
+  /** Moves with every change of the room's history. */
+  readonly revision: string;
+  /** The latest one before the change. */
+  readonly from: Checkpoint | null;
+}
+
+type Row = Selectable<RoomTable> & {
+  version: string;
+  dirty_from: Date;
+  revision: string;
+  at: Date | null;
+  events: number;
+  state: string;
+};
+
+/** Reads many rooms at once; those that are up to date or gone by now are left out. */
+export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[]): Promise<DirtyRoom[]> {
+  const { rows } = await sql<Row>`
+    select r.*, r.xmin::text as version, p.dirty_from, p.revision, c.at, c.events, c.state
+    from unnest(
+      ${keys.map(({ accountId }) => accountId)}::uuid[], ${keys.map(({ roomId }) => roomId)}::uuid[]
+    ) as k (account_id, room_id)
+    join room_progress p on p.account_id = k.account_id and p.room_id = k.room_id and p.dirty_from is not null
+    join rooms r on r.account_id = k.account_id and r.id = k.room_id
+    left join lateral (
+      select at, events, state #>> '{}' as state from room_checkpoints c
+      where c.account_id = k.account_id and c.room_id = k.room_id and c.at < p.dirty_from
+        and c.analysis_version = ${ANALYSIS_VERSION}
+      order by c.at desc limit 1
+    ) c on true
+  `.execute(db);
+  return rows.map((row) => ({
+    room: {
+      accountId: row.account_id,
+      roomId: row.id,
+      description: describeRoom(row),
+      version: row.version,
+    },
+    dirtyFrom: row.dirty_from,
+    revision: row.revision,
+    from: row.at && { at: row.at, events: row.events, state: row.state },
+  }));
+}

@@ -1,0 +1,99 @@
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { RoomKey } from '../../server/live/roomChannel.ts';
+import { analyseRooms } from '../../server/work/analyseRooms.ts';
+import { eventsOfRooms } from '../../server/work/eventsOfRooms.ts';
+import { measureBatch } from '../../server/work/measureStrokes.ts';
+import { readDirtyRooms } from '../../server/work/readDirtyRooms.ts';
+import { Turns } from '../../server/work/turns.ts';
+import { whatStillHolds } from '../../server/work/whatStillHolds.ts';
+import { startService, type TestService } from '../support/service.ts';
+import { dayAt, type Fleet, newFleet, newService, store, strokeBody } from './strokeFixture.ts';
+
+let service: TestService;
+let token: string;
+let fleet: Fleet;
+let key: RoomKey;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+});
+afterAll(() => service.stop());
+beforeEach(async () => {
+  fleet = await newFleet(service, token);
+  const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
+  key = { accountId: rows[0].account_id, roomId: fleet.roomId };
+});
+
+const turns = () => new Turns(new AbortController().signal);
+const strokesOn = (...days: number[]) => days.map((day) => strokeBody(fleet.roomId, day));
+const together = () => analyseRooms(service.db, [key], service.app.log, turns());
+
+/** Reads the room's events, lets something happen, and asks what of them still holds. */
+async function afterReading(meanwhile: () => Promise<unknown>) {
+  const dirty = await readDirtyRooms(service.db, [key]);
+  await measureBatch(
+    service.db,
+    dirty.map(({ room }) => room),
+    service.app.log,
+    turns(),
+  );
+  const read = await eventsOfRooms(service.db, dirty, 50);
+  expect(read).toHaveLength(1);
+  await meanwhile();
+  return service.db.transaction().execute((trx) => whatStillHolds(trx, read));
+}
+
+test('where nothing happened meanwhile the room is up to date', async () => {
+  await store(service, fleet, strokesOn(1, 2));
+  expect(await afterReading(async () => undefined)).toEqual([{ roomId: fleet.roomId, dirtyFrom: null }]);
+});
+
+test('strokes and services after the last event leave the rest to do', async () => {
+  await store(service, fleet, strokesOn(1, 2));
+  const still = await afterReading(async () => {
+    await store(service, fleet, strokesOn(5, 4));
+    await newService(service, fleet, dayAt(4.5));
+  });
+  expect(still).toEqual([{ roomId: fleet.roomId, dirtyFrom: new Date(dayAt(4)) }]);
+});
+
+test.each<[string, () => Promise<unknown>]>([
+  ['a stroke between those that were read', () => store(service, fleet, strokesOn(2))],
+  ['a stroke before them', () => store(service, fleet, strokesOn(0))],
+  ['a service between them', () => newService(service, fleet, dayAt(1.5))],
+  [
+    'a stroke of them that is set aside',
+    async () => {
+      const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
+      await service.request('PATCH', `/strokes/${rows[0].id}`, { token, body: { excluded: true } });
+    },
+  ],
+  [
+    'another description of the room',
+    () => service.request('PATCH', `/rooms/${fleet.roomId}`, { token, body: { ratedAmps: 7 } }),
+  ],
+  ['the end of the room', () => service.request('DELETE', `/rooms/${fleet.roomId}`, { token })],
+])('%s lets nothing hold', async (_what, meanwhile) => {
+  await store(service, fleet, strokesOn(1, 3));
+  expect(await afterReading(meanwhile)).toEqual([]);
+});
+
+test('many strokes of one room are left for later, few are done', async () => {
+  await store(service, fleet, strokesOn(...Array.from({ length: 51 }, (_, day) => day)));
+  expect(await together()).toMatchObject([key]);
+  const other = await newFleet(service, token);
+  await store(service, other, [strokeBody(other.roomId, 0)]);
+  expect(
+    await analyseRooms(service.db, [{ ...key, roomId: other.roomId }], service.app.log, turns()),
+  ).toEqual([]);
+});
+
+test('a stroke that cannot be judged is left for later', async () => {
+  const [id] = await store(service, fleet, strokesOn(0));
+  await service.pool.query(
+    `update strokes set analysis = '{"status": "done", "direction": "extend"}' where id = $1`,
+    [id],
+  );
+  expect(await together()).toMatchObject([key]);
+});
