@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import { call, whenSessionLost } from './api/client.ts';
 import type { Person } from './api/types.ts';
 import { forgetAnswers } from './api/useLoad.ts';
+import { lazily } from './components/Lazily.tsx';
 import { Shell } from './components/Shell.tsx';
 import { CoachesPage } from './pages/CoachesPage.tsx';
 import { ComparePage } from './pages/ComparePage.tsx';
@@ -13,13 +14,17 @@ import { StrokePage } from './pages/StrokePage.tsx';
 import { matchPath, navigate, useLinks, usePath } from './router.ts';
 import { type Session, SessionContext } from './session.ts';
 
+const UploadPage = lazily(async () => (await import('./pages/UploadPage.tsx')).UploadPage);
+
 function Page({ path }: { readonly path: string }) {
   const room = matchPath('/rooms/:id', path);
   const compare = matchPath('/rooms/:id/compare', path);
+  const upload = matchPath('/rooms/:id/upload', path);
   const stroke = matchPath('/strokes/:id', path);
   if (path === '/') return <CoachesPage />;
   if (room !== null) return <RoomPage key={room.id} id={room.id} />;
   if (compare !== null) return <ComparePage key={compare.id} id={compare.id} />;
+  if (upload !== null) return <UploadPage key={upload.id} id={upload.id} />;
   if (stroke !== null) return <StrokePage key={stroke.id} id={stroke.id} />;
   return <MissingPage />;
 }

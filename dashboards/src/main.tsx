@@ -5,6 +5,7 @@ import './styles/base.css';
 import './styles/parts.css';
 import './styles/pages.css';
 import './styles/compare.css';
+import './styles/upload.css';
 import './styles/print.css';
 
 const place = document.getElementById('app');

@@ -107,6 +107,7 @@ export const StrokeOutcome = z.object({
 
 /** In the order sent. */
 export const StrokeOutcomes = z.object({ results: z.array(StrokeOutcome) }).meta({ id: 'StrokeOutcomes' });
+export type StrokeOutcomes = z.infer<typeof StrokeOutcomes>;
 
 /** The very numbers that were sent; null is a missed sample. */
 export const Trace = z

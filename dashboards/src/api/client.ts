@@ -35,6 +35,8 @@ async function problemOf(response: Response): Promise<CallProblem> {
 interface Call {
   readonly method?: 'GET' | 'POST' | 'PATCH' | 'DELETE';
   readonly body?: unknown;
+  /** In place of a body: a file, in UTF-8. */
+  readonly csv?: Blob;
   /** The same key twice creates once: a form keeps its key until it was answered. */
   readonly idempotencyKey?: string;
   /** A wrong password is an answer, not a lost session. */
@@ -45,11 +47,12 @@ interface Call {
 export async function call<Answer>(path: string, options: Call = {}): Promise<Answer> {
   const headers: Record<string, string> = { accept: 'application/json' };
   if (options.body !== undefined) headers['content-type'] = 'application/json';
+  if (options.csv !== undefined) headers['content-type'] = 'text/csv';
   if (options.idempotencyKey !== undefined) headers['idempotency-key'] = options.idempotencyKey;
   const response = await fetch(`/api/v1${path}`, {
     method: options.method ?? 'GET',
     headers,
-    body: options.body === undefined ? undefined : JSON.stringify(options.body),
+    body: options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body)),
     credentials: 'same-origin',
   }).catch(() => {
     throw new CallProblem(0, words.problems.network);

@@ -18,10 +18,11 @@ export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.
 export type { Normal, NormalSide, TravelTrace } from '../../../server/schemas/travel.ts';
 
 import type { CoachOverview } from '../../../server/schemas/overview.ts';
+import type { StrokesPreview } from '../../../server/schemas/preview.ts';
 import type { Comparison, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
 import type { Service } from '../../../server/schemas/service.ts';
 import type { Person } from '../../../server/schemas/session.ts';
-import type { Stroke } from '../../../server/schemas/stroke.ts';
+import type { Stroke, StrokeOutcomes } from '../../../server/schemas/stroke.ts';
 import type { TravelTrace } from '../../../server/schemas/travel.ts';
 
 /** The token that comes along is for machines: a page goes by its cookie. */
@@ -40,6 +41,8 @@ export type TrendPoint = Trend['points'][number];
 export type OverviewRoom = CoachOverview['rooms'][number];
 export type DoneAnalysis = Extract<NonNullable<Stroke['analysis']>, { status: 'done' }>;
 export type SideMeasures = DoneAnalysis['sides'][string];
+export type PreviewedColumn = StrokesPreview['columns'][number];
+export type StrokeOutcome = StrokeOutcomes['results'][number];
 export type SideTravel = TravelTrace['sides'][number];
 export type Spike = SideMeasures['spikes'][number];
 export interface MeasureTitle {

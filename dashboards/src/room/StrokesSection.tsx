@@ -1,3 +1,4 @@
+import { useContext } from 'preact/hooks';
 import type { Room, Stroke } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
 import { useRefresh } from '../api/useRefresh.ts';
@@ -6,6 +7,7 @@ import { More } from '../components/More.tsx';
 import { Scroll } from '../components/Scroll.tsx';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
+import { SessionContext } from '../session.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
@@ -54,10 +56,16 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
 export function StrokesSection({ room, version }: { readonly room: Room; readonly version: string }) {
   const list = usePages<Stroke>(`/rooms/${room.id}/strokes`, STROKES_AT_ONCE);
   useRefresh(version, list.first.reload);
+  const { person } = useContext(SessionContext);
   const say = words.strokes;
   return (
     <section aria-labelledby="strokes" class="strokes">
       <h2 id="strokes">{say.title}</h2>
+      {person?.role !== 'owner' && (
+        <p>
+          <a href={`/rooms/${room.id}/upload`}>{words.upload.link}</a>
+        </p>
+      )}
       <Loaded load={list.first}>
         {() =>
           list.items.length === 0 ? (

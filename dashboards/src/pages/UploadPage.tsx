@@ -1,0 +1,139 @@
+import { useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { Coach, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Failure, Waiting } from '../components/states.tsx';
+import { Trail } from '../components/Trail.tsx';
+import { useSending } from '../components/useSending.ts';
+import { ColumnsTable } from '../upload/ColumnsTable.tsx';
+import { Corrected } from '../upload/Corrected.tsx';
+import { type Corrections, directionsOf, NO_CORRECTIONS, queryOf } from '../upload/corrections.ts';
+import { DropPlace } from '../upload/DropPlace.tsx';
+import { FileNote } from '../upload/FileNote.tsx';
+import { Outcomes } from '../upload/Outcomes.tsx';
+import { Problems } from '../upload/Problems.tsx';
+import { RecordingChart } from '../upload/RecordingChart.tsx';
+import { type CsvFile, readCsvFile, type WrongFile } from '../upload/readCsvFile.ts';
+import { StrokesTable } from '../upload/StrokesTable.tsx';
+import { usePreview } from '../upload/usePreview.ts';
+import { words } from '../words.ts';
+
+interface Refused {
+  readonly why: WrongFile;
+  readonly file: File;
+}
+
+/** Asked to store what a preview showed. */
+function store(roomId: string, file: CsvFile, said: Corrections, preview: StrokesPreview) {
+  const query = queryOf(said, preview);
+  query.set('roomId', roomId);
+  query.set('key', preview.key);
+  return call<{ results: StrokeOutcome[] }>(`/strokes?${query}`, { method: 'POST', csv: file.csv });
+}
+
+function UploadHere({ room }: { readonly room: Room }) {
+  const say = words.upload;
+  const [file, setFile] = useState<CsvFile | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
+  const [said, setSaid] = useState(NO_CORRECTIONS);
+  const [results, setResults] = useState<readonly StrokeOutcome[] | null>(null);
+  const { busy: storing, problem: notStored, send } = useSending();
+  const preview = usePreview(room.id, file, said);
+  const { value } = preview;
+  const correct = (part: Partial<Corrections>) => setSaid((held) => ({ ...held, ...part }));
+
+  const take = async (chosen: File) => {
+    const read = await readCsvFile(chosen);
+    if (typeof read === 'string') {
+      // What was chosen and entered before stays as it is.
+      setRefused({ why: read, file: chosen });
+      return;
+    }
+    setRefused(null);
+    setResults(null);
+    setFile(read);
+    // Columns and strokes are this file's own; its start and rate are likely to be told again.
+    correct({ columns: null, directions: [] });
+  };
+
+  const directions = directionsOf(said, value);
+  const isReady = value !== null && value.strokes.length > 0 && value.problems.length === 0 && !preview.busy;
+  const keep = async () => {
+    if (file === null || value === null) return;
+    await send(async () => setResults((await store(room.id, file, said, value)).results));
+  };
+
+  return (
+    <>
+      <DropPlace another={file !== null} onFile={take} />
+      <FileNote file={file} refused={refused} />
+      {file !== null && preview.busy && (
+        <p class="about" role="status">
+          {say.reading}
+        </p>
+      )}
+      {preview.problem !== null && <Failure problem={preview.problem} retry={preview.reload} />}
+      {results !== null && <Outcomes results={results} roomId={room.id} />}
+      {value !== null && results === null && (
+        <>
+          {value.sides.length > 0 && <RecordingChart preview={value} room={room} />}
+          <ColumnsTable
+            room={room}
+            columns={value.columns}
+            onChange={(columns) => correct({ columns, directions: [] })}
+          />
+          <Corrected preview={value} said={said} onChange={correct} />
+          {value.strokes.length > 0 && (
+            <StrokesTable
+              strokes={value.strokes}
+              directions={directions}
+              onChange={(index, direction) =>
+                correct({
+                  directions: value.strokes.map((_, i) =>
+                    i === index ? direction : (said.directions[i] ?? null),
+                  ),
+                })
+              }
+            />
+          )}
+          <Problems problems={value.problems} directions={directions} />
+          {notStored !== null && <Failure problem={notStored} />}
+          <button type="button" class="main-action" disabled={storing || !isReady} onClick={keep}>
+            {storing ? say.storing : say.store(value.strokes.length)}
+          </button>
+        </>
+      )}
+    </>
+  );
+}
+
+/** A recording from a file, looked at before it is stored. */
+export function UploadPage({ id }: { readonly id: string }) {
+  const room = useLoad<Room>(`/rooms/${encodeURIComponent(id)}`);
+  const coach = useLoad<Coach>(room.value === null ? null : `/coaches/${room.value.coachId}`);
+  if (room.value === null) {
+    if (room.problem === null) return <Waiting />;
+    return (
+      <>
+        <PageTitle text={room.problem.status === 404 ? words.room.notFound : words.room.notNow} />
+        <Failure problem={room.problem} retry={room.reload} />
+      </>
+    );
+  }
+  const roomName = [coach.value?.name, room.value.name].filter((name) => name !== undefined).join(', ');
+  return (
+    <>
+      <Trail
+        steps={[
+          { href: '/', text: words.nav.coaches },
+          { href: `/rooms/${room.value.id}`, text: roomName },
+        ]}
+        here=""
+      />
+      <PageTitle text={words.upload.title} />
+      <p class="lead">{words.upload.lead}</p>
+      <UploadHere room={room.value} />
+    </>
+  );
+}

@@ -1,0 +1,78 @@
+import type { PreviewedColumn, Room } from '../api/types.ts';
+import { Scroll } from '../components/Scroll.tsx';
+import { sideName } from '../sideName.ts';
+import { words } from '../words.ts';
+import { codeOf } from './corrections.ts';
+
+interface ColumnsProps {
+  readonly room: Room;
+  readonly columns: readonly PreviewedColumn[];
+  readonly onChange: (codes: readonly string[]) => void;
+}
+
+function optionsOf(room: Room): (readonly [string, string])[] {
+  const say = words.upload;
+  const sides = room.sides.flatMap((side) => [
+    [`side/${side}/A`, say.sideIn(sideName(side), say.amperes)] as const,
+    [`side/${side}/mA`, say.sideIn(sideName(side), say.milliamperes)] as const,
+  ]);
+  return [...sides, ...Object.entries(say.roles)];
+}
+
+/** What each column is taken for, to be corrected. */
+export function ColumnsTable({ room, columns, onChange }: ColumnsProps) {
+  const say = words.upload;
+  const options = optionsOf(room);
+  const codes = columns.map(codeOf);
+  const isKnown = (code: string) => options.some(([known]) => known === code);
+  return (
+    <section aria-labelledby="columns">
+      <h2 id="columns">{say.columns}</h2>
+      <Scroll of={say.columns}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{say.column}</th>
+              <th scope="col">{say.titleInFile}</th>
+              <th scope="col">{say.taken}</th>
+              <th scope="col">{say.first}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {columns.map(({ column, title, examples }, i) => (
+              <tr key={column}>
+                <th scope="row">{column}</th>
+                <td dir="auto">{title === null || title === '' ? say.unnamed : title}</td>
+                <td>
+                  <select
+                    aria-label={say.takenFor(column)}
+                    aria-invalid={!isKnown(codes[i])}
+                    aria-describedby={isKnown(codes[i]) ? undefined : `column-${column}`}
+                    value={isKnown(codes[i]) ? codes[i] : ''}
+                    onChange={(event) => {
+                      const chosen = event.currentTarget.value;
+                      onChange(codes.map((code, n) => (n === i ? chosen : code)));
+                    }}
+                  >
+                    {!isKnown(codes[i]) && <option value="">{say.pick}</option>}
+                    {options.map(([code, text]) => (
+                      <option key={code} value={code}>
+                        {text}
+                      </option>
+                    ))}
+                  </select>
+                  {!isKnown(codes[i]) && (
+                    <p class="field-problem" id={`column-${column}`}>
+                      {say.unknownSide}
+                    </p>
+                  )}
+                </td>
+                <td dir="auto">{examples.join('  ')}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </section>
+  );
+}

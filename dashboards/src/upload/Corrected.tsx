@@ -1,0 +1,52 @@
+import type { StrokesPreview } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { localFieldTime } from '../format.ts';
+import { words } from '../words.ts';
+import { type Corrections, hasTimes } from './corrections.ts';
+
+interface CorrectedProps {
+  readonly preview: StrokesPreview;
+  readonly said: Corrections;
+  readonly onChange: (part: Partial<Corrections>) => void;
+}
+
+/** Start and rate, where the file does not tell them or tells them wrong. */
+export function Corrected({ preview, said, onChange }: CorrectedProps) {
+  const say = words.upload;
+  const missing = (pointer: string) => preview.problems.some((problem) => problem.pointer === pointer);
+  const asFileSays = preview.startedAt === null ? '' : localFieldTime(new Date(preview.startedAt));
+  const badStart = said.startedAt !== '' && Number.isNaN(Date.parse(said.startedAt));
+  return (
+    <div class="controls">
+      <Field
+        label={say.start}
+        hint={say.startHint}
+        problem={badStart ? say.startBad : missing('/startedAt') ? say.startMissing : null}
+      >
+        {(ids) => (
+          <input
+            {...ids}
+            type="datetime-local"
+            step="1"
+            value={said.startedAt === '' ? asFileSays : said.startedAt}
+            onChange={(event) => onChange({ startedAt: event.currentTarget.value })}
+          />
+        )}
+      </Field>
+      {!hasTimes(preview.columns) && (
+        <Field label={say.rate} hint={say.rateHint} problem={missing('/rateHz') ? say.rateMissing : null}>
+          {(ids) => (
+            <input
+              {...ids}
+              type="text"
+              inputMode="decimal"
+              maxLength={16}
+              value={said.rateHz}
+              onChange={(event) => onChange({ rateHz: event.currentTarget.value })}
+            />
+          )}
+        </Field>
+      )}
+    </div>
+  );
+}

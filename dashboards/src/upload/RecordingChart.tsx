@@ -1,0 +1,79 @@
+import { useCallback } from 'preact/hooks';
+import type { Room, StrokesPreview } from '../api/types.ts';
+import { Chart } from '../charts/Chart.tsx';
+import { BandKey, LineKey, SupplyKey } from '../charts/keys.tsx';
+import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
+import { recordingSpec } from '../charts/recordingSpec.ts';
+import type { ChartTheme } from '../charts/theme.ts';
+import type { View } from '../charts/view.ts';
+import { quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
+import { words } from '../words.ts';
+
+const HEIGHT_PX = 260;
+const seconds = (value: number) => quantity(value, words.units.seconds);
+const viewText = ({ min, max }: View) => words.zoom.span(seconds(min), seconds(max));
+
+/** The recording as a picture, and how it is cut in words and as a table. */
+export function RecordingChart({ preview, room }: { readonly preview: StrokesPreview; readonly room: Room }) {
+  const say = words.upload;
+  const { sides, supply, strokes, rows, delimiter } = preview;
+  const spec = useCallback(
+    (theme: ChartTheme, library: PlotLibrary) => recordingSpec(preview, room.sides, theme, library),
+    [preview, room],
+  );
+  const lastS = Math.max(0, ...sides.map((line) => line.seconds[line.seconds.length - 1] ?? 0));
+  const parted = say.delimiters[delimiter] ?? delimiter;
+  return (
+    <Chart
+      level={2}
+      title={say.picture}
+      summary={say.summary(strokes.length, seconds(lastS), rows.toLocaleString(), parted)}
+      keys={
+        <>
+          {sides.map(({ name }, i) => (
+            <LineKey
+              key={name}
+              text={sideName(name)}
+              side={room.sides.includes(name) ? room.sides.indexOf(name) : i}
+            />
+          ))}
+          {supply !== null && <SupplyKey text={words.stroke.volts} />}
+          <BandKey text={say.strokeKey} />
+        </>
+      }
+      picture={
+        <Plot
+          spec={spec}
+          heightPx={HEIGHT_PX}
+          viewText={viewText}
+          readout={(index, at) => (index === null ? say.pictureAxis : seconds(at))}
+        />
+      }
+      table={
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{say.number}</th>
+              <th scope="col" class="number">
+                {words.stroke.from}
+              </th>
+              <th scope="col" class="number">
+                {words.stroke.to}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {strokes.map(({ fromS, toS }, i) => (
+              <tr key={fromS}>
+                <th scope="row">{i + 1}</th>
+                <td class="number">{seconds(fromS)}</td>
+                <td class="number">{seconds(toS)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      }
+    />
+  );
+}

@@ -1,0 +1,150 @@
+import { mkdtemp, open, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { violationsOn } from './support/accessibility.ts';
+import { type Api, ask } from './support/api.ts';
+import { clampCsv, csvFile } from './support/csvFile.ts';
+import { addCoach, addRoom } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { signIn } from './support/visitor.ts';
+
+describePages('adding a recording from a file', (place) => {
+  let api: Api;
+  let roomId: string;
+  beforeAll(async () => {
+    api = await place.api();
+    roomId = (await addRoom(api, await addCoach(api, 'Juniper 31'), 'Bedroom')).id;
+  });
+
+  async function openPage(path = `/rooms/${roomId}/upload`, options = {}) {
+    const { page, troubles } = await place.visit(path, options);
+    await signIn(page, place.person);
+    return { page, troubles };
+  }
+  const file = (page: Page) => page.getByLabel(/^Choose (a|another) file$/);
+  const strokesOfRoom = async () =>
+    (await ask<{ items: unknown[] }>(api, 'GET', `/rooms/${roomId}/strokes`)).items.length;
+
+  async function correct(page: Page): Promise<void> {
+    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
+    await page.getByLabel('When the recording began').fill('2026-05-02T16:20:11');
+    await page.getByText('Nothing stands in the way.').waitFor();
+  }
+
+  test('shows how it will be cut and what each column is before anything is stored; then stores it once', async () => {
+    const { page, troubles } = await openPage(`/rooms/${roomId}`);
+    await page.getByRole('link', { name: 'Add a recording from a file' }).click();
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    const picture = page.getByRole('figure', { name: 'The recording and its strokes' });
+    await picture
+      .getByText('2 strokes in 77.9 s of recording: 780 rows, columns parted by semicolons.')
+      .waitFor();
+    await picture.locator('canvas').waitFor();
+    await page.getByText('Column 2 (“Ch1”): the room has no such side.').waitFor();
+    const store = page.getByRole('button', { name: 'Store these 2 strokes' });
+    expect(await store.isDisabled()).toBe(true);
+    expect(await page.getByLabel('Direction of stroke 1').inputValue()).toBe('extend');
+    expect(await page.getByLabel('Direction of stroke 2').inputValue()).toBe('retract');
+    await correct(page);
+    expect(await strokesOfRoom()).toBe(0);
+    await store.click();
+    await page.getByRole('heading', { name: 'Stored' }).waitFor();
+    await page.getByText('2 strokes were stored.').waitFor();
+    expect(await strokesOfRoom()).toBe(2);
+
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    await correct(page);
+    await store.click();
+    await page.getByText('2 strokes were there already').waitFor();
+    expect(await strokesOfRoom()).toBe(2);
+    await page.getByRole('link', { name: 'Open stroke 2' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('takes a file that is dropped, and a direction that is chosen', async () => {
+    const { page } = await openPage();
+    const unsigned = clampCsv('t;front A;rear A;supply V').replaceAll('-', '');
+    const dropped = await page.evaluateHandle(`(() => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([${JSON.stringify(unsigned)}], 'dropped.csv', { type: 'text/csv' }));
+      return transfer;
+    })()`);
+    await page.locator('.drop').dispatchEvent('drop', { dataTransfer: dropped });
+    await page.getByText('dropped.csv').waitFor();
+    await page.getByLabel('Direction of stroke 2').selectOption('Retract');
+    await page.getByLabel('When the recording began').fill('2026-05-03T16:20:11');
+    await page.getByText('Nothing stands in the way.').waitFor();
+    expect(await page.getByLabel('Direction of stroke 1').inputValue()).toBe('extend');
+    await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
+    await page.getByRole('link', { name: 'Open stroke 2' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+  });
+
+  test('a wrong file is told as what it is, and loses nothing entered', async () => {
+    const { page, troubles } = await openPage();
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    await page.getByLabel('When the recording began').fill('2026-05-04T16:20:11');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    const picture = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]);
+    await file(page).setInputFiles({ name: 'photo.png', mimeType: 'image/png', buffer: picture });
+    await page.getByRole('alert').getByText('another file that is not text').waitFor();
+    await file(page).setInputFiles({ name: 'empty.csv', mimeType: 'text/csv', buffer: Buffer.alloc(0) });
+    await page.getByRole('alert').getByText('The file is empty.').waitFor();
+    const folder = await mkdtemp(join(tmpdir(), 'slideload-upload-'));
+    try {
+      const large = await open(join(folder, 'a season.csv'), 'w');
+      await large.truncate(200 * 1024 * 1024);
+      await large.close();
+      await file(page).setInputFiles(join(folder, 'a season.csv'));
+      await page.getByRole('alert').getByText('The file has 200 MB; at most 32.0 MB').waitFor();
+    } finally {
+      await rm(folder, { recursive: true });
+    }
+    expect(await page.getByLabel('When the recording began').inputValue()).toBe('2026-05-04T16:20:11');
+    expect(await page.getByLabel('What column 2 is').inputValue()).toBe('side/front/A');
+    await page.getByText('clamp.csv').waitFor();
+
+    const words = csvFile('name,remark\nMara,sticks\nJem,squeaks\n', 'notes.csv');
+    await file(page).setInputFiles(words);
+    await page.getByText('Line 2, column 1: Must be a number').waitFor();
+    expect(await page.getByLabel('When the recording began').inputValue()).toBe('2026-05-04T16:20:11');
+    expect(await page.getByRole('button', { name: /^Store/ }).isDisabled()).toBe(true);
+    expect(troubles).toEqual([]);
+  });
+
+  test('a session lost in mid-edit loses nothing entered', async () => {
+    const { page } = await openPage();
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByText('Column 3 (“Ch2”)').waitFor();
+    await page.context().clearCookies();
+    await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
+    await page.getByText('You were signed out.').waitFor();
+    await signIn(page, place.person);
+    expect(await page.getByLabel('What column 2 is').inputValue()).toBe('side/front/A');
+    await page.getByLabel('When the recording began').fill('2026-05-05T16:20:11');
+    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
+    await page.getByText('2 strokes were stored.').waitFor();
+  });
+
+  test.each([
+    { colorScheme: 'light', viewport: { width: 320, height: 640 } },
+    { colorScheme: 'dark', viewport: { width: 1440, height: 900 } },
+  ] as const)('breaks no rule of accessibility ($colorScheme, $viewport.width wide)', async (look) => {
+    const { page } = await openPage(`/rooms/${roomId}/upload`, look);
+    await file(page).waitFor({ state: 'attached' });
+    expect(await violationsOn(page), 'before').toEqual([]);
+    await file(page).setInputFiles({ name: 'none.csv', mimeType: 'text/csv', buffer: Buffer.alloc(0) });
+    await page.getByRole('alert').waitFor();
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    await page.locator('canvas').waitFor();
+    expect(await violationsOn(page), 'with a file, to be corrected').toEqual([]);
+    const sideways = 'document.documentElement.scrollWidth - document.documentElement.clientWidth';
+    expect(await page.evaluate(sideways)).toBe(0);
+  });
+});
