@@ -1,5 +1,22 @@
 import type { Drive } from '../trace.ts';
 import type { SpikePattern, WarningKind } from '../warning.ts';
+import { CAUTIONS } from './cautions.ts';
+
+type Caution = keyof typeof CAUTIONS;
+
+/** What to mind at each check, by its text; complete once this file is read. */
+const MINDED = new Map<string, readonly Caution[]>();
+
+/** A check, and the cautions that must stand right beside it. */
+function mind(check: string, cautions: readonly Caution[]): string {
+  MINDED.set(check, cautions);
+  return check;
+}
+
+/** The cautions that belong to a check; none where the check is of an older version. */
+export function cautionsOfCheck(check: string): string[] {
+  return (MINDED.get(check) ?? []).map((caution) => CAUTIONS[caution]);
+}
 
 /**
  * What to check, in the order a technician would, by kind of trouble and drive. Facts of the trade: common practice,
@@ -18,83 +35,150 @@ export function checksFor(kind: WarningKind, drive: Drive, pattern: SpikePattern
     case 'stall-spike':
       return pattern === 'same-place' ? [...ONE_PLACE, ...FASTENERS[drive]] : [...ANY_PLACE, ...GEAR[drive]];
     case 'short-travel':
-      return ['Look for anything in the way of the room, inside and outside.', ...UNEVEN];
+      return [...IN_THE_WAY, ...UNEVEN];
     case 'weak-supply':
-      return [
-        "Measure the battery's voltage at rest and while the room moves.",
-        'Look at the terminals and grounds between battery and controller for looseness and corrosion.',
-        'Charge the battery, or connect to shore power, and run the room again.',
-      ];
+      return [...SUPPLY];
     case 'sensor-doubt':
-      return [
-        'See that the clamp is fully closed around one wire only, the right way round.',
-        'Set its zero with no current flowing, and compare it with a second meter.',
-      ];
+      return [...SENSOR];
   }
 }
 
+const IN_THE_WAY = [mind('Look for anything in the way of the room, inside and outside.', ['travel'])];
+
+const SUPPLY = [
+  mind("Measure the battery's voltage at rest and while the room moves.", ['travel']),
+  mind('Look at the terminals and grounds between battery and controller for looseness and corrosion.', [
+    'supply',
+    'fuse',
+  ]),
+  mind('Charge the battery, or connect to shore power, and run the room again.', ['travel']),
+];
+
+const SENSOR = [
+  mind('See that the clamp is fully closed around one wire only, the right way round.', ['supply']),
+  mind('Set its zero with no current flowing, and compare it with a second meter.', ['supply']),
+];
+
 const LOOK_FIRST = [
-  'Look along the whole travel, inside and outside, for anything that drags, and at the seals for folds.',
+  mind(
+    'Look along the whole travel, inside and outside, for anything that drags, and at the seals for folds.',
+    ['travel'],
+  ),
 ];
 
 const UNEVEN = [
-  'Measure from wall to flange at all corners with the room fully in: one corner that differs shows the side.',
-  'Watch both sides through a whole stroke with a second person at the switch: see which one lags or lifts.',
+  mind(
+    'Measure from wall to flange at all corners with the room fully in: one corner that differs shows the side.',
+    ['travel'],
+  ),
+  mind(
+    'Watch both sides through a whole stroke with a second person at the switch: see which one lags or lifts.',
+    ['travel'],
+  ),
 ];
 
-const ONE_PLACE = ['Run the room to that place, stop, and look at the rack and its neighbourhood there.'];
+const ONE_PLACE = [
+  mind('Run the room to that place, stop, and look at the rack and its neighbourhood there.', ['travel']),
+];
 
 const ANY_PLACE = [
-  'Watch and listen to that side through a whole stroke: the place may change from stroke to stroke.',
+  mind('Watch and listen to that side through a whole stroke: the place may change from stroke to stroke.', [
+    'travel',
+  ]),
 ];
 
 const FRICTION: Record<Drive, readonly string[]> = {
   'in-wall': [
-    'Clean the wall racks and their channels; plastic shoes that slide in aluminium bind on dirt and in the cold.',
-    'After cleaning, a thin dry PTFE film on the shoes is usual; opinions differ and some manuals forbid it: the manual decides.',
-    'With both motors disengaged as the manual says, the room should move by hand: if it does not, find what binds.',
+    mind(
+      'Clean the wall racks and their channels; plastic shoes that slide in aluminium bind on dirt and in the cold.',
+      ['travel', 'supply'],
+    ),
+    mind(
+      'After cleaning, a thin dry PTFE film on the shoes is usual; opinions differ and some manuals forbid it: the manual decides.',
+      ['manual'],
+    ),
+    mind(
+      'With both motors disengaged as the manual says, the room should move by hand: if it does not, find what binds.',
+      ['supply', 'weight'],
+    ),
   ],
   'through-frame': [
-    'Clean the teeth and the rams. Do not lubricate them: wheels and glides of plastic run dry, and sticky or silicone products hold dirt and burn the motor.',
-    'Listen where it squeals: the roller at the inner end of the ram, or the bolt through the gear pack, which needs the weight off it first.',
+    mind(
+      'Clean the teeth and the rams. Do not lubricate them: wheels and glides of plastic run dry, and sticky or silicone products hold dirt and burn the motor.',
+      ['travel', 'supply'],
+    ),
+    mind(
+      'Listen where it squeals: the roller at the inner end of the ram, or the bolt through the gear pack, which needs the weight off it first.',
+      ['travel', 'weight'],
+    ),
   ],
   cable: [
-    'Look at the cables for broken strands and at the pulleys for ones that do not turn.',
-    "Check the cables' tension against the manual; too tight drags, too slack lets the room rack.",
+    mind('Look at the cables for broken strands and at the pulleys for ones that do not turn.', [
+      'travel',
+      'supply',
+    ]),
+    mind("Check the cables' tension against the manual; too tight drags, too slack lets the room rack.", [
+      'weight',
+      'manual',
+    ]),
   ],
-  other: ["Clean the moving parts and look for wear, as the maker's manual says."],
+  other: [
+    mind("Clean the moving parts and look for wear, as the maker's manual says.", ['travel', 'supply']),
+  ],
 };
 
 const WEIGHT: Record<Drive, readonly string[]> = {
   'in-wall': [
-    'See whether the rollers carry the room: racks only guide, and a heavy draw means that they carry weight.',
+    mind(
+      'See whether the rollers carry the room: racks only guide, and a heavy draw means that they carry weight.',
+      ['travel', 'weight'],
+    ),
   ],
-  'through-frame': ['See whether the room sits square on its rams and its wheels turn.'],
-  cable: ['See whether the room rests on its rollers or slides.'],
-  other: ['See what carries the weight of the room.'],
+  'through-frame': [mind('See whether the room sits square on its rams and its wheels turn.', ['travel'])],
+  cable: [mind('See whether the room rests on its rollers or slides.', ['travel'])],
+  other: [mind('See what carries the weight of the room.', ['travel', 'weight'])],
 };
 
 const FASTENERS: Record<Drive, readonly string[]> = {
   'in-wall': [
-    'Look for a rack fastener that has backed out, on the lower rack first: there is little clearance for a head. Seat it.',
-    'Look for a dent or a chip of metal in the rack at that place.',
+    mind(
+      'Look for a rack fastener that has backed out, on the lower rack first: there is little clearance for a head. Seat it.',
+      ['travel', 'weight'],
+    ),
+    mind('Look for a dent or a chip of metal in the rack at that place.', ['travel']),
   ],
   'through-frame': [
-    'Look for a fastener, a dent or dirt on the ram at that place, and for floor covering that catches.',
+    mind(
+      'Look for a fastener, a dent or dirt on the ram at that place, and for floor covering that catches.',
+      ['travel'],
+    ),
   ],
-  cable: ['Look for a frayed cable or a fastener that the cable or room catches at that place.'],
-  other: ['Look for a fastener that stands proud, a dent or dirt at that place.'],
+  cable: [
+    mind('Look for a frayed cable or a fastener that the cable or room catches at that place.', [
+      'travel',
+      'supply',
+    ]),
+  ],
+  other: [mind('Look for a fastener that stands proud, a dent or dirt at that place.', ['travel'])],
 };
 
 const GEAR: Record<Drive, readonly string[]> = {
   'in-wall': [
-    'Watch the bearing block: it should follow its shaft at once and never pivot in its rack.',
-    'Look for broken teeth on the gear and for a broken shoe. Replacing a block or gear means taking the column and racks apart: work for a licensed technician.',
+    mind('Watch the bearing block: it should follow its shaft at once and never pivot in its rack.', [
+      'travel',
+    ]),
+    mind(
+      'Look for broken teeth on the gear and for a broken shoe. Replacing a block or gear means taking the column and racks apart: work for a licensed technician.',
+      ['manual'],
+    ),
   ],
   'through-frame': [
-    'Count and look at the teeth of the gear and rack for wear and breaks; the gear has 15 or 18 of them as a rule.',
-    'See whether the cross shaft turns both gears together.',
+    mind(
+      'Count and look at the teeth of the gear and rack for wear and breaks; the gear has 15 or 18 of them as a rule.',
+      ['travel'],
+    ),
+    mind('See whether the cross shaft turns both gears together.', ['travel']),
   ],
-  cable: ['Look at the drum and chain for a slipped or broken link.'],
-  other: ['Look at the gear and what it drives for broken teeth and slip.'],
+  cable: [mind('Look at the drum and chain for a slipped or broken link.', ['travel', 'supply'])],
+  other: [mind('Look at the gear and what it drives for broken teeth and slip.', ['travel'])],
 };

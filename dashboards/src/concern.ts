@@ -9,5 +9,5 @@ export function byConcern(rooms: readonly OverviewRoom[]): OverviewRoom[] {
   return [...rooms].sort((a, b) => rank(a.verdict) - rank(b.verdict) || b.openWarnings - a.openWarnings);
 }
 
-export const asksForWork = (room: OverviewRoom): boolean =>
-  room.verdict === 'stop' || room.verdict === 'service';
+/** How many rooms ask for work. */
+export const asksFor = (rooms: Readonly<Record<Verdict, number>>): number => rooms.stop + rooms.service;

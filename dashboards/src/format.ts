@@ -1,16 +1,21 @@
+import { forEachReader, theReader } from './reader.ts';
 import { words } from './words.ts';
 
-/** Numbers and times in the reader's own language and zone. */
-const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-const whenFormat = new Intl.DateTimeFormat(undefined, {
-  dateStyle: 'medium',
-  timeStyle: 'short',
-  timeZone: zone,
+/** Numbers and times in the reader's own language, zone and units. */
+let whenFormat: Intl.DateTimeFormat;
+let dayFormat: Intl.DateTimeFormat;
+let agoFormat: Intl.RelativeTimeFormat;
+let percentFormat: Intl.NumberFormat;
+let finePercentFormat: Intl.NumberFormat;
+let twoDigits: Intl.NumberFormat;
+forEachReader(({ locale, timeZone }) => {
+  whenFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
+  dayFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
+  agoFormat = new Intl.RelativeTimeFormat(locale, { numeric: 'auto' });
+  percentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
+  finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 1 });
+  twoDigits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 });
 });
-const dayFormat = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeZone: zone });
-const agoFormat = new Intl.RelativeTimeFormat(undefined, { numeric: 'auto' });
-const percentFormat = new Intl.NumberFormat(undefined, { style: 'percent', maximumFractionDigits: 0 });
-const finePercentFormat = new Intl.NumberFormat(undefined, { style: 'percent', maximumFractionDigits: 1 });
 
 export const whenText = (at: string | number): string => whenFormat.format(new Date(at));
 export const dayText = (at: string | number): string => dayFormat.format(new Date(at));
@@ -18,8 +23,8 @@ export const finePercent = (part: number): string => finePercentFormat.format(pa
 export const percent = (part: number): string => percentFormat.format(part);
 
 /** "3 hours ago", in the largest unit that gives at least one. */
-export function agoText(at: string, nowMs = Date.now()): string {
-  const seconds = (Date.parse(at) - nowMs) / 1000;
+export function agoText(at: string | number, nowMs = Date.now()): string {
+  const seconds = (new Date(at).getTime() - nowMs) / 1000;
   const steps: [Intl.RelativeTimeFormatUnit, number][] = [
     ['year', 31_557_600],
     ['month', 2_629_800],
@@ -37,37 +42,41 @@ export function agoText(at: string, nowMs = Date.now()): string {
 export function plainNumber(value: number): string {
   const size = Math.abs(value);
   const digits = size >= 100 ? 0 : size >= 1 ? 1 : 2;
-  return new Intl.NumberFormat(undefined, {
+  return new Intl.NumberFormat(theReader().locale, {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
   }).format(value);
 }
 
-const twoDigits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 });
 /** Two significant digits, for what is itself uncertain. */
 export const roughly = (value: number): string => twoDigits.format(value);
 
-/** A measured value with its unit; a unit of `1` is a proportion. */
+const INCHES_PER_METRE = 1 / 0.0254;
+const fahrenheit = (celsius: number): number => 32 + 1.8 * celsius;
+
+/** A measured value with its unit; a unit of `1` is a proportion. Lengths and temperatures in the reader's units. */
 export function quantity(value: number | null | undefined, unit: string): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return words.none;
   if (unit === '1') return finePercent(value);
+  if (theReader().us && unit === 'm') return `${plainNumber(value * INCHES_PER_METRE)}\u00a0in`;
+  if (theReader().us && unit === '°C') return `${plainNumber(fahrenheit(value))}\u00a0°F`;
   return `${plainNumber(value)}\u00a0${unit}`;
 }
 
-/** A place on the travel: per cent from fully in, and centimetres where the travel is known. */
+/** A temperature without needless digits, such as the one to which values are brought. */
+export const temperatureText = (celsius: number): string =>
+  theReader().us ? `${Math.round(fahrenheit(celsius))}\u00a0°F` : `${Math.round(celsius)}\u00a0°C`;
+
+/** A place on the travel: per cent from fully in, and centimetres or inches where the travel is known. */
 export function placeText(position: number, travelMetres: number | null): string {
   const part = percent(position);
   if (travelMetres === null) return part;
-  const centimetres = new Intl.NumberFormat(undefined, {
+  const { locale, us } = theReader();
+  const metres = position * travelMetres;
+  const length = new Intl.NumberFormat(locale, {
     style: 'unit',
-    unit: 'centimeter',
-    maximumFractionDigits: 0,
-  }).format(position * travelMetres * 100);
-  return `${part} (${centimetres})`;
-}
-
-/** A moment as a `datetime-local` field wants it, in the reader's zone. */
-export function localFieldTime(at: Date): string {
-  const shifted = new Date(at.getTime() - at.getTimezoneOffset() * 60_000);
-  return shifted.toISOString().slice(0, 16);
+    unit: us ? 'inch' : 'centimeter',
+    maximumFractionDigits: us ? 1 : 0,
+  }).format(us ? metres * INCHES_PER_METRE : metres * 100);
+  return `${part} (${length})`;
 }

@@ -4,6 +4,8 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
 import './styles/pages.css';
+import './styles/coaches.css';
+import './styles/forms.css';
 import './styles/compare.css';
 import './styles/upload.css';
 import './styles/print.css';

@@ -4,6 +4,7 @@ import { compareWords } from './words/compare.ts';
 import { roomWords } from './words/room.ts';
 import { shellWords } from './words/shell.ts';
 import { strokeWords } from './words/stroke.ts';
+import { thingsWords } from './words/things.ts';
 import { uploadWords } from './words/upload.ts';
 import { warningsWords } from './words/warnings.ts';
 
@@ -19,5 +20,6 @@ export const words = {
   ...warningsWords,
   ...compareWords,
   ...strokeWords,
+  ...thingsWords,
   ...uploadWords,
 } as const;

@@ -70,6 +70,23 @@ async function addCoach(
     await sendStrokes(client, sender, roomId, room);
     for (const service of room.services) await createService(trx, technician, roomId, service);
   }
+  await noteHeard(trx, sender, rooms);
+}
+
+/** The logger was last heard when its latest stroke ran. */
+async function noteHeard(
+  trx: Transaction<Tables>,
+  { accountId, senderId }: Sender,
+  rooms: readonly DemoRoom[],
+): Promise<void> {
+  const times = rooms.flatMap(({ strokes }) => strokes.map((stroke) => Date.parse(stroke.startedAt)));
+  if (times.length === 0) return;
+  await trx
+    .updateTable('loggers')
+    .set({ last_seen_at: new Date(Math.max(...times)) })
+    .where('account_id', '=', accountId)
+    .where('id', '=', senderId)
+    .execute();
 }
 
 /** Through the decoder, as if the logger had sent them. */

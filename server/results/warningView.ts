@@ -1,4 +1,5 @@
 import type { Selectable } from 'kysely';
+import { cautionsOfCheck } from '../../analysis/advice/checks.ts';
 import type { SpikePattern, WarningKind } from '../../analysis/warning.ts';
 import type { WarningTable } from '../../migrations/tables.ts';
 import type { Warning } from '../schemas/results.ts';
@@ -26,6 +27,7 @@ export function warningView(row: WarningRow): Warning {
     evidence: row.evidence as Warning['evidence'],
     checks: row.checks as string[],
     cautions: row.cautions as string[],
+    steps: (row.checks as string[]).map((check) => ({ check, cautions: cautionsOfCheck(check) })),
     acknowledgement: row.acknowledged_at && {
       at: row.acknowledged_at.toISOString(),
       by: row.acknowledged_by_name,

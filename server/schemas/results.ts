@@ -82,6 +82,8 @@ export const Warning = z
     evidence: z.record(z.string(), z.unknown()),
     checks: z.array(z.string()),
     cautions: z.array(z.string()),
+    /** The checks in their order, each with the cautions that belong to it. */
+    steps: z.array(z.object({ check: z.string(), cautions: z.array(z.string()) })),
     acknowledgement: z
       .object({ at: Time, by: z.string().nullable(), note: z.string().nullable() })
       .nullable(),

@@ -62,6 +62,7 @@ describePages('every page', (place) => {
     await page
       .getByRole('link')
       .filter({ hasText: HOSTILE_NAME.slice(0, 20) })
+      .last()
       .click();
     const heading = page.getByRole('heading', { level: 1 });
     await heading.getByText(HOSTILE_NAME.slice(0, 20)).waitFor();

@@ -21,8 +21,8 @@ describePages('a room that got worse', (place) => {
   test('stands before the others in the list, with its verdict in a word', async () => {
     const { page } = await place.visit('/');
     await signIn(page, place.person);
-    const coach = page.getByRole('region', { name: 'Juniper 31' });
-    await coach.getByRole('listitem').nth(1).waitFor();
+    const coach = page.getByRole('list', { name: 'List of coaches' }).locator('> li').first();
+    await coach.getByRole('heading', { name: 'Juniper 31' }).waitFor();
     const rooms = await coach.getByRole('listitem').allTextContents();
     expect(rooms).toHaveLength(2);
     expect(rooms[0]).toMatch(/^Bedroom/);
@@ -37,8 +37,18 @@ describePages('a room that got worse', (place) => {
     await answer.waitFor();
     expect(await answer.textContent()).toMatch(/44 strokes/);
     const warning = page.getByRole('article').filter({ hasText: 'Drawing more than it used to' }).first();
-    await warning.getByRole('heading', { name: 'Before you touch anything' }).waitFor();
-    await warning.getByRole('heading', { name: 'What to check, in this order' }).waitFor();
+    expect(await warning.getByRole('heading', { level: 4 }).allTextContents()).toEqual([
+      'What was measured',
+      'How sure this is',
+      'What it likely is',
+      'Before you touch anything',
+      'What to check, in this order',
+      'What not to do, and what to mind',
+      'When to stop using the room',
+    ]);
+    await warning.getByRole('img', { name: /^The last \d+ strokes/ }).waitFor();
+    const clean = warning.getByRole('listitem').filter({ hasText: 'Clean the wall racks' });
+    await clean.getByText('Disconnect the supply').waitFor();
     await warning.getByRole('link', { name: 'Latest stroke' }).waitFor();
     expect(troubles).toEqual([]);
   });
@@ -72,26 +82,40 @@ describePages('a room that got worse', (place) => {
     expect(times).toEqual([...times].sort().reverse());
   });
 
-  test('takes a record of work, which the list and the trend then show', async () => {
+  test('takes a record of work, which the list and the trend then show, with whether it helped', async () => {
     const { page } = await openRoom();
     await page.getByText('Record work').click();
-    await page.getByLabel('What was done').selectOption({ label: 'Fasteners seated' });
-    await page.getByLabel('When').fill('2026-04-12T09:30');
+    await page.getByText('Another day, one side, or notes').click();
+    await page.getByLabel('When', { exact: true }).fill('2026-04-12T09:30');
     await page.getByLabel('Side', { exact: true }).selectOption({ label: 'front' });
     await page.getByLabel('Notes').fill('Two were proud.');
-    await page.getByRole('button', { name: 'Save the work' }).click();
-    await page.getByText('Saved.').waitFor();
+    await page.getByRole('button', { name: 'Fasteners seated' }).click();
+    await page.getByText('Saved: Fasteners seated.').waitFor();
     const works = page.getByRole('region', { name: 'Work done' });
-    await works.getByRole('listitem').filter({ hasText: 'Two were proud.' }).waitFor();
+    const work = works.getByRole('listitem').filter({ hasText: 'Two were proud.' });
+    await work.getByText(/the front side draws .* more than before/).waitFor();
     await page.getByRole('figure', { name: 'Side: front' }).getByText('work done').waitFor();
+  });
+
+  test('takes a record of work in two taps, and takes it back in a third', async () => {
+    const { page } = await openRoom();
+    const works = page.getByRole('region', { name: 'Work done' });
+    await page.getByText('Record work').click();
+    await page.getByRole('button', { name: 'Lubricated' }).click();
+    const work = works.getByRole('listitem').filter({ hasText: 'Lubricated' });
+    await work.getByText('It takes two strokes').waitFor();
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    await page.getByText('Taken back.').waitFor();
+    await work.waitFor({ state: 'detached' });
   });
 
   test('a lost session asks to sign in again and loses nothing typed', async () => {
     const { page } = await openRoom();
     await page.getByText('Record work').click();
+    await page.getByText('Another day, one side, or notes').click();
     await page.getByLabel('Notes').fill('Half a sentence');
     await page.context().clearCookies();
-    await page.getByRole('button', { name: 'Save the work' }).click();
+    await page.getByRole('button', { name: 'Cleaned' }).click();
     await page.getByText('what you typed is still there').waitFor();
     await signIn(page, place.person);
     expect(await page.getByLabel('Notes').inputValue()).toBe('Half a sentence');

@@ -1,7 +1,9 @@
 import { words } from '../words.ts';
 import type { Problem } from './types.ts';
 
-/** Why a call to the service came to nothing, in words that a person can act on. `status` 0: no network. */
+const PAGE_FAULT = -1;
+
+/** Why a call to the service came to nothing, in words that a person can act on. `status` 0: no network; below: our fault. */
 export class CallProblem extends Error {
   readonly status: number;
   readonly fields: readonly { pointer: string; detail: string }[];
@@ -39,13 +41,15 @@ interface Call {
   readonly csv?: Blob;
   /** The same key twice creates once: a form keeps its key until it was answered. */
   readonly idempotencyKey?: string;
+  /** Of an answer that is no JSON: it comes as its text. */
+  readonly accept?: string;
   /** A wrong password is an answer, not a lost session. */
   readonly keepSession?: boolean;
 }
 
 /** Calls the service. The answer has the shape that the service's own schema gives it. */
 export async function call<Answer>(path: string, options: Call = {}): Promise<Answer> {
-  const headers: Record<string, string> = { accept: 'application/json' };
+  const headers: Record<string, string> = { accept: options.accept ?? 'application/json' };
   if (options.body !== undefined) headers['content-type'] = 'application/json';
   if (options.csv !== undefined) headers['content-type'] = 'text/csv';
   if (options.idempotencyKey !== undefined) headers['idempotency-key'] = options.idempotencyKey;
@@ -60,7 +64,8 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   if (response.status === 401 && options.keepSession !== true) onSessionLost();
   if (!response.ok) throw await problemOf(response);
   // Types and answers come from the same schema, checked by the service before it answers.
-  return (response.status === 204 ? null : await response.json()) as Answer;
+  if (response.status === 204) return null as Answer;
+  return (options.accept === undefined ? await response.json() : await response.text()) as Answer;
 }
 
 /** A key for one creation. `crypto.randomUUID` is missing on plain http in a local network, this is not. */
@@ -70,5 +75,5 @@ export function newKey(): string {
 
 /** Whatever was thrown, as a problem that can be shown. */
 export function asProblem(error: unknown): CallProblem {
-  return error instanceof CallProblem ? error : new CallProblem(0, words.problems.page);
+  return error instanceof CallProblem ? error : new CallProblem(PAGE_FAULT, words.problems.page);
 }

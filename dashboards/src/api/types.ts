@@ -2,6 +2,7 @@
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush } from '../../../server/schemas/live.ts';
+export type { Logger } from '../../../server/schemas/logger.ts';
 export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
 export type { StrokesPreview } from '../../../server/schemas/preview.ts';
 export type {
@@ -17,6 +18,7 @@ export type { Settings } from '../../../server/schemas/settings.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
 export type { Normal, NormalSide, TravelTrace } from '../../../server/schemas/travel.ts';
 
+import type { Logger } from '../../../server/schemas/logger.ts';
 import type { CoachOverview } from '../../../server/schemas/overview.ts';
 import type { StrokesPreview } from '../../../server/schemas/preview.ts';
 import type { Comparison, RoomStatus, Trend, Warning } from '../../../server/schemas/results.ts';
@@ -28,6 +30,11 @@ import type { TravelTrace } from '../../../server/schemas/travel.ts';
 /** The token that comes along is for machines: a page goes by its cookie. */
 export interface SignedIn {
   readonly person: Person;
+}
+
+/** What adding a logger answers, this once. */
+export interface LoggerWithToken extends Logger {
+  readonly token: string;
 }
 
 export type Verdict = RoomStatus['verdict'];

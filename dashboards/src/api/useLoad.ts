@@ -1,6 +1,9 @@
 import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
 import { asProblem, type CallProblem, call } from './client.ts';
+import { useNoteFreshness } from './freshness.ts';
+import { keepAnswer, keptAnswer } from './keptAnswers.ts';
+import { useReconnect } from './useReconnect.ts';
 
 /**
  * What a page has of one answer. While a newer answer is on its way, or when it fails, the former one stays:
@@ -12,11 +15,28 @@ export interface Load<Answer> {
   readonly reload: () => void;
 }
 
+interface Known {
+  readonly value: unknown;
+  /** When the service gave it, milliseconds since 1970. */
+  readonly atMs: number;
+}
+
 /** Last answers by path, so that going back shows at once what was there. */
-const kept = new Map<string, unknown>();
+const known = new Map<string, Known>();
 
 export function forgetAnswers(): void {
-  kept.clear();
+  known.clear();
+}
+
+/** A network so slow that what the device has kept is shown in the meantime. */
+const SLOW_AFTER_MS = 300;
+
+interface Held {
+  readonly path: string;
+  readonly known: Known | null;
+  readonly problem: CallProblem | null;
+  /** From the device: the service has not answered since the page was opened. */
+  readonly kept: boolean;
 }
 
 /** Loads `path` (null: nothing yet) and loads it anew after sign-in and every `everyMs` while that is given. */
@@ -26,32 +46,58 @@ export function useLoad<Answer>(
 ): Load<Answer> {
   const { epoch } = useContext(SessionContext);
   const [times, setTimes] = useState(0);
-  const [held, setHeld] = useState<{ path: string; value: Answer | null; problem: CallProblem | null }>();
+  const [held, setHeld] = useState<Held>();
   const current = held?.path === path ? held : undefined;
+  const latest = current?.known ?? (path === null ? null : (known.get(path) ?? null));
   // What was kept under a path came from that path, so it has this answer's shape.
-  const value = current?.value ?? ((path === null ? null : (kept.get(path) ?? null)) as Answer | null);
+  const value = (latest?.value ?? null) as Answer | null;
+  const problem = current?.problem ?? null;
   const reload = useCallback(() => setTimes((n) => n + 1), []);
 
   // A new sign-in and a reload both ask again.
   useEffect(() => {
     if (path === null) return;
     let wanted = true;
+    const showKept = async (found: CallProblem | null) => {
+      const kept = known.has(path) ? null : await keptAnswer(path);
+      if (!wanted || kept === null) return;
+      // The service may have answered while the device was looking.
+      setHeld((h) =>
+        h?.path === path && h.known !== null ? h : { path, known: kept, problem: found, kept: true },
+      );
+    };
+    const slow = setTimeout(() => void showKept(null), SLOW_AFTER_MS);
     call<Answer>(path).then(
       (answer) => {
-        kept.set(path, answer);
-        if (wanted) setHeld({ path, value: answer, problem: null });
+        clearTimeout(slow);
+        const answered = { value: answer, atMs: Date.now() };
+        known.set(path, answered);
+        void keepAnswer(path, answer);
+        if (wanted) setHeld({ path, known: answered, problem: null, kept: false });
       },
-      (error: unknown) => {
-        if (wanted)
-          setHeld((h) => ({ path, value: (h?.path === path && h.value) || null, problem: asProblem(error) }));
+      async (error: unknown) => {
+        clearTimeout(slow);
+        const met = asProblem(error);
+        if (met.status === 0) await showKept(met);
+        if (!wanted) return;
+        setHeld((h) =>
+          h?.path === path
+            ? { ...h, problem: met }
+            : { path, known: known.get(path) ?? null, problem: met, kept: false },
+        );
       },
     );
     return () => {
       wanted = false;
+      clearTimeout(slow);
     };
   }, [path, epoch, times]);
 
-  const waitMs = value === null || current?.problem ? null : everyMs(value);
+  const offline = problem?.status === 0;
+  useReconnect(offline, reload);
+  useNoteFreshness(latest !== null && (offline || current?.kept === true) ? latest.atMs : null, offline);
+
+  const waitMs = value === null || problem ? null : everyMs(value);
   // Each answer starts the wait anew.
   useEffect(() => {
     if (waitMs === null) return;
@@ -59,5 +105,5 @@ export function useLoad<Answer>(
     return () => clearTimeout(timer);
   }, [waitMs, held]);
 
-  return { value, problem: current?.problem ?? null, reload };
+  return { value, problem, reload };
 }

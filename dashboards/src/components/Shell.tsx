@@ -1,9 +1,17 @@
 import type { ComponentChildren } from 'preact';
 import { useContext, useState } from 'preact/hooks';
 import { asProblem } from '../api/client.ts';
+import { usePath } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
+import { AsOf } from './AsOf.tsx';
 import { Mark } from './Mark.tsx';
+
+/** The places of the menu, in order. A page for everybody gets its line here. */
+const PLACES: readonly { readonly href: string; readonly text: string }[] = [
+  { href: '/', text: words.nav.coaches },
+  { href: '/settings', text: words.nav.settings },
+];
 
 function SignOut() {
   const { signOut } = useContext(SessionContext);
@@ -24,9 +32,29 @@ function SignOut() {
   );
 }
 
+function Menu() {
+  const { person } = useContext(SessionContext);
+  const path = usePath();
+  return (
+    <nav aria-label={words.nav.label}>
+      {PLACES.map(({ href, text }) => (
+        <a key={href} class="nav-link" href={href} aria-current={href === path ? 'page' : undefined}>
+          {text}
+        </a>
+      ))}
+      {person !== null && (
+        <span class="who" title={person.email} dir="auto">
+          {person.name}
+        </span>
+      )}
+      <SignOut />
+    </nav>
+  );
+}
+
 /** What stands around every page. */
 export function Shell({ children }: { readonly children: ComponentChildren }) {
-  const { state, person } = useContext(SessionContext);
+  const { state } = useContext(SessionContext);
   return (
     <>
       <a class="skip" href="#content">
@@ -37,21 +65,10 @@ export function Shell({ children }: { readonly children: ComponentChildren }) {
           <Mark />
           <span>{words.name}</span>
         </a>
-        {state === 'in' && (
-          <nav aria-label={words.nav.label}>
-            <a class="nav-link" href="/">
-              {words.nav.coaches}
-            </a>
-            {person !== null && (
-              <span class="who" title={person.email}>
-                {person.name}
-              </span>
-            )}
-            <SignOut />
-          </nav>
-        )}
+        {state === 'in' && <Menu />}
       </header>
       <main id="content" tabIndex={-1}>
+        {state === 'in' && <AsOf />}
         {children}
       </main>
       <footer class="foot">

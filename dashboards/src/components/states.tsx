@@ -37,7 +37,8 @@ export function Loaded<Answer>({ load, children }: LoadedProps<Answer>) {
   if (value === null) return problem === null ? <Waiting /> : <Failure problem={problem} retry={reload} />;
   return (
     <>
-      {problem !== null && (
+      {/* That there is no network is told once for the whole page. */}
+      {problem !== null && problem.status !== 0 && (
         <p class="stale" role="status">
           {words.stale(problem.message)}{' '}
           <button type="button" class="quiet" onClick={reload}>

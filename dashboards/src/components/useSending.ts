@@ -31,7 +31,7 @@ export function useSending(): Sending {
       } catch (error) {
         const known = asProblem(error);
         // Only a call that was never answered may be the same call again.
-        if (known.status !== 0) key.current = newKey();
+        if (known.status > 0) key.current = newKey();
         setProblem(known);
         return false;
       } finally {

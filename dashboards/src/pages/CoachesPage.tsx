@@ -1,92 +1,50 @@
-import type { CoachOverview, OverviewRoom } from '../api/types.ts';
-import { usePages } from '../api/usePages.ts';
-import { Moment } from '../components/Moment.tsx';
-import { More } from '../components/More.tsx';
+import { useContext } from 'preact/hooks';
+import type { CoachOverview, Page } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { CoachHere } from '../coach/CoachHere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
-import { Loaded } from '../components/states.tsx';
-import { VerdictWord } from '../components/VerdictSign.tsx';
-import { asksForWork, byConcern } from '../concern.ts';
+import { Loaded, Waiting } from '../components/states.tsx';
+import { Lot } from '../lot/Lot.tsx';
+import { useLook } from '../lot/useLook.ts';
+import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
-const COACHES_AT_ONCE = 100;
+/** Two tell whether there is only one. */
+const FIRST_FEW = '/overview?limit=2';
+const EVERY_MS = 60_000;
 
-function RoomLine({ room }: { readonly room: OverviewRoom }) {
+function Empty({ mayAdd }: { readonly mayAdd: boolean }) {
   return (
-    <li class={`room-line room-line-${room.verdict}`}>
-      <a href={`/rooms/${room.id}`}>
-        <span class="room-name" dir="auto">
-          {room.name}
-        </span>
-        <VerdictWord verdict={room.verdict} />
-        <span class="room-headline" dir="auto">
-          {room.headline}
-        </span>
-        <span class="room-last">
-          {room.lastStrokeAt === null ? (
-            words.coaches.noStroke
-          ) : (
-            <>
-              {words.coaches.lastStroke} <Moment at={room.lastStrokeAt} ago />
-            </>
-          )}
-        </span>
-      </a>
-    </li>
-  );
-}
-
-function CoachBlock({ coach }: { readonly coach: CoachOverview }) {
-  const about = [coach.model, coach.year].filter((part) => part !== null).join(' · ');
-  return (
-    <section class="coach" aria-labelledby={`coach-${coach.id}`}>
-      <h2 id={`coach-${coach.id}`} dir="auto">
-        {coach.name}
-      </h2>
-      {about !== '' && (
-        <p class="about" dir="auto">
-          {about}
-        </p>
-      )}
-      {coach.rooms.length === 0 ? (
-        <p class="about">{words.coaches.noRooms}</p>
-      ) : (
-        <ul class="wall">
-          {byConcern(coach.rooms).map((room) => (
-            <RoomLine key={room.id} room={room} />
-          ))}
-        </ul>
-      )}
+    <section class="empty">
+      <h2>{words.coaches.empty}</h2>
+      <p>{mayAdd ? words.coaches.emptyHint : words.coaches.emptyOwner}</p>
     </section>
   );
 }
 
+/** Where everybody begins: the lot, or, for the owner of one coach, that coach's rooms. */
 export function CoachesPage() {
-  const list = usePages<CoachOverview>('/overview', COACHES_AT_ONCE);
-  const need = list.items.flatMap((coach) => coach.rooms).filter(asksForWork).length;
+  const { person } = useContext(SessionContext);
+  const since = useLook();
+  const few = useLoad<Page<CoachOverview>>(FIRST_FEW, ({ items }) => (items.length === 1 ? EVERY_MS : null));
+  const mayAdd = person !== null && person.role !== 'owner';
+  const only = few.value?.items.length === 1 ? few.value.items[0] : null;
+  if (only !== null && only.role === 'owner') return <CoachHere coach={only} reload={few.reload} />;
   return (
     <>
-      <PageTitle text={words.coaches.title} />
-      <Loaded load={list.first}>
-        {() =>
-          list.items.length === 0 ? (
-            <section class="empty">
-              <h2>{words.coaches.empty}</h2>
-              <p>{words.coaches.emptyHint}</p>
-            </section>
-          ) : (
-            <>
-              <p class="lead">
-                {words.coaches.tally(list.items.length, need)} {words.coaches.order}
-              </p>
-              <div class="coaches">
-                {list.items.map((coach) => (
-                  <CoachBlock key={coach.id} coach={coach} />
-                ))}
-              </div>
-              <More list={list} />
-            </>
-          )
-        }
+      <div class="title-line">
+        <PageTitle text={words.coaches.title} />
+        {mayAdd && (
+          <a class="button" href="/new-coach">
+            {words.coaches.add}
+          </a>
+        )}
+      </div>
+      <Loaded load={few}>
+        {({ items }) => {
+          if (items.length === 0) return <Empty mayAdd={mayAdd} />;
+          return since === undefined ? <Waiting /> : <Lot since={since} />;
+        }}
       </Loaded>
     </>
   );

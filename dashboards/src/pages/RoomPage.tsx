@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
-import type { Coach, MeasureTitle, Room, RoomStatus } from '../api/types.ts';
+import type { CoachOverview, MeasureTitle, Page, Room, RoomStatus } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
-import { VerdictWord } from '../components/VerdictSign.tsx';
+import { RoomAnswer } from '../room/RoomAnswer.tsx';
+import { RoomTools } from '../room/RoomTools.tsx';
 import { ServicesSection } from '../room/ServicesSection.tsx';
 import { StrokesSection } from '../room/StrokesSection.tsx';
 import { TrendSection } from '../room/TrendSection.tsx';
@@ -16,32 +16,12 @@ import { words } from '../words.ts';
 const WHILE_PENDING_MS = 2_000;
 const OTHERWISE_MS = 60_000;
 
-/** The answer: it comes first, and fits the first screen of a phone. */
-function Answer({ status }: { readonly status: RoomStatus }) {
-  return (
-    <section class={`answer answer-${status.verdict}`} aria-label={words.verdicts[status.verdict].word}>
-      <p class="answer-word">
-        <VerdictWord verdict={status.verdict} />
-      </p>
-      <p class="answer-headline" dir="auto">
-        {status.headline}
-      </p>
-      <p class="answer-means">{words.verdicts[status.verdict].means}</p>
-      <p class="answer-about">
-        {words.room.counted(status.strokes)}
-        {status.lastStrokeAt !== null && (
-          <>
-            {', '}
-            {words.room.lastStroke} <Moment at={status.lastStrokeAt} ago />
-          </>
-        )}
-        {status.pending > 0 && <span role="status"> · {words.room.pending(status.pending)}</span>}
-      </p>
-    </section>
-  );
+interface RoomHereProps {
+  readonly room: Room;
+  readonly reload: () => void;
 }
 
-function RoomHere({ room }: { readonly room: Room }) {
+function RoomHere({ room, reload }: RoomHereProps) {
   const live = useLiveRoom(room.id, (news, isFirst) => {
     // The page was asked for a moment ago: mostly it shows this already.
     if (!isFirst || JSON.stringify(news) !== JSON.stringify(status.value)) changed();
@@ -49,7 +29,8 @@ function RoomHere({ room }: { readonly room: Room }) {
   const status = useLoad<RoomStatus>(`/rooms/${room.id}/status`, (s) =>
     live ? null : s.pending > 0 ? WHILE_PENDING_MS : OTHERWISE_MS,
   );
-  const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
+  const coaches = useLoad<Page<CoachOverview>>(`/overview?coaches=${room.coachId}`);
+  const coach = coaches.value?.items[0];
   const measures = useLoad<readonly MeasureTitle[]>('/measures');
   const [changes, setChanges] = useState(0);
   const changed = () => {
@@ -61,24 +42,31 @@ function RoomHere({ room }: { readonly room: Room }) {
   const version = status.value === null ? '' : [strokes, pending, openWarnings, changes].join('/');
   return (
     <>
-      <Trail steps={[{ href: '/', text: words.nav.coaches }]} here={coach.value?.name ?? ''} />
+      <Trail
+        steps={[
+          { href: '/', text: words.nav.coaches },
+          ...(coach === undefined ? [] : [{ href: `/coaches/${coach.id}`, text: coach.name }]),
+        ]}
+        here=""
+      />
       <PageTitle text={room.name} />
-      <Loaded load={status}>{(value) => <Answer status={value} />}</Loaded>
+      <Loaded load={status}>{(value) => <RoomAnswer status={value} />}</Loaded>
       <WarningsSection room={room} version={version} onChange={changed} />
       <Loaded load={measures}>
         {(titles) => <TrendSection room={room} measures={titles} version={version} />}
       </Loaded>
       <div class="beside beside-list">
         <StrokesSection room={room} version={version} />
-        <ServicesSection room={room} onChange={changed} />
+        <ServicesSection room={room} version={version} onChange={changed} />
       </div>
+      {coach !== undefined && coach.role !== 'owner' && <RoomTools room={room} onChange={reload} />}
     </>
   );
 }
 
 export function RoomPage({ id }: { readonly id: string }) {
   const room = useLoad<Room>(`/rooms/${encodeURIComponent(id)}`);
-  if (room.value !== null) return <RoomHere room={room.value} />;
+  if (room.value !== null) return <RoomHere room={room.value} reload={room.reload} />;
   if (room.problem === null) return <Waiting />;
   return (
     <>

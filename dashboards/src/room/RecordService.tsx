@@ -1,28 +1,29 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import type { Room, ServiceBody, ServiceKind } from '../api/types.ts';
+import type { Room, Service, ServiceBody, ServiceKind } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { Failure } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
-import { localFieldTime } from '../format.ts';
+import { fieldTime, momentOf } from '../fieldTime.ts';
+import { SelectField } from '../forms/SelectField.tsx';
+import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
 
 // The keys of the words are the kinds: the compiler holds them equal wherever a kind is shown.
 const KINDS = Object.keys(words.services.kinds) as ServiceKind[];
 
 interface Typed {
-  readonly kind: ServiceKind;
-  /** As the field holds it: local time without a zone. */
+  /** As the field holds it: local time without a zone. Empty: now, whenever that is sent. */
   readonly at: string;
   /** Empty: the whole room. */
   readonly side: string;
   readonly notes: string;
 }
 
-const blank = (): Typed => ({ kind: 'lubricated', at: localFieldTime(new Date()), side: '', notes: '' });
+const BLANK: Typed = { at: '', side: '', notes: '' };
 
-function bodyOf(typed: Typed): ServiceBody {
-  const body: ServiceBody = { kind: typed.kind, at: new Date(typed.at).toISOString() };
+function bodyOf(kind: ServiceKind, typed: Typed, at: Date): ServiceBody {
+  const body: ServiceBody = { kind, at: at.toISOString() };
   if (typed.side !== '') body.side = typed.side;
   if (typed.notes.trim() !== '') body.notes = typed.notes.trim();
   return body;
@@ -30,113 +31,137 @@ function bodyOf(typed: Typed): ServiceBody {
 
 interface FormProps {
   readonly room: Room;
-  readonly onDone: () => void;
+  readonly onDone: (service: Service) => void;
 }
 
+/**
+ * Records work in two taps: open, and say what was done. It counts as done now on the whole room, unless the fields
+ * above the kinds say otherwise.
+ */
 function ServiceForm({ room, onDone }: FormProps) {
   const say = words.services;
-  const [typed, setTyped] = useState(blank);
+  const [typed, setTyped] = useState(BLANK);
   const { busy, problem, fieldProblem, send } = useSending();
-  const badTime = Number.isNaN(Date.parse(typed.at));
+  const at = typed.at === '' ? new Date() : momentOf(typed.at);
   const set = (part: Partial<Typed>) => setTyped((held) => ({ ...held, ...part }));
 
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    if (badTime) return;
-    const done = await send(async (idempotencyKey) => {
-      await call(`/rooms/${room.id}/services`, { method: 'POST', body: bodyOf(typed), idempotencyKey });
+  const record = async (kind: ServiceKind) => {
+    if (at === null) return;
+    await send(async (idempotencyKey) => {
+      const body = bodyOf(kind, typed, at);
+      onDone(await call<Service>(`/rooms/${room.id}/services`, { method: 'POST', body, idempotencyKey }));
     });
-    if (done) onDone();
   };
 
   return (
-    <form class="inline-form" onSubmit={submit} noValidate>
+    <form class="inline-form" onSubmit={(event) => event.preventDefault()} noValidate>
       {problem !== null && <Failure problem={problem} />}
-      <Field label={say.kind} problem={fieldProblem('/kind')}>
-        {(ids) => (
-          // The options are the kinds themselves.
-          <select
-            {...ids}
-            value={typed.kind}
-            onChange={(e) => set({ kind: e.currentTarget.value as ServiceKind })}
-          >
-            {KINDS.map((kind) => (
-              <option key={kind} value={kind}>
-                {say.kinds[kind]}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
-      <Field label={say.at} problem={badTime ? say.atMissing : fieldProblem('/at')}>
-        {(ids) => (
-          <input
-            {...ids}
-            type="datetime-local"
-            value={typed.at}
-            onInput={(event) => set({ at: event.currentTarget.value })}
-          />
-        )}
-      </Field>
-      {room.sides.length > 1 && (
-        <Field label={say.side} problem={fieldProblem('/side')}>
+      <details>
+        <summary>{say.otherwise}</summary>
+        <Field label={say.at} hint={say.atHint} problem={at === null ? say.atMissing : fieldProblem('/at')}>
           {(ids) => (
-            <select
+            <input
               {...ids}
-              value={typed.side}
-              onChange={(event) => set({ side: event.currentTarget.value })}
-            >
-              <option value="">{say.whole}</option>
-              {room.sides.map((side) => (
-                <option key={side} value={side}>
-                  {side}
-                </option>
-              ))}
-            </select>
+              type="datetime-local"
+              value={typed.at}
+              max={fieldTime(new Date())}
+              onInput={(event) => set({ at: event.currentTarget.value })}
+            />
           )}
         </Field>
-      )}
-      <Field label={say.notes} problem={fieldProblem('/notes')}>
-        {(ids) => (
-          <textarea
-            {...ids}
-            rows={2}
-            maxLength={10_000}
-            value={typed.notes}
-            onInput={(event) => set({ notes: event.currentTarget.value })}
+        {room.sides.length > 1 && (
+          <SelectField
+            label={say.side}
+            value={typed.side}
+            options={[['', say.whole], ...room.sides.map((side): [string, string] => [side, side])]}
+            onChange={(side) => set({ side })}
+            problem={fieldProblem('/side')}
           />
         )}
-      </Field>
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.saving : say.save}
-      </button>
+        <TextField
+          label={say.notes}
+          lines={2}
+          maxLength={10_000}
+          value={typed.notes}
+          onInput={(notes) => set({ notes })}
+          problem={fieldProblem('/notes')}
+        />
+      </details>
+      <fieldset class="kinds">
+        <legend>{say.kind}</legend>
+        {KINDS.map((kind) => (
+          <button key={kind} type="button" disabled={busy} onClick={() => void record(kind)}>
+            {say.kinds[kind]}
+          </button>
+        ))}
+      </fieldset>
     </form>
   );
 }
 
-/** The form opens on demand; what was typed stays when it is closed and opened again. */
-export function RecordService({ room, onDone }: FormProps) {
-  const [opened, setOpened] = useState(false);
-  const [saved, setSaved] = useState(0);
-  const opener = useRef<HTMLElement>(null);
+interface SavedProps {
+  readonly service: Service;
+  readonly onUndone: () => void;
+}
+
+/** What was just saved, and the way back: two taps are quick to be the wrong ones. */
+function Saved({ service, onUndone }: SavedProps) {
+  const say = words.services;
+  const { busy, problem, send } = useSending();
+  const undo = () =>
+    send(async () => {
+      await call(`/services/${service.id}`, { method: 'DELETE' });
+      onUndone();
+    });
   return (
     <>
-      <details class="record" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
-        <summary ref={opener}>{words.services.record}</summary>
+      {say.saved(say.kinds[service.kind])}{' '}
+      <button type="button" class="quiet" disabled={busy} onClick={() => void undo()}>
+        {say.undo}
+      </button>
+      {problem !== null && <Failure problem={problem} />}
+    </>
+  );
+}
+
+interface RecordProps {
+  readonly room: Room;
+  readonly onChange: () => void;
+}
+
+/** The form opens on demand; what was typed stays when it is closed and opened again. */
+export function RecordService({ room, onChange }: RecordProps) {
+  const [opened, setOpened] = useState(false);
+  const [saved, setSaved] = useState<Service | 'undone' | null>(null);
+  const [times, setTimes] = useState(0);
+  return (
+    <>
+      <details class="opens" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
+        <summary>{words.services.record}</summary>
         <ServiceForm
-          key={saved}
+          key={times}
           room={room}
-          onDone={() => {
-            setSaved((n) => n + 1);
+          onDone={(service) => {
+            setTimes(times + 1);
+            setSaved(service);
             setOpened(false);
-            opener.current?.focus();
-            onDone();
+            onChange();
           }}
         />
       </details>
-      <p role="status" class="about">
-        {saved > 0 && words.services.saved}
-      </p>
+      <div role="status" class="about">
+        {saved === 'undone' && words.services.undone}
+        {saved !== null && saved !== 'undone' && (
+          <Saved
+            key={saved.id}
+            service={saved}
+            onUndone={() => {
+              setSaved('undone');
+              onChange();
+            }}
+          />
+        )}
+      </div>
     </>
   );
 }

@@ -6,11 +6,21 @@ import { More } from '../components/More.tsx';
 import { Loaded } from '../components/states.tsx';
 import { dayText } from '../format.ts';
 import { words } from '../words.ts';
+import { Helped } from './Helped.tsx';
 import { RecordService } from './RecordService.tsx';
 
 const SERVICES_AT_ONCE = 20;
 
-export function ServicesSection({ room, onChange }: { readonly room: Room; readonly onChange: () => void }) {
+/** Whether work helped is told of the latest; of earlier work the page of before and after tells it. */
+const TOLD_OF = 3;
+
+interface SectionProps {
+  readonly room: Room;
+  readonly version: string;
+  readonly onChange: () => void;
+}
+
+export function ServicesSection({ room, version, onChange }: SectionProps) {
   const list = usePages<Service>(`/rooms/${room.id}/services`, SERVICES_AT_ONCE);
   const recorded = () => {
     list.first.reload();
@@ -19,7 +29,7 @@ export function ServicesSection({ room, onChange }: { readonly room: Room; reado
   return (
     <section aria-labelledby="services" class="services">
       <h2 id="services">{words.services.title}</h2>
-      <RecordService room={room} onDone={recorded} />
+      <RecordService room={room} onChange={recorded} />
       <p>
         <a href={`/rooms/${room.id}/compare`}>{words.compare.anySpans}</a>
       </p>
@@ -29,7 +39,7 @@ export function ServicesSection({ room, onChange }: { readonly room: Room; reado
             <p class="about">{words.services.empty}</p>
           ) : (
             <ul class="works">
-              {list.items.map((service) => (
+              {list.items.map((service, i) => (
                 <li key={service.id}>
                   <div class="work-line">
                     <span>
@@ -55,6 +65,7 @@ export function ServicesSection({ room, onChange }: { readonly room: Room; reado
                       {service.notes}
                     </p>
                   )}
+                  {i < TOLD_OF && <Helped roomId={room.id} serviceId={service.id} version={version} />}
                 </li>
               ))}
             </ul>

@@ -6,7 +6,10 @@ import { placeText, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Acknowledge } from './Acknowledge.tsx';
+import { Advice } from './Advice.tsx';
+import { EvidencePicture } from './EvidencePicture.tsx';
 import { evidenceLines } from './evidence.ts';
+import { howSure } from './howSure.ts';
 
 interface WarningProps {
   readonly warning: Warning;
@@ -25,35 +28,7 @@ function aboutLines(warning: Warning, room: Room): [string, string][] {
   return lines.flatMap(([label, value]) => (value === null ? [] : [[label, value]]));
 }
 
-/** The cautions stand before the checks on a phone and beside them on a wide screen, never after. */
-function Advice({ warning }: { readonly warning: Warning }) {
-  return (
-    <div class="advice">
-      {warning.cautions.length > 0 && (
-        <div class="cautions">
-          <h4>{words.warnings.before}</h4>
-          <ul>
-            {warning.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
-            ))}
-          </ul>
-        </div>
-      )}
-      {warning.checks.length > 0 && (
-        <div>
-          <h4>{words.warnings.checks}</h4>
-          <ol>
-            {warning.checks.map((check) => (
-              <li key={check}>{check}</li>
-            ))}
-          </ol>
-        </div>
-      )}
-    </div>
-  );
-}
-
-/** What is wrong: seen, evidence, cautions, checks, in this order. */
+/** A warning in the order in which it is asked about: seen, how sure, likely cause, checks, what not to do, when to stop. */
 export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
   const id = useId();
   const lines = [...aboutLines(warning, room), ...evidenceLines(warning.evidence)];
@@ -81,19 +56,22 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
           {warning.acknowledgement.note !== null && `: ${warning.acknowledgement.note}`}
         </p>
       )}
+      <h4>{words.warnings.seen}</h4>
+      <EvidencePicture warning={warning} room={room} />
       {lines.length > 0 && (
-        <>
-          <h4>{words.warnings.seen}</h4>
-          <dl class="facts">
-            {lines.map(([label, value]) => (
-              <div key={label}>
-                <dt>{label}</dt>
-                <dd dir="auto">{value}</dd>
-              </div>
-            ))}
-          </dl>
-        </>
+        <dl class="facts">
+          {lines.map(([label, value]) => (
+            <div key={label}>
+              <dt>{label}</dt>
+              <dd dir="auto">{value}</dd>
+            </div>
+          ))}
+        </dl>
       )}
+      <h4>{words.warnings.sureTitle}</h4>
+      <p>{howSure(warning)}</p>
+      <h4>{words.warnings.likelyTitle}</h4>
+      <p>{words.warnings.likely[warning.kind]}</p>
       {warning.state !== 'cleared' && <Advice warning={warning} />}
       {onAcknowledged !== undefined && <Acknowledge warning={warning} onDone={onAcknowledged} />}
     </article>

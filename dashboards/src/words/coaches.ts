@@ -2,15 +2,74 @@
 export const coachesWords = {
   coaches: {
     title: 'Coaches',
-    order: 'Those that need you first come first.',
     empty: 'No coach yet',
-    emptyHint:
-      'A coach appears here once it is registered and its logger has an address to send to. The README shows how, with four commands.',
-    noRooms: 'No rooms registered for this coach.',
+    emptyHint: 'Add your first coach. Then add its rooms, and the logger that sends their strokes.',
+    emptyOwner: 'A coach shows here once somebody lets you see it.',
+    noRooms: 'No room yet.',
     lastStroke: 'Last stroke',
     noStroke: 'No stroke yet',
+    add: 'Add a coach',
     openWarnings: (n: number) => (n === 1 ? '1 open warning' : `${n} open warnings`),
     tally: (coaches: number, need: number) =>
       `${coaches === 1 ? '1 coach' : `${coaches} coaches`}, ${need === 0 ? 'no room asks for work' : need === 1 ? '1 room asks for work' : `${need} rooms ask for work`}.`,
+    silent: (n: number) => (n === 1 ? '1 logger is silent.' : `${n} loggers are silent.`),
+  },
+
+  lot: {
+    since: (when: string) => `Since ${when}:`,
+    firstLook: 'This is your first look. The next one tells what changed in between.',
+    worse: (n: number) => `${n} worse`,
+    better: (n: number) => `${n} better`,
+    cleared: (n: number) => `${n} cleared`,
+    arrived: (n: number) => `${n} new`,
+    nothing: 'nothing changed.',
+    showChanged: 'Show only these',
+    was: (word: string) => `was ${word}`,
+    isNew: 'new here',
+    filters: 'Choose which coaches are shown',
+    search: 'Search coach, model or room',
+    more: 'Filters and order',
+    model: 'Model',
+    room: 'Room',
+    verdict: 'Verdict',
+    sort: 'Order',
+    any: 'Any',
+    onlySilent: 'Silent loggers only',
+    onlyChanged: 'Changed since then only',
+    reset: 'Show all',
+    sorts: {
+      concern: 'By concern',
+      name: 'By name',
+      heard: 'Longest silent first',
+      newest: 'Newest first',
+    },
+    none: 'No coach fits',
+    noneHint: 'Nothing here has all that you asked for.',
+    listOf: 'List of coaches',
+    shown: (shown: number, more: boolean) =>
+      `${shown === 1 ? '1 coach' : `${shown} coaches`} shown${more ? ', more below' : ''}.`,
+    heard: 'heard',
+    neverHeard: 'never heard',
+    noLogger: 'no logger',
+    silentFor: 'silent',
+    borrowed: (share: string) => `${share} of its normal borrowed`,
+    select: (name: string) => `Choose ${name}`,
+    selectShown: 'Choose all that are shown',
+    chosen: (n: number) => (n === 1 ? '1 coach chosen' : `${n} coaches chosen`),
+    unchoose: 'Choose none',
+    acknowledge: 'Mark their warnings as seen',
+    acknowledging: 'Saving…',
+    acknowledged: (n: number) =>
+      n === 0
+        ? 'None of them had an open warning.'
+        : n === 1
+          ? '1 warning marked as seen.'
+          : `${n} warnings marked as seen.`,
+    note: 'Note for all of them (if you like)',
+    csvShown: 'Save all that fit as CSV',
+    csvChosen: 'Save the chosen as CSV',
+    saving: 'Fetching…',
+    fileName: 'coaches.csv',
+    seenAlready: 'seen',
   },
 } as const;

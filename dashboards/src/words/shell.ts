@@ -14,7 +14,18 @@ export const shellWords = {
   promise:
     'These are measurements and likely causes, not a promise. Look before you move a room, and keep everyone out of its travel.',
 
-  nav: { label: 'Main', coaches: 'Coaches', signOut: 'Sign out', trail: 'Where you are' },
+  nav: {
+    label: 'Main',
+    coaches: 'Coaches',
+    settings: 'Settings',
+    signOut: 'Sign out',
+    trail: 'Where you are',
+  },
+
+  offline: {
+    noNetwork: (ago: string) => `As of ${ago}, no network now. It goes on by itself once there is one.`,
+    slow: (ago: string) => `As of ${ago}. Asking for the latest…`,
+  },
 
   problems: {
     network: 'The service cannot be reached. Check the connection.',

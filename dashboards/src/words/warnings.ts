@@ -1,3 +1,5 @@
+import type { WarningKind } from '../api/types.ts';
+
 /** Warnings and their evidence. */
 export const warningsWords = {
   warnings: {
@@ -9,6 +11,60 @@ export const warningsWords = {
     seen: 'What was measured',
     before: 'Before you touch anything',
     checks: 'What to check, in this order',
+    never: 'What not to do, and what to mind',
+    noForce: 'Do not force it. Let go of the switch when the room labours or stops.',
+    stopTitle: 'When to stop using the room',
+    stopWhen: {
+      watch:
+        'It can wait. Stop at once if the room jerks, leans, grinds or stops by itself, or if this turns into “Needs work”.',
+      service:
+        'Use it no more than you must, and have it looked at before the next trip. Stop at once if it jerks, leans, grinds or stops by itself.',
+      stop: 'Now. Leave the room where it is. Do not try it again until somebody has found the cause.',
+    },
+    sureTitle: 'How sure this is',
+    sure: {
+      strokes: (seen: number, looked: number) => `It was seen in ${seen} of the last ${looked} strokes.`,
+      very: (times: string) =>
+        `Very sure. It is ${times} times as far from normal as strokes differ from each other.`,
+      quite: (times: string) =>
+        `Quite sure. It is ${times} times as far from normal as strokes differ from each other.`,
+      severalStrokes: 'Several strokes in a row agree.',
+      byKind: {
+        'heavy-room': 'It was measured as it is. No normal is needed to say it.',
+        'weak-supply': 'It was measured as it is, in two strokes or more.',
+        'sensor-doubt':
+          'The record shows it. What the room itself does cannot be told until it is put right.',
+      } as Partial<Record<WarningKind, string>>,
+    },
+    likelyTitle: 'What it likely is',
+    likely: {
+      'rising-draw':
+        'The room moves harder than it did. Dirt, a dry or worn slide, or a seal that drags is the usual cause.',
+      'uneven-sides':
+        'One side does part of the work of the other. A worn block or gear, or sides that are out of step, is the usual cause.',
+      'stall-spike':
+        'Something catches for a moment. At one place it is often a screw that stands out. Once a turn it is often a tooth of the gear.',
+      'dropped-load':
+        'One side turns but does not push. A gear that slips, a broken block or a loose shaft is the usual cause.',
+      'late-side':
+        'The sides are out of step. Wear on the late side, or timing that slipped, is the usual cause.',
+      'heavy-room':
+        'The room is too heavy for its motors as it stands. Often the racks carry weight that the rollers should carry.',
+      'short-travel':
+        'Something stops the room early. It may be a thing in its way, a seal, or a stop that was set anew.',
+      'weak-supply': 'The motors get too little voltage. A low battery or a poor contact is the usual cause.',
+      'draw-rebound': 'The last work helped, but not for long. The cause behind it is likely still there.',
+      'sensor-doubt':
+        'The clamp, its zero or the logger is likely at fault, not the room. Its numbers cannot be trusted for now.',
+    },
+    picture: {
+      course: (n: number, doing: string, outside: number) =>
+        `The last ${n} strokes (${doing}), ${outside === 0 ? 'none' : outside} of them outside the band of what is usual.`,
+      travel: (side: string, highest: string) =>
+        `${side}: the latest stroke along the travel, from fully in to fully out. Highest ${highest}.`,
+      travelAt: (side: string, highest: string, place: string) =>
+        `${side}: the latest stroke along the travel, from fully in to fully out. Highest ${highest}; the arrow points at ${place}.`,
+    },
     acknowledge: 'I have seen this',
     acknowledgeTitle: (headline: string) => `I have seen this: ${headline}`,
     note: 'Note (if you like)',

@@ -1,6 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { cautionsFor } from '../../../analysis/advice/cautions.ts';
-import { checksFor } from '../../../analysis/advice/checks.ts';
+import { cautionsOfCheck, checksFor } from '../../../analysis/advice/checks.ts';
 import { DRIVES, type Drive } from '../../../analysis/trace.ts';
 import {
   SPIKE_PATTERNS,
@@ -177,4 +177,21 @@ test('what only needs eyes comes before what needs hands', () => {
   for (const kind of FRICTION_KINDS) {
     for (const drive of DRIVES) expect(checksFor(kind, drive, null)[0]).toMatch(/^Look/);
   }
+});
+
+describe('the cautions of a check', () => {
+  test('stand beside every check, and are among those of the warning', () => {
+    for (const kind of WARNING_KINDS)
+      for (const drive of DRIVES)
+        for (const pattern of [null, ...SPIKE_PATTERNS])
+          for (const check of checksFor(kind, drive, pattern)) {
+            const cautions = cautionsOfCheck(check);
+            expect(cautions.length, check).toBeGreaterThan(0);
+            for (const caution of cautions) expect(cautionsFor(kind), check).toContain(caution);
+          }
+  });
+
+  test('are none where nobody knows the check any more', () => {
+    expect(cautionsOfCheck('Kick it.')).toEqual([]);
+  });
 });

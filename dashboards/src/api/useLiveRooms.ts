@@ -1,0 +1,38 @@
+import { useContext, useEffect, useRef, useState } from 'preact/hooks';
+import { SessionContext } from '../session.ts';
+import { openLiveFeed } from './liveFeed.ts';
+import type { RoomStatus } from './types.ts';
+
+/** As a status reads that was shown already: what is pushed at the beginning is mostly known. */
+const textOf = ({ verdict, headline, strokes, openWarnings, lastStrokeAt, pending }: RoomStatus): string =>
+  JSON.stringify([verdict, headline, strokes, openWarnings, lastStrokeAt, pending]);
+
+/**
+ * Watches rooms (the first fifty) and calls `onNews` when one of them stands otherwise than it was shown. Answers
+ * whether the feed is open: while it is not, the page must ask.
+ */
+export function useLiveRooms(
+  rooms: readonly (RoomStatus & { readonly id: string })[],
+  onNews: () => void,
+): boolean {
+  const { epoch } = useContext(SessionContext);
+  const [live, setLive] = useState(false);
+  const shown = useRef(new Map<string, string>());
+  shown.current = new Map(rooms.map((room) => [room.id, textOf(room)]));
+  const tell = useRef(onNews);
+  tell.current = onNews;
+  const watched = rooms.map((room) => room.id).join(' ');
+
+  // A new sign-in opens it anew.
+  useEffect(() => {
+    if (watched === '') return;
+    return openLiveFeed({
+      roomIds: watched.split(' '),
+      onLive: setLive,
+      onPush: (push) => {
+        if (push.type === 'status' && shown.current.get(push.roomId) !== textOf(push.status)) tell.current();
+      },
+    });
+  }, [watched, epoch]);
+  return live;
+}

@@ -1,0 +1,67 @@
+import type { CoachOverview } from '../api/types.ts';
+import { useLiveRooms } from '../api/useLiveRooms.ts';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { byConcern } from '../concern.ts';
+import { RoomAnswer } from '../room/RoomAnswer.tsx';
+import { RoomCourse } from '../small/RoomCourse.tsx';
+import { words } from '../words.ts';
+import { CoachTools } from './CoachTools.tsx';
+import { Loggers } from './Loggers.tsx';
+
+interface CoachHereProps {
+  readonly coach: CoachOverview;
+  readonly reload: () => void;
+}
+
+/** What stands for one coach: its rooms' answers first, then their course, then who reports them. */
+export function CoachHere({ coach, reload }: CoachHereProps) {
+  useLiveRooms(coach.rooms, reload);
+  const about = [coach.model, coach.year].filter((part) => part !== null).join(words.joint);
+  const rooms = byConcern(coach.rooms);
+  const mayChange = coach.role !== 'owner';
+  return (
+    <>
+      <PageTitle text={coach.name} />
+      {about !== '' && (
+        <p class="about" dir="auto">
+          {about}
+        </p>
+      )}
+      {rooms.length === 0 ? (
+        <section class="empty">
+          <h2>{words.coach.noRooms}</h2>
+          <p>{mayChange ? words.coach.noRoomsHint : words.coach.noRoomsOwner}</p>
+        </section>
+      ) : (
+        <>
+          <div class="answers">
+            {rooms.map((room) => (
+              <RoomAnswer
+                key={room.id}
+                status={room}
+                heading={
+                  <h2 class="answer-room">
+                    <a href={`/rooms/${room.id}`} dir="auto">
+                      {room.name}
+                    </a>
+                  </h2>
+                }
+              />
+            ))}
+          </div>
+          <section aria-labelledby="courses">
+            <h2 id="courses">{words.course.title}</h2>
+            <p class="about">{words.course.lead}</p>
+            <div class="courses">
+              {rooms.map((room) => (
+                <RoomCourse key={room.id} room={room} />
+              ))}
+            </div>
+          </section>
+        </>
+      )}
+      <Loggers coach={coach} mayChange={mayChange} onChange={reload} />
+      {mayChange && <CoachTools coach={coach} onChange={reload} />}
+    </>
+  );
+}

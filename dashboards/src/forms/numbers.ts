@@ -1,0 +1,24 @@
+import { theReader } from '../reader.ts';
+
+/** A number as people type it, with a point or a comma; null for nothing, NaN for what is none. */
+export function typedNumber(text: string): number | null {
+  const plain = text.trim().replace(',', '.');
+  if (plain === '') return null;
+  return /^-?\d*\.?\d+$/.test(plain) ? Number(plain) : Number.NaN;
+}
+
+const perMetre = (): number => (theReader().us ? 1 / 0.0254 : 100);
+
+/** A length as typed in the reader's unit (centimetres or inches), in metres. */
+export function typedMetres(text: string): number | null {
+  const typed = typedNumber(text);
+  // A tenth of a millimetre is more than anybody measures: no digits that nobody typed.
+  return typed === null ? null : Math.round((typed / perMetre()) * 10_000) / 10_000;
+}
+
+/** A length as a field shows it, in the reader's unit. */
+export function metresField(metres: number | null): string {
+  return metres === null ? '' : String(Math.round(metres * perMetre() * 10) / 10);
+}
+
+export const fieldOf = (value: number | string | null): string => (value === null ? '' : String(value));

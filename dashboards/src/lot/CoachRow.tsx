@@ -1,0 +1,122 @@
+import type { CoachOverview, OverviewRoom } from '../api/types.ts';
+import { Moment } from '../components/Moment.tsx';
+import { VerdictWord } from '../components/VerdictSign.tsx';
+import { byConcern } from '../concern.ts';
+import { percent } from '../format.ts';
+import { words } from '../words.ts';
+
+/** How much of its normal a young room borrows; the service may not say. */
+type LotRoom = OverviewRoom & { readonly borrowed?: { readonly share: number } | null };
+
+/** What of a room catches the eye beside its verdict. */
+function remarksOf(room: LotRoom): string[] {
+  const say = words.lot;
+  const found: string[] = [];
+  if (room.verdictBefore !== null) found.push(say.was(words.verdicts[room.verdictBefore].word));
+  if (room.openWarnings > 0) found.push(words.coaches.openWarnings(room.openWarnings));
+  if (room.borrowed) found.push(say.borrowed(percent(room.borrowed.share)));
+  return found;
+}
+
+function RoomLine({ room }: { readonly room: LotRoom }) {
+  const calm = room.verdict === 'clear' || room.verdict === 'learning';
+  const remarks = remarksOf(room);
+  return (
+    <li class={`room-line room-line-${room.verdict}`}>
+      <a href={`/rooms/${room.id}`}>
+        <span class="room-name" dir="auto">
+          {room.name}
+        </span>
+        <VerdictWord verdict={room.verdict} />
+        {!calm && (
+          <span class="room-headline" dir="auto">
+            {room.headline}
+          </span>
+        )}
+        <span class="room-last">
+          {room.lastStrokeAt === null ? (
+            words.coaches.noStroke
+          ) : (
+            <>
+              {words.coaches.lastStroke} <Moment at={room.lastStrokeAt} ago />
+            </>
+          )}
+          {remarks.length > 0 && (
+            <>
+              {words.joint}
+              <strong>{remarks.join(words.joint)}</strong>
+            </>
+          )}
+        </span>
+      </a>
+    </li>
+  );
+}
+
+/** When the coach was last heard, and whether one of its loggers is silent. */
+function Heard({ coach }: { readonly coach: CoachOverview }) {
+  const say = words.lot;
+  if (coach.loggers.length === 0) return <>{say.noLogger}</>;
+  const silent = coach.loggers.some((logger) => logger.silent);
+  return (
+    <>
+      {coach.lastHeardAt === null ? (
+        say.neverHeard
+      ) : (
+        <>
+          {say.heard} <Moment at={coach.lastHeardAt} ago />
+        </>
+      )}
+      {silent && <strong class="silent">{` · ${say.silentFor}`}</strong>}
+    </>
+  );
+}
+
+interface CoachRowProps {
+  readonly coach: CoachOverview;
+  readonly isNew: boolean;
+  readonly chosen: boolean;
+  readonly onChoose: (chosen: boolean) => void;
+}
+
+/** One coach: a wall, from which its rooms stand out, the most worrying first. */
+export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+  const about = [coach.model, coach.year].filter((part) => part !== null).join(words.joint);
+  return (
+    <li class="coach">
+      <div class="coach-head">
+        <input
+          type="checkbox"
+          class="choose"
+          aria-label={words.lot.select(coach.name)}
+          checked={chosen}
+          onChange={(event) => onChoose(event.currentTarget.checked)}
+        />
+        <h2>
+          <a href={`/coaches/${coach.id}`} dir="auto">
+            {coach.name}
+          </a>
+        </h2>
+        <p class="about">
+          {about !== '' && (
+            <>
+              <bdi>{about}</bdi>
+              {words.joint}
+            </>
+          )}
+          <Heard coach={coach} />
+          {isNew && <strong>{` · ${words.lot.isNew}`}</strong>}
+        </p>
+      </div>
+      {coach.rooms.length === 0 ? (
+        <p class="about">{words.coaches.noRooms}</p>
+      ) : (
+        <ul class="wall">
+          {byConcern(coach.rooms).map((room) => (
+            <RoomLine key={room.id} room={room} />
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,127 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { OverviewSummary, Verdict } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { SelectField } from '../forms/SelectField.tsx';
+import { words } from '../words.ts';
+import { asksForAll, type LotQuestion, SORTS, VERDICT_ORDER } from './question.ts';
+
+/** So long after the last letter the search begins. */
+const TYPED_FOR_MS = 250;
+
+interface FiltersProps {
+  readonly question: LotQuestion;
+  readonly summary: OverviewSummary | null;
+  readonly mayAskChanged: boolean;
+  readonly onChange: (question: LotQuestion) => void;
+}
+
+/** The names with one that is asked for already, though nothing has it any more. */
+const withAny = (names: readonly string[], asked: string): [string, string][] => [
+  ['', words.lot.any],
+  ...(asked === '' || names.includes(asked) ? names : [asked, ...names]).map((name): [string, string] => [
+    name,
+    name,
+  ]),
+];
+
+function Search({ value, onChange }: { readonly value: string; readonly onChange: (text: string) => void }) {
+  const [typed, setTyped] = useState(value);
+  useEffect(() => setTyped(value), [value]);
+  useEffect(() => {
+    if (typed === value) return;
+    const timer = setTimeout(() => onChange(typed), TYPED_FOR_MS);
+    return () => clearTimeout(timer);
+  }, [typed, value, onChange]);
+  return (
+    <Field label={words.lot.search}>
+      {(ids) => (
+        <input
+          {...ids}
+          type="search"
+          dir="auto"
+          maxLength={300}
+          autocomplete="off"
+          value={typed}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
+interface TickProps {
+  readonly label: string;
+  readonly on: boolean;
+  readonly onChange: (on: boolean) => void;
+}
+
+function Tick({ label, on, onChange }: TickProps) {
+  return (
+    <label class="tick">
+      <input type="checkbox" checked={on} onChange={(event) => onChange(event.currentTarget.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}
+
+/** Where a screen has room for them the filters stand open. */
+const WIDE = '(min-width: 60rem)';
+
+/** Search, filters and order of the list; they stand in the address, so that a link or a step back keeps them. */
+export function Filters({ question, summary, mayAskChanged, onChange }: FiltersProps) {
+  const say = words.lot;
+  const set = (part: Partial<LotQuestion>) => onChange({ ...question, ...part });
+  const [opened] = useState(() => matchMedia(WIDE).matches || !asksForAll({ ...question, q: '' }));
+  return (
+    <search aria-label={say.filters} class="find">
+      <Search value={question.q} onChange={(q) => set({ q })} />
+      <details open={opened}>
+        <summary>{say.more}</summary>
+        <div class="filters">
+          <SelectField<Verdict | ''>
+            label={say.verdict}
+            value={question.verdict}
+            options={[
+              ['', say.any],
+              ...VERDICT_ORDER.map((verdict): [Verdict, string] => [verdict, words.verdicts[verdict].word]),
+            ]}
+            onChange={(verdict) => set({ verdict })}
+          />
+          <SelectField
+            label={say.model}
+            value={question.model}
+            options={withAny(summary?.models ?? [], question.model)}
+            onChange={(model) => set({ model })}
+          />
+          <SelectField
+            label={say.room}
+            value={question.room}
+            options={withAny(summary?.roomNames ?? [], question.room)}
+            onChange={(room) => set({ room })}
+          />
+          <SelectField
+            label={say.sort}
+            value={question.sort}
+            options={SORTS.map((sort): [typeof sort, string] => [sort, say.sorts[sort]])}
+            onChange={(sort) => set({ sort })}
+          />
+          <div class="ticks">
+            <Tick label={say.onlySilent} on={question.silent} onChange={(silent) => set({ silent })} />
+            {mayAskChanged && (
+              <Tick label={say.onlyChanged} on={question.changed} onChange={(changed) => set({ changed })} />
+            )}
+          </div>
+        </div>
+      </details>
+      {!asksForAll(question) && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => set({ q: '', model: '', room: '', verdict: '', silent: false, changed: false })}
+        >
+          {say.reset}
+        </button>
+      )}
+    </search>
+  );
+}

@@ -1,0 +1,134 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { CoachOverview, OverviewSummary } from '../api/types.ts';
+import { useLiveRooms } from '../api/useLiveRooms.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { usePages } from '../api/usePages.ts';
+import { More } from '../components/More.tsx';
+import { Failure, Loaded } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { replaceAddress, useSearch } from '../router.ts';
+import { words } from '../words.ts';
+import { Changes } from './Changes.tsx';
+import { Chosen } from './Chosen.tsx';
+import { CoachRow } from './CoachRow.tsx';
+import { Filters } from './Filters.tsx';
+import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
+import { saveCsv } from './saveCsv.ts';
+
+const COACHES_AT_ONCE = 50;
+const EVERY_MS = 60_000;
+
+interface LotProps {
+  readonly since: string | null;
+}
+
+/** Loads on as the reader nears the end of what is there. */
+function useEndInSight(onEnd: () => void) {
+  const end = useRef<HTMLDivElement>(null);
+  const tell = useRef(onEnd);
+  tell.current = onEnd;
+  useEffect(() => {
+    if (end.current === null) return;
+    const watching = new IntersectionObserver(
+      (seen) => seen.some((entry) => entry.isIntersecting) && tell.current(),
+      { rootMargin: '800px' },
+    );
+    watching.observe(end.current);
+    return () => watching.disconnect();
+  });
+  return end;
+}
+
+/** The whole lot: in order of concern unless asked otherwise, with what changed since the last visit. */
+export function Lot({ since }: LotProps) {
+  const say = words.lot;
+  const question = lotQuestionOf(useSearch());
+  const path = lotPath(question, since);
+  const summary = useLoad<OverviewSummary>(
+    since === null ? '/overview/summary' : `/overview/summary?since=${encodeURIComponent(since)}`,
+    () => EVERY_MS,
+  );
+  const list = usePages<CoachOverview>(path, COACHES_AT_ONCE);
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const saving = useSending();
+  const reload = () => {
+    list.first.reload();
+    summary.reload();
+  };
+  useLiveRooms(
+    list.items.flatMap((coach) => coach.rooms),
+    reload,
+  );
+  const ask = useCallback((asked: LotQuestion) => replaceAddress(lotAddress(asked)), []);
+  const choose = (id: string, isChosen: boolean) =>
+    setChosen((held) => {
+      const next = new Set(held);
+      if (isChosen) next.add(id);
+      else next.delete(id);
+      return next;
+    });
+  const end = useEndInSight(() => {
+    if (list.moreProblem === null) void list.loadMore();
+  });
+  return (
+    <>
+      {summary.value !== null && <Changes summary={summary.value} since={since} />}
+      <Filters question={question} summary={summary.value} mayAskChanged={since !== null} onChange={ask} />
+      <Loaded load={list.first}>
+        {() =>
+          list.items.length === 0 ? (
+            <section class="empty">
+              <h2>{say.none}</h2>
+              <p>{say.noneHint}</p>
+            </section>
+          ) : (
+            <>
+              <div class="list-head">
+                <p class="about" role="status">
+                  {say.shown(list.items.length, list.hasMore)}
+                </p>
+                <button
+                  type="button"
+                  class="quiet"
+                  onClick={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
+                >
+                  {say.selectShown}
+                </button>
+                <button
+                  type="button"
+                  class="quiet"
+                  disabled={saving.busy}
+                  onClick={() => void saving.send(() => saveCsv(path))}
+                >
+                  {saving.busy ? say.saving : say.csvShown}
+                </button>
+              </div>
+              {saving.problem !== null && <Failure problem={saving.problem} />}
+              {chosen.size > 0 && (
+                <Chosen
+                  coachIds={[...chosen]}
+                  since={since}
+                  onNone={() => setChosen(new Set())}
+                  onChange={reload}
+                />
+              )}
+              <ul class="coaches" aria-label={say.listOf}>
+                {list.items.map((coach) => (
+                  <CoachRow
+                    key={coach.id}
+                    coach={coach}
+                    isNew={since !== null && coach.createdAt > since}
+                    chosen={chosen.has(coach.id)}
+                    onChoose={(isChosen) => choose(coach.id, isChosen)}
+                  />
+                ))}
+              </ul>
+              <div ref={end} />
+              <More list={list} />
+            </>
+          )
+        }
+      </Loaded>
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+import type { Room, Stroke, Trend, Warning } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { Loaded } from '../components/states.tsx';
+import { percent, quantity } from '../format.ts';
+import { sideName } from '../sideName.ts';
+import { courseBegin, courseOf } from '../small/course.ts';
+import { SmallChart } from '../small/SmallChart.tsx';
+import { words } from '../words.ts';
+import { type Evidence, evidenceOf } from './evidencePicture.ts';
+
+type Of<Kind extends Evidence['kind']> = Extract<Evidence, { kind: Kind }>;
+
+function CoursePicture({ evidence, room, until }: { evidence: Of<'course'>; room: Room; until: string }) {
+  const { measure, side, direction, asParts } = evidence;
+  const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(until) });
+  const load = useLoad<Trend>(`/rooms/${room.id}/trend?${asked}`);
+  const say = words.warnings.picture;
+  return (
+    <Loaded load={load}>
+      {(trend) => {
+        const course = courseOf(trend, side, Math.max(0, room.sides.indexOf(side)), asParts);
+        if (course.line.points.length < 2) return null;
+        const outside = course.line.beyond?.length ?? 0;
+        const summary = say.course(
+          course.line.points.length,
+          words.directions[direction].toLowerCase(),
+          outside,
+        );
+        return (
+          <figure class="evidence">
+            <SmallChart lines={[course.line]} band={course.band} uprights={course.work} label={summary} />
+            <figcaption class="about">{summary}</figcaption>
+          </figure>
+        );
+      }}
+    </Loaded>
+  );
+}
+
+function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; readonly room: Room }) {
+  const { strokeId, side, place } = evidence;
+  const load = useLoad<Stroke>(`/strokes/${strokeId}`);
+  const say = words.warnings.picture;
+  return (
+    <Loaded load={load}>
+      {({ analysis }) => {
+        const profile = analysis?.status === 'done' ? analysis.sides[side]?.profile : undefined;
+        const known = profile?.filter((amps) => amps !== null) ?? [];
+        if (profile === undefined || known.length < 2) return null;
+        const highest = quantity(Math.max(...known), 'A');
+        const summary =
+          place === null
+            ? say.travel(sideName(side), highest)
+            : say.travelAt(sideName(side), highest, percent(place));
+        const points = profile.map((amps, i): [number, number | null] => [(i + 0.5) / profile.length, amps]);
+        return (
+          <figure class="evidence">
+            <SmallChart
+              lines={[{ side: Math.max(0, room.sides.indexOf(side)), points }]}
+              band={null}
+              place={place}
+              label={summary}
+            />
+            <figcaption class="about">{summary}</figcaption>
+          </figure>
+        );
+      }}
+    </Loaded>
+  );
+}
+
+/** What a warning saw, as a picture with its finding in words. */
+export function EvidencePicture({ warning, room }: { readonly warning: Warning; readonly room: Room }) {
+  const evidence = evidenceOf(warning, room.sides);
+  if (evidence.kind === 'travel') return <TravelPicture evidence={evidence} room={room} />;
+  return <CoursePicture evidence={evidence} room={room} until={warning.openedAt} />;
+}

@@ -1,0 +1,50 @@
+import type { ComponentChildren } from 'preact';
+import type { RoomStatus } from '../api/types.ts';
+import { Moment } from '../components/Moment.tsx';
+import { VerdictWord } from '../components/VerdictSign.tsx';
+import { percent } from '../format.ts';
+import { words } from '../words.ts';
+
+/** How much of its normal a young room borrows from others of its model; the service may not say. */
+interface Borrowing {
+  readonly borrowed?: { readonly share: number; readonly rooms: number } | null;
+}
+
+interface RoomAnswerProps {
+  readonly status: RoomStatus & Borrowing;
+  /** Where the page is of several rooms: which one this is. */
+  readonly heading?: ComponentChildren;
+}
+
+/** The answer for one room: a word and a sign, a sentence, what to do, and when. It fits a phone's first screen. */
+export function RoomAnswer({ status, heading }: RoomAnswerProps) {
+  const { verdict, headline, strokes, lastStrokeAt, pending, borrowed } = status;
+  return (
+    <section
+      class={`answer answer-${verdict}`}
+      aria-label={heading === undefined ? words.verdicts[verdict].word : undefined}
+    >
+      {heading}
+      <p class="answer-word">
+        <VerdictWord verdict={verdict} />
+      </p>
+      <p class="answer-headline" dir="auto">
+        {headline}
+      </p>
+      <p class="answer-means">{words.verdicts[verdict].means}</p>
+      <p class="answer-about">
+        {words.room.counted(strokes)}
+        {lastStrokeAt !== null && (
+          <>
+            {', '}
+            {words.room.lastStroke} <Moment at={lastStrokeAt} ago />
+          </>
+        )}
+        {pending > 0 && <span role="status"> · {words.room.pending(pending)}</span>}
+      </p>
+      {borrowed !== undefined && borrowed !== null && (
+        <p class="answer-about">{words.room.borrowed(percent(borrowed.share), borrowed.rooms)}</p>
+      )}
+    </section>
+  );
+}

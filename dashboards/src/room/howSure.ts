@@ -1,0 +1,17 @@
+import type { Warning } from '../api/types.ts';
+import { plainNumber } from '../format.ts';
+import { words } from '../words.ts';
+
+/** So many usual spreads from the normal are seen about never by chance. */
+const VERY_SURE_SIGMAS = 6;
+
+/** How sure a warning is, in a sentence, by what its evidence holds. */
+export function howSure({ evidence, kind }: Pick<Warning, 'evidence' | 'kind'>): string {
+  const say = words.warnings.sure;
+  const { sigmas, strokesWithSpikes, strokesLookedAt } = evidence;
+  if (typeof strokesWithSpikes === 'number' && typeof strokesLookedAt === 'number')
+    return say.strokes(strokesWithSpikes, strokesLookedAt);
+  if (typeof sigmas === 'number')
+    return sigmas >= VERY_SURE_SIGMAS ? say.very(plainNumber(sigmas)) : say.quite(plainNumber(sigmas));
+  return say.byKind[kind] ?? say.severalStrokes;
+}

@@ -1,0 +1,94 @@
+import type { OverviewRoom, Room, Trend } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { useRefresh } from '../api/useRefresh.ts';
+import { LineKey, WorkKey } from '../charts/keys.tsx';
+import { Loaded } from '../components/states.tsx';
+import { percent } from '../format.ts';
+import { sideName } from '../sideName.ts';
+import { words } from '../words.ts';
+import { bandOf, courseBegin, courseOf, type SideCourse } from './course.ts';
+import { SmallChart } from './SmallChart.tsx';
+
+/** More lines than these nobody can tell apart on a phone; the room's own page has them all. */
+const MOST_SIDES = 2;
+
+const sentenceOf = (course: SideCourse, only: boolean): string => {
+  const say = words.course;
+  const who = only || course.side === null ? say.motor : say.side(sideName(course.side));
+  if (course.latest === null) return say.learning(who);
+  return course.beyond ? say.outside(who, percent(course.latest)) : say.inside(who, percent(course.latest));
+};
+
+function Picture({ room, trends }: { readonly room: Room; readonly trends: readonly Trend[] }) {
+  const sides = room.sides.slice(0, MOST_SIDES);
+  const courses = sides.map((side, i) => courseOf(trends[i], side, i, true));
+  const summary = courses.map((course) => sentenceOf(course, room.sides.length === 1)).join(' ');
+  const work = courses[0]?.work ?? [];
+  if (courses.every((course) => course.line.points.length === 0))
+    return <p class="about">{words.trend.empty}</p>;
+  return (
+    <>
+      <p>{summary}</p>
+      <SmallChart
+        lines={courses.map((course) => course.line)}
+        band={bandOf(courses)}
+        uprights={work}
+        label={words.course.label(summary)}
+      />
+      <ul class="keys" aria-label={words.compare.keys}>
+        {sides.length > 1 && sides.map((side, i) => <LineKey key={side} text={sideName(side)} side={i} />)}
+        {work.length > 0 && <WorkKey text={words.trend.service} />}
+      </ul>
+    </>
+  );
+}
+
+interface RoomCourseProps {
+  readonly room: OverviewRoom;
+}
+
+/** How a room's running current went lately, side by side, as parts of its own normal. */
+export function RoomCourse({ room: { id, name, strokes, pending, lastStrokeAt } }: RoomCourseProps) {
+  const room = useLoad<Room>(`/rooms/${id}`);
+  return (
+    <section class="course" aria-labelledby={`course-${id}`}>
+      <h3 id={`course-${id}`} dir="auto">
+        {name}
+      </h3>
+      {lastStrokeAt === null ? (
+        <p class="about">{words.strokes.empty}</p>
+      ) : (
+        <Loaded load={room}>
+          {(here) => <Sides room={here} from={courseBegin(lastStrokeAt)} version={`${strokes}/${pending}`} />}
+        </Loaded>
+      )}
+    </section>
+  );
+}
+
+interface SidesProps {
+  readonly room: Room;
+  readonly from: string;
+  readonly version: string;
+}
+
+function Sides({ room, from, version }: SidesProps) {
+  const pathOf = (side: string | undefined) =>
+    side === undefined
+      ? null
+      : `/rooms/${room.id}/trend?${new URLSearchParams({ measure: 'runningAmps', direction: 'extend', side, from })}`;
+  const first = useLoad<Trend>(pathOf(room.sides[0]));
+  const second = useLoad<Trend>(pathOf(room.sides[1]));
+  useRefresh(version, first.reload);
+  useRefresh(version, second.reload);
+  const waits = room.sides.length > 1 && second.value === null;
+  return (
+    <Loaded load={waits ? second : first}>
+      {() =>
+        first.value === null ? null : (
+          <Picture room={room} trends={[first.value, ...(second.value === null ? [] : [second.value])]} />
+        )
+      }
+    </Loaded>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Trend } from '../api/types.ts';
+import type { SmallLine } from './SmallChart.tsx';
+
+/** The latest strokes tell a course that a phone can show. */
+const MOST_STROKES = 60;
+
+/** A side's strokes as parts of its own normal, oldest first. */
+export interface SideCourse {
+  readonly side: string | null;
+  readonly line: SmallLine;
+  /** The latest stroke's part of the normal; null while there is none. */
+  readonly latest: number | null;
+  readonly beyond: boolean;
+  /** The limits as parts of the normal; null while learning. */
+  readonly band: readonly [number, number] | null;
+  /** Where work was done, 0 to 1 along the picture. */
+  readonly work: readonly number[];
+}
+
+/** Of measures that may be 0 or negative (a lag, a share) no part can be told: `scale` 1 leaves them as they are. */
+export function courseOf(trend: Trend, side: string | null, index: number, asParts: boolean): SideCourse {
+  const points = trend.points.slice(-MOST_STROKES);
+  const { limits } = trend;
+  const scale = asParts && limits !== null && limits.centre > 0 ? limits.centre : 1;
+  const along = (i: number) => (points.length < 2 ? 0.5 : i / (points.length - 1));
+  const values = points.map((point) => (point.adjusted ?? point.value) / scale);
+  const last = points.at(-1);
+  const work = trend.services.flatMap((service) => {
+    const next = points.findIndex((point) => point.at >= service.at);
+    // What was done before all that is shown, or after it, stands at the edge.
+    return next === 0 ? [] : [next < 0 ? 1 : (along(next - 1) + along(next)) / 2];
+  });
+  return {
+    side,
+    line: {
+      side: index,
+      dotted: true,
+      points: values.map((value, i) => [along(i), value]),
+      beyond: points.flatMap((point, i) => (point.beyond === true ? i : [])),
+    },
+    latest: limits === null ? null : (values.at(-1) ?? null),
+    beyond: last?.beyond === true,
+    band: limits === null ? null : [limits.lower / scale, limits.upper / scale],
+    work,
+  };
+}
+
+/** The band that holds the bands of all sides; null while none is known. */
+export function bandOf(courses: readonly SideCourse[]): readonly [number, number] | null {
+  const bands = courses.flatMap((course) => (course.band === null ? [] : [course.band]));
+  if (bands.length === 0) return null;
+  return [Math.min(...bands.map(([low]) => low)), Math.max(...bands.map(([, high]) => high))];
+}
+
+/**
+ * From when on a course is asked for: a year before the latest stroke, from the beginning of its month, so that
+ * the address, and with it what the device has kept, stays the same for a while.
+ */
+export function courseBegin(lastStrokeAt: string): string {
+  const last = new Date(lastStrokeAt);
+  return new Date(Date.UTC(last.getUTCFullYear(), last.getUTCMonth() - 12, 1)).toISOString();
+}

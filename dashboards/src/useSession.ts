@@ -1,0 +1,85 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { call, whenSessionLost } from './api/client.ts';
+import { forgetKeptAnswers } from './api/keptAnswers.ts';
+import type { Person, Settings } from './api/types.ts';
+import { forgetAnswers } from './api/useLoad.ts';
+import { useReconnect } from './api/useReconnect.ts';
+import { DEVICE, readAs } from './reader.ts';
+import { forgetPerson, remember, remembered, whenAnotherTabChanges } from './remember.ts';
+import { navigate } from './router.ts';
+import type { Session } from './session.ts';
+
+type Held = Pick<Session, 'state' | 'person' | 'settings' | 'epoch'>;
+
+/** Whoever was signed in here last is taken at its word until the service answers: a slow network holds nobody up. */
+function begin(): Held {
+  const last = remembered();
+  if (last === null) return { state: 'asking', person: null, settings: DEVICE, epoch: 0 };
+  readAs(last.settings);
+  return { state: 'in', ...last, epoch: 0 };
+}
+
+export function useSession(): Session {
+  const [held, setHeld] = useState(begin);
+  /** Whose answers this tab holds; it stays while the session is lost, so that another person is told apart. */
+  const holder = useRef(held.person?.id ?? null);
+
+  const setSettings = useCallback((settings: Settings) => {
+    readAs(settings);
+    const last = remembered();
+    if (last !== null) remember({ ...last, settings });
+    setHeld((h) => ({ ...h, settings }));
+  }, []);
+
+  /** Nothing that one person saw is shown to, or kept for, another. `anew`: what was refused is asked again. */
+  const enter = useCallback(
+    (person: Person, anew: boolean) => {
+      const isOther = holder.current !== null && holder.current !== person.id;
+      if (isOther) forgetAnswers();
+      const settings = remembered()?.person.id === person.id ? (remembered()?.settings ?? DEVICE) : DEVICE;
+      holder.current = person.id;
+      readAs(settings);
+      remember({ person, settings });
+      void forgetKeptAnswers(person.id);
+      setHeld((h) => ({ state: 'in', person, settings, epoch: anew || isOther ? h.epoch + 1 : h.epoch }));
+      // Without an answer the former settings go on.
+      call<Settings>('/settings').then(setSettings, () => {});
+    },
+    [setSettings],
+  );
+
+  const ask = useCallback(() => {
+    call<{ person: Person }>('/session').then(
+      ({ person }) => enter(person, false),
+      // A refusal is told by `whenSessionLost`; without network the pages say so themselves.
+      () => setHeld((h) => (h.state === 'asking' ? { ...h, state: 'in' } : h)),
+    );
+  }, [enter]);
+
+  useEffect(() => {
+    whenSessionLost(() => {
+      forgetPerson();
+      void forgetKeptAnswers(null);
+      setHeld((h) => ({ ...h, state: 'out' }));
+    });
+    ask();
+    return whenAnotherTabChanges((now) => {
+      // What this tab would show and keep from here on is another person's.
+      if (now !== null && holder.current !== null && now.person.id !== holder.current) location.reload();
+    });
+  }, [ask]);
+  useReconnect(held.state === 'in' && held.person === null, ask);
+
+  const signedIn = useCallback((person: Person) => enter(person, true), [enter]);
+  const signOut = useCallback(async () => {
+    await call('/session', { method: 'DELETE', keepSession: true });
+    holder.current = null;
+    forgetPerson();
+    forgetAnswers();
+    await forgetKeptAnswers(null);
+    readAs(DEVICE);
+    setHeld((h) => ({ state: 'out', person: null, settings: DEVICE, epoch: h.epoch }));
+    navigate('/');
+  }, []);
+  return useMemo(() => ({ ...held, signedIn, signOut, setSettings }), [held, signedIn, signOut, setSettings]);
+}
