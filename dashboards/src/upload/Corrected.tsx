@@ -1,6 +1,6 @@
 import type { StrokesPreview } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
-import { localFieldTime } from '../format.ts';
+import { fieldTime } from '../fieldTime.ts';
 import { words } from '../words.ts';
 import { type Corrections, hasTimes } from './corrections.ts';
 
@@ -14,7 +14,7 @@ interface CorrectedProps {
 export function Corrected({ preview, said, onChange }: CorrectedProps) {
   const say = words.upload;
   const missing = (pointer: string) => preview.problems.some((problem) => problem.pointer === pointer);
-  const asFileSays = preview.startedAt === null ? '' : localFieldTime(new Date(preview.startedAt));
+  const asFileSays = preview.startedAt === null ? '' : fieldTime(new Date(preview.startedAt));
   const badStart = said.startedAt !== '' && Number.isNaN(Date.parse(said.startedAt));
   return (
     <div class="controls">

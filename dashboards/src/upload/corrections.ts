@@ -1,4 +1,5 @@
 import type { Direction, PreviewedColumn, StrokesPreview } from '../api/types.ts';
+import { momentOf } from '../fieldTime.ts';
 
 /** What a person says of a file beside what stands in it; null: as the service takes it. */
 export interface Corrections {
@@ -25,8 +26,8 @@ export function hasTimes(columns: readonly PreviewedColumn[]): boolean {
 /** The query that says so, for the preview and for storing alike. */
 export function queryOf(said: Corrections, preview: StrokesPreview | null): URLSearchParams {
   const query = new URLSearchParams();
-  const start = Date.parse(said.startedAt);
-  if (!Number.isNaN(start)) query.set('startedAt', new Date(start).toISOString());
+  const start = momentOf(said.startedAt);
+  if (start !== null) query.set('startedAt', start.toISOString());
   if (said.rateHz.trim() !== '' && (preview === null || !hasTimes(preview.columns)))
     query.set('rateHz', said.rateHz.trim());
   if (said.columns !== null) query.set('columns', said.columns.map(quoted).join(','));
