@@ -1,5 +1,6 @@
 import type { Pool } from 'pg';
 import { type StoreOutcome, type StrokeToStore, storeStrokes } from './storeStrokes.ts';
+import { isUnavailable } from './unavailable.ts';
 
 /** Strokes to a statement: beyond this a larger one gains nothing and makes the others wait. */
 const MOST_STROKES = 128;
@@ -79,7 +80,8 @@ export class GroupCommit {
         from += strokes.length;
       }
     } catch (error) {
-      if (group.length === 1) group[0].reject(error);
+      // Where the database can do nothing, each by itself would only wait for that once more.
+      if (group.length === 1 || isUnavailable(error)) for (const one of group) one.reject(error);
       // One request's trouble must not be the others': each is tried by itself.
       else for (const one of group) await this.#flush([one]);
     }

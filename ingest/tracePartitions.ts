@@ -25,6 +25,7 @@ async function ensurePartition(pool: Pool, from: Date, to: Date): Promise<void> 
   const client = await pool.connect();
   try {
     await client.query('begin');
+    await client.query('set local statement_timeout = 0');
     await client.query(`select pg_advisory_xact_lock(hashtextextended('trace partitions', 0))`);
     if (!(await exists(client, name))) await createPartition(client, name, from, to);
     await client.query('commit');

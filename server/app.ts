@@ -33,6 +33,8 @@ export interface AppOptions extends StrokesLiveOptions {
   readonly pagesFolder?: string;
 }
 
+/** A database that stands still without a word lets no request hang for ever. */
+const ANSWER_WITHIN_MS = 60_000;
 const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
 
 /** The whole web application on an open database, not yet listening. */
@@ -42,6 +44,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     trustProxy: options.trustProxy ?? 'loopback',
     bodyLimit: JSON_BODY_LIMIT_BYTES,
     requestTimeout: 120_000,
+    handlerTimeout: ANSWER_WITHIN_MS,
     frameworkErrors: answerProblem,
     routerOptions: { maxParamLength: 500 },
     return503OnClosing: false,

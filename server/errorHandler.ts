@@ -1,4 +1,5 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import { isUnavailable } from '../ingest/unavailable.ts';
 import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from './problems.ts';
 import { InvalidInput } from './validation.ts';
 
@@ -28,6 +29,7 @@ function problemOf(error: unknown): ProblemError {
   if (!(error instanceof Error)) return internal();
   // Every Node, Postgres and Fastify error carries these where they apply; both are checked before use.
   const { code, statusCode } = error as Partial<FastifyError>;
+  if (code === 'FST_ERR_HANDLER_TIMEOUT') return unavailable(error);
   return fromDatabase(String(code ?? ''), error) ?? fromFastify(statusCode, error) ?? internal();
 }
 
@@ -41,23 +43,20 @@ function internal(): ProblemError {
   return new ProblemError('internal', 'The fault is ours and has been logged.');
 }
 
-/** Codes of appendix A of the Postgres manual, and of Node's sockets. */
+/** Codes of appendix A of the Postgres manual. */
 function fromDatabase(code: string, error: Error): ProblemError | null {
   if (/^22[0-9A-Z]{3}$/.test(code))
     return new ProblemError('invalid-field', 'A value is beyond what can be stored.', { cause: error });
   if (code === '23503') return notFound('such thing any more');
   if (code === '23505')
     return new ProblemError('conflict', 'Another request made the same thing.', { cause: error });
-  const unreachable =
-    /^(08|53|57P|40)/.test(code) ||
-    ['ECONNREFUSED', 'ECONNRESET', 'ENOTFOUND', 'EPIPE', 'ETIMEDOUT', 'ENOENT'].includes(code) ||
-    /Connection terminated|timeout exceeded when trying to connect|pool after calling end/i.test(
-      error.message,
-    );
-  if (!unreachable) return null;
-  return new ProblemError('unavailable', 'The database cannot be reached for a moment. Try again.', {
+  return isUnavailable(error) ? unavailable(error) : null;
+}
+
+function unavailable(cause: Error): ProblemError {
+  return new ProblemError('unavailable', 'The database cannot do this for a moment. Try again.', {
     headers: { 'retry-after': SECONDS_UNTIL_RETRY },
-    cause: error,
+    cause,
   });
 }
 

@@ -25,7 +25,7 @@ async function main(): Promise<void> {
   process.on('SIGTERM', onSignal);
   process.on('SIGINT', onSignal);
 
-  stop = await startService(configuration, { onLost: failWith });
+  stop = await startService(configuration, { onTrouble: report });
   if (stopWanted) await stop().then(leave);
 }
 
@@ -33,9 +33,13 @@ function leave(): void {
   process.exit(0);
 }
 
-/** One line for what whoever starts it can put right; everything for what only we can. */
 function failWith(error: unknown): void {
+  report(error);
+  process.exit(1);
+}
+
+/** One line for what whoever starts it can put right; everything for what only we can. */
+function report(error: unknown): void {
   const isClear = error instanceof StartError || error instanceof DatabaseUnfitError;
   console.error(isClear ? error.message : error);
-  process.exit(1);
 }

@@ -18,8 +18,8 @@ import { prepareQueue, startWorker } from './work/queue.ts';
 const REQUESTS_END_WITHIN_MS = 3000;
 
 export interface StartOptions {
-  /** Told when the embedded database is lost for good. */
-  readonly onLost: (reason: unknown) => void;
+  /** Told while the embedded database ended by itself and cannot be started again yet. */
+  readonly onTrouble: (reason: unknown) => void;
 }
 
 /**
@@ -72,11 +72,11 @@ async function start(
 
 async function findDatabase(
   { databaseUrl, dataDir }: Configuration,
-  { onLost }: StartOptions,
+  { onTrouble }: StartOptions,
   stops: (() => Promise<void>)[],
 ): Promise<string> {
   if (databaseUrl !== null) return databaseUrl;
-  const postgres = await startEmbeddedPostgres(dataDir, { onLost });
+  const postgres = await startEmbeddedPostgres(dataDir, { onTrouble });
   stops.push(() => postgres.stop());
   return postgres.url;
 }

@@ -1,6 +1,7 @@
 import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { resolve } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
 import { type Cluster, openCluster, SUPERUSER } from './cluster.ts';
 import { lockFolder } from './folderLock.ts';
 import { findPostgresBinaries } from './postgresBinaries.ts';
@@ -17,11 +18,13 @@ export interface EmbeddedPostgres {
 export interface EmbeddedOptions {
   /** Settings beside our own; tests give up durability for speed. */
   readonly settings?: Readonly<Record<string, string>>;
-  /** Told when the server ended by itself and could not be started again. */
-  readonly onLost?: (reason: unknown) => void;
+  /** Told when the server ended by itself and cannot be started again yet; once for each reason. */
+  readonly onTrouble?: (reason: unknown) => void;
 }
 
 const HOST = '127.0.0.1';
+/** Between two attempts to start a server that ended by itself: what it lacks, such as room on its disk, may come. */
+const TRY_AGAIN_AFTER_MS = 1000;
 
 /**
  * A real Postgres under a data folder, on a free port of the loopback interface with a random password. It is started
@@ -44,7 +47,7 @@ export async function startEmbeddedPostgres(
       await endOrphans(cluster);
       return startPostmaster(way, binaries.postgres, cluster, { ...ourSettings(port), ...options.settings });
     };
-    const stop = supervise(await start(), start, options.onLost);
+    const stop = supervise(await start(), start, options.onTrouble);
     return {
       url: urlOf(cluster, port),
       stop: async () => {
@@ -72,24 +75,32 @@ function urlOf(cluster: Cluster, port: number): string {
   return `postgres://${SUPERUSER}:${cluster.password}@${HOST}:${port}/postgres`;
 }
 
-/** Starts the server again when it ends by itself; gives up when that fails. Answers how to stop it for good. */
+/** Starts the server again when it ends by itself, as often as it takes. Answers how to stop it for good. */
 function supervise(
   first: Postmaster,
   start: () => Promise<Postmaster>,
-  onLost: EmbeddedOptions['onLost'],
+  onTrouble: EmbeddedOptions['onTrouble'],
 ): () => Promise<void> {
   let running = first;
   let restarting: Promise<void> = Promise.resolve();
-  let stopping = false;
+  const stopping = new AbortController();
   const restart = async (): Promise<void> => {
-    running = await start();
-    watch();
+    let told = '';
+    while (!stopping.signal.aborted) {
+      try {
+        running = await start();
+        return watch();
+      } catch (reason) {
+        if (String(reason) !== told) onTrouble?.(reason);
+        told = String(reason);
+        // Ended early by the stop.
+        await wait(TRY_AGAIN_AFTER_MS, null, { signal: stopping.signal }).catch(() => undefined);
+      }
+    }
   };
   const watch = (): void => {
     void running.ended.then(() => {
-      if (stopping) return;
-      restarting = restart();
-      restarting.catch((reason: unknown) => onLost?.(reason));
+      if (!stopping.signal.aborted) restarting = restart();
     });
   };
   // Should this process end without stopping it, by a fault of ours or in a hurry, the server follows in good order.
@@ -97,9 +108,8 @@ function supervise(
   process.once('exit', onExit);
   watch();
   return async () => {
-    stopping = true;
-    // A restart that fails was told to onLost already: then there is nothing left to stop.
-    await restarting.catch(() => undefined);
+    stopping.abort();
+    await restarting;
     await running.stop();
     process.off('exit', onExit);
   };

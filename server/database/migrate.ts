@@ -1,4 +1,4 @@
-import { type Kysely, Migrator, sql } from 'kysely';
+import { type Kysely, type Migration, Migrator, sql } from 'kysely';
 import { MIGRATIONS } from '../../migrations/index.ts';
 import type { Tables } from '../../migrations/tables.ts';
 
@@ -28,9 +28,10 @@ export async function migrateTo(db: Kysely<Tables>, names: readonly string[]): P
 }
 
 async function bringTo(db: Kysely<Tables>, names: readonly string[]): Promise<void> {
-  const wanted = Object.fromEntries(Object.entries(MIGRATIONS).filter(([name]) => names.includes(name)));
+  const wanted = Object.fromEntries(Object.entries(PATIENT).filter(([name]) => names.includes(name)));
   await db.connection().execute(async (connection) => {
     await refuseOldPostgres(connection);
+    await waitAsLongAsItTakes(connection, 'session');
     // The lock belongs to this connection, and goes with it should the process die.
     await sql`select pg_advisory_lock(${MIGRATION_LOCK})`.execute(connection);
     try {
@@ -42,9 +43,30 @@ async function bringTo(db: Kysely<Tables>, names: readonly string[]): Promise<vo
         throw new Error(`Migration ${failed?.migrationName ?? ''} failed`, { cause: error });
     } finally {
       await sql`select pg_advisory_unlock(${MIGRATION_LOCK})`.execute(connection);
+      await sql`reset lock_timeout`.execute(connection);
+      await sql`reset statement_timeout`.execute(connection);
     }
   });
 }
+
+/** The limits that hold for requests are none for a change of the whole schema, or for waiting while another makes it. */
+async function waitAsLongAsItTakes<Schema>(db: Kysely<Schema>, within: 'session' | 'local'): Promise<void> {
+  for (const limit of ['lock_timeout', 'statement_timeout']) {
+    await sql`set ${sql.raw(within)} ${sql.raw(limit)} = 0`.execute(db);
+  }
+}
+
+const PATIENT: Record<string, Migration> = Object.fromEntries(
+  Object.entries(MIGRATIONS).map(([name, { up }]) => [
+    name,
+    {
+      up: async (db: Kysely<unknown>) => {
+        await waitAsLongAsItTakes(db, 'local');
+        await up(db);
+      },
+    },
+  ]),
+);
 
 /** Whether every migration of this program has been made. */
 export async function isMigrated(db: Kysely<Tables>): Promise<boolean> {

@@ -9,6 +9,7 @@ import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
+import { keepRunning } from './keepRunning.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
 
 /** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
@@ -36,23 +37,25 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
   await ensureTracePartitions(pool, new Date());
   await markOutdatedRooms(db);
   const thread = startAnalysisThread({ databaseUrl: urlOf(pool) }, log);
-  const runner = await run({
-    pgPool: pool,
-    noHandleSignals: true,
-    logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
-    // The second: months to come for the samples.
-    crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
+  const begin = () =>
+    run({
+      pgPool: pool,
+      noHandleSignals: true,
+      logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
+      // The second: months to come for the samples.
+      crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
       17 3 * * * ensure-trace-partitions`,
-    taskList: {
-      [FORMER_JOB]: async () => undefined,
-      // Written by `queuePlacing` and nobody else.
-      [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
-      [TEND_LIVE_STROKES]: async () => {
-        await tendLiveStrokes(pool);
+      taskList: {
+        [FORMER_JOB]: async () => undefined,
+        // Written by `queuePlacing` and nobody else.
+        [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
+        [TEND_LIVE_STROKES]: async () => {
+          await tendLiveStrokes(pool);
+        },
+        'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
       },
-      'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
-    },
-  });
+    });
+  const runner = await keepRunning(begin, log);
   return {
     stop: async () => {
       await Promise.all([thread.stop(), runner.stop()]);
@@ -73,6 +76,8 @@ function urlOf(pool: Pool): string {
  */
 async function markOutdatedRooms(db: Kysely<Tables>): Promise<void> {
   await inTransaction(db, async (trx) => {
+    // Every stroke of every room, once a version.
+    await sql`set local statement_timeout = 0`.execute(trx);
     const { rows } = await sql<{ account_id: string; room_id: string }>`
       with outdated as (
         select p.account_id, p.room_id from room_progress p

@@ -40,7 +40,9 @@ async function refusalOfProcess(environment: Record<string, string>): Promise<st
 /** The same without the process around it: main.ts prints the message of these errors. */
 async function refusal(environment: Record<string, string>): Promise<string> {
   const configuration = readConfiguration({ PORT: '0', DATA_DIR: join(folder, 'unused'), ...environment });
-  const stopOrError = await startService(configuration, { onLost: () => undefined }).catch((error) => error);
+  const stopOrError = await startService(configuration, { onTrouble: () => undefined }).catch(
+    (error) => error,
+  );
   if (typeof stopOrError === 'function') await stopOrError();
   expect(stopOrError.name).toMatch(/^(StartError|DatabaseUnfitError)$/);
   expect(stopOrError.message).not.toContain('\n');

@@ -1,9 +1,8 @@
 import { expect } from 'vitest';
-import type { TestService } from '../support/service.ts';
-import { type Fleet, settled } from './strokeFixture.ts';
+import { type Asked, type Fleet, settled } from './strokeFixture.ts';
 
 /** Everything that can be read of a room, its ids replaced by keys, once nothing is pending. */
-export async function readRoom(service: TestService, fleet: Fleet): Promise<string> {
+export async function readRoom(service: Asked, fleet: Fleet): Promise<string> {
   const { token, roomId } = fleet;
   const status = await settled(service, token, roomId);
   const get = async (path: string) => {
@@ -19,8 +18,24 @@ export async function readRoom(service: TestService, fleet: Fleet): Promise<stri
       }
     }
   }
-  let text = JSON.stringify(parts);
-  const { rows } = await service.pool.query('select id, key from strokes where room_id = $1', [roomId]);
-  for (const { id, key } of rows) text = text.replaceAll(id, key);
-  return text.replaceAll(roomId, 'the room').replaceAll(/"(id|createdAt|updatedAt)":"[^"]*"/g, '"$1":"…"');
+  const keys = new Map((await listStrokes(service, fleet)).map(({ id, key }) => [id, key]));
+  return JSON.stringify(parts)
+    .replaceAll(/[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g, (id) => keys.get(id) ?? id)
+    .replaceAll(roomId, 'the room')
+    .replaceAll(/"(id|createdAt|updatedAt)":"[^"]*"/g, '"$1":"…"');
+}
+
+/** Every stroke of the room, newest first, page by page. */
+export async function listStrokes(
+  service: Asked,
+  { token, roomId }: Fleet,
+): Promise<{ id: string; key: string }[]> {
+  const items: { id: string; key: string }[] = [];
+  for (let cursor = ''; ; ) {
+    const answer = await service.request('GET', `/rooms/${roomId}/strokes?limit=500${cursor}`, { token });
+    expect(answer.status, answer.text).toBe(200);
+    items.push(...answer.body.items);
+    if (answer.body.next === null) return items;
+    cursor = `&cursor=${answer.body.next}`;
+  }
 }

@@ -1,6 +1,9 @@
 import type { Answer } from '../support/request.ts';
 import type { TestService } from '../support/service.ts';
 
+/** Whatever takes requests: the service of a test, or one that runs as a process of its own. */
+export type Asked = Pick<TestService, 'request'>;
+
 /** A coach with one room of two sides and one logger, made by whoever's token it is. */
 export interface Fleet {
   readonly token: string;
@@ -10,7 +13,7 @@ export interface Fleet {
   readonly loggerToken: string;
 }
 
-export async function newFleet(service: TestService, token: string): Promise<Fleet> {
+export async function newFleet(service: Asked, token: string): Promise<Fleet> {
   const coachId = await create(service, token, '/coaches', { name: 'Meadow Drift' });
   const roomId = await newRoom(service, token, coachId);
   const logger = await service.request('POST', `/coaches/${coachId}/loggers`, {
@@ -20,16 +23,16 @@ export async function newFleet(service: TestService, token: string): Promise<Fle
   return { token, coachId, roomId, loggerId: logger.body.id, loggerToken: logger.body.token };
 }
 
-export function newRoom(service: TestService, token: string, coachId: string): Promise<string> {
+export function newRoom(service: Asked, token: string, coachId: string): Promise<string> {
   const room = { name: 'Dinette', drive: 'in-wall', sides: ['front', 'rear'] };
   return create(service, token, `/coaches/${coachId}/rooms`, room);
 }
 
-export async function newService(service: TestService, fleet: Fleet, at: string): Promise<string> {
+export async function newService(service: Asked, fleet: Fleet, at: string): Promise<string> {
   return create(service, fleet.token, `/rooms/${fleet.roomId}/services`, { kind: 'lubricated', at });
 }
 
-async function create(service: TestService, token: string, path: string, body: object): Promise<string> {
+async function create(service: Asked, token: string, path: string, body: object): Promise<string> {
   const answer = await service.request('POST', path, { token, body });
   if (answer.status !== 201) throw new Error(`${path} answered ${answer.status}: ${answer.text}`);
   return answer.body.id;
@@ -74,16 +77,12 @@ function round(amps: number): number {
   return Math.round(amps * 1000) / 1000;
 }
 
-export function send(service: TestService, token: string, body: unknown): Promise<Answer> {
+export function send(service: Asked, token: string, body: unknown): Promise<Answer> {
   return service.request('POST', '/strokes', { token, body });
 }
 
 /** Sends strokes as the fleet's logger and answers their ids; throws unless every one was stored. */
-export async function store(
-  service: TestService,
-  fleet: Fleet,
-  strokes: readonly object[],
-): Promise<string[]> {
+export async function store(service: Asked, fleet: Fleet, strokes: readonly object[]): Promise<string[]> {
   const answer = await send(service, fleet.loggerToken, strokes);
   const results: { outcome: string; strokeId: string }[] = answer.body.results ?? [];
   if (results.length !== strokes.length || results.some((result) => result.outcome !== 'stored')) {
@@ -93,7 +92,7 @@ export async function store(
 }
 
 /** Asks for the room's status until nothing is pending, and answers it. The test's own time limit ends it. */
-export async function settled(service: TestService, token: string, roomId: string) {
+export async function settled(service: Asked, token: string, roomId: string) {
   for (;;) {
     const { status, text, body } = await service.request('GET', `/rooms/${roomId}/status`, { token });
     if (status !== 200) throw new Error(`The status answered ${status}: ${text}`);

@@ -1,0 +1,58 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import type { FastifyBaseLogger } from 'fastify';
+import type { Runner } from 'graphile-worker';
+
+const TRY_AGAIN_AFTER_MS = 500;
+
+/**
+ * Keeps a runner of the queue at work. One of its workers that cannot say what became of a job, as when the database
+ * dies under it, ends for good, and without a word: then the whole runner is started anew, as often as it takes.
+ * Rejects where the first start fails.
+ */
+export async function keepRunning(
+  start: () => Promise<Runner>,
+  log: FastifyBaseLogger,
+): Promise<{ stop(): Promise<void> }> {
+  const stopping = new AbortController();
+  let running = await start();
+  let restarting: Promise<void> | null = null;
+
+  const restart = async (why: unknown): Promise<void> => {
+    log.warn({ err: why }, 'The work was cut off and is begun anew.');
+    await stopRunner(running);
+    while (!stopping.signal.aborted) {
+      try {
+        running = await start();
+        return watch();
+      } catch (error) {
+        log.warn({ err: error }, 'The work cannot be begun yet.');
+        // Ended early by the stop.
+        await wait(TRY_AGAIN_AFTER_MS, null, { signal: stopping.signal }).catch(() => undefined);
+      }
+    }
+  };
+  const watch = (): void => {
+    const watched = running;
+    const lost = (why: unknown): void => {
+      if (stopping.signal.aborted || restarting !== null || watched !== running) return;
+      restarting = restart(why).finally(() => {
+        restarting = null;
+      });
+    };
+    watched.events.on('worker:fatalError', ({ error }) => lost(error));
+    watched.promise.catch(lost);
+  };
+  watch();
+  return {
+    stop: async () => {
+      stopping.abort();
+      await restarting;
+      await stopRunner(running);
+    },
+  };
+}
+
+async function stopRunner(runner: Runner): Promise<void> {
+  // It refuses to be stopped where it stopped by itself.
+  await runner.stop().catch(() => undefined);
+}
