@@ -1,5 +1,5 @@
 import { readConfiguration } from '../configuration.ts';
-import { type Database, openDatabase } from '../database/openDatabase.ts';
+import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
 import { reachDatabaseOf } from './reachDatabase.ts';
 
@@ -12,7 +12,7 @@ export async function withDatabase<Result>(
 ): Promise<Result> {
   const { url, leave } = await reachDatabaseOf(readConfiguration(environment));
   try {
-    const database = openDatabase(url, CONNECTIONS);
+    const database = openDatabase(url, CONNECTIONS, WITHOUT_LIMITS);
     try {
       await reachDatabase(database.pool);
       return await act(database);

@@ -10,24 +10,41 @@ export interface Database {
 const CONNECTIONS = 10;
 /** For a connection, also for one that others hold. */
 const CONNECT_WITHIN_MS = 5000;
-/** Past these a statement is given up by Postgres and the request answered 503: nothing hangs on what others hold. */
-const LOCK_WITHIN_MS = 5000;
-const STATEMENT_WITHIN_MS = 30_000;
-/** A holder of locks that says nothing any more is cut off. */
-const IDLE_IN_TRANSACTION_MS = 60_000;
 /** Finds out about a server that is gone without a word. */
 const KEEP_ALIVE_AFTER_MS = 10_000;
 
+/** How long Postgres lets a connection's statements take. */
+export interface Patience {
+  readonly lock_timeout?: number;
+  readonly statement_timeout?: number;
+  readonly idle_in_transaction_session_timeout?: number;
+}
+
+/**
+ * Of requests, milliseconds: what waits longer is given up and answered 503, so that nothing hangs on what others
+ * hold; a holder of locks that says nothing any more is cut off.
+ */
+const OF_REQUESTS: Patience = {
+  lock_timeout: 5000,
+  statement_timeout: 30_000,
+  idle_in_transaction_session_timeout: 60_000,
+};
+
+/** Of work that nobody waits for at the other end of a line. */
+export const WITHOUT_LIMITS: Patience = {};
+
 /** Opens a pool on a Postgres URL. Nothing is asked of the server before the first query. */
-export function openDatabase(url: string, connections: number = CONNECTIONS): Database {
+export function openDatabase(
+  url: string,
+  connections: number = CONNECTIONS,
+  patience: Patience = OF_REQUESTS,
+): Database {
   const pool = new pg.Pool({
     connectionString: url,
     max: connections,
     connectionTimeoutMillis: CONNECT_WITHIN_MS,
     application_name: 'slideload',
-    lock_timeout: LOCK_WITHIN_MS,
-    statement_timeout: STATEMENT_WITHIN_MS,
-    idle_in_transaction_session_timeout: IDLE_IN_TRANSACTION_MS,
+    ...patience,
     keepAlive: true,
     keepAliveInitialDelayMillis: KEEP_ALIVE_AFTER_MS,
   });

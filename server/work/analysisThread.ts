@@ -1,5 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { openDatabase } from '../database/openDatabase.ts';
+import { openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { keepUpToDate } from './keepUpToDate.ts';
 import type { AnalysisLog, FromThread, ThreadStart, ToThread } from './threadMessages.ts';
 
@@ -10,7 +10,7 @@ const port = parentPort;
 const { databaseUrl } = workerData as ThreadStart;
 /** One for the many rooms that are done together, one for those that are done one by one. */
 const CONNECTIONS = 2;
-const { db } = openDatabase(databaseUrl, CONNECTIONS);
+const { db } = openDatabase(databaseUrl, CONNECTIONS, WITHOUT_LIMITS);
 const stopping = new AbortController();
 const log: AnalysisLog = {
   error: ({ err, ...ids }, message) => {
