@@ -1,6 +1,7 @@
 import { chartWords } from './words/charts.ts';
 import { coachesWords } from './words/coaches.ts';
 import { compareWords } from './words/compare.ts';
+import { liveWords } from './words/live.ts';
 import { roomWords } from './words/room.ts';
 import { shellWords } from './words/shell.ts';
 import { strokeWords } from './words/stroke.ts';
@@ -22,4 +23,5 @@ export const words = {
   ...strokeWords,
   ...thingsWords,
   ...uploadWords,
+  ...liveWords,
 } as const;

@@ -1,4 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
+import { openLink } from '../support/loggerLink.ts';
+import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
 import { addCoach, addRoom } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
@@ -41,6 +43,52 @@ describePages('a page that stays open', (place) => {
     await page.getByRole('region', { name: 'Strokes', exact: true }).locator('tbody a').waitFor();
     await page.getByText('1 stroke, last').waitFor();
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('of a room shows a stroke while it runs, and what became of it', async () => {
+    const room = await addRoom(api, coach, 'Study');
+    const { page, troubles } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.goto(`/rooms/${room.id}`);
+    await page.getByText('No stroke has come in yet.').waitFor();
+    const { key, sides, ...rest } = strokeBody(
+      room.id,
+      'under way',
+      new Date('2026-05-02T15:00:00Z'),
+      'extend',
+      [...SIDES],
+    );
+    const pieces = sides.flatMap(({ side, amps }) => [
+      { type: 'samples', key, side, amps: amps.slice(0, 500) },
+      { type: 'samples', key, side, amps: amps.slice(500) },
+    ]);
+    const inOrder = [pieces[0], pieces[2], pieces[1], pieces[3]].map((piece, seq) => ({ ...piece, seq }));
+    const link = await openLink(api.url, logger.token);
+    try {
+      const { roomId, direction, startedAt } = rest;
+      const begun = sides.map(({ side, rateHz }) => ({ side, rateHz }));
+      link.say({ type: 'begin', key, roomId, direction, startedAt, sides: begun });
+      for (const piece of inOrder.slice(0, 2)) link.say(piece);
+      const running = page.getByRole('region', { name: 'Running now' });
+      await running
+        .getByText(/Samples so far: 10\.0\ss\. front: now \d\.\d\sA, highest 2\d\.\d\sA\./)
+        .waitFor();
+      await running.locator('canvas').waitFor();
+      expect(await violationsOn(page)).toEqual([]);
+      for (const piece of inOrder.slice(2)) link.say(piece);
+      await running.getByText(/Samples so far: 21\.\d\ss/).waitFor();
+      link.say({ type: 'end', key });
+      const finished = page.getByRole('region', { name: 'Just finished' });
+      await finished.getByText('Extend stroke, worked out.').waitFor();
+      expect(await running.count()).toBe(0);
+      await finished.getByRole('figure', { name: 'Along the travel' }).locator('canvas').waitFor();
+      expect(await violationsOn(page)).toEqual([]);
+      await finished.getByRole('link', { name: 'Open this stroke' }).click();
+      await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
+    } finally {
+      await link.drop();
+    }
     expect(troubles).toEqual([]);
   });
 

@@ -1,7 +1,7 @@
 /** The shapes of the service's answers, inferred from the schemas that validate them there. Types only. */
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
-export type { LivePush } from '../../../server/schemas/live.ts';
+export type { LivePush, LiveSamples } from '../../../server/schemas/live.ts';
 export type { Logger } from '../../../server/schemas/logger.ts';
 export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
 export type { StrokesPreview } from '../../../server/schemas/preview.ts';

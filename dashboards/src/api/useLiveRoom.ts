@@ -9,13 +9,19 @@ const NOT_SIGNED_IN = 4401;
 
 /**
  * Watches a room and calls `onNews` with its status whenever its results were written anew, and once at each
- * beginning (`isFirst`: the very first). Answers whether the feed is open: while it is not, the page must ask.
+ * beginning (`isFirst`: the very first). `onPush` hears all that is pushed, and null whenever the feed begins. Answers whether the feed is open: while it is not, the page must ask.
  */
-export function useLiveRoom(roomId: string, onNews: (status: RoomStatus, isFirst: boolean) => void): boolean {
+export function useLiveRoom(
+  roomId: string,
+  onNews: (status: RoomStatus, isFirst: boolean) => void,
+  onPush: (push: LivePush | null) => void = () => {},
+): boolean {
   const { epoch } = useContext(SessionContext);
   const [live, setLive] = useState(false);
   const tell = useRef(onNews);
   tell.current = onNews;
+  const pass = useRef(onPush);
+  pass.current = onPush;
 
   // A new sign-in opens it anew.
   useEffect(() => {
@@ -26,6 +32,7 @@ export function useLiveRoom(roomId: string, onNews: (status: RoomStatus, isFirst
     let timer: ReturnType<typeof setTimeout> | undefined;
     const heard = (push: LivePush) => {
       if (push.type === 'problem') socket.close();
+      if (wanted) pass.current(push);
       if (push.type !== 'status' || !wanted) return;
       setLive(true);
       waitMs = FIRST_TRY_AGAIN_MS;
@@ -34,7 +41,10 @@ export function useLiveRoom(roomId: string, onNews: (status: RoomStatus, isFirst
     };
     const open = () => {
       socket = new WebSocket(`${location.origin.replace(/^http/, 'ws')}/api/v1/live`);
-      socket.onopen = () => socket.send(JSON.stringify({ type: 'watch', roomId }));
+      socket.onopen = () => {
+        pass.current(null);
+        socket.send(JSON.stringify({ type: 'watch', roomId }));
+      };
       // The service's own schema gives its pushes their shape.
       socket.onmessage = ({ data }) => heard(JSON.parse(data) as LivePush);
       socket.onclose = ({ code }) => {

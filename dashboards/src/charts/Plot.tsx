@@ -23,6 +23,8 @@ interface PlotProps {
   readonly readout: (index: number | null, at: number) => string;
   /** How the part that is shown is called: with it the picture can be looked at closer. */
   readonly viewText?: (view: View) => string;
+  /** The same lines with more in them: the picture grows without being drawn anew. Kept with `useMemo`. */
+  readonly grown?: (library: PlotLibrary) => uPlot.AlignedData;
   /** A click, without a drag, on the point under the pointer. */
   readonly onPick?: (index: number) => void;
   /** The part that is shown has become another; null: the whole. */
@@ -43,6 +45,7 @@ interface Heard {
 /** A picture in its place. */
 interface Drawn {
   readonly show: (view: View) => void;
+  readonly grow: (data: uPlot.AlignedData) => void;
   readonly takeAway: () => void;
 }
 
@@ -87,7 +90,7 @@ function draw(
     stopGestures();
     chart.destroy();
   };
-  return { show, takeAway };
+  return { show, grow: (more) => chart.setData(more), takeAway };
 }
 
 /** The picture alone. Its words and its table belong to `Chart`, which holds it. */
@@ -138,6 +141,11 @@ export function Plot(props: PlotProps) {
       drawn.current = null;
     };
   }, [library, props.spec, props.heightPx, viewed]);
+
+  const { grown } = props;
+  useEffect(() => {
+    if (library !== null && grown !== undefined) drawn.current?.grow(grown(library));
+  }, [library, grown]);
 
   if (failed) return <p class="failure">{words.problems.network}</p>;
   return (

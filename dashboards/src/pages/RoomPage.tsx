@@ -2,9 +2,11 @@ import { useState } from 'preact/hooks';
 import type { CoachOverview, MeasureTitle, Page, Room, RoomStatus } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { lazily } from '../components/Lazily.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
+import { useRunningStrokes } from '../live/useRunningStrokes.ts';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
 import { RoomTools } from '../room/RoomTools.tsx';
 import { ServicesSection } from '../room/ServicesSection.tsx';
@@ -13,6 +15,7 @@ import { TrendSection } from '../room/TrendSection.tsx';
 import { WarningsSection } from '../room/WarningsSection.tsx';
 import { words } from '../words.ts';
 
+const LiveSection = lazily(async () => (await import('../live/LiveSection.tsx')).LiveSection);
 const WHILE_PENDING_MS = 2_000;
 const OTHERWISE_MS = 60_000;
 
@@ -22,10 +25,12 @@ interface RoomHereProps {
 }
 
 function RoomHere({ room, reload }: RoomHereProps) {
-  const live = useLiveRoom(room.id, (news, isFirst) => {
+  const [{ running, finished }, hear] = useRunningStrokes();
+  const news = (said: RoomStatus, isFirst: boolean) => {
     // The page was asked for a moment ago: mostly it shows this already.
-    if (!isFirst || JSON.stringify(news) !== JSON.stringify(status.value)) changed();
-  });
+    if (!isFirst || JSON.stringify(said) !== JSON.stringify(status.value)) changed();
+  };
+  const live = useLiveRoom(room.id, news, hear);
   const status = useLoad<RoomStatus>(`/rooms/${room.id}/status`, (s) =>
     live ? null : s.pending > 0 ? WHILE_PENDING_MS : OTHERWISE_MS,
   );
@@ -51,6 +56,9 @@ function RoomHere({ room, reload }: RoomHereProps) {
       />
       <PageTitle text={room.name} />
       <Loaded load={status}>{(value) => <RoomAnswer status={value} />}</Loaded>
+      {(running.length > 0 || finished !== null) && (
+        <LiveSection room={room} running={running} finished={finished} />
+      )}
       <WarningsSection room={room} version={version} onChange={changed} />
       <Loaded load={measures}>
         {(titles) => <TrendSection room={room} measures={titles} version={version} />}

@@ -28,6 +28,7 @@ import { readoutAt, sideSummary } from './travelWords.ts';
 const HEIGHT_PX = 340;
 
 interface TravelProps {
+  readonly level?: 2 | 3;
   readonly stroke: Stroke;
   readonly room: Room;
   readonly analysis: DoneAnalysis;
@@ -57,7 +58,7 @@ const viewText = ({ min, max }: View) =>
   words.zoom.span(percent(Math.max(0, min)), percent(Math.min(1, max)));
 
 /** Both sides on one travel axis, over their normal, with all that is known of the way. */
-export function TravelChart({ stroke, room, analysis, sides, marks, others }: TravelProps) {
+export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, others }: TravelProps) {
   const say = words.stroke;
   const { travelMetres } = room;
   const travel = useLoad<TravelTrace>(`/strokes/${stroke.id}/travel`);
@@ -82,7 +83,7 @@ export function TravelChart({ stroke, room, analysis, sides, marks, others }: Tr
   return (
     <section>
       <Chart
-        level={2}
+        level={level}
         title={say.travel}
         summary={[
           ...lines.map((line) => sideSummary(line, normal.get(line.side))),

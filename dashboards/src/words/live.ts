@@ -1,0 +1,16 @@
+/** A stroke as it runs. */
+export const liveWords = {
+  live: {
+    title: 'Running now',
+    begun: (direction: string) => `A stroke is running. ${direction}.`,
+    summary: (side: string, now: string, highest: string) => `${side}: now ${now}, highest ${highest}.`,
+    until: (seconds: string) => `Samples so far: ${seconds}.`,
+    axis: 'Seconds from the start, as they come in',
+    latest: 'Latest',
+    highest: 'Highest',
+    samples: 'Samples',
+    finished: 'Just finished',
+    finishedLead: (direction: string) => `${direction} stroke, worked out.`,
+    open: 'Open this stroke',
+  },
+} as const;
