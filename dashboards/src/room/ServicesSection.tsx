@@ -31,7 +31,9 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
       <h2 id="services">{words.services.title}</h2>
       <RecordService room={room} onChange={recorded} />
       <p>
-        <a href={`/rooms/${room.id}/compare`}>{words.compare.anySpans}</a>
+        <a class="alone" href={`/rooms/${room.id}/compare`}>
+          {words.compare.anySpans}
+        </a>
       </p>
       <Loaded load={list.first}>
         {() =>

@@ -63,7 +63,9 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
       <h2 id="strokes">{say.title}</h2>
       {person?.role !== 'owner' && (
         <p>
-          <a href={`/rooms/${room.id}/upload`}>{words.upload.link}</a>
+          <a class="alone" href={`/rooms/${room.id}/upload`}>
+            {words.upload.link}
+          </a>
         </p>
       )}
       <Loaded load={list.first}>
