@@ -1,4 +1,4 @@
-import type { Pool } from 'pg';
+import type { Queries } from './queries.ts';
 import { type StoreOutcome, type StrokeToStore, storeStrokes } from './storeStrokes.ts';
 import { isUnavailable } from './unavailable.ts';
 
@@ -20,13 +20,14 @@ interface Waiting {
  * six times the strokes a second of one INSERT each.
  */
 export class GroupCommit {
-  readonly #pool: Pool;
+  readonly #openFor: (strokes: readonly StrokeToStore[]) => Queries;
   readonly #waiting: Waiting[] = [];
   #underWay = 0;
   #scheduled = false;
 
-  constructor(pool: Pool) {
-    this.#pool = pool;
+  /** `openFor` gives the database in which the senders of these strokes may store them. */
+  constructor(openFor: (strokes: readonly StrokeToStore[]) => Queries) {
+    this.#openFor = openFor;
   }
 
   /** Resolves once all of them are committed or refused; rejects when the database could not do it. */
@@ -70,10 +71,8 @@ export class GroupCommit {
 
   async #flush(group: readonly Waiting[]): Promise<void> {
     try {
-      const outcomes = await storeStrokes(
-        this.#pool,
-        group.flatMap(({ strokes }) => strokes),
-      );
+      const all = group.flatMap(({ strokes }) => strokes);
+      const outcomes = await storeStrokes(this.#openFor(all), all);
       let from = 0;
       for (const { strokes, resolve } of group) {
         resolve(outcomes.slice(from, from + strokes.length));

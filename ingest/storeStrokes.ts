@@ -1,4 +1,4 @@
-import type { Pool, PoolClient } from 'pg';
+import type { Queries } from './queries.ts';
 import { STORE_STATEMENT } from './storeStatement.ts';
 import type { IncomingStroke } from './stroke.ts';
 import { strokeId } from './strokeId.ts';
@@ -72,7 +72,7 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
  * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its first id, whatever has become of its room's sides since.
  */
 export async function storeStrokes(
-  pool: Pool | PoolClient,
+  pool: Queries,
   strokes: readonly StrokeToStore[],
 ): Promise<StoreOutcome[]> {
   const outcomes = new Array<StoreOutcome>(strokes.length);
@@ -98,7 +98,7 @@ interface StoredRow {
 
 /** Answers those of `numbers` that must be tried again. */
 async function storeOnce(
-  pool: Pool | PoolClient,
+  pool: Queries,
   strokes: readonly StrokeToStore[],
   numbers: readonly number[],
   outcomes: StoreOutcome[],
@@ -126,7 +126,7 @@ async function storeOnce(
 
 /** Finds the earlier strokes of the same keys; the rest is refused, or must be tried again. */
 async function settle(
-  pool: Pool | PoolClient,
+  pool: Queries,
   strokes: readonly StrokeToStore[],
   unsettled: readonly StoredRow[],
   outcomes: StoreOutcome[],

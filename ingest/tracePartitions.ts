@@ -1,4 +1,5 @@
-import type { Pool, PoolClient } from 'pg';
+import type { PoolClient } from 'pg';
+import type { Connections, Queries } from './queries.ts';
 
 const MONTHS_AHEAD = 2;
 
@@ -7,19 +8,19 @@ const MONTHS_AHEAD = 2;
  * detached and moved. Rows of such a month that went to the default partition meanwhile are moved over. Any number of
  * processes may call it at once.
  */
-export async function ensureTracePartitions(pool: Pool, now: Date): Promise<void> {
+export async function ensureTracePartitions(pool: Connections, now: Date): Promise<void> {
   for (let ahead = 0; ahead <= MONTHS_AHEAD; ahead++)
     await ensureTraceMonth(pool, new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + ahead, 1)));
 }
 
 /** The same for the one month that a time lies in. */
-export async function ensureTraceMonth(pool: Pool, time: Date): Promise<void> {
+export async function ensureTraceMonth(pool: Connections, time: Date): Promise<void> {
   const from = new Date(Date.UTC(time.getUTCFullYear(), time.getUTCMonth(), 1));
   const to = new Date(Date.UTC(time.getUTCFullYear(), time.getUTCMonth() + 1, 1));
   await ensurePartition(pool, from, to);
 }
 
-async function ensurePartition(pool: Pool, from: Date, to: Date): Promise<void> {
+async function ensurePartition(pool: Connections, from: Date, to: Date): Promise<void> {
   const name = `traces_${from.toISOString().slice(0, 7).replace('-', '_')}`;
   if (await exists(pool, name)) return;
   const client = await pool.connect();
@@ -52,18 +53,23 @@ async function createPartition(client: PoolClient, name: string, from: Date, to:
     ) insert into ${name} select * from moved`,
     [start, end],
   );
+  // A backup may be of a schema without; the migration that brings it protects what is there.
+  const { rows } = await client.query<{ known: boolean }>(
+    "select to_regproc('protect_by_account') is not null as known",
+  );
+  if (rows[0].known) await client.query('select protect_by_account($1::regclass)', [name]);
   await client.query(
     `alter table traces attach partition ${name} for values from ('${start}') to ('${end}')`,
   );
 }
 
 /** Asks the catalogue's table: `to_regclass` may answer from before the lock. */
-async function exists(client: Pool | PoolClient, name: string): Promise<boolean> {
-  const { rows } = await client.query<{ found: boolean }>(
-    `select exists (
+async function exists(client: Queries, name: string): Promise<boolean> {
+  const { rows } = await client.query<{ found: boolean }>({
+    text: `select exists (
       select from pg_class where relname = $1 and relnamespace = current_schema()::regnamespace
     ) as found`,
-    [name],
-  );
+    values: [name],
+  });
   return rows[0].found;
 }

@@ -42,13 +42,9 @@ const STATEMENTS = [
     primary key (account_id, id)
   )`,
   'create index retention_runs_by_removed on retention_runs (account_id, removed_before)',
-  // Where rows are kept apart by account: whoever sends reads its own offset.
-  `do $$ begin
-    if to_regproc('protect_by_account') is not null then
-      perform protect_by_account('retention_runs');
-      create policy for_senders on loggers for select using (id = any ((select senders_in_scope())::uuid[]));
-    end if;
-  end $$`,
+  "select protect_by_account('retention_runs')",
+  // Whoever sends reads its own offset.
+  'create policy for_senders on loggers for select using (id = any ((select senders_in_scope())::uuid[]))',
   "comment on column loggers.clock_offset_s is 'seconds to add to what its clock says'",
   "comment on column strokes.started_at is 'as sent, or as a person corrected it'",
   "comment on column strokes.placed_at is 'its place in the history of its room, whole milliseconds'",

@@ -33,6 +33,14 @@ const STATEMENTS = [
     primary key (account_id, stroke_id, seq),
     foreign key (account_id, stroke_id) references live_strokes (account_id, id) on delete cascade
   )`,
+  "select protect_by_account('live_strokes'), protect_by_account('live_pieces')",
+  `create policy for_senders on live_strokes
+    using (logger_id = any ((select senders_in_scope())::uuid[]))
+    with check (logger_id = any ((select senders_in_scope())::uuid[])
+      and room_id = any ((select rooms_to_send_to())::uuid[]))`,
+  // Whoever sees the stroke, by the policies of its own table.
+  `create policy of_stroke on live_pieces using (
+    exists (select from live_strokes s where s.account_id = live_pieces.account_id and s.id = live_pieces.stroke_id))`,
   "comment on column strokes.cut_short is 'its sender went away before the end: what had come was stored'",
   "comment on column live_strokes.id is 'the id that the stroke gets when it is stored'",
   "comment on column live_strokes.header is 'what was said at its beginning: the stroke less its samples'",

@@ -26,6 +26,7 @@ const STATEMENTS = [
     primary key (account_id, room_id, changed_at),
     foreign key (account_id, room_id) references rooms (account_id, id) on delete cascade
   )`,
+  "select protect_by_account('verdict_changes')",
   'create index verdict_changes_by_time on verdict_changes (account_id, changed_at)',
   "comment on column verdict_changes.changed_at is 'when it was worked out, not when the stroke ran'",
 ];

@@ -1,6 +1,7 @@
 import type { Migration } from 'kysely';
 import * as firstTables from './0001-first-tables.ts';
 import * as grantsAndInvitations from './0002-grants-and-invitations.ts';
+import * as rowLevelSecurity from './0003-row-level-security.ts';
 import * as placingAndRetention from './0004-placing-and-retention.ts';
 import * as liveStrokes from './0005-live-strokes.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
@@ -9,6 +10,7 @@ import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-first-tables': firstTables,
   '0002-grants-and-invitations': grantsAndInvitations,
+  '0003-row-level-security': rowLevelSecurity,
   '0004-placing-and-retention': placingAndRetention,
   '0005-live-strokes': liveStrokes,
   '0009-settings-and-verdicts': settingsAndVerdicts,

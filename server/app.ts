@@ -5,6 +5,7 @@ import rateLimit from '@fastify/rate-limit';
 import fastify, { type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { authenticate } from './access/authenticate.ts';
+import { giveDatabase } from './access/databaseOfCaller.ts';
 import { holdToRole } from './access/roles.ts';
 import type { App } from './appTypes.ts';
 import type { Database } from './database/openDatabase.ts';
@@ -50,10 +51,10 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     return503OnClosing: false,
   }).withTypeProvider<ZodTypeProvider>();
 
-  app.decorate('db', database.db);
-  app.decorate('pool', database.pool);
+  app.decorate('database', database);
   app.decorate('setUpToken', options.setUpToken ?? null);
   app.decorateRequest('caller', null);
+  giveDatabase(app);
   app.setValidatorCompiler(validateWithZod);
   app.setSerializerCompiler(serializerCompiler);
   app.setErrorHandler(answerProblem);
@@ -68,8 +69,8 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(webSockets);
   await app.register(openApi);
 
-  app.addHook('onRequest', (request) => authenticate(app.db, request));
-  app.addHook('onRequest', (request) => holdToRole(app.db, request));
+  app.addHook('onRequest', (request) => authenticate(database, request));
+  app.addHook('onRequest', (request) => holdToRole(database, request));
   app.addHook('preParsing', refuseCompressedBody);
   app.addHook('preValidation', refuseUnstorableText);
 

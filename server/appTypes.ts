@@ -6,11 +6,9 @@ import type {
   RawServerDefault,
 } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import type { Kysely } from 'kysely';
-import type pg from 'pg';
-import type { Tables } from '../migrations/tables.ts';
+import type { Database } from './database/openDatabase.ts';
 
-/** The web application as every route file sees it: zod schemas type the requests, `db` and `pool` are at hand. */
+/** The web application as every route file sees it: zod schemas type the requests. */
 export type App = FastifyInstance<
   RawServerDefault,
   RawRequestDefaultExpression<RawServerDefault>,
@@ -21,7 +19,7 @@ export type App = FastifyInstance<
 
 declare module 'fastify' {
   interface FastifyInstance {
-    db: Kysely<Tables>;
-    pool: pg.Pool;
+    /** By itself it sees no account's rows: take `request.db`, which sees those of the caller, or `inScope`. */
+    database: Database;
   }
 }

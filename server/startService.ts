@@ -6,7 +6,8 @@ import type { App } from './appTypes.ts';
 import type { Configuration } from './configuration.ts';
 import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
 import { migrate } from './database/migrate.ts';
-import { openDatabase } from './database/openDatabase.ts';
+import { inScope, openDatabase } from './database/openDatabase.ts';
+import { plainOwnerUrl } from './database/plainOwner.ts';
 import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
 import { startTidying } from './database/tidy.ts';
@@ -48,10 +49,10 @@ async function start(
   options: StartOptions,
   stops: (() => Promise<void>)[],
 ): Promise<void> {
-  const database = openDatabase(await findDatabase(configuration, options, stops));
+  const url = await findDatabase(configuration, options, stops);
+  const database = openDatabase(await reachDatabase(() => plainOwnerUrl(url, console.error)));
   stops.push(() => database.db.destroy());
-  await reachDatabase(database.pool);
-  await migrate(database.db);
+  await migrate(database);
   await prepareQueue(database.pool);
 
   const app = await buildApp(database, {
@@ -60,14 +61,14 @@ async function start(
   });
   const worker = await startWorker({ ...database, log: app.log });
   stops.push(() => worker.stop());
-  const tidying = startTidying(database.db, app.log);
+  const tidying = startTidying(database, app.log);
   stops.push(() => tidying.stop());
   stops.push(() => closeApp(app));
   await welcome(app, configuration);
-  const url = await listen(app, configuration);
-  if (app.setUpToken !== null) console.log(`Make the first account at ${url}/set-up#${app.setUpToken}`);
-  if (configuration.demo) console.log(await describeSignIn(app.db, url));
-  console.log(`ready ${url}`);
+  const address = await listen(app, configuration);
+  if (app.setUpToken !== null) console.log(`Make the first account at ${address}/set-up#${app.setUpToken}`);
+  if (configuration.demo) console.log(await describeSignIn(database, address));
+  console.log(`ready ${address}`);
 }
 
 async function findDatabase(
@@ -87,10 +88,10 @@ async function findDatabase(
  */
 async function welcome(app: App, { admin, demo }: Configuration): Promise<void> {
   const person = admin && { ...admin, name: admin.email.replace(/@.*/, '') };
-  if (await hasAccounts(app.db)) return;
-  if (demo) await fillDemo(app, new Date(), person);
+  if (await hasAccounts(inScope(app.database, { spanning: 'first-account' }).db)) return;
+  if (demo) await fillDemo(app.database, new Date(), person);
   else if (person === null) app.setUpToken = newSetUpToken();
-  else await createFirstAccount(app.db, person);
+  else await createFirstAccount(app.database, person);
 }
 
 async function listen(app: App, { port, host }: Configuration): Promise<string> {

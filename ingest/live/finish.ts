@@ -1,4 +1,5 @@
-import type { Pool, PoolClient } from 'pg';
+import type { PoolClient } from 'pg';
+import type { Connections } from '../queries.ts';
 import { prepareStroke, type StoreOutcome, storeStrokes } from '../storeStrokes.ts';
 import type { IncomingStroke } from '../stroke.ts';
 import { assembleStroke } from './assemble.ts';
@@ -16,7 +17,7 @@ const MOST_TRIES = 4;
  * Stores a stroke under way as a whole one. Its pieces and what they became change in one transaction: whenever the
  * service dies, the stroke is there once, whole or in pieces. Throws `DecodeError` where it cannot be a stroke.
  */
-export function endLiveStroke(pool: Pool, sender: LiveSender, id: string): Promise<Ending> {
+export function endLiveStroke(pool: Connections, sender: LiveSender, id: string): Promise<Ending> {
   return inClientTransaction(pool, async (client) => {
     const { rows } = await client.query<{ header: LiveHeader }>(
       `select header from live_strokes
@@ -59,7 +60,7 @@ export async function readPieces(client: PoolClient, accountId: string, id: stri
 
 /** Runs the work in a transaction, and once more where Postgres gave it up. */
 export async function inClientTransaction<Result>(
-  pool: Pool,
+  pool: Connections,
   work: (client: PoolClient) => Promise<Result>,
 ): Promise<Result> {
   for (let tries = 1; ; tries++) {

@@ -1,4 +1,4 @@
-import type { Pool } from 'pg';
+import type { Queries } from '../queries.ts';
 import { PIECE_STATEMENT } from './pieceStatement.ts';
 
 /** Of one link to a statement: a flood of one waits for its next turn, not the others for it. */
@@ -30,13 +30,14 @@ interface Waiting {
  * other. Two hundred loggers with ten pieces a second each make some twenty pieces a statement.
  */
 export class PieceWriter {
-  readonly #pool: Pool;
+  readonly #openFor: (pieces: readonly PieceToKeep[]) => Queries;
   /** What waits, by link, each in the order in which it came; the link that waits longest is first. */
   readonly #lanes = new Map<string, Waiting[]>();
   #running: Promise<void> | null = null;
 
-  constructor(pool: Pool) {
-    this.#pool = pool;
+  /** `openFor` gives the database in which the senders of these pieces may store them. */
+  constructor(openFor: (pieces: readonly PieceToKeep[]) => Queries) {
+    this.#openFor = openFor;
   }
 
   /**
@@ -83,10 +84,8 @@ export class PieceWriter {
 
   async #flush(group: readonly Waiting[]): Promise<void> {
     try {
-      const kept = await keepPieces(
-        this.#pool,
-        group.map(({ piece }) => piece),
-      );
+      const pieces = group.map(({ piece }) => piece);
+      const kept = await keepPieces(this.#openFor(pieces), pieces);
       for (const { piece, resolve } of group) resolve(kept.has(runOf(piece)));
     } catch (error) {
       for (const { reject } of group) reject(error);
@@ -110,7 +109,7 @@ function turnOf(lane: readonly Waiting[], piecesLeft: number, bytesLeft: number)
 const runOf = ({ strokeId, linkId }: PieceToKeep): string => `${strokeId} ${linkId}`;
 
 /** Answers the runs of pieces that were kept. */
-async function keepPieces(pool: Pool, pieces: readonly PieceToKeep[]): Promise<ReadonlySet<string>> {
+async function keepPieces(pool: Queries, pieces: readonly PieceToKeep[]): Promise<ReadonlySet<string>> {
   let from = 0;
   const rows = pieces.map((piece) => {
     from += piece.samples.length;

@@ -1,5 +1,6 @@
-import type { Pool, PoolClient } from 'pg';
+import type { PoolClient } from 'pg';
 import { DecodeError } from '../decodeError.ts';
+import type { Connections } from '../queries.ts';
 import { assembleCutShort } from './assemble.ts';
 import { inClientTransaction, readPieces, storeAndMark } from './finish.ts';
 import type { LiveHeader } from './header.ts';
@@ -23,8 +24,8 @@ interface Abandoned {
  * Removes the pieces of strokes that are stored, and stores those whose senders did not come back with what there is
  * of them, marked as cut short. Any number of processes may do it at once. Answers how many were stored.
  */
-export async function tendLiveStrokes(pool: Pool): Promise<number> {
-  await pool.query(`delete from live_strokes where stored_at < now() - interval '${STORED_FOR}'`);
+export async function tendLiveStrokes(pool: Connections): Promise<number> {
+  await pool.query({ text: `delete from live_strokes where stored_at < now() - interval '${STORED_FOR}'` });
   let stored = 0;
   for (;;) {
     const outcome = await inClientTransaction(pool, storeNextAbandoned);

@@ -1,6 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
+import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn } from '../problems.ts';
 import type { Caller } from './caller.ts';
 import { loggerOfToken } from './loggerTokens.ts';
@@ -13,10 +12,10 @@ import { readToken, type Token } from './tokens.ts';
  * Finds out who sends the request, before its body is read. A route is for people who signed in unless it says
  * otherwise; a logger's token opens only routes for senders.
  */
-export async function authenticate(db: Kysely<Tables>, request: FastifyRequest): Promise<void> {
+export async function authenticate(database: Database, request: FastifyRequest): Promise<void> {
   const access = request.routeOptions.config.access ?? 'person';
   if (request.is404 || access === 'public') return;
-  const caller = await callerOfToken(db, tokenOf(request));
+  const caller = await callerOfToken(database, tokenOf(request));
   if (caller === null) throw notSignedIn();
   if (caller.kind === 'logger' && access !== 'sender') throw notSignedIn();
   request.caller = caller;
@@ -35,12 +34,12 @@ export function tokenOf(request: FastifyRequest): Token | null {
   return readToken(cookie);
 }
 
-async function callerOfToken(db: Kysely<Tables>, token: Token | null): Promise<Caller | null> {
+async function callerOfToken(database: Database, token: Token | null): Promise<Caller | null> {
   switch (token?.kind) {
     case 'person':
-      return personOfToken(db, token);
+      return personOfToken(database, token);
     case 'logger':
-      return loggerOfToken(db, token);
+      return loggerOfToken(database, token);
     default:
       return null;
   }

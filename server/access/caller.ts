@@ -22,6 +22,8 @@ declare module 'fastify' {
   interface FastifyContextConfig {
     /** Who may call: anyone, a person (when absent), or a person or logger that sends strokes. */
     access?: 'public' | 'person' | 'sender';
+    /** The route is about no single thing: it needs every coach that the caller visits. */
+    visits?: boolean;
     /** The roles for which there is such a thing at all; all of them when absent. Others get 404. */
     see?: readonly Role[];
     /** The roles that may; all of them when absent. Others get 403 on what they can see and 404 on the rest. */

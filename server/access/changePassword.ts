@@ -1,9 +1,8 @@
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { hashPassword } from './passwords.ts';
 import { findPerson } from './people.ts';
-import type { Scope } from './scope.ts';
+import { rowsOf, type Scope } from './scope.ts';
 import { endSessions } from './sessions.ts';
 import { signIn } from './signIn.ts';
 import type { Token } from './tokens.ts';
@@ -13,13 +12,14 @@ import type { Token } from './tokens.ts';
  * passwords count with those of signing in: a stolen session is no way round the limit.
  */
 export async function changePassword(
-  db: Kysely<Tables>,
+  database: Database,
   person: Scope,
   current: Token | null,
   { oldPassword, newPassword }: { readonly oldPassword: string; readonly newPassword: string },
 ): Promise<void> {
+  const { db } = inScope(database, rowsOf(person));
   const { email } = await findPerson(db, person);
-  await signIn(db, email, oldPassword);
+  await signIn(database, email, oldPassword);
   const password_hash = await hashPassword(newPassword);
   await inTransaction(db, async (trx) => {
     await trx

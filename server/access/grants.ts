@@ -1,4 +1,4 @@
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
 import { invalidField, notFound } from '../problems.ts';
@@ -7,7 +7,7 @@ import { holdCoach } from '../things/coaches.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope } from './scope.ts';
-import { findSignIn } from './signIn.ts';
+import { personAt } from './signIn.ts';
 
 /** Lets a person of another account see a coach; for an address that nobody has, by an invitation. */
 export async function createGrant(
@@ -18,7 +18,7 @@ export async function createGrant(
 ): Promise<NewGrant> {
   await holdCoach(trx, accountId, coachId);
   await refuseColleague(trx, accountId, email);
-  const known = await findSignIn(trx, email);
+  const known = await personAt(trx, email);
   const id = newId();
   await trx
     .insertInto('grants')
@@ -29,11 +29,11 @@ export async function createGrant(
       email,
       role,
       until,
-      person_id: known?.id ?? null,
+      person_id: known,
     })
     .execute();
   const grant = await findGrant(trx, accountId, id);
-  if (known !== undefined) return grant;
+  if (known !== null) return grant;
   return { ...grant, invitation: await newInvitation(trx, accountId, { grantId: id }) };
 }
 
@@ -80,11 +80,8 @@ async function refuseColleague(db: Kysely<Tables>, accountId: AccountInScope, em
 function grants(db: Kysely<Tables>, accountId: AccountInScope) {
   return db
     .selectFrom('grants as g')
-    .leftJoin('directory as d', 'd.person_id', 'g.person_id')
-    .leftJoin('people as p', (join) =>
-      join.onRef('p.account_id', '=', 'd.account_id').onRef('p.id', '=', 'd.person_id'),
-    )
-    .select(['g.id', 'g.coach_id', 'g.email', 'p.name', 'g.role', 'g.until', 'g.created_at'])
+    .select(['g.id', 'g.coach_id', 'g.email', 'g.role', 'g.until', 'g.created_at'])
+    .select(sql<string | null>`case when g.person_id is not null then name_of(g.person_id) end`.as('name'))
     .where('g.account_id', '=', accountId);
 }
 

@@ -1,6 +1,7 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
 import { createAccount } from './createAccount.ts';
@@ -42,13 +43,14 @@ export async function newInvitation(
  * own; where the address has one by now, the password must be that account's: an invitation proves no address, and
  * must neither open nor take over what somebody else has.
  */
-export async function acceptInvitation(db: Kysely<Tables>, sent: string, password: string): Promise<Person> {
+export async function acceptInvitation(database: Database, sent: string, password: string): Promise<Person> {
   const token = readToken(sent);
   if (token?.kind !== 'invitation') throw notFound('invitation');
+  const { db } = inScope(database, { spanning: 'invitation' });
   const found = await invitationOf(db, token);
   if (found.grant_id === null) return joinAccount(db, token, password);
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
-  const known = (await findSignIn(db, email)) === undefined ? null : await signIn(db, email, password);
+  const known = (await findSignIn(db, email)) === undefined ? null : await signIn(database, email, password);
   return takeGrant(db, token, email, known, password);
 }
 

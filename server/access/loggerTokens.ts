@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import type { LoggerCaller } from './caller.ts';
 import type { Token } from './tokens.ts';
 
@@ -7,7 +8,8 @@ import type { Token } from './tokens.ts';
 const SEEN_EVERY_MS = 60_000;
 
 /** The logger whose token this is; null when there is none. */
-export async function loggerOfToken(db: Kysely<Tables>, token: Token): Promise<LoggerCaller | null> {
+export async function loggerOfToken(database: Database, token: Token): Promise<LoggerCaller | null> {
+  const { db } = inScope(database, { accounts: [token.accountId] });
   const found = await db
     .selectFrom('loggers')
     .select(['id', 'coach_id', 'last_seen_at'])

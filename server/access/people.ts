@@ -7,7 +7,7 @@ import type { Person } from '../schemas/session.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope, Scope } from './scope.ts';
-import { findSignIn } from './signIn.ts';
+import { personAt } from './signIn.ts';
 
 /** The caller as the API shows a person. */
 export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {
@@ -43,7 +43,7 @@ export async function invitePerson(
   accountId: AccountInScope,
   body: PersonBody,
 ): Promise<Invited> {
-  if ((await findSignIn(trx, body.email)) !== undefined) throw addressTaken();
+  if ((await personAt(trx, body.email)) !== null) throw addressTaken();
   const added = await trx
     .insertInto('people')
     .values({ account_id: accountId, id: newId(), ...body, password_hash: null })
@@ -98,7 +98,7 @@ export async function removeColleague(
   await holdDealers(trx, accountId);
   const person = await findColleague(trx, accountId, id);
   // Grants lie with the accounts of their coaches, where no key refers to people of others.
-  await trx.deleteFrom('grants').where('person_id', '=', id).execute();
+  await sql`select end_visits_of(${id})`.execute(trx);
   await trx.deleteFrom('people').where('account_id', '=', accountId).where('id', '=', id).execute();
   if (person.role === 'dealer') await refuseToLoseLastDealer(trx, accountId);
 }

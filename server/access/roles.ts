@@ -1,6 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
+import type { Database } from '../database/openDatabase.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { Role } from '../schemas/session.ts';
 import { personOf } from './caller.ts';
@@ -10,12 +9,12 @@ import { SUBJECTS, type SubjectTable, scopeOf, withVisits } from './scope.ts';
  * Finds the scope in which a person's request stands, and holds it to the roles that the route names. What the caller
  * cannot see is 404 whatever its role; 403 is for things that it can see and may not change.
  */
-export async function holdToRole(db: Kysely<Tables>, request: FastifyRequest): Promise<void> {
+export async function holdToRole(database: Database, request: FastifyRequest): Promise<void> {
   if (request.caller?.kind !== 'person') return;
-  const { access, see, change } = request.routeOptions.config;
+  const { visits: withAll, see, change } = request.routeOptions.config;
   const subject = subjectOf(request);
-  if (subject !== null) request.caller = await scopeOf(db, request.caller, subject.table, subject.id);
-  else if (access === 'sender') request.caller = await withVisits(db, request.caller);
+  if (subject !== null) request.caller = await scopeOf(database, request.caller, subject.table, subject.id);
+  else if (withAll === true) request.caller = await withVisits(database, request.caller);
   const { role, visits = [] } = personOf(request);
   const may = (roles: readonly Role[]) =>
     [role, ...visits.map((visit) => visit.role)].some((each) => roles.includes(each));

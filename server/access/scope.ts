@@ -1,16 +1,18 @@
-import { type Kysely, type RawBuilder, type SelectQueryBuilder, sql } from 'kysely';
+import { type Kysely, type RawBuilder, sql } from 'kysely';
 import { validate as isUuid } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
+import type { RowScope } from '../database/rowScope.ts';
 import { notFound } from '../problems.ts';
 import type { Role } from '../schemas/session.ts';
 
-declare const inScope: unique symbol;
+declare const scoped: unique symbol;
 
 /**
  * The account whose rows a caller may reach. Queries of things and results take nothing else, and only this folder
  * makes one: no route can ask for rows before it is known whose they are and in which role they are seen.
  */
-export type AccountInScope = string & { readonly [inScope]: true };
+export type AccountInScope = string & { readonly [scoped]: true };
 
 /** A person as it stands to what its request is about. */
 export interface Scope {
@@ -50,36 +52,43 @@ export function accountInScope(accountId: string): AccountInScope {
   return accountId as AccountInScope;
 }
 
+/** The rows that Postgres gives to a person: its own account, and the coaches that it visits. */
+export function rowsOf({ accountId, visit, visits = [] }: Scope): RowScope {
+  if (visit === undefined) return { accounts: [accountId], visits };
+  return { accounts: [visit.homeAccountId], visits: [{ accountId, coachId: visit.coachId }] };
+}
+
 /**
  * The scope in which a person sees one thing: at home, or by a grant that has not ended. Throws the 404 problem for
  * everything else, whether it exists or not.
  */
 export async function scopeOf(
-  db: Kysely<Tables>,
+  database: Database,
   person: Scope,
   table: SubjectTable,
   id: string,
 ): Promise<Scope> {
   if (!isUuid(id)) throw notFound(SUBJECTS[table]);
+  const { db } = inScope(database, rowsOf(person));
   if (await isAtHome(db, person, table, id)) return person;
-  const grant = await grantTo(db, person, table, id);
-  if (grant === undefined) throw notFound(SUBJECTS[table]);
-  return {
-    kind: 'person',
-    accountId: accountInScope(grant.accountId),
-    personId: person.personId,
-    role: grant.role,
-    visit: { coachId: grant.coachId, homeAccountId: person.accountId },
-  };
+  const visitor = await withVisits(database, person);
+  const visit = await visitTo(inScope(database, rowsOf(visitor)).db, visitsOf(visitor), table, id);
+  if (visit === undefined) throw notFound(SUBJECTS[table]);
+  const { accountId, coachId, role } = visit;
+  const { personId, accountId: homeAccountId } = person;
+  return { kind: 'person', accountId, personId, role, visit: { coachId, homeAccountId } };
 }
 
 /** The same person with every coach that it visits: for lists, which are about no single thing. */
-export async function withVisits(db: Kysely<Tables>, person: Scope): Promise<Scope> {
-  const found = await activeGrants(db, person).orderBy('g.role', 'desc').execute();
+export async function withVisits(database: Database, person: Scope): Promise<Scope> {
+  // By the database's own clock: a grant ends with the request after its end. A technician sees all that an owner
+  // sees: of several grants to one coach the first in this order counts.
+  const { rows } = await sql<Visit>`
+    select account_id as "accountId", coach_id as "coachId", role from visits_of(${person.personId})
+    order by role desc, id
+  `.execute(inScope(database, rowsOf(person)).db);
   const visits = new Map<string, Visit>();
-  // A technician sees all that an owner sees: of several grants to one coach the first in this order counts.
-  for (const { accountId, coachId, role } of found)
-    if (!visits.has(coachId)) visits.set(coachId, { accountId: accountInScope(accountId), coachId, role });
+  for (const visit of rows) if (!visits.has(visit.coachId)) visits.set(visit.coachId, visit);
   return { ...person, visits: [...visits.values()] };
 }
 
@@ -104,45 +113,41 @@ async function isAtHome(
   return found !== undefined;
 }
 
-function grantTo(db: Kysely<Tables>, person: Scope, table: SubjectTable, id: string) {
-  return activeGrants(db, person)
-    .where(isOfGrantedCoach(table, id))
-    .orderBy('g.role', 'desc')
-    .executeTakeFirst();
+/** The visit in whose coach the thing is. */
+async function visitTo(
+  db: Kysely<Tables>,
+  visits: readonly Visit[],
+  table: SubjectTable,
+  id: string,
+): Promise<Visit | undefined> {
+  if (visits.length === 0) return undefined;
+  const { rows } = await sql<{ coachId: string }>`
+    select v.coach_id as "coachId"
+    from unnest(
+      ${visits.map((visit) => visit.accountId)}::uuid[], ${visits.map((visit) => visit.coachId)}::uuid[]
+    ) as v (account_id, coach_id)
+    where ${isOfVisitedCoach(table, id)}
+  `.execute(db);
+  return visits.find((visit) => visit.coachId === rows[0]?.coachId);
 }
 
-/** Whether the thing belongs to the coach of the grant `g`. */
-function isOfGrantedCoach(table: SubjectTable, id: string): RawBuilder<boolean> {
+/** Whether the thing belongs to the coach of the visit `v`. */
+function isOfVisitedCoach(table: SubjectTable, id: string): RawBuilder<boolean> {
   switch (table) {
     case 'coaches':
-      return sql`g.coach_id = ${id}`;
+      return sql`v.coach_id = ${id}::uuid`;
     case 'rooms':
     case 'loggers':
       return sql`exists (
         select from ${sql.table(table)} s
-        where s.account_id = g.account_id and s.id = ${id} and s.coach_id = g.coach_id
+        where s.account_id = v.account_id and s.id = ${id} and s.coach_id = v.coach_id
       )`;
     case 'strokes':
     case 'services':
     case 'warnings':
       return sql`exists (
         select from ${sql.table(table)} s join rooms r on r.account_id = s.account_id and r.id = s.room_id
-        where s.account_id = g.account_id and s.id = ${id} and r.coach_id = g.coach_id
+        where s.account_id = v.account_id and s.id = ${id} and r.coach_id = v.coach_id
       )`;
   }
-}
-
-type ActiveGrants = SelectQueryBuilder<
-  Tables & { g: Tables['grants'] },
-  'g',
-  { accountId: string; coachId: string; role: 'owner' | 'technician' }
->;
-
-/** Asked for each request, by the database's own clock: a grant ends with the request after its end. */
-function activeGrants(db: Kysely<Tables>, { personId }: Scope): ActiveGrants {
-  return db
-    .selectFrom('grants as g')
-    .select(['g.account_id as accountId', 'g.coach_id as coachId', 'g.role'])
-    .where('g.person_id', '=', personId)
-    .where(sql<boolean>`(g.until is null or g.until > now())`);
 }

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
 import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
@@ -15,9 +16,10 @@ const DAY_MS = 86_400_000;
 
 /** Begins a session and answers its token, which is not kept. */
 export async function beginSession(
-  db: Kysely<Tables>,
+  database: Database,
   person: { accountId: string; id: string },
 ): Promise<{ token: string; expiresAt: Date }> {
+  const { db } = inScope(database, { accounts: [person.accountId] });
   const { text, hash } = newToken('person', person.accountId);
   const expiresAt = new Date(Date.now() + SESSION_DAYS * DAY_MS);
   await db
@@ -34,7 +36,8 @@ export async function beginSession(
 }
 
 /** The person whose session the token is; null when it is none, or over. */
-export async function personOfToken(db: Kysely<Tables>, token: Token): Promise<Scope | null> {
+export async function personOfToken(database: Database, token: Token): Promise<Scope | null> {
+  const { db } = inScope(database, { accounts: [token.accountId] });
   const found = await db
     .selectFrom('sessions')
     .innerJoin('people', (join) =>

@@ -1,6 +1,7 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
 import { createAccount, hasAccounts } from './createAccount.ts';
@@ -33,20 +34,21 @@ export function beginInstallation<Made>(
 
 /** Makes the first account of an empty installation; null where there is one already. */
 export function createFirstAccount(
-  db: Kysely<Tables>,
+  database: Database,
   wanted: { email: string; password: string; name: string },
 ): Promise<Person | null> {
+  const { db } = inScope(database, { spanning: 'first-account' });
   return beginInstallation(db, (trx) => createAccount(trx, wanted));
 }
 
 /** The same by the set-up link: once, and only while there is nobody. */
 export async function setUp(
-  db: Kysely<Tables>,
+  database: Database,
   expectedToken: string | null,
   sent: { token: string; email: string; password: string; name: string },
 ): Promise<Person> {
   if (!isSetUpToken(expectedToken, sent.token)) throw notFound('set-up link');
-  const person = await createFirstAccount(db, sent);
+  const person = await createFirstAccount(database, sent);
   if (person === null) throw notFound('set-up link');
   return person;
 }

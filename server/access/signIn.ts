@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { ProblemError } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
 import { oneAtATime } from './oneAtATime.ts';
@@ -16,7 +17,8 @@ const inTurn = oneAtATime();
  * attempt is refused until the first of the ten is 15 minutes old. An address that nobody has answers alike in words,
  * in time and in being counted, so that nothing tells who is known here.
  */
-export function signIn(db: Kysely<Tables>, email: string, password: string): Promise<Person> {
+export function signIn(database: Database, email: string, password: string): Promise<Person> {
+  const { db } = inScope(database, { spanning: 'sign-in' });
   return inTurn(email, () => attempt(db, email, password));
 }
 
@@ -53,6 +55,12 @@ export function findSignIn(db: Kysely<Tables>, email: string) {
     .select(['people.id', 'people.account_id', 'people.name', 'people.role', 'people.password_hash'])
     .where('directory.email', '=', email)
     .executeTakeFirst();
+}
+
+/** Whose address it is to sign in with, whatever the account; null: nobody's. All that others may be told of it. */
+export async function personAt(db: Kysely<Tables>, email: string): Promise<string | null> {
+  const { rows } = await sql<{ id: string | null }>`select person_at(${email}) as id`.execute(db);
+  return rows[0]?.id ?? null;
 }
 
 /** How long until the tenth latest failure is old enough; 0 when there are fewer. */

@@ -1,5 +1,6 @@
 import { readConfiguration } from '../configuration.ts';
 import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
+import { plainOwnerUrl } from '../database/plainOwner.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
 import { reachDatabaseOf } from './reachDatabase.ts';
 
@@ -12,9 +13,12 @@ export async function withDatabase<Result>(
 ): Promise<Result> {
   const { url, leave } = await reachDatabaseOf(readConfiguration(environment));
   try {
-    const database = openDatabase(url, CONNECTIONS, WITHOUT_LIMITS);
+    const held = await reachDatabase(() => plainOwnerUrl(url, console.error));
+    const database = openDatabase(held, CONNECTIONS, {
+      patience: WITHOUT_LIMITS,
+      itsOwn: { spanning: 'commands' },
+    });
     try {
-      await reachDatabase(database.pool);
       return await act(database);
     } finally {
       await database.db.destroy();

@@ -1,6 +1,7 @@
 import { type Kysely, type Migration, Migrator, sql } from 'kysely';
 import { MIGRATIONS } from '../../migrations/index.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from './openDatabase.ts';
 
 /** Any number that nothing else in this database locks: the ASCII of "slide". */
 const MIGRATION_LOCK = 0x73_6c_69_64_65;
@@ -15,20 +16,21 @@ export class DatabaseUnfitError extends Error {
  * Brings the schema up to date. Any number of processes may do so at once: one migrates, the others wait. Throws
  * `DatabaseUnfitError` for a Postgres older than 15 or a schema newer than this program.
  */
-export async function migrate(db: Kysely<Tables>): Promise<void> {
-  await bringTo(db, Object.keys(MIGRATIONS));
+export async function migrate(database: Database): Promise<void> {
+  await bringTo(database, Object.keys(MIGRATIONS));
 }
 
 /**
  * Brings an empty database to an earlier schema: the one that these migrations make. For what is restored from then,
  * to be brought up to date with `migrate` afterwards.
  */
-export async function migrateTo(db: Kysely<Tables>, names: readonly string[]): Promise<void> {
-  await bringTo(db, names);
+export async function migrateTo(database: Database, names: readonly string[]): Promise<void> {
+  await bringTo(database, names);
 }
 
-async function bringTo(db: Kysely<Tables>, names: readonly string[]): Promise<void> {
+async function bringTo(database: Database, names: readonly string[]): Promise<void> {
   const wanted = Object.fromEntries(Object.entries(PATIENT).filter(([name]) => names.includes(name)));
+  const { db } = inScope(database, { spanning: 'migrating' });
   await db.connection().execute(async (connection) => {
     await refuseOldPostgres(connection);
     await waitAsLongAsItTakes(connection, 'session');

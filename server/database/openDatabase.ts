@@ -1,10 +1,25 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import type { Tables } from '../../migrations/tables.ts';
+import type { RowScope } from './rowScope.ts';
+import { ScopedPool } from './scopedPool.ts';
 
+/** A pool and Kysely on it, both in one scope. */
 export interface Database {
-  readonly pool: pg.Pool;
+  readonly pool: ScopedPool;
   readonly db: Kysely<Tables>;
+}
+
+/** The same connections, in the scope of one caller or task. */
+export interface DatabaseInScope {
+  readonly pool: Queries;
+  readonly db: Kysely<Tables>;
+}
+
+/** What may be asked through a pool; stopping it is not its users' business. */
+export interface Queries {
+  connect(): Promise<pg.PoolClient>;
+  query<Row extends pg.QueryResultRow>(query: pg.QueryConfig): Promise<pg.QueryResult<Row>>;
 }
 
 const CONNECTIONS = 10;
@@ -33,13 +48,16 @@ const OF_REQUESTS: Patience = {
 /** Of work that nobody waits for at the other end of a line. */
 export const WITHOUT_LIMITS: Patience = {};
 
-/** Opens a pool on a Postgres URL. Nothing is asked of the server before the first query. */
+/**
+ * Opens a pool on a Postgres URL. Nothing is asked of the server before the first query. Used as it is, it sees no
+ * row of any account, unless `itsOwn` scope says otherwise: take it `inScope` of a caller.
+ */
 export function openDatabase(
   url: string,
   connections: number = CONNECTIONS,
-  patience: Patience = OF_REQUESTS,
+  { patience = OF_REQUESTS, itsOwn = {} }: { patience?: Patience; itsOwn?: RowScope } = {},
 ): Database {
-  const pool = new pg.Pool({
+  const options: pg.PoolConfig = {
     connectionString: url,
     max: connections,
     connectionTimeoutMillis: CONNECT_WITHIN_MS,
@@ -47,10 +65,30 @@ export function openDatabase(
     ...patience,
     keepAlive: true,
     keepAliveInitialDelayMillis: KEEP_ALIVE_AFTER_MS,
-  });
+  };
+  const pool = new ScopedPool(options, itsOwn);
   // A connection that dies while idle is replaced by the pool; without a listener it would end the process.
   pool.on('error', () => undefined);
   // One that dies in somebody's hands between two statements too: the next statement says so to whoever holds it.
   pool.on('connect', (client) => client.on('error', () => undefined));
   return { pool, db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) }) };
+}
+
+/** The database as far as the scope reaches. Cheap: it opens nothing. */
+export function inScope({ pool }: Pick<Database, 'pool'>, scope: RowScope): DatabaseInScope {
+  const connect = () => pool.connectIn(scope);
+  const query: Queries['query'] = async <Row extends pg.QueryResultRow>(asked: pg.QueryConfig) => {
+    const client = await connect();
+    try {
+      const result = await client.query<Row>(asked);
+      client.release();
+      return result;
+    } catch (error) {
+      // What Postgres refused leaves the connection as it was; any other failure is the connection's own.
+      client.release(!(error instanceof pg.DatabaseError));
+      throw error;
+    }
+  };
+  const scoped = { connect, query, end: async () => undefined };
+  return { pool: scoped, db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool: scoped }) }) };
 }

@@ -1,9 +1,8 @@
-import type pg from 'pg';
 import { StartError } from './startError.ts';
 
-/** Asks the database once. Throws `StartError` with one clear line when it does not answer or does not let us in. */
-export async function reachDatabase(pool: pg.Pool): Promise<void> {
-  await pool.query('select 1').catch((cause: unknown) => {
+/** The first question. Throws `StartError` with one clear line when the database does not answer or let us in. */
+export function reachDatabase<Answer>(ask: () => Promise<Answer>): Promise<Answer> {
+  return ask().catch((cause: unknown) => {
     throw new StartError(`The database at DATABASE_URL cannot be used: ${reasonOf(cause)}.`, { cause });
   });
 }

@@ -1,11 +1,12 @@
 import type { FastifyBaseLogger } from 'fastify';
-import { type Kysely, sql } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
+import { sql } from 'kysely';
+import { type Database, inScope } from './openDatabase.ts';
 
 const EVERY_MS = 3_600_000;
 
 /** Removes what has run out: sessions, remembered answers, counted failures. */
-export async function tidy(db: Kysely<Tables>): Promise<void> {
+export async function tidy(database: Database): Promise<void> {
+  const { db } = inScope(database, { spanning: 'tidying' });
   await db.deleteFrom('sessions').where('expires_at', '<', sql<Date>`now()`).execute();
   await db
     .deleteFrom('idempotency_keys')
@@ -18,10 +19,10 @@ export async function tidy(db: Kysely<Tables>): Promise<void> {
 }
 
 /** Tidies at once and then every hour, until stopped; stopping lets what is under way come to its end. */
-export function startTidying(db: Kysely<Tables>, log: FastifyBaseLogger): { stop(): Promise<void> } {
+export function startTidying(database: Database, log: FastifyBaseLogger): { stop(): Promise<void> } {
   let running = Promise.resolve();
   const run = (): void => {
-    running = tidy(db).catch((error: unknown) => log.warn({ err: error }, 'tidying failed'));
+    running = tidy(database).catch((error: unknown) => log.warn({ err: error }, 'tidying failed'));
   };
   run();
   const timer = setInterval(run, EVERY_MS);

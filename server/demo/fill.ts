@@ -8,7 +8,7 @@ import type { PersonCaller } from '../access/caller.ts';
 import { createAccount } from '../access/createAccount.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { beginInstallation } from '../access/setUp.ts';
-import type { Database } from '../database/openDatabase.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { createCoach } from '../things/coaches.ts';
 import { createLogger } from '../things/loggers.ts';
 import { createRoom } from '../things/rooms.ts';
@@ -23,10 +23,11 @@ import { demoScenario } from './scenario.ts';
  * `admin`, where one is configured, becomes one more dealer of the demo's account.
  */
 export async function fillDemo(
-  { pool }: Pick<Database, 'pool'>,
+  database: Database,
   now: Date,
   admin: Omit<NewPerson, 'role'> | null,
 ): Promise<boolean> {
+  const { pool } = inScope(database, { spanning: 'first-account' });
   const filled = await onOneConnection(pool, (db, client) =>
     beginInstallation(db, async (trx) => {
       const scenario = demoScenario(now);

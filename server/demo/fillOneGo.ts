@@ -1,13 +1,14 @@
 import { Kysely, PostgresDialect } from 'kysely';
-import type { Pool, PoolClient } from 'pg';
+import type { PoolClient } from 'pg';
 import type { Tables } from '../../migrations/tables.ts';
+import type { Queries } from '../database/openDatabase.ts';
 
 /**
  * One connection both as Kysely and as the plain client that strokes are stored through, so that a transaction which
  * is begun by the one also holds what the other does.
  */
 export async function onOneConnection<Result>(
-  pool: Pool,
+  pool: Pick<Queries, 'connect'>,
   work: (db: Kysely<Tables>, client: PoolClient) => Promise<Result>,
 ): Promise<Result> {
   const client = await pool.connect();

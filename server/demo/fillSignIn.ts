@@ -1,12 +1,11 @@
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { DEMO_SIGN_IN } from './demoSignIn.ts';
 
 /** How to sign in to the demo at an address; where its people are not in this installation, that it was not filled. */
-export async function describeSignIn(db: Kysely<Tables>, url: string): Promise<string> {
+export async function describeSignIn(database: Database, url: string): Promise<string> {
   const { accountName, people, password } = DEMO_SIGN_IN;
-  const known = await db
-    .selectFrom('directory')
+  const known = await inScope(database, { spanning: 'first-account' })
+    .db.selectFrom('directory')
     .select('email')
     .where(
       'email',

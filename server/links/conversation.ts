@@ -1,5 +1,4 @@
 import type { Kysely } from 'kysely';
-import type { Pool } from 'pg';
 import { type JsonObject, own } from '../../ingest/json/faults.ts';
 import { MAX_SAMPLES } from '../../ingest/limits.ts';
 import { packSamples } from '../../ingest/live/assemble.ts';
@@ -10,6 +9,7 @@ import type { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { readSamples, SampleCounts, seqOf } from '../../ingest/live/samples.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import type { Queries } from '../database/openDatabase.ts';
 import { invalidField } from '../problems.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 import { beginningProblem, endingProblem, LinkProblem, TakenOver } from './linkProblem.ts';
@@ -28,7 +28,7 @@ interface OpenStroke {
 
 export interface ConversationParts {
   readonly db: Kysely<Tables>;
-  readonly pool: Pool;
+  readonly pool: Queries;
   readonly writer: PieceWriter;
   /** Told which link a stroke was taken over from. */
   readonly onTakeOver: (linkId: string, key: string) => void;

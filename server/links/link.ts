@@ -4,8 +4,10 @@ import { DecodeError } from '../../ingest/decodeError.ts';
 import { type JsonObject, own } from '../../ingest/json/faults.ts';
 import { keyOf } from '../../ingest/json/stroke.ts';
 import type { LoggerCaller } from '../access/caller.ts';
+import { rowsOfCaller } from '../access/databaseOfCaller.ts';
 import { loggerOfToken } from '../access/loggerTokens.ts';
 import { readToken, type Token } from '../access/tokens.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { CLOSE, type Socket } from '../live/socket.ts';
 import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
 import { problemMessage } from '../schemas/problemMessage.ts';
@@ -24,7 +26,8 @@ const LOOK_EVERY_MS = 30_000;
 /** More than this within `LOOK_EVERY_MS` is no logger that listens. */
 const MOST_PROBLEMS = 500;
 
-export interface LinkParts extends Omit<ConversationParts, 'checkToken'> {
+export interface LinkParts extends Omit<ConversationParts, 'checkToken' | 'db' | 'pool'> {
+  readonly database: Database;
   readonly log: FastifyBaseLogger;
   /** A link on which no message came for so long is dropped. */
   readonly silentAfterMs: number;
@@ -118,7 +121,7 @@ export class Link {
   }
 
   async #signIn(token: Token | null): Promise<void> {
-    const logger = token?.kind === 'logger' ? await loggerOfToken(this.#parts.db, token) : null;
+    const logger = token?.kind === 'logger' ? await loggerOfToken(this.#parts.database, token) : null;
     if (logger === null || (this.#logger !== null && this.#logger.loggerId !== logger.loggerId))
       throw notSignedIn();
     this.#token = token;
@@ -126,7 +129,11 @@ export class Link {
     this.#logger = logger;
     this.#conversation = new Conversation(
       { ...logger, linkId: this.id },
-      { ...this.#parts, checkToken: () => this.#checkToken() },
+      {
+        ...this.#parts,
+        ...inScope(this.#parts.database, rowsOfCaller(logger)),
+        checkToken: () => this.#checkToken(),
+      },
     );
     this.#parts.onSignedIn(this, logger.loggerId);
   }
@@ -183,7 +190,7 @@ export class Link {
   }
 
   async #checkToken(): Promise<void> {
-    if (this.#token === null || (await loggerOfToken(this.#parts.db, this.#token)) === null)
+    if (this.#token === null || (await loggerOfToken(this.#parts.database, this.#token)) === null)
       throw notSignedIn();
   }
 

@@ -1,7 +1,6 @@
 import type { FastifyBaseLogger } from 'fastify';
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
 import { readToken, type Token } from '../access/tokens.ts';
+import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
 import type { LivePush, LiveRequest } from '../schemas/live.ts';
 import { problemMessage } from '../schemas/problemMessage.ts';
@@ -21,7 +20,7 @@ const MOST_MESSAGES = 200;
 const MOST_BUFFERED_BYTES = 4 * 1024 * 1024;
 
 interface ConnectionParts {
-  readonly db: Kysely<Tables>;
+  readonly database: Database;
   readonly feeds: Feeds;
   readonly seats: Seats;
   readonly log: FastifyBaseLogger;
@@ -31,7 +30,7 @@ interface ConnectionParts {
 export function serveConnection(
   socket: Socket,
   token: Token | null,
-  { db, feeds, seats, log }: ConnectionParts,
+  { database, feeds, seats, log }: ConnectionParts,
 ): void {
   let held = token;
   let open = true;
@@ -65,7 +64,7 @@ export function serveConnection(
   };
   const maySee = async (roomId: string): Promise<boolean> => {
     try {
-      await sightOf(db, held, roomId);
+      await sightOf(database, held, roomId);
       return true;
     } catch (error) {
       unwatch(roomId);
@@ -74,7 +73,7 @@ export function serveConnection(
     }
   };
   const watch = async (roomId: string): Promise<void> => {
-    const scope = await sightOf(db, held, roomId);
+    const scope = await sightOf(database, held, roomId);
     if (!watches.has(roomId) && watches.size >= MOST_ROOMS)
       throw new ProblemError('too-many-requests', `One connection watches at most ${MOST_ROOMS} rooms.`);
     unwatch(roomId);
@@ -83,7 +82,7 @@ export function serveConnection(
     else stop();
   };
   const takeSeat = async (): Promise<void> => {
-    const { personId } = await holderOf(db, held);
+    const { personId } = await holderOf(database, held);
     if (!open || leave !== null) return;
     leave = seats.take(personId);
     if (leave !== null) return;
@@ -126,7 +125,7 @@ export function serveConnection(
     alive = false;
     messages = 0;
     socket.ping();
-    holderOf(db, held).catch(tell);
+    holderOf(database, held).catch(tell);
   }, LOOK_EVERY_MS);
   const signingIn = setTimeout(() => {
     if (held === null) tell(notSignedIn());

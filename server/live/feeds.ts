@@ -1,8 +1,8 @@
 import type { FastifyBaseLogger } from 'fastify';
 import type { Kysely } from 'kysely';
-import type pg from 'pg';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Scope } from '../access/scope.ts';
+import { rowsOf, type Scope } from '../access/scope.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import type { LivePush } from '../schemas/live.ts';
 import type { RoomKey } from './roomChannel.ts';
 import { listenToRooms } from './roomListener.ts';
@@ -43,13 +43,12 @@ interface Feed {
 type Look = (db: Kysely<Tables>, feed: Feed) => Promise<void>;
 
 interface FeedParts {
-  readonly db: Kysely<Tables>;
-  readonly pool: pg.Pool;
+  readonly database: Database;
   readonly log: FastifyBaseLogger;
 }
 
 /** Pushes what is new in watched rooms, whichever process worked it out. */
-export function openFeeds({ db, pool, log }: FeedParts): Feeds {
+export function openFeeds({ database, log }: FeedParts): Feeds {
   const feeds = new Map<string, Feed>();
 
   const refresh = (feed: Feed, look: Look): void => {
@@ -57,7 +56,7 @@ export function openFeeds({ db, pool, log }: FeedParts): Feeds {
     feed.queued.add(look);
     inTurn(feed, async () => {
       feed.queued.delete(look);
-      if (feed.watchers.size > 0) await look(db, feed);
+      if (feed.watchers.size > 0) await look(inScope(database, rowsOf(feed.scope)).db, feed);
     }).catch((error: unknown) => {
       log.error({ err: error, roomId: feed.roomId }, 'A live update could not be made.');
     });
@@ -67,7 +66,7 @@ export function openFeeds({ db, pool, log }: FeedParts): Feeds {
     if (feed !== undefined) refresh(feed, look);
   };
   const listener = listenToRooms({
-    pool,
+    pool: database.pool,
     log,
     onRoom: (room) => refreshRoom(room, pushNews),
     onPieces: (room) => refreshRoom(room, pushSamples),
@@ -98,6 +97,7 @@ export function openFeeds({ db, pool, log }: FeedParts): Feeds {
       };
       try {
         await inTurn(feed, async () => {
+          const { db } = inScope(database, rowsOf(scope));
           const first = await readRoomNews(db, scope, roomId, feed.told);
           // What is there when the watching begins is no news.
           feed.told ??= first.told;

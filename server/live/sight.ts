@@ -1,8 +1,7 @@
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
 import { type Scope, scopeOf } from '../access/scope.ts';
 import { personOfToken } from '../access/sessions.ts';
 import type { Token } from '../access/tokens.ts';
+import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn } from '../problems.ts';
 
 /**
@@ -10,13 +9,13 @@ import { notSignedIn } from '../problems.ts';
  * grants end while sockets stay open. Throws the 401 problem when the session is over, and the 404 problem for a
  * room that is not theirs to see, whether it exists or not.
  */
-export async function sightOf(db: Kysely<Tables>, token: Token | null, roomId: string): Promise<Scope> {
-  return scopeOf(db, await holderOf(db, token), 'rooms', roomId);
+export async function sightOf(database: Database, token: Token | null, roomId: string): Promise<Scope> {
+  return scopeOf(database, await holderOf(database, token), 'rooms', roomId);
 }
 
 /** The person who holds the token. Throws the 401 problem for a logger's, and for one that is none or over. */
-export async function holderOf(db: Kysely<Tables>, token: Token | null): Promise<Scope> {
-  const person = token?.kind === 'person' ? await personOfToken(db, token) : null;
+export async function holderOf(database: Database, token: Token | null): Promise<Scope> {
+  const person = token?.kind === 'person' ? await personOfToken(database, token) : null;
   if (person === null) throw notSignedIn();
   return person;
 }

@@ -1,9 +1,9 @@
-import type pg from 'pg';
 import { strokesToLine } from '../../analysis/forecast/strokesToLine.ts';
 import type { Limits } from '../../analysis/history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
 
 /** A year of one direction's strokes tells a trend; an older one may have ended. */
@@ -23,7 +23,7 @@ export interface ForecastQuestion {
 
 /** How many strokes of this direction until the measure reaches its service line; null while no trend says so. */
 export async function forecastOf(
-  pool: pg.Pool,
+  pool: Queries,
   { accountId, roomId, side, direction, measure }: ForecastQuestion,
   limits: Limits | null,
 ): Promise<Trend['forecast']> {

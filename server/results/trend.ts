@@ -1,9 +1,9 @@
 import type { Kysely } from 'kysely';
-import type pg from 'pg';
 import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import type { Queries } from '../database/openDatabase.ts';
 import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
 import { findRoom } from './findRoom.ts';
@@ -26,7 +26,7 @@ export interface TrendQuestion {
  */
 export async function trendText(
   db: Kysely<Tables>,
-  pool: pg.Pool,
+  pool: Queries,
   accountId: AccountInScope,
   roomId: string,
   question: TrendQuestion,
@@ -57,7 +57,7 @@ function sideOf(sides: readonly string[], { measure, side }: TrendQuestion): str
 }
 
 async function pointsText(
-  pool: pg.Pool,
+  pool: Queries,
   accountId: AccountInScope,
   roomId: string,
   side: string,

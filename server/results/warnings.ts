@@ -72,13 +72,13 @@ function selectWarnings(db: Kysely<Tables>) {
   return (
     db
       .selectFrom('warnings as w')
-      // Whoever acknowledged it may have been on a visit from another account.
-      .leftJoin('directory as d', 'd.person_id', 'w.acknowledged_by')
-      .leftJoin('people as p', (join) =>
-        join.onRef('p.account_id', '=', 'd.account_id').onRef('p.id', '=', 'd.person_id'),
-      )
       .selectAll('w')
-      .select('p.name as acknowledged_by_name')
+      // Whoever acknowledged it may have been on a visit from another account.
+      .select(
+        sql<string | null>`case when w.acknowledged_by is not null then name_of(w.acknowledged_by) end`.as(
+          'acknowledged_by_name',
+        ),
+      )
   );
 }
 

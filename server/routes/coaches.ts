@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
-import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { Coach, CoachBody, CoachPatch } from '../schemas/coach.ts';
@@ -22,7 +21,7 @@ export async function coachRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const coach = await createOnce(app.db, request, (trx) => createCoach(trx, accountId, request.body));
+      const coach = await createOnce(request.db, request, (trx) => createCoach(trx, accountId, request.body));
       return reply.code(201).header('location', `/api/v1/coaches/${coach.id}`).send(coach);
     },
   );
@@ -36,12 +35,13 @@ export async function coachRoutes(app: App): Promise<void> {
         querystring: PageQuery,
         response: { 200: pageOf(Coach) },
       },
+      config: { visits: true },
     },
     async (request) => {
       const { limit, cursor } = request.query;
       const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
-      const person = await withVisits(app.db, personOf(request));
-      const page = await listCoaches(app.db, person, { limit, afterId });
+      const person = personOf(request);
+      const page = await listCoaches(request.db, person, { limit, afterId });
       return answerPage(LIST, page, coachOf, (row) => [row.id]);
     },
   );
@@ -49,7 +49,7 @@ export async function coachRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/coaches/:id',
     { schema: { tags, summary: 'Read a coach', params: ByIdParams, response: { 200: Coach } } },
-    async (request) => findCoach(app.db, personOf(request).accountId, request.params.id),
+    async (request) => findCoach(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -64,7 +64,7 @@ export async function coachRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => changeCoach(app.db, personOf(request).accountId, request.params.id, request.body),
+    async (request) => changeCoach(request.db, personOf(request).accountId, request.params.id, request.body),
   );
 
   app.delete(
@@ -75,7 +75,7 @@ export async function coachRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      await inTransaction(app.db, (trx) => removeCoach(trx, accountId, request.params.id));
+      await inTransaction(request.db, (trx) => removeCoach(trx, accountId, request.params.id));
       return reply.code(204).send();
     },
   );

@@ -16,6 +16,6 @@ export async function comparisonRoutes(app: App): Promise<void> {
         response: { 200: Comparison },
       },
     },
-    (request) => compareRoom(app.db, personOf(request).accountId, request.params.id, request.query),
+    (request) => compareRoom(request.db, personOf(request).accountId, request.params.id, request.query),
   );
 }

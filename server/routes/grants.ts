@@ -27,7 +27,7 @@ export async function grantRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const grant = await createOnce(app.db, request, (trx) =>
+      const grant = await createOnce(request.db, request, (trx) =>
         createGrant(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/grants/${grant.id}`).send(grant);
@@ -51,7 +51,7 @@ export async function grantRoutes(app: App): Promise<void> {
       const { limit, cursor } = request.query;
       const list = `grants/${coachId}`;
       const afterId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
-      const page = await listGrants(app.db, personOf(request).accountId, coachId, { limit, afterId });
+      const page = await listGrants(request.db, personOf(request).accountId, coachId, { limit, afterId });
       return answerPage(
         list,
         page,
@@ -67,7 +67,7 @@ export async function grantRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Read a grant', params: ByIdParams, response: { 200: Grant } },
       config: { see: DEALER },
     },
-    (request) => findGrant(app.db, personOf(request).accountId, request.params.id),
+    (request) => findGrant(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.delete(
@@ -77,7 +77,7 @@ export async function grantRoutes(app: App): Promise<void> {
       config: { see: DEALER },
     },
     async (request, reply) => {
-      await removeGrant(app.db, personOf(request).accountId, request.params.id);
+      await removeGrant(request.db, personOf(request).accountId, request.params.id);
       return reply.code(204).send();
     },
   );

@@ -30,7 +30,7 @@ async function isReady(app: App): Promise<boolean> {
   const tooLate = new Promise<boolean>((resolve) => {
     timer = setTimeout(resolve, ASK_WITHIN_MS, false);
   });
-  const asked = isMigrated(app.db).catch((error: unknown) => {
+  const asked = isMigrated(app.database.db).catch((error: unknown) => {
     app.log.warn({ err: error }, 'the database is not ready');
     return false;
   });

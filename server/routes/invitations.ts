@@ -27,8 +27,8 @@ export async function invitationRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await acceptInvitation(app.db, request.params.invitation, request.body.password);
-      const session = await beginSession(app.db, person);
+      const person = await acceptInvitation(app.database, request.params.invitation, request.body.password);
+      const session = await beginSession(app.database, person);
       setSessionCookie(request, reply, session);
       return { person, token: session.token };
     },

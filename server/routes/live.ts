@@ -10,7 +10,7 @@ import { ProblemError } from '../problems.ts';
 
 export async function liveRoutes(app: App): Promise<void> {
   const seats = new Seats();
-  const feeds = openFeeds({ db: app.db, pool: app.pool, log: app.log });
+  const feeds = openFeeds({ database: app.database, log: app.log });
   app.addHook('onClose', () => feeds.stop());
 
   app.route({
@@ -22,11 +22,11 @@ export async function liveRoutes(app: App): Promise<void> {
     preHandler: async (request) => {
       if (!isFromOwnPages(request))
         throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');
-      if (carriesToken(request)) await holderOf(app.db, tokenOf(request));
+      if (carriesToken(request)) await holderOf(app.database, tokenOf(request));
     },
     wsHandler: (socket, request) =>
       serveConnection(socket, carriesToken(request) ? tokenOf(request) : null, {
-        db: app.db,
+        database: app.database,
         feeds,
         seats,
         log: request.log,

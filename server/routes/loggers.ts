@@ -34,7 +34,7 @@ export async function loggerRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const logger = await createOnce(app.db, request, (trx) =>
+      const logger = await createOnce(request.db, request, (trx) =>
         createLogger(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/loggers/${logger.id}`).send(logger);
@@ -54,11 +54,11 @@ export async function loggerRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { accountId } = personOf(request);
-      const coach = await findCoach(app.db, accountId, request.params.coachId);
+      const coach = await findCoach(request.db, accountId, request.params.coachId);
       const list = `loggers/${coach.id}`;
       const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
       const { limit } = request.query;
-      const page = await listLoggers(app.db, accountId, coach.id, { limit, afterId });
+      const page = await listLoggers(request.db, accountId, coach.id, { limit, afterId });
       return answerPage(list, page, loggerOf, (row) => [row.id]);
     },
   );
@@ -66,7 +66,7 @@ export async function loggerRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/loggers/:id',
     { schema: { tags, summary: 'Read a logger', params: ByIdParams, response: { 200: Logger } } },
-    async (request) => findLogger(app.db, personOf(request).accountId, request.params.id),
+    async (request) => findLogger(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -81,7 +81,7 @@ export async function loggerRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => changeLogger(app.db, personOf(request).accountId, request.params.id, request.body),
+    async (request) => changeLogger(request.db, personOf(request).accountId, request.params.id, request.body),
   );
 
   app.delete(
@@ -96,7 +96,7 @@ export async function loggerRoutes(app: App): Promise<void> {
       config: { change: STAFF },
     },
     async (request, reply) => {
-      await removeLogger(app.db, personOf(request).accountId, request.params.id);
+      await removeLogger(request.db, personOf(request).accountId, request.params.id);
       return reply.code(204).send();
     },
   );

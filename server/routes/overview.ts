@@ -1,5 +1,4 @@
 import { personOf } from '../access/caller.ts';
-import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { overview } from '../results/overview.ts';
 import { overviewCsv } from '../results/overviewCsv.ts';
@@ -22,13 +21,14 @@ export async function overviewRoutes(app: App): Promise<void> {
         querystring: OverviewQuery,
         response: { 200: pageOf(CoachOverview) },
       },
+      config: { visits: true },
     },
     async (request, reply) => {
-      const person = await withVisits(app.db, personOf(request));
+      const person = personOf(request);
       reply.header('vary', 'accept');
       if (preferredType(request.headers.accept, ['application/json', 'text/csv']) === 'text/csv')
-        return sendText(reply, 'text/csv', await overviewCsv(app.db, person, request.query));
-      return overview(app.db, person, request.query);
+        return sendText(reply, 'text/csv', await overviewCsv(request.db, person, request.query));
+      return overview(request.db, person, request.query);
     },
   );
 
@@ -41,8 +41,8 @@ export async function overviewRoutes(app: App): Promise<void> {
         querystring: OverviewSummaryQuery,
         response: { 200: OverviewSummary },
       },
+      config: { visits: true },
     },
-    async (request) =>
-      overviewSummary(app.db, await withVisits(app.db, personOf(request)), request.query.since ?? null),
+    (request) => overviewSummary(request.db, personOf(request), request.query.since ?? null),
   );
 }

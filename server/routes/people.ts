@@ -34,7 +34,9 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(app.db, request, (trx) => invitePerson(trx, accountId, request.body));
+      const invited = await createOnce(request.db, request, (trx) =>
+        invitePerson(trx, accountId, request.body),
+      );
       return reply.code(201).header('location', `/api/v1/people/${invited.person.id}`).send(invited);
     },
   );
@@ -53,7 +55,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     async (request) => {
       const { limit, cursor } = request.query;
       const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
-      const page = await listColleagues(app.db, personOf(request).accountId, { limit, afterId });
+      const page = await listColleagues(request.db, personOf(request).accountId, { limit, afterId });
       return answerPage(
         LIST,
         page,
@@ -69,7 +71,7 @@ export async function peopleRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Read a person', params: ByIdParams, response: { 200: Colleague } },
       config: { see: DEALER },
     },
-    (request) => findColleague(app.db, personOf(request).accountId, request.params.id),
+    (request) => findColleague(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -86,7 +88,9 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     (request) => {
       const { accountId } = personOf(request);
-      return inTransaction(app.db, (trx) => changeColleague(trx, accountId, request.params.id, request.body));
+      return inTransaction(request.db, (trx) =>
+        changeColleague(trx, accountId, request.params.id, request.body),
+      );
     },
   );
 
@@ -103,7 +107,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      await inTransaction(app.db, (trx) => removeColleague(trx, accountId, request.params.id));
+      await inTransaction(request.db, (trx) => removeColleague(trx, accountId, request.params.id));
       return reply.code(204).send();
     },
   );
@@ -121,7 +125,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(app.db, request, (trx) =>
+      const invited = await createOnce(request.db, request, (trx) =>
         inviteAgain(trx, accountId, request.params.id),
       );
       return reply.code(201).send(invited);

@@ -28,7 +28,7 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const room = await createOnce(app.db, request, (trx) =>
+      const room = await createOnce(request.db, request, (trx) =>
         createRoom(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/rooms/${room.id}`).send(room);
@@ -48,11 +48,11 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { accountId } = personOf(request);
-      const coach = await findCoach(app.db, accountId, request.params.coachId);
+      const coach = await findCoach(request.db, accountId, request.params.coachId);
       const list = `rooms/${coach.id}`;
       const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
       const { limit } = request.query;
-      const page = await listRooms(app.db, accountId, coach.id, { limit, afterId });
+      const page = await listRooms(request.db, accountId, coach.id, { limit, afterId });
       return answerPage(list, page, roomOf, (row) => [row.id]);
     },
   );
@@ -60,7 +60,7 @@ export async function roomRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/rooms/:id',
     { schema: { tags, summary: 'Read a room', params: ByIdParams, response: { 200: Room } } },
-    async (request) => findRoom(app.db, personOf(request).accountId, request.params.id),
+    async (request) => findRoom(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -77,7 +77,7 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { accountId } = personOf(request);
-      return inTransaction(app.db, (trx) => changeRoom(trx, accountId, request.params.id, request.body));
+      return inTransaction(request.db, (trx) => changeRoom(trx, accountId, request.params.id, request.body));
     },
   );
 
@@ -89,7 +89,7 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      await inTransaction(app.db, (trx) => removeRoom(trx, accountId, request.params.id));
+      await inTransaction(request.db, (trx) => removeRoom(trx, accountId, request.params.id));
       return reply.code(204).send();
     },
   );

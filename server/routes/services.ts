@@ -34,7 +34,7 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const caller = personOf(request);
-      const service = await createOnce(app.db, request, (trx) =>
+      const service = await createOnce(request.db, request, (trx) =>
         createService(trx, caller, request.params.roomId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/services/${service.id}`).send(service);
@@ -54,11 +54,11 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { accountId } = personOf(request);
-      const room = await findRoom(app.db, accountId, request.params.roomId);
+      const room = await findRoom(request.db, accountId, request.params.roomId);
       const list = `services/${room.id}`;
       const after = readCursor(list, request.query.cursor, z.tuple([Time, Id]));
       const { limit } = request.query;
-      const page = await listServices(app.db, accountId, room.id, { limit, after });
+      const page = await listServices(request.db, accountId, room.id, { limit, after });
       return answerPage(list, page, serviceOf, (row) => [row.at.toISOString(), row.id]);
     },
   );
@@ -66,7 +66,7 @@ export async function serviceRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/services/:id',
     { schema: { tags, summary: 'Read a service', params: ByIdParams, response: { 200: Service } } },
-    async (request) => findService(app.db, personOf(request).accountId, request.params.id),
+    async (request) => findService(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -83,7 +83,7 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const caller = personOf(request);
-      return inTransaction(app.db, (trx) => changeService(trx, caller, request.params.id, request.body));
+      return inTransaction(request.db, (trx) => changeService(trx, caller, request.params.id, request.body));
     },
   );
 
@@ -100,7 +100,7 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const caller = personOf(request);
-      await inTransaction(app.db, (trx) => removeService(trx, caller, request.params.id));
+      await inTransaction(request.db, (trx) => removeService(trx, caller, request.params.id));
       return reply.code(204).send();
     },
   );

@@ -26,8 +26,8 @@ export async function sessionRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await signIn(app.db, request.body.email, request.body.password);
-      const session = await beginSession(app.db, person);
+      const person = await signIn(app.database, request.body.email, request.body.password);
+      const session = await beginSession(app.database, person);
       setSessionCookie(request, reply, session);
       return { person, token: session.token };
     },
@@ -42,7 +42,7 @@ export async function sessionRoutes(app: App): Promise<void> {
         response: { 200: z.object({ person: Person }) },
       },
     },
-    async (request) => ({ person: await findPerson(app.db, personOf(request)) }),
+    async (request) => ({ person: await findPerson(request.db, personOf(request)) }),
   );
 
   app.delete(
@@ -50,7 +50,7 @@ export async function sessionRoutes(app: App): Promise<void> {
     { schema: { tags: ['session'], summary: 'Sign out', response: { 204: NO_CONTENT } } },
     async (request, reply) => {
       const token = tokenOf(request);
-      if (token !== null) await endSession(app.db, token);
+      if (token !== null) await endSession(request.db, token);
       clearSessionCookie(request, reply);
       return reply.code(204).send();
     },

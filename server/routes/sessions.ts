@@ -24,7 +24,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
       },
     },
     async (request) => ({
-      items: await listSessions(app.db, personOf(request), tokenOf(request)),
+      items: await listSessions(request.db, personOf(request), tokenOf(request)),
       next: null,
     }),
   );
@@ -33,7 +33,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
     '/api/v1/sessions',
     { schema: { tags, summary: 'Sign out everywhere', response: { 204: NO_CONTENT } } },
     async (request, reply) => {
-      await endSessions(app.db, personOf(request));
+      await endSessions(request.db, personOf(request));
       clearSessionCookie(request, reply);
       return reply.code(204).send();
     },
@@ -45,7 +45,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Sign out in one place', params: ByIdParams, response: { 204: NO_CONTENT } },
     },
     async (request, reply) => {
-      await endSessionById(app.db, personOf(request), request.params.id);
+      await endSessionById(request.db, personOf(request), request.params.id);
       return reply.code(204).send();
     },
   );
@@ -62,7 +62,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
       config: { problems: ['wrong-password', 'too-many-attempts'] },
     },
     async (request, reply) => {
-      await changePassword(app.db, personOf(request), tokenOf(request), request.body);
+      await changePassword(app.database, personOf(request), tokenOf(request), request.body);
       return reply.code(204).send();
     },
   );

@@ -23,8 +23,8 @@ export async function setUpRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await setUp(app.db, app.setUpToken, request.body);
-      const session = await beginSession(app.db, person);
+      const person = await setUp(app.database, app.setUpToken, request.body);
+      const session = await beginSession(app.database, person);
       setSessionCookie(request, reply, session);
       return reply.code(201).send({ person, token: session.token });
     },

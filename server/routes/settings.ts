@@ -10,7 +10,7 @@ export async function settingsRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/settings',
     { schema: { tags, summary: 'How the caller wants things shown', response: { 200: Settings } } },
-    (request) => readSettings(app.db, personOf(request)),
+    (request) => readSettings(request.db, personOf(request)),
   );
 
   app.patch(
@@ -23,7 +23,7 @@ export async function settingsRoutes(app: App): Promise<void> {
         response: { 200: Settings },
       },
     },
-    (request) => changeSettings(app.db, personOf(request), request.body),
+    (request) => changeSettings(request.db, personOf(request), request.body),
   );
 
   app.post(
@@ -36,7 +36,7 @@ export async function settingsRoutes(app: App): Promise<void> {
       },
     },
     async (request) => {
-      const at = await noteLook(app.db, personOf(request));
+      const at = await noteLook(request.db, personOf(request));
       return { lastLookAt: at?.toISOString() ?? null };
     },
   );

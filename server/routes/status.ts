@@ -18,8 +18,8 @@ export async function statusRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { accountId } = personOf(request);
-      const room = await findRoom(app.db, accountId, request.params.id);
-      const [status] = await roomStatuses(app.db, accountId, [room]);
+      const room = await findRoom(request.db, accountId, request.params.id);
+      const [status] = await roomStatuses(request.db, accountId, [room]);
       return status;
     },
   );

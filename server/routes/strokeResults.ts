@@ -28,7 +28,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
       },
     },
     async (request, reply) => {
-      const sent = await readTrace(app.db, personOf(request).accountId, request.params.id);
+      const sent = await readTrace(request.db, personOf(request).accountId, request.params.id);
       const { points } = request.query;
       const trace = points === undefined ? sent : thinTrace(sent, points);
       const type = preferredType(request.headers.accept, ['application/json', 'text/csv']);
@@ -51,7 +51,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
     },
     (request) => {
       const { accountId } = personOf(request);
-      return travelOfStroke(app.db, accountId, request.params.id, request.query.points ?? POINTS);
+      return travelOfStroke(request.db, accountId, request.params.id, request.query.points ?? POINTS);
     },
   );
 
@@ -66,7 +66,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         response: { 200: Normal },
       },
     },
-    (request) => normalOfRoom(app.db, personOf(request).accountId, request.params.id, request.query),
+    (request) => normalOfRoom(request.db, personOf(request).accountId, request.params.id, request.query),
   );
 
   app.get(
@@ -80,6 +80,6 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         response: { 200: pageOf(Stroke) },
       },
     },
-    (request) => strokesOfRoom(app.db, personOf(request).accountId, request.params.id, request.query),
+    (request) => strokesOfRoom(request.db, personOf(request).accountId, request.params.id, request.query),
   );
 }

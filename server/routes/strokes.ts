@@ -1,7 +1,9 @@
 import { FORMS } from '../../ingest/forms/readForm.ts';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
 import { callerOf, personOf, STAFF } from '../access/caller.ts';
+import { rowsToSendTo } from '../access/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
+import { inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
 import { LARGE_BODY } from '../requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
@@ -18,7 +20,7 @@ import { SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
 const tags = ['strokes'];
 
 export async function strokeRoutes(app: App): Promise<void> {
-  const store = new GroupCommit(app.pool);
+  const store = new GroupCommit((strokes) => inScope(app.database, rowsToSendTo(strokes)).pool);
   const keyed = new OneAtATime();
 
   // In a scope of their own, as no other route takes these forms.
@@ -37,14 +39,14 @@ export async function strokeRoutes(app: App): Promise<void> {
           body: SentStrokes,
           response: { 200: StrokeOutcomes },
         },
-        config: { access: 'sender', change: STAFF, compressedBody: true, checksOwnText: true },
+        config: { access: 'sender', visits: true, change: STAFF, compressedBody: true, checksOwnText: true },
       },
       async (request) => {
         const send = (strokes: unknown) => sendStrokes(store, callerOf(request), strokes);
         const answer = async () => ({ results: await sendForm(request.body, request.query, send) });
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();
-        return keyed.run(() => createOnce(app.db, request, answer));
+        return keyed.run(() => createOnce(request.db, request, answer));
       },
     );
   });
@@ -53,7 +55,7 @@ export async function strokeRoutes(app: App): Promise<void> {
     '/api/v1/strokes/:id',
     { schema: { tags, summary: 'Read a stroke', params: ByIdParams, response: { 200: Stroke } } },
     async (request) => {
-      const stroke = await findStroke(app.db, personOf(request).accountId, request.params.id);
+      const stroke = await findStroke(request.db, personOf(request).accountId, request.params.id);
       if (stroke === undefined) throw notFound('stroke');
       return strokeView(stroke);
     },
@@ -71,7 +73,7 @@ export async function strokeRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    (request) => changeStroke(app.db, personOf(request).accountId, request.params.id, request.body),
+    (request) => changeStroke(request.db, personOf(request).accountId, request.params.id, request.body),
   );
 
   app.delete(
@@ -81,7 +83,7 @@ export async function strokeRoutes(app: App): Promise<void> {
       config: { change: STAFF },
     },
     async (request, reply) => {
-      await removeStroke(app.db, personOf(request).accountId, request.params.id);
+      await removeStroke(request.db, personOf(request).accountId, request.params.id);
       return reply.code(204).send();
     },
   );

@@ -4,6 +4,7 @@ import { loggerOfToken } from '../access/loggerTokens.ts';
 import { isFromOwnPages } from '../access/sameOrigin.ts';
 import type { Token } from '../access/tokens.ts';
 import type { App } from '../appTypes.ts';
+import { inScope } from '../database/openDatabase.ts';
 import { Link } from '../links/link.ts';
 import { Links } from '../links/links.ts';
 import { notSignedIn, ProblemError } from '../problems.ts';
@@ -18,7 +19,9 @@ export interface StrokesLiveOptions {
 /** Strokes as they happen, from loggers; `/api/v1/live` is the one for people. */
 export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: StrokesLiveOptions): Promise<void> {
   const links = new Links();
-  const writer = new PieceWriter(app.pool);
+  const writer = new PieceWriter(
+    (pieces) => inScope(app.database, { accounts: pieces.map(({ accountId }) => accountId) }).pool,
+  );
   // The sockets are closed by now: what they brought is still kept.
   app.addHook('onClose', async () => {
     await links.settled();
@@ -40,8 +43,7 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
     wsHandler: (socket, request) => {
       const token = request.headers.authorization === undefined ? null : tokenOf(request);
       const link = new Link(socket, token, {
-        db: app.db,
-        pool: app.pool,
+        database: app.database,
         writer,
         log: request.log,
         silentAfterMs: linkSilentAfterMs ?? SILENT_AFTER_MS,
@@ -58,6 +60,6 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
 }
 
 async function loggerWith(app: App, token: Token | null): Promise<void> {
-  const logger = token?.kind === 'logger' ? await loggerOfToken(app.db, token) : null;
+  const logger = token?.kind === 'logger' ? await loggerOfToken(app.database, token) : null;
   if (logger === null) throw notSignedIn();
 }

@@ -37,7 +37,13 @@ export async function strokesPreviewRoutes(app: App): Promise<void> {
         config: { change: STAFF, compressedBody: true, checksOwnText: true },
       },
       (request) =>
-        previewStrokes(app.db, personOf(request).accountId, request.params.id, request.body, request.query),
+        previewStrokes(
+          request.db,
+          personOf(request).accountId,
+          request.params.id,
+          request.body,
+          request.query,
+        ),
     );
   });
 }

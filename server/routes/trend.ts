@@ -19,7 +19,7 @@ export async function trendRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const text = await trendText(app.db, app.pool, accountId, request.params.id, request.query);
+      const text = await trendText(request.db, request.pool, accountId, request.params.id, request.query);
       return sendText(reply, 'application/json', text);
     },
   );

@@ -1,5 +1,4 @@
 import { personOf } from '../access/caller.ts';
-import { withVisits } from '../access/scope.ts';
 import type { App } from '../appTypes.ts';
 import { acknowledgeWarning } from '../results/acknowledge.ts';
 import { acknowledgeMany } from '../results/acknowledgeMany.ts';
@@ -30,8 +29,8 @@ export async function warningRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const person = personOf(request);
-      await findRoom(app.db, person.accountId, request.params.id);
-      return listWarnings(app.db, person, request.params.id, request.query);
+      await findRoom(request.db, person.accountId, request.params.id);
+      return listWarnings(request.db, person, request.params.id, request.query);
     },
   );
 
@@ -44,8 +43,9 @@ export async function warningRoutes(app: App): Promise<void> {
         querystring: WarningsQuery,
         response: { 200: pageOf(Warning) },
       },
+      config: { visits: true },
     },
-    async (request) => listWarnings(app.db, await withVisits(app.db, personOf(request)), null, request.query),
+    (request) => listWarnings(request.db, personOf(request), null, request.query),
   );
 
   app.post(
@@ -59,7 +59,7 @@ export async function warningRoutes(app: App): Promise<void> {
         response: { 200: Warning },
       },
     },
-    (request) => acknowledgeWarning(app.db, personOf(request), request.params.id, request.body?.note),
+    (request) => acknowledgeWarning(request.db, personOf(request), request.params.id, request.body?.note),
   );
 
   app.post(
@@ -71,10 +71,10 @@ export async function warningRoutes(app: App): Promise<void> {
         body: AcknowledgementsBody,
         response: { 200: Acknowledgements },
       },
+      config: { visits: true },
     },
-    async (request) => {
-      const person = await withVisits(app.db, personOf(request));
-      return { acknowledged: await acknowledgeMany(app.db, person, request.body) };
-    },
+    async (request) => ({
+      acknowledged: await acknowledgeMany(request.db, personOf(request), request.body),
+    }),
   );
 }

@@ -10,7 +10,9 @@ const port = parentPort;
 const { databaseUrl } = workerData as ThreadStart;
 /** One for the many rooms that are done together, one for those that are done one by one. */
 const CONNECTIONS = 2;
-const { db } = openDatabase(databaseUrl, CONNECTIONS, WITHOUT_LIMITS);
+// It looks for rooms of any account, and takes those of several together.
+const itsOwn = { spanning: 'queue' } as const;
+const { db } = openDatabase(databaseUrl, CONNECTIONS, { patience: WITHOUT_LIMITS, itsOwn });
 const stopping = new AbortController();
 const log: AnalysisLog = {
   error: ({ err, ...ids }, message) => {

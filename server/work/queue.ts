@@ -8,6 +8,7 @@ import { BEGINNING, HAS_TRACE } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
 import { keepRunning } from './keepRunning.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
@@ -18,9 +19,7 @@ const FORMER_JOB = 'analyse-room';
 /** The queue's name for the work of `tendLiveStrokes`. */
 const TEND_LIVE_STROKES = 'tend-live-strokes';
 
-export interface WorkerParts {
-  readonly pool: Pool;
-  readonly db: Kysely<Tables>;
+export interface WorkerParts extends Pick<Database, 'pool'> {
   readonly log: FastifyBaseLogger;
 }
 
@@ -33,8 +32,12 @@ export async function prepareQueue(pool: Pool): Promise<void> {
  * Starts working on rooms, in a thread beside the one that serves requests, and on what is due by the clock. `stop`
  * has the rooms under way left, to be found by another worker or at the next start.
  */
-export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
-  await ensureTracePartitions(pool, new Date());
+export async function startWorker({ pool, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
+  const ofAll = inScope({ pool }, { spanning: 'queue' });
+  const { db } = ofAll;
+  const ensurePartitions = () =>
+    ensureTracePartitions(inScope({ pool }, { spanning: 'partitions' }).pool, new Date());
+  await ensurePartitions();
   await markOutdatedRooms(db);
   const thread = startAnalysisThread({ databaseUrl: urlOf(pool) }, log);
   const begin = () =>
@@ -48,11 +51,14 @@ export async function startWorker({ pool, db, log }: WorkerParts): Promise<{ sto
       taskList: {
         [FORMER_JOB]: async () => undefined,
         // Written by `queuePlacing` and nobody else.
-        [PLACE_STROKES]: (payload) => placeStrokes(db, payload as PlaceStrokesPayload),
-        [TEND_LIVE_STROKES]: async () => {
-          await tendLiveStrokes(pool);
+        [PLACE_STROKES]: (payload) => {
+          const logger = payload as PlaceStrokesPayload;
+          return placeStrokes(inScope({ pool }, { accounts: [logger.accountId] }).db, logger);
         },
-        'ensure-trace-partitions': () => ensureTracePartitions(pool, new Date()),
+        [TEND_LIVE_STROKES]: async () => {
+          await tendLiveStrokes(ofAll.pool);
+        },
+        'ensure-trace-partitions': ensurePartitions,
       },
     });
   const runner = await keepRunning(begin, log);

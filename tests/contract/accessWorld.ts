@@ -130,7 +130,7 @@ export async function newThings(service: TestService, people: People): Promise<T
       expires_at: new Date(Date.now() + 1e6),
     })
     .execute();
-  await beginSession(db, people.dealer.person);
+  await beginSession(service, people.dealer.person);
   const session = await db
     .selectFrom('sessions')
     .select('id')
@@ -188,12 +188,12 @@ export async function tokenFor(
     case 'expiredSession':
       return expiredSession(service, people.dealer);
     default:
-      return (await beginSession(service.db, people[caller].person)).token;
+      return (await beginSession(service, people[caller].person)).token;
   }
 }
 
 async function expiredSession(service: TestService, { person }: Member): Promise<string> {
-  const { token } = await beginSession(service.db, person);
+  const { token } = await beginSession(service, person);
   const { id } = await service.db
     .selectFrom('sessions')
     .select('id')

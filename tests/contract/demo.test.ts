@@ -21,7 +21,7 @@ test('an empty database is filled once, however many start at the same time', as
 });
 
 test.each([...DEMO_SIGN_IN.people])('$name can sign in as it is printed', async ({ email, role }) => {
-  const printed = await describeSignIn(service.db, service.url);
+  const printed = await describeSignIn(service, service.url);
   for (const said of [service.url, email, role, DEMO_SIGN_IN.password]) expect(printed).toContain(said);
   const token = await service.signIn(email, DEMO_SIGN_IN.password);
   const { body } = await service.request('GET', '/overview', { token });
@@ -39,7 +39,7 @@ test('a database with another account is left alone, and it is said', async () =
   const other = await startService();
   try {
     expect(await fillDemo(other, NOW, null)).toBe(false);
-    expect(await describeSignIn(other.db, other.url)).toContain('left out');
+    expect(await describeSignIn(other, other.url)).toContain('left out');
   } finally {
     await other.stop();
   }

@@ -1,10 +1,8 @@
-import type { Kysely } from 'kysely';
 import pg from 'pg';
 import { afterEach, beforeEach, describe, expect, inject, test } from 'vitest';
 import { MIGRATIONS } from '../../migrations/index.ts';
-import type { Tables } from '../../migrations/tables.ts';
 import { isMigrated, migrate } from '../../server/database/migrate.ts';
-import { openDatabase } from '../../server/database/openDatabase.ts';
+import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
 import { createDatabase } from '../support/databases.ts';
 
 let database: { url: string; drop(): Promise<void> };
@@ -13,10 +11,11 @@ beforeEach(async () => {
 });
 afterEach(() => database.drop());
 
-async function on<Result>(work: (db: Kysely<Tables>) => Promise<Result>): Promise<Result> {
-  const { db } = openDatabase(database.url, 2);
-  return work(db).finally(() => db.destroy());
+async function on<Result>(work: (opened: Database) => Promise<Result>): Promise<Result> {
+  const opened = openDatabase(database.url, 2);
+  return work(opened).finally(() => opened.db.destroy());
 }
+const onIsMigrated = () => on(({ db }) => isMigrated(db));
 
 /** Columns, keys and indexes, in words that are the same for the same schema. */
 async function schema(): Promise<string[]> {
@@ -35,9 +34,9 @@ async function schema(): Promise<string[]> {
 
 describe('migrating', () => {
   test('an empty database, and once more, gives one schema', async () => {
-    expect(await on(isMigrated)).toBe(false);
+    expect(await onIsMigrated()).toBe(false);
     await on(migrate);
-    expect(await on(isMigrated)).toBe(true);
+    expect(await onIsMigrated()).toBe(true);
     const first = await schema();
     await on(migrate);
     expect(await schema()).toEqual(first);
@@ -45,7 +44,7 @@ describe('migrating', () => {
 
   test('by twenty at once is done once', async () => {
     await Promise.all(Array.from({ length: 20 }, () => on(migrate)));
-    expect(await on(isMigrated)).toBe(true);
+    expect(await onIsMigrated()).toBe(true);
     const { rows } = await queryOn('select count(*)::int as n from kysely_migration');
     expect(rows[0].n).toBe(Object.keys(MIGRATIONS).length);
   });
@@ -56,7 +55,7 @@ describe('migrating', () => {
     expect((await queryOn("select to_regclass('accounts') as t")).rows[0].t).toBeNull();
     await queryOn('drop table warnings');
     await on(migrate);
-    expect(await on(isMigrated)).toBe(true);
+    expect(await onIsMigrated()).toBe(true);
   });
 
   test('leaves a newer database alone', async () => {

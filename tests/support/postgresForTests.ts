@@ -1,6 +1,7 @@
 import type { TestProject } from 'vitest/node';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
+import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
 import { prepareQueue } from '../../server/work/queue.ts';
 import { createDatabase } from './databases.ts';
 import { startTestPostgres } from './testPostgres.ts';
@@ -18,10 +19,10 @@ declare module 'vitest' {
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
   const postgres = await startTestPostgres();
   const template = await createDatabase(postgres.url);
-  const { pool, db } = openDatabase(template.url, 2);
-  await migrate(db);
-  await prepareQueue(pool);
-  await db.destroy();
+  const database = openDatabase(await plainOwnerUrl(template.url, console.error), 2);
+  await migrate(database);
+  await prepareQueue(database.pool);
+  await database.db.destroy();
   project.provide('postgresUrl', postgres.url);
   project.provide('postgresTemplate', new URL(template.url).pathname.slice(1));
   return async () => {

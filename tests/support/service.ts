@@ -1,13 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import type { Kysely } from 'kysely';
-import type pg from 'pg';
 import { inject } from 'vitest';
-import type { Tables } from '../../migrations/tables.ts';
 import { addPerson } from '../../server/access/addPerson.ts';
 import { createAccount } from '../../server/access/createAccount.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
-import { openDatabase } from '../../server/database/openDatabase.ts';
+import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
+import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
 import { startWorker } from '../../server/work/queue.ts';
 import { createDatabase } from './databases.ts';
@@ -24,12 +22,10 @@ export interface Member {
 }
 
 /** A real service on a database of its own, listening on the loopback interface, its worker running. */
-export interface TestService {
+export interface TestService extends Database {
   readonly url: string;
   readonly databaseUrl: string;
   readonly app: App;
-  readonly pool: pg.Pool;
-  readonly db: Kysely<Tables>;
   /** Sends to `/api/v1` + path, unless the path begins with another root. */
   request(method: string, path: string, options?: RequestOptions): Promise<Answer>;
   /** Signs in, as the first person when nobody is named, and answers the token. */
@@ -53,19 +49,19 @@ export interface ServiceOptions {
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
   const database = await createDatabase(inject('postgresUrl'), inject('postgresTemplate'));
-  const { pool, db } = openDatabase(database.url);
-  const app = await buildApp(
-    { pool, db },
-    {
-      setUpToken: options.setUpToken ?? null,
-      linkSilentAfterMs: options.linkSilentAfterMs,
-    },
-  );
+  const url = await plainOwnerUrl(database.url, console.error);
+  const served = openDatabase(url);
+  // A test looks at the rows of everybody.
+  const { pool, db } = openDatabase(url, 5, { itsOwn: { spanning: 'migrating' } });
+  const app = await buildApp(served, {
+    setUpToken: options.setUpToken ?? null,
+    linkSilentAfterMs: options.linkSilentAfterMs,
+  });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
-  const worker = options.worker === false ? null : await startWorker({ pool, db, log: app.log });
-  const url = await app.listen({ port: 0, host: '127.0.0.1' });
+  const worker = options.worker === false ? null : await startWorker({ pool: served.pool, log: app.log });
+  const address = await app.listen({ port: 0, host: '127.0.0.1' });
 
-  const request: TestService['request'] = (method, path, sent) => sendRequest(url, method, path, sent);
+  const request: TestService['request'] = (method, path, sent) => sendRequest(address, method, path, sent);
   const signIn = async (email = FIRST_PERSON.email, password = FIRST_PERSON.password): Promise<string> => {
     const answer = await request('POST', '/session', { body: { email, password } });
     if (answer.status !== 200) throw new Error(`Signing in was refused: ${answer.text}`);
@@ -79,7 +75,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
   });
 
   return {
-    url,
+    url: address,
     databaseUrl: database.url,
     app,
     pool,
@@ -103,6 +99,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
       await worker?.stop();
       await app.close();
       await db.destroy();
+      await served.db.destroy();
       await database.drop();
     },
   };

@@ -8,7 +8,7 @@ import { MIGRATIONS } from '../../../migrations/index.ts';
 import { migrate, migrateTo } from '../../database/migrate.ts';
 import type { Database } from '../../database/openDatabase.ts';
 import type { Progress } from '../progress.ts';
-import { copyIn, copyOut } from '../tables.ts';
+import { copyIn, copyOut, quoted } from '../tables.ts';
 import { checkBackup } from './checkBackup.ts';
 import { differenceOf, RowDigest } from './digest.ts';
 import { type BackupDigests, BackupError, type BackupHead } from './format.ts';
@@ -20,21 +20,24 @@ import { readSameText } from './session.ts';
  * schema since. The rows are read out again and compared with what was backed up before anything is kept.
  */
 export async function restoreBackup(
-  { db, pool }: Database,
+  database: Database,
   file: string,
   progress: Progress,
 ): Promise<BackupDigests> {
   try {
     const { head, digests } = await checkBackup(file, progress);
     refuseNewer(head);
+    const { pool } = database;
     const client = await pool.connect();
     try {
       await refuseFull(client);
-      await migrateTo(db, head.migrations);
+      await migrateTo(database, head.migrations);
       for (const month of head.traceMonths) await ensureTraceMonth(pool, new Date(`${month}-01T00:00:00Z`));
       await client.query('begin');
       await readSameText(client);
+      await lockRows(client, head, false);
       await fill(client, file, head, progress);
+      await lockRows(client, head, true);
       await compare(client, head, digests, progress);
       await client.query('commit');
     } catch (error) {
@@ -43,7 +46,7 @@ export async function restoreBackup(
     } finally {
       client.release();
     }
-    await migrate(db);
+    await migrate(database);
     return digests;
   } finally {
     progress.end();
@@ -65,6 +68,19 @@ async function refuseFull(client: ClientBase): Promise<void> {
   const found = await client.query('select from accounts limit 1');
   if (found.rowCount !== 0)
     throw new BackupError('The database is in use already: restore into an empty one.');
+}
+
+/**
+ * Holds us to row-level security again, or not for as long as it takes: Postgres copies into no table that it guards.
+ * A table of before it was guarded stays as it is.
+ */
+async function lockRows(client: ClientBase, { tables }: BackupHead, force: boolean): Promise<void> {
+  const { rows } = await client.query<{ name: string }>(
+    'select relname as name from pg_class where oid = any ($1::text[]::regclass[]) and relrowsecurity',
+    [tables.map(({ name }) => quoted(name))],
+  );
+  for (const { name } of rows)
+    await client.query(`alter table ${quoted(name)} ${force ? '' : 'no '}force row level security`);
 }
 
 async function fill(client: ClientBase, file: string, head: BackupHead, progress: Progress): Promise<void> {

@@ -17,9 +17,9 @@ export async function examine(configuration: Configuration, now: Date): Promise<
   try {
     const { url, leave } = await reachDatabaseOf(configuration);
     try {
-      const { pool, db } = openDatabase(url, CONNECTIONS);
+      const { pool, db } = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
       try {
-        await reachDatabase(pool);
+        await reachDatabase(() => pool.query('select 1'));
         const { findings: ofDatabase, usable } = await examineDatabase(pool, now);
         findings.push(...ofDatabase);
         if (usable) findings.push(...(await examineWork(pool)));
