@@ -1,4 +1,5 @@
-import { readdir, stat } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -8,6 +9,8 @@ import { fileURLToPath } from 'node:url';
  */
 const here = dirname(fileURLToPath(import.meta.url));
 const built = join(here, 'dist', 'index.html');
+
+const COMMON = { root: here, configFile: false, logLevel: 'warn' } as const;
 
 async function newestMs(path: string): Promise<number> {
   const found = await stat(path);
@@ -27,7 +30,9 @@ async function builtMs(): Promise<number> {
 }
 
 async function isStale(): Promise<boolean> {
-  const sources = ['build.ts', 'index.html', 'public', 'src'].map((name) => newestMs(join(here, name)));
+  const sources = ['build.ts', 'index.html', 'public', 'src', 'worker'].map((name) =>
+    newestMs(join(here, name)),
+  );
   return Math.max(...(await Promise.all(sources))) > (await builtMs());
 }
 
@@ -46,9 +51,7 @@ async function build(): Promise<void> {
     return;
   }
   await vite.build({
-    root: here,
-    configFile: false,
-    logLevel: 'warn',
+    ...COMMON,
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
     build: {
       outDir: 'dist',
@@ -59,7 +62,36 @@ async function build(): Promise<void> {
       modulePreload: { polyfill: false },
     },
   });
+  await buildWorker(vite);
   console.log('The pages are built in dashboards/dist.');
+}
+
+/** What keeps the pages on a device: built last, as it holds the names of all that the pages are made of. */
+async function buildWorker(vite: typeof import('vite')): Promise<void> {
+  const assets = (await readdir(join(here, 'dist', 'assets'))).sort();
+  const files = ['/', '/manifest.webmanifest', '/mark.svg', ...assets.map((name) => `/assets/${name}`)];
+  // The names of the assets, which change with their content, stand in the page or in one another.
+  const version = createHash('sha256')
+    .update(await readFile(built))
+    .update(files.join(' '))
+    .digest('hex');
+  await vite.build({
+    ...COMMON,
+    publicDir: false,
+    define: {
+      SHELL_FILES: JSON.stringify(files),
+      SHELL_VERSION: JSON.stringify(version.slice(0, 16)),
+    },
+    build: {
+      outDir: 'dist',
+      emptyOutDir: false,
+      target: 'es2022',
+      rolldownOptions: {
+        input: join(here, 'worker', 'worker.ts'),
+        output: { entryFileNames: 'worker.js', format: 'iife' },
+      },
+    },
+  });
 }
 
 await build();

@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { keepPagesOnDevice } from './offline.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
@@ -13,3 +14,4 @@ import './styles/print.css';
 const place = document.getElementById('app');
 if (place === null) throw new Error('The page has no element with the id app.');
 render(<App />, place);
+keepPagesOnDevice();

@@ -36,7 +36,8 @@ function readerOf({ units, timeZone, locale }: Settings): Reader {
   const zone = ifKnown(
     () => new Intl.DateTimeFormat('en', { timeZone: timeZone ?? undefined }).resolvedOptions().timeZone,
   );
-  const region = new Intl.Locale(locale ?? language ?? 'en').maximize().region ?? '';
+  const region =
+    new Intl.Locale(language === undefined ? 'en' : (locale ?? language)).maximize().region ?? '';
   return { locale: language, timeZone: zone, us: units === null ? US_REGIONS.has(region) : units === 'us' };
 }
 

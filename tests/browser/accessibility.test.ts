@@ -21,7 +21,56 @@ const STATES: readonly State[] = [
   {
     name: 'the coaches',
     path: () => '/',
-    reach: (page) => page.getByRole('link', { name: /^Bedroom/ }).waitFor(),
+    reach: async (page) => {
+      await page.getByRole('link', { name: /^Bedroom/ }).waitFor();
+      await page.getByLabel('Choose Juniper 31').check();
+      await page.getByLabel('Note for all of them (if you like)').waitFor();
+    },
+  },
+  {
+    name: 'the coaches when none fits',
+    path: () => '/?q=nothing%20has%20this%20name&silent=true',
+    reach: (page) => page.getByRole('heading', { name: 'No coach fits' }).waitFor(),
+  },
+  {
+    name: 'a coach, all of it opened',
+    path: (fleet) => `/coaches/${fleet.coach.id}`,
+    reach: async (page) => {
+      await page
+        .getByRole('img', { name: /^Picture of the last strokes/ })
+        .first()
+        .waitFor();
+      for (const form of await page.locator('.opens > summary').all()) await form.click();
+      await page.getByLabel('Name of the room').waitFor();
+      await page.getByRole('button', { name: 'Delete for good' }).last().click();
+      await page.getByText('This is not its name.').waitFor();
+      await page.getByLabel('Name of the logger').last().fill('Spare');
+      await page.getByRole('button', { name: 'Add a logger' }).click();
+      await page.getByText('It is shown this once.').waitFor();
+    },
+  },
+  {
+    name: 'a coach with a name made to do harm',
+    path: (fleet) => `/coaches/${fleet.hostileCoach.id}`,
+    reach: (page) => page.getByRole('heading', { level: 2, name: 'Loggers' }).waitFor(),
+  },
+  {
+    name: 'a coach that is not there',
+    path: () => '/coaches/01900000-0000-7000-8000-000000000000',
+    reach: (page) => title(page, 'This coach was not found'),
+  },
+  {
+    name: 'adding a coach, wrongly filled',
+    path: () => '/new-coach',
+    reach: async (page) => {
+      await page.getByRole('button', { name: 'Add a coach' }).click();
+      await page.getByText('Enter a name.').waitFor();
+    },
+  },
+  {
+    name: 'the settings',
+    path: () => '/settings',
+    reach: (page) => page.getByRole('heading', { name: 'This is how it looks' }).waitFor(),
   },
   {
     name: 'a room with warnings, all of it opened',
@@ -29,6 +78,7 @@ const STATES: readonly State[] = [
     reach: async (page) => {
       await page.getByText('As a table').first().click();
       await page.getByText('Record work').click();
+      await page.getByText('Another day, one side, or notes').click();
       await page.getByText('Earlier warnings').click();
       await page
         .getByRole('button', { name: /^I have seen this/ })

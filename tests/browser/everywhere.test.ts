@@ -27,6 +27,10 @@ describePages('every page', (place) => {
     await signIn(page, place.person);
     const paths = [
       '/',
+      `/coaches/${fleet.coach.id}`,
+      `/coaches/${fleet.hostileCoach.id}`,
+      '/new-coach',
+      '/settings',
       `/rooms/${fleet.worsening.id}`,
       `/rooms/${fleet.hostile.id}`,
       `/rooms/${fleet.hostile.id}/compare`,

@@ -100,7 +100,15 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
   const { items: warnings } = await ask<Warnings>(api, 'GET', '/warnings?state=open');
   const rising = warnings.find((warning) => warning.kind === 'rising-draw') ?? warnings[0];
   const spiked = warnings.find((warning) => warning.kind === 'stall-spike') ?? rising;
-  const pages: Record<string, string> = { coaches: '/', 'room-calm': `/rooms/${rooms[rooms.length - 1]}` };
+  const worst = await ask<{ items: { id: string }[] }>(api, 'GET', '/overview?limit=1');
+  const pages: Record<string, string> = {
+    coaches: '/',
+    'coaches-none': '/?q=nothing%20has%20this%20name',
+    coach: `/coaches/${worst.items[0].id}`,
+    'new-coach': '/new-coach',
+    settings: '/settings',
+    'room-calm': `/rooms/${rooms[rooms.length - 1]}`,
+  };
   if (rising === undefined) return pages;
   return {
     ...pages,

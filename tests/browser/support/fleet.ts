@@ -77,6 +77,7 @@ export interface Fleet {
   readonly worsening: WithId;
   readonly steady: WithId;
   readonly hostile: WithId;
+  readonly hostileCoach: WithId;
   /** Of the worsening room, oldest first. */
   readonly strokeIds: readonly string[];
 }
@@ -105,5 +106,5 @@ export async function addFleet(api: Api): Promise<Fleet> {
   await sendDays(api, coach, steady, () => even, HEALTHY_DAYS);
   await allAnalysed(api, worsening);
   await allAnalysed(api, steady);
-  return { coach, worsening, steady, hostile, strokeIds };
+  return { coach, worsening, steady, hostile, hostileCoach: odd, strokeIds };
 }

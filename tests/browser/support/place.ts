@@ -9,6 +9,8 @@ import { type Person, type Visitor, visit } from './visitor.ts';
 export interface Place {
   readonly person: Person;
   readonly api: () => Promise<Api>;
+  /** The service itself, for what no page and no request can bring about. */
+  readonly service: () => TestService;
   readonly visit: (path: string, options?: BrowserContextOptions) => Promise<Visitor>;
 }
 
@@ -38,6 +40,7 @@ export function describePages(
 
     tests({
       person: FIRST_PERSON,
+      service: () => service,
       api: () => apiOf(service.url, FIRST_PERSON.email, FIRST_PERSON.password),
       visit: async (path, options) => {
         const visitor = await visit(browser, service.url, options);

@@ -1,0 +1,170 @@
+import { readFile } from 'node:fs/promises';
+import { parse } from 'csv-parse/sync';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { type Api, ask } from './support/api.ts';
+import { addFleet, type Fleet } from './support/fleet.ts';
+import { describePages } from './support/place.ts';
+import { strokeBody } from './support/strokeShape.ts';
+import { signIn } from './support/visitor.ts';
+
+describePages('the dealer', (place) => {
+  let api: Api;
+  let fleet: Fleet;
+  beforeAll(async () => {
+    api = await place.api();
+    fleet = await addFleet(api);
+    await ask(api, 'POST', '/coaches', { name: '=Plain 12', model: 'Brackenfold 36' });
+  });
+
+  const coaches = (page: Page) => page.getByRole('list', { name: 'List of coaches' }).locator('> li');
+
+  async function openLot(): Promise<{ page: Page; troubles: string[] }> {
+    const visitor = await place.visit('/');
+    await signIn(visitor.page, place.person);
+    await coaches(visitor.page).first().waitFor();
+    return visitor;
+  }
+
+  test('finds coaches by search and filters, which a link keeps', async () => {
+    const { page, troubles } = await openLot();
+    expect(await coaches(page).count()).toBe(3);
+    await page.getByLabel('Search coach, model or room').fill('bracken');
+    await page.getByText('1 coach shown.').waitFor();
+    await page.waitForURL('**/?q=bracken');
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await page.getByText('3 coaches shown.').waitFor();
+    await page.getByLabel('Room', { exact: true }).selectOption('Dinette');
+    await page.getByText('1 coach shown.').waitFor();
+    await page.reload();
+    await page.getByText('1 coach shown.').waitFor();
+    expect(await page.getByLabel('Room', { exact: true }).inputValue()).toBe('Dinette');
+    await page.getByLabel('Verdict').selectOption('stop');
+    await page.getByRole('heading', { name: 'No coach fits' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('is told what changed since the last visit, and sees only that if wanted', async () => {
+    const { service } = place;
+    await service().pool.query(
+      "update people set looked_at = now() - interval '1 day', looked_before_at = null",
+    );
+    const { page } = await openLot();
+    await page.getByText(/^Since .*:/).waitFor();
+    await page.getByText(/1 worse, .*3 new\./).waitFor();
+    await coaches(page)
+      .filter({ hasText: 'Bedroom' })
+      .getByText(/was (Clear|Learning)/)
+      .first()
+      .waitFor();
+    await page.getByLabel('Changed since then only').check();
+    await page.getByText('1 coach shown.').waitFor();
+  });
+
+  test('marks the warnings of chosen coaches as seen with one note', async () => {
+    const { page } = await openLot();
+    await page.getByLabel('Choose Juniper 31').check();
+    await page.getByText('1 coach chosen').waitFor();
+    await page.getByLabel('Note for all of them (if you like)').fill('Booked for Friday.');
+    await page.getByRole('button', { name: 'Mark their warnings as seen' }).click();
+    await page.getByText(/\d warnings? marked as seen\./).waitFor();
+    const { items } = await ask<{ items: { acknowledgement: { note: string } | null }[] }>(
+      api,
+      'GET',
+      `/rooms/${fleet.worsening.id}/warnings?state=acknowledged`,
+    );
+    expect(items.map((warning) => warning.acknowledgement?.note)).toContain('Booked for Friday.');
+  });
+
+  test('saves what is shown as CSV, in which nothing is a formula', async () => {
+    const { page, troubles } = await openLot();
+    await page.getByLabel('Search coach, model or room').fill('plain');
+    await page.getByText('1 coach shown.').waitFor();
+    const coming = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save all that fit as CSV' }).click();
+    const saved = await coming;
+    expect(saved.suggestedFilename()).toBe('coaches.csv');
+    const rows = parse(await readFile(await saved.path()), { columns: true, bom: true });
+    expect(rows).toEqual([expect.objectContaining({ coach: "'=Plain 12", model: 'Brackenfold 36' })]);
+    expect(troubles).toEqual([]);
+  });
+
+  test('adds a coach, a room and a logger, whose token works, and deletes them again', async () => {
+    const { page, troubles } = await openLot();
+    await page.getByRole('link', { name: 'Add a coach' }).click();
+    await page.getByRole('button', { name: 'Add a coach' }).click();
+    await page.getByText('Enter a name.').waitFor();
+    await page.getByLabel('Name or stock number').fill('Stock 9');
+    await page.getByLabel('Year').fill('2021');
+    await page.getByRole('button', { name: 'Add a coach' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Stock 9' }).waitFor();
+
+    await page.getByText('Add a room', { exact: true }).first().click();
+    await page.getByLabel('Name of the room').fill('Den');
+    await page.getByLabel('What moves it').selectOption('through-frame');
+    expect(await page.getByLabel('Driven sides').inputValue()).toBe('main');
+    await page.getByLabel('Travel, centimetres').fill('96,5');
+    await page.getByRole('button', { name: 'Add a room' }).click();
+    await page.getByRole('link', { name: 'Den' }).waitFor();
+
+    await page.getByText('Add a logger', { exact: true }).first().click();
+    await page.getByLabel('Name of the logger').fill('Step well');
+    await page.getByRole('button', { name: 'Add a logger' }).click();
+    const token = await page.getByLabel('Token', { exact: true }).inputValue();
+    const curl = await page.getByLabel('Try it from a terminal').inputValue();
+    const roomId = /"roomId": "([^"]+)"/.exec(curl)?.[1] ?? '';
+    expect(curl).toContain(token);
+    const room = await ask<{ travelMetres: number }>(api, 'GET', `/rooms/${roomId}`);
+    expect(room.travelMetres).toBe(0.965);
+    const side = { side: 'main', runningAmps: 9 };
+    const sent = strokeBody(roomId, 'first', new Date('2026-05-01T10:00:00Z'), 'extend', [side]);
+    const answer = await ask<{ results: { outcome: string }[] }>({ ...api, token }, 'POST', '/strokes', sent);
+    expect(answer.results[0].outcome).toBe('stored');
+    await page.getByRole('button', { name: 'I have copied it' }).click();
+    expect(await page.getByText(token).count()).toBe(0);
+
+    await page.getByText('Delete this coach').click();
+    await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock');
+    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByText('This is not its name.').waitFor();
+    await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock 9');
+    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
+    await coaches(page).first().waitFor();
+    expect(await page.getByText('Stock 9').count()).toBe(0);
+    expect(troubles).toEqual([]);
+  });
+
+  test('loses nothing typed into a form when the session ends', async () => {
+    const { page } = await openLot();
+    await page.goto(`/rooms/${fleet.steady.id}`);
+    await page.getByText('Change this room').click();
+    await page.getByLabel('Name of the room').fill('Dinette, port');
+    await page.context().clearCookies();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByText('what you typed is still there').waitFor();
+    await signIn(page, place.person);
+    expect(await page.getByLabel('Name of the room').inputValue()).toBe('Dinette, port');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: 'Dinette, port' }).waitFor();
+  });
+
+  test('sets units, zone and language, which every page and the next visit write in', async () => {
+    const { page } = await openLot();
+    await page.getByRole('link', { name: 'Settings' }).click();
+    await page.getByLabel('Units').selectOption('us');
+    await page.getByText('Saved.').waitFor();
+    await page.getByText(/68\s°F · 37% \(14\sin\)/).waitFor();
+    await page.getByLabel('Numbers and dates as in').selectOption('de-DE');
+    await page.getByText(/1\.235|1\.234/).waitFor();
+    await page.getByLabel('Time zone').fill('Mars/Olympus');
+    await page.getByLabel('Time zone').press('Enter');
+    await page.getByLabel('Time zone').blur();
+    await page.getByText('There is no such time zone.').first().waitFor();
+    const next = await place.visit('/');
+    await signIn(next.page, place.person);
+    await next.page.goto(`/rooms/${fleet.steady.id}`);
+    await next.page.getByText('Change this room').click();
+    expect(await next.page.getByLabel('Travel, inches').inputValue()).toBe('37.8');
+  });
+});

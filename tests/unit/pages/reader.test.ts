@@ -1,0 +1,86 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { fieldTime, momentOf } from '../../../dashboards/src/fieldTime.ts';
+import { placeText, quantity, temperatureText, whenText } from '../../../dashboards/src/format.ts';
+import { metresField, typedMetres, typedNumber } from '../../../dashboards/src/forms/numbers.ts';
+import { DEVICE, readAs } from '../../../dashboards/src/reader.ts';
+
+afterEach(() => readAs(DEVICE));
+
+/** Numbers and their units hold together by a space that does not break. */
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
+const us = { units: 'us', timeZone: 'America/Denver', locale: 'en-US' } as const;
+const german = { units: 'metric', timeZone: 'Europe/Berlin', locale: 'de-DE' } as const;
+
+describe('values', () => {
+  test('are written in the reader’s units', () => {
+    readAs(us);
+    // 0.96 m is 37.795 in, and 20 °C is 68 °F, by definition of inch and degree.
+    expect([quantity(0.96, 'm'), quantity(20, '°C'), temperatureText(20)].map(plain)).toEqual([
+      '37.8 in',
+      '68.0 °F',
+      '68 °F',
+    ]);
+    expect(plain(placeText(0.5, 0.96))).toBe('50% (18.9 in)');
+    readAs(german);
+    expect([quantity(0.96, 'm'), quantity(20, '°C'), temperatureText(20)].map(plain)).toEqual([
+      '0,96 m',
+      '20,0 °C',
+      '20 °C',
+    ]);
+    expect(plain(placeText(0.5, 0.96))).toBe('50 % (48 cm)');
+  });
+
+  test('follow the region where no units are set', () => {
+    readAs({ ...us, units: null });
+    expect(plain(temperatureText(20))).toBe('68 °F');
+    readAs({ ...us, units: null, locale: 'en-GB' });
+    expect(plain(temperatureText(20))).toBe('20 °C');
+  });
+
+  test('are written all the same for a zone or a language that this browser does not know', () => {
+    readAs({ units: null, timeZone: 'Mars/Olympus', locale: 'not a tag' });
+    expect(whenText('2026-05-02T16:20:00Z')).toMatch(/2026/);
+  });
+
+  test.each([
+    ['12.5', 12.5],
+    ['12,5', 12.5],
+    [' .5 ', 0.5],
+    ['', null],
+    ['-3', -3],
+    ['1e3', Number.NaN],
+    ['twelve', Number.NaN],
+    ['1.2.3', Number.NaN],
+  ])('typed as “%s” are %d', (text, value) => {
+    expect(typedNumber(text)).toBe(value);
+  });
+
+  test('typed in the reader’s unit come back as they were', () => {
+    for (const settings of [us, german]) {
+      readAs(settings);
+      for (const text of ['1', '37.8', '96.5', '120']) expect(metresField(typedMetres(text))).toBe(text);
+    }
+  });
+});
+
+describe('moments in fields', () => {
+  test('stand in the reader’s zone and come back as they were', () => {
+    readAs(us);
+    expect(fieldTime(new Date('2026-05-02T16:20:00Z'))).toBe('2026-05-02T10:20');
+    expect(momentOf('2026-05-02T10:20')?.toISOString()).toBe('2026-05-02T16:20:00.000Z');
+    readAs(german);
+    expect(fieldTime(new Date('2026-01-02T23:30:00Z'))).toBe('2026-01-03T00:30');
+  });
+
+  test('go on across a change of clocks', () => {
+    readAs(german);
+    // Clocks in Berlin went from 02:00 to 03:00 on 29 March 2026, and back from 03:00 to 02:00 on 25 October 2026.
+    for (const at of ['2026-03-29T00:59:00Z', '2026-03-29T01:01:00Z', '2026-10-25T03:00:00Z'])
+      expect(momentOf(fieldTime(new Date(at)))?.toISOString()).toBe(new Date(at).toISOString());
+  });
+
+  test('that are none are null', () => {
+    for (const text of ['', 'soon', '2026-13-40T00:00']) expect(momentOf(text)).toBeNull();
+  });
+});
