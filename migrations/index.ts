@@ -4,6 +4,7 @@ import * as grantsAndInvitations from './0002-grants-and-invitations.ts';
 import * as rowLevelSecurity from './0003-row-level-security.ts';
 import * as placingAndRetention from './0004-placing-and-retention.ts';
 import * as liveStrokes from './0005-live-strokes.ts';
+import * as tokensAndResets from './0007-tokens-and-resets.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
@@ -13,5 +14,6 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0003-row-level-security': rowLevelSecurity,
   '0004-placing-and-retention': placingAndRetention,
   '0005-live-strokes': liveStrokes,
+  '0007-tokens-and-resets': tokensAndResets,
   '0009-settings-and-verdicts': settingsAndVerdicts,
 };

@@ -23,6 +23,8 @@ export interface Tables {
   warnings: WarningTable;
   verdict_changes: VerdictChangeTable;
   idempotency_keys: IdempotencyKeyTable;
+  personal_tokens: PersonalTokenTable;
+  password_resets: PasswordResetTable;
   retention_runs: RetentionRunTable;
 }
 
@@ -285,6 +287,28 @@ export interface VerdictChangeTable {
 }
 
 type Verdict = 'learning' | 'clear' | 'watch' | 'service' | 'stop' | 'unknown';
+
+export interface PersonalTokenTable {
+  account_id: string;
+  id: string;
+  person_id: string;
+  name: string;
+  token_hash: Buffer;
+  /** False: it may only read. */
+  may_change: boolean;
+  until: Time;
+  created_at: TimeByDefault;
+  last_seen_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+}
+
+/** Removed when it is used. */
+export interface PasswordResetTable {
+  account_id: string;
+  token_hash: Buffer;
+  person_id: string;
+  expires_at: Time;
+  created_at: TimeByDefault;
+}
 
 export interface IdempotencyKeyTable {
   account_id: string;

@@ -13,6 +13,7 @@ import { answerProblem } from './errorHandler.ts';
 import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
 import { webSockets } from './live/webSockets.ts';
+import { type Mailer, printingMailer } from './mail/mailer.ts';
 import { openApi } from './openApi.ts';
 import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
@@ -30,6 +31,10 @@ export interface AppOptions extends StrokesLiveOptions {
   readonly trustProxy?: string;
   /** The secret of the set-up link; null when there is somebody already. */
   readonly setUpToken?: string | null;
+  /** Where messages to people go; unless said, nowhere but into the log. */
+  readonly mailer?: Mailer;
+  /** What people reach the service at, for links in messages; unless said, where it listens. */
+  readonly publicUrl?: string;
   /** Where the built pages are, unless where Vite puts them. */
   readonly pagesFolder?: string;
 }
@@ -53,6 +58,8 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 
   app.decorate('database', database);
   app.decorate('setUpToken', options.setUpToken ?? null);
+  app.decorate('mailer', options.mailer ?? printingMailer((text) => app.log.info(text)));
+  app.decorate('publicUrl', options.publicUrl ?? '');
   app.decorateRequest('caller', null);
   giveDatabase(app);
   app.setValidatorCompiler(validateWithZod);
@@ -87,5 +94,8 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 declare module 'fastify' {
   interface FastifyInstance {
     setUpToken: string | null;
+    mailer: Mailer;
+    /** Without a slash at its end. */
+    publicUrl: string;
   }
 }

@@ -13,6 +13,7 @@ import { StartError } from './database/startError.ts';
 import { startTidying } from './database/tidy.ts';
 import { fillDemo } from './demo/fill.ts';
 import { describeSignIn } from './demo/fillSignIn.ts';
+import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */
@@ -55,9 +56,13 @@ async function start(
   await migrate(database);
   await prepareQueue(database.pool);
 
+  const mailer = mailerOf(configuration);
+  stops.push(async () => mailer.close());
   const app = await buildApp(database, {
     logger: { level: configuration.logLevel, stream: process.stderr },
     trustProxy: configuration.trustProxy,
+    mailer,
+    publicUrl: configuration.publicUrl ?? undefined,
   });
   const worker = await startWorker({ ...database, log: app.log });
   stops.push(() => worker.stop());
@@ -66,9 +71,14 @@ async function start(
   stops.push(() => closeApp(app));
   await welcome(app, configuration);
   const address = await listen(app, configuration);
+  app.publicUrl ||= address;
   if (app.setUpToken !== null) console.log(`Make the first account at ${address}/set-up#${app.setUpToken}`);
   if (configuration.demo) console.log(await describeSignIn(database, address));
   console.log(`ready ${address}`);
+}
+
+function mailerOf({ mail }: Configuration): Mailer {
+  return mail === null ? printingMailer((text) => console.log(text)) : smtpMailer(mail.smtpUrl, mail.from);
 }
 
 async function findDatabase(

@@ -3,6 +3,7 @@ import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn } from '../problems.ts';
 import type { Caller } from './caller.ts';
 import { loggerOfToken } from './loggerTokens.ts';
+import { holdScript, personOfScript } from './personalTokens.ts';
 import { refuseForeignPage } from './sameOrigin.ts';
 import { SESSION_COOKIE } from './sessionCookie.ts';
 import { personOfToken } from './sessions.ts';
@@ -15,9 +16,11 @@ import { readToken, type Token } from './tokens.ts';
 export async function authenticate(database: Database, request: FastifyRequest): Promise<void> {
   const access = request.routeOptions.config.access ?? 'person';
   if (request.is404 || access === 'public') return;
-  const caller = await callerOfToken(database, tokenOf(request));
+  const token = tokenOf(request);
+  const caller = await callerOfToken(database, token);
   if (caller === null) throw notSignedIn();
   if (caller.kind === 'logger' && access !== 'sender') throw notSignedIn();
+  if (token?.kind === 'script') holdScript(request, caller);
   request.caller = caller;
 }
 
@@ -40,6 +43,8 @@ async function callerOfToken(database: Database, token: Token | null): Promise<C
       return personOfToken(database, token);
     case 'logger':
       return loggerOfToken(database, token);
+    case 'script':
+      return personOfScript(database, token);
     default:
       return null;
   }

@@ -24,6 +24,8 @@ declare module 'fastify' {
     access?: 'public' | 'person' | 'sender';
     /** The route is about no single thing: it needs every coach that the caller visits. */
     visits?: boolean;
+    /** Only a person that signed in may: no token that it gave to a script. */
+    byHand?: boolean;
     /** The roles for which there is such a thing at all; all of them when absent. Others get 404. */
     see?: readonly Role[];
     /** The roles that may; all of them when absent. Others get 403 on what they can see and 404 on the rest. */

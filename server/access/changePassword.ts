@@ -1,5 +1,6 @@
 import { inTransaction } from '../database/inTransaction.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { refuseCommonPassword } from './commonPasswords.ts';
 import { hashPassword } from './passwords.ts';
 import { findPerson } from './people.ts';
 import { rowsOf, type Scope } from './scope.ts';
@@ -20,6 +21,7 @@ export async function changePassword(
   const { db } = inScope(database, rowsOf(person));
   const { email } = await findPerson(db, person);
   await signIn(database, email, oldPassword);
+  refuseCommonPassword(newPassword, email, '/newPassword');
   const password_hash = await hashPassword(newPassword);
   await inTransaction(db, async (trx) => {
     await trx

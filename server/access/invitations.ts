@@ -4,6 +4,7 @@ import { inTransaction } from '../database/inTransaction.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
+import { refuseCommonPassword } from './commonPasswords.ts';
 import { createAccount } from './createAccount.ts';
 import { hashPassword } from './passwords.ts';
 import { findSignIn, signIn } from './signIn.ts';
@@ -48,9 +49,13 @@ export async function acceptInvitation(database: Database, sent: string, passwor
   if (token?.kind !== 'invitation') throw notFound('invitation');
   const { db } = inScope(database, { spanning: 'invitation' });
   const found = await invitationOf(db, token);
-  if (found.grant_id === null) return joinAccount(db, token, password);
+  if (found.grant_id === null) {
+    refuseCommonPassword(password, await emailOfPerson(db, token.accountId, found.person_id), '/password');
+    return joinAccount(db, token, password);
+  }
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
   const known = (await findSignIn(db, email)) === undefined ? null : await signIn(database, email, password);
+  if (known === null) refuseCommonPassword(password, email, '/password');
   return takeGrant(db, token, email, known, password);
 }
 
@@ -127,6 +132,21 @@ async function emailOfGrant(db: Kysely<Tables>, accountId: string, grantId: stri
     .executeTakeFirst();
   if (grant === undefined) throw notFound('invitation');
   return grant.email;
+}
+
+async function emailOfPerson(
+  db: Kysely<Tables>,
+  accountId: string,
+  personId: string | null,
+): Promise<string> {
+  const person = await db
+    .selectFrom('people')
+    .select('email')
+    .where('account_id', '=', accountId)
+    .where('id', '=', personId)
+    .executeTakeFirst();
+  if (person === undefined) throw notFound('invitation');
+  return person.email;
 }
 
 /** Makes the address one to sign in with: the first to accept has it. */

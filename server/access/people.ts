@@ -7,7 +7,6 @@ import type { Person } from '../schemas/session.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope, Scope } from './scope.ts';
-import { personAt } from './signIn.ts';
 
 /** The caller as the API shows a person. */
 export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {
@@ -43,7 +42,6 @@ export async function invitePerson(
   accountId: AccountInScope,
   body: PersonBody,
 ): Promise<Invited> {
-  if ((await personAt(trx, body.email)) !== null) throw addressTaken();
   const added = await trx
     .insertInto('people')
     .values({ account_id: accountId, id: newId(), ...body, password_hash: null })

@@ -22,6 +22,8 @@ export interface Scope {
   readonly personId: string;
   /** There: its own, or the granted one. */
   readonly role: Role;
+  /** Set where a token that the person gave to a script speaks for it. */
+  readonly script?: { readonly mayChange: boolean };
   /** Set where a grant let it in, to this one coach. */
   readonly visit?: { readonly coachId: string; readonly homeAccountId: string };
   /** Every coach that a grant shows it; known where a request is about no single thing. */

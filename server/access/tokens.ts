@@ -4,9 +4,17 @@ import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
 const SECRET_BYTES = 32;
 const ACCOUNT_BYTES = 16;
 
-const PREFIX = { person: 'slp_', logger: 'sll_', invitation: 'sli_' } as const;
+const PREFIX = {
+  person: 'slp_',
+  logger: 'sll_',
+  invitation: 'sli_',
+  /** A person's own, for its scripts. */
+  script: 'slk_',
+  /** Sets a forgotten password anew. */
+  reset: 'slr_',
+} as const;
 export type TokenKind = keyof typeof PREFIX;
-const KINDS: readonly TokenKind[] = ['person', 'logger', 'invitation'];
+const KINDS: readonly TokenKind[] = ['person', 'logger', 'invitation', 'script', 'reset'];
 
 export interface Token {
   readonly kind: TokenKind;

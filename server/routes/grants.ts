@@ -23,7 +23,7 @@ export async function grantRoutes(app: App): Promise<void> {
         body: GrantBody,
         response: { 201: NewGrant },
       },
-      config: { change: DEALER },
+      config: { change: DEALER, byHand: true },
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
@@ -44,7 +44,7 @@ export async function grantRoutes(app: App): Promise<void> {
         querystring: PageQuery,
         response: { 200: pageOf(Grant) },
       },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     async (request) => {
       const { coachId } = request.params;
@@ -65,7 +65,7 @@ export async function grantRoutes(app: App): Promise<void> {
     '/api/v1/grants/:id',
     {
       schema: { tags, summary: 'Read a grant', params: ByIdParams, response: { 200: Grant } },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     (request) => findGrant(request.db, personOf(request).accountId, request.params.id),
   );
@@ -74,7 +74,7 @@ export async function grantRoutes(app: App): Promise<void> {
     '/api/v1/grants/:id',
     {
       schema: { tags, summary: 'End a grant at once', params: ByIdParams, response: { 204: NO_CONTENT } },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     async (request, reply) => {
       await removeGrant(request.db, personOf(request).accountId, request.params.id);

@@ -5,7 +5,9 @@ import { invitationRoutes } from './invitations.ts';
 import { liveRoutes } from './live.ts';
 import { loggerRoutes } from './loggers.ts';
 import { openApiRoutes } from './openapi.ts';
+import { passwordResetRoutes } from './passwordResets.ts';
 import { peopleRoutes } from './people.ts';
+import { personalTokenRoutes } from './personalTokens.ts';
 import { resultRoutes } from './results.ts';
 import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
@@ -25,6 +27,8 @@ export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<
   await app.register(sessionRoutes);
   await app.register(sessionsRoutes);
   await app.register(settingsRoutes);
+  await app.register(personalTokenRoutes);
+  await app.register(passwordResetRoutes);
   await app.register(setUpRoutes);
   await app.register(peopleRoutes);
   await app.register(grantRoutes);

@@ -30,7 +30,7 @@ export async function peopleRoutes(app: App): Promise<void> {
         body: PersonBody,
         response: { 201: Invited },
       },
-      config: { change: DEALER },
+      config: { change: DEALER, byHand: true },
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
@@ -50,7 +50,7 @@ export async function peopleRoutes(app: App): Promise<void> {
         querystring: PageQuery,
         response: { 200: pageOf(Colleague) },
       },
-      config: { see: DEALER, problems: ['not-found'] },
+      config: { see: DEALER, byHand: true, problems: ['not-found'] },
     },
     async (request) => {
       const { limit, cursor } = request.query;
@@ -69,7 +69,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     '/api/v1/people/:id',
     {
       schema: { tags, summary: 'Read a person', params: ByIdParams, response: { 200: Colleague } },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     (request) => findColleague(request.db, personOf(request).accountId, request.params.id),
   );
@@ -84,7 +84,7 @@ export async function peopleRoutes(app: App): Promise<void> {
         body: PersonPatch,
         response: { 200: Colleague },
       },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     (request) => {
       const { accountId } = personOf(request);
@@ -103,7 +103,7 @@ export async function peopleRoutes(app: App): Promise<void> {
         params: ByIdParams,
         response: { 204: NO_CONTENT },
       },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
@@ -121,7 +121,7 @@ export async function peopleRoutes(app: App): Promise<void> {
         params: ByIdParams,
         response: { 201: Invited },
       },
-      config: { see: DEALER },
+      config: { see: DEALER, byHand: true },
     },
     async (request, reply) => {
       const { accountId } = personOf(request);

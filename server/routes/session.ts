@@ -1,17 +1,30 @@
+import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { tokenOf } from '../access/authenticate.ts';
 import { personOf } from '../access/caller.ts';
 import { findPerson } from '../access/people.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { clearSessionCookie, setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession, endSession } from '../access/sessions.ts';
+import { clearSessionCookie, SESSION_COOKIE, setSessionCookie } from '../access/sessionCookie.ts';
+import { beginSession, endSession, personOfToken } from '../access/sessions.ts';
 import { signIn } from '../access/signIn.ts';
+import { readToken } from '../access/tokens.ts';
 import type { App } from '../appTypes.ts';
+import { inScope } from '../database/openDatabase.ts';
 import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
 
 /** One address may try this often, whomever it tries: guessing costs us as much as it costs them. */
 const SIGN_INS_PER_MINUTE = 300;
+
+/** Signing in again in a browser ends the session that it had there: an old cookie is worth nothing any more. */
+async function endReplaced(app: App, request: FastifyRequest, personId: string): Promise<void> {
+  const cookie = request.cookies[SESSION_COOKIE];
+  const token = cookie === undefined ? null : readToken(cookie);
+  if (token?.kind !== 'person') return;
+  const before = await personOfToken(app.database, token);
+  if (before?.personId !== personId) return;
+  await endSession(inScope(app.database, { accounts: [token.accountId] }).db, token);
+}
 
 export async function sessionRoutes(app: App): Promise<void> {
   app.post(
@@ -28,6 +41,7 @@ export async function sessionRoutes(app: App): Promise<void> {
       refuseForeignPage(request);
       const person = await signIn(app.database, request.body.email, request.body.password);
       const session = await beginSession(app.database, person);
+      await endReplaced(app, request, person.id);
       setSessionCookie(request, reply, session);
       return { person, token: session.token };
     },

@@ -22,6 +22,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
         // A person has few: all are answered at once.
         response: { 200: z.object({ items: z.array(SessionPlace), next: z.null() }) },
       },
+      config: { byHand: true },
     },
     async (request) => ({
       items: await listSessions(request.db, personOf(request), tokenOf(request)),
@@ -31,7 +32,10 @@ export async function sessionsRoutes(app: App): Promise<void> {
 
   app.delete(
     '/api/v1/sessions',
-    { schema: { tags, summary: 'Sign out everywhere', response: { 204: NO_CONTENT } } },
+    {
+      schema: { tags, summary: 'Sign out everywhere', response: { 204: NO_CONTENT } },
+      config: { byHand: true },
+    },
     async (request, reply) => {
       await endSessions(request.db, personOf(request));
       clearSessionCookie(request, reply);
@@ -43,6 +47,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
     '/api/v1/sessions/:id',
     {
       schema: { tags, summary: 'Sign out in one place', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config: { byHand: true },
     },
     async (request, reply) => {
       await endSessionById(request.db, personOf(request), request.params.id);
@@ -59,7 +64,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
         body: PasswordBody,
         response: { 204: NO_CONTENT },
       },
-      config: { problems: ['wrong-password', 'too-many-attempts'] },
+      config: { byHand: true, problems: ['wrong-password', 'too-many-attempts'] },
     },
     async (request, reply) => {
       await changePassword(app.database, personOf(request), tokenOf(request), request.body);

@@ -19,6 +19,10 @@ export type Invited = z.infer<typeof Invited>;
 export const InvitationParams = z.object({ invitation: z.string().min(1).max(200) });
 export const AcceptanceBody = z.strictObject({ password: Password });
 
+export const ResetRequestBody = z.strictObject({ email: Email });
+export const ResetParams = z.object({ reset: z.string().min(1).max(200) });
+export const ResetBody = z.strictObject({ password: Password });
+
 export const GrantBody = z.strictObject({
   email: Email,
   role: z.enum(['owner', 'technician']),

@@ -76,6 +76,17 @@ export const ROWS: Readonly<Record<string, Row>> = {
       return { oldPassword: password, newPassword: password };
     },
   },
+  'POST /api/v1/tokens': {
+    answers: people(201),
+    body: () => ({ name: 'Nightly list', until: new Date(Date.now() + 86_400_000).toISOString() }),
+  },
+  'GET /api/v1/tokens': { answers: people(200) },
+  'DELETE /api/v1/tokens/:id': { answers: people(404) },
+  'POST /api/v1/password-resets': { answers: open(202), body: () => ({ email: newEmail() }) },
+  'POST /api/v1/password-resets/:reset': {
+    answers: open(404),
+    body: () => ({ password: 'a long enough secret' }),
+  },
   'GET /api/v1/settings': { answers: people(200) },
   'PATCH /api/v1/settings': { answers: people(200), body: () => ({ units: 'us' }) },
   'POST /api/v1/overview/look': { answers: people(200) },

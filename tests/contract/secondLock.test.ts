@@ -64,6 +64,14 @@ beforeAll(async () => {
     `insert into live_pieces (account_id, stroke_id, seq, first_sample, samples) values ($1, $2, 0, 0, '')`,
     values,
   );
+  await service.request('POST', '/tokens', {
+    token: dealer.token,
+    body: { name: 'Nightly list', until: new Date(Date.now() + 86_400_000).toISOString() },
+  });
+  await service.pool.query(
+    `insert into password_resets (account_id, token_hash, person_id, expires_at) values ($1, '\\x00', $2, now())`,
+    [dealer.person.accountId, dealer.person.id],
+  );
   const granted = await service.request('POST', `/coaches/${fleet.coachId}/grants`, {
     token: dealer.token,
     headers: { 'idempotency-key': 'once' },

@@ -34,6 +34,18 @@ describe('signing in', () => {
     expect(cookieOf(answer)).toMatch(/; Secure/);
   });
 
+  test('again in the same browser ends the session that was there', async () => {
+    const first = await signIn(member.email, member.password);
+    const cookie = cookieOf(first).split(';')[0];
+    const second = await signIn(member.email, member.password, { cookie });
+    const status = async (token: string) => (await service.request('GET', '/session', { token })).status;
+    expect([await status(first.body.token), await status(second.body.token)]).toEqual([401, 200]);
+    // Another person's cookie is nobody else's to end.
+    const other = await service.newAccount();
+    await signIn(other.email, other.password, { cookie: cookieOf(second).split(';')[0] });
+    expect(await status(second.body.token)).toBe(200);
+  });
+
   test('keeps neither password nor token readable', async () => {
     const rows = await service.pool.query(
       "select (select string_agg(p::text, '') from people p) || (select string_agg(s::text, '') from sessions s) as t",

@@ -6,6 +6,7 @@ import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
+import type { Mailer } from '../../server/mail/mailer.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
 import { startWorker } from '../../server/work/queue.ts';
 import { createDatabase } from './databases.ts';
@@ -45,6 +46,9 @@ export interface ServiceOptions {
   readonly setUpToken?: string;
   /** Links of loggers are dropped when they were silent for so long. */
   readonly linkSilentAfterMs?: number;
+  /** Where messages go; unless said, into a log that nobody reads. */
+  readonly mailer?: Mailer;
+  readonly publicUrl?: string;
 }
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
@@ -56,6 +60,8 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
   const app = await buildApp(served, {
     setUpToken: options.setUpToken ?? null,
     linkSilentAfterMs: options.linkSilentAfterMs,
+    mailer: options.mailer,
+    publicUrl: options.publicUrl,
   });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
   const worker = options.worker === false ? null : await startWorker({ pool: served.pool, log: app.log });

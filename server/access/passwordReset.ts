@@ -1,0 +1,119 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { inTransaction } from '../database/inTransaction.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
+import type { Mailer } from '../mail/mailer.ts';
+import { notFound } from '../problems.ts';
+import type { Person } from '../schemas/session.ts';
+import { refuseCommonPassword } from './commonPasswords.ts';
+import { hashPassword } from './passwords.ts';
+import { findSignIn } from './signIn.ts';
+import { newToken, readToken, type Token } from './tokens.ts';
+
+const RESET_MINUTES = 60;
+/** Of one person within that time: a stranger must not fill a mailbox. */
+const MOST_RESETS = 3;
+
+/**
+ * Mails a link by which a forgotten password is set anew, once, within an hour. For an address that nobody has it does
+ * nothing: whoever asks is answered before this has begun, and learns neither by words nor by time.
+ */
+export async function mailPasswordReset(
+  database: Database,
+  mailer: Mailer,
+  email: string,
+  publicUrl: string,
+): Promise<void> {
+  const { db } = inScope(database, { spanning: 'sign-in' });
+  const person = await findSignIn(db, email);
+  if (person === undefined) return;
+  const token = await newReset(db, person.account_id, person.id);
+  if (token === null) return;
+  await mailer.send({
+    to: email,
+    subject: 'Set a new password',
+    text: [
+      `Somebody, probably you, asked to set the password of ${email} anew. Within an hour, once, this does it:`,
+      `${publicUrl}/reset#${token}`,
+      'If it was not you, do nothing: the password stays as it is.',
+    ].join('\n\n'),
+  });
+}
+
+/** Null where the person has been sent enough of them lately. */
+function newReset(db: Kysely<Tables>, accountId: string, personId: string): Promise<string | null> {
+  return inTransaction(db, async (trx) => {
+    await sql`select pg_advisory_xact_lock(hashtextextended(${`reset ${personId}`}, 0))`.execute(trx);
+    const { count } = await trx
+      .selectFrom('password_resets')
+      .select(({ fn }) => fn.countAll<string>().as('count'))
+      .where('account_id', '=', accountId)
+      .where('person_id', '=', personId)
+      .where(sql<boolean>`expires_at > now()`)
+      .executeTakeFirstOrThrow();
+    if (Number(count) >= MOST_RESETS) return null;
+    const { text, hash } = newToken('reset', accountId);
+    await trx
+      .insertInto('password_resets')
+      .values({
+        account_id: accountId,
+        token_hash: hash,
+        person_id: personId,
+        expires_at: sql<Date>`now() + make_interval(mins => ${RESET_MINUTES})`,
+      })
+      .execute();
+    return text;
+  });
+}
+
+/**
+ * Sets the password by the link of a message, once. Every session and every token for scripts of the person ends, and
+ * so does the counting of wrong passwords: whoever guesses must not keep its owner out.
+ */
+export async function resetPassword(database: Database, sent: string, password: string): Promise<Person> {
+  const token = readToken(sent);
+  if (token?.kind !== 'reset') throw notFound('link');
+  const { db } = inScope(database, { spanning: 'sign-in' });
+  const found = await personOfReset(db, token);
+  refuseCommonPassword(password, found.email, '/password');
+  const password_hash = await hashPassword(password);
+  return inTransaction(db, async (trx) => {
+    const { numDeletedRows } = await trx
+      .deleteFrom('password_resets')
+      .where('account_id', '=', token.accountId)
+      .where('token_hash', '=', token.hash)
+      .where(sql<boolean>`expires_at > now()`)
+      .executeTakeFirstOrThrow();
+    // Of two at once the second waits here, and finds nothing.
+    if (numDeletedRows === 0n) throw notFound('link');
+    for (const table of ['password_resets', 'sessions', 'personal_tokens'] as const)
+      await trx
+        .deleteFrom(table)
+        .where('account_id', '=', token.accountId)
+        .where('person_id', '=', found.id)
+        .execute();
+    await trx.deleteFrom('sign_in_failures').where('email', '=', found.email).execute();
+    await trx
+      .updateTable('people')
+      .set({ password_hash })
+      .where('account_id', '=', token.accountId)
+      .where('id', '=', found.id)
+      .execute();
+    return found;
+  });
+}
+
+async function personOfReset(db: Kysely<Tables>, token: Token): Promise<Person> {
+  const found = await db
+    .selectFrom('password_resets as r')
+    .innerJoin('people as p', (join) =>
+      join.onRef('p.account_id', '=', 'r.account_id').onRef('p.id', '=', 'r.person_id'),
+    )
+    .select(['p.id', 'p.account_id as accountId', 'p.email', 'p.name', 'p.role'])
+    .where('r.account_id', '=', token.accountId)
+    .where('r.token_hash', '=', token.hash)
+    .where(sql<boolean>`r.expires_at > now()`)
+    .executeTakeFirst();
+  if (found === undefined) throw notFound('link');
+  return found;
+}

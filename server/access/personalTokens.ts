@@ -1,0 +1,130 @@
+import type { FastifyRequest } from 'fastify';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import { v7 as newId } from 'uuid';
+import type { Tables } from '../../migrations/tables.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
+import { notFound, ProblemError } from '../problems.ts';
+import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
+import type { Caller } from './caller.ts';
+import { changesSomething } from './sameOrigin.ts';
+import { accountInScope, type Scope } from './scope.ts';
+import { newToken, type Token } from './tokens.ts';
+
+/** A person's tokens are few: more than this are a script gone wrong. */
+const MOST_TOKENS = 50;
+/** Noted as used at most this often: a write for each request would cost more than the request. */
+const SEEN_EVERY_MS = 60_000;
+
+/** The person who gave the token to a script; null when it is none, or over. */
+export async function personOfScript(database: Database, token: Token): Promise<Scope | null> {
+  const { db } = inScope(database, { accounts: [token.accountId] });
+  const found = await db
+    .selectFrom('personal_tokens as t')
+    .innerJoin('people as p', (join) =>
+      join.onRef('p.account_id', '=', 't.account_id').onRef('p.id', '=', 't.person_id'),
+    )
+    .select(['p.id', 'p.role', 't.id as tokenId', 't.may_change', 't.last_seen_at'])
+    .where('t.account_id', '=', token.accountId)
+    .where('t.token_hash', '=', token.hash)
+    .where(sql<boolean>`t.until > now()`)
+    .executeTakeFirst();
+  if (found === undefined) return null;
+  if (Date.now() - (found.last_seen_at?.getTime() ?? 0) > SEEN_EVERY_MS)
+    await db
+      .updateTable('personal_tokens')
+      .set({ last_seen_at: sql`now()` })
+      .where('account_id', '=', token.accountId)
+      .where('id', '=', found.tokenId)
+      .execute();
+  return {
+    kind: 'person',
+    accountId: accountInScope(token.accountId),
+    personId: found.id,
+    role: found.role,
+    script: { mayChange: found.may_change },
+  };
+}
+
+/** A script never does what only its person may, and changes nothing where its token is for reading. */
+export function holdScript(request: FastifyRequest, caller: Caller): void {
+  if (caller.kind !== 'person' || caller.script === undefined) return;
+  if (request.routeOptions.config.byHand === true)
+    throw new ProblemError('not-allowed', 'Sign in for this: a token for scripts may not do it.');
+  if (changesSomething(request) && !caller.script.mayChange)
+    throw new ProblemError('not-allowed', 'This token may only read.');
+}
+
+/** The token is answered here and nowhere else: only its hash is kept. */
+export async function createPersonalToken(
+  trx: Transaction<Tables>,
+  person: Scope,
+  body: PersonalTokenBody,
+): Promise<NewPersonalToken> {
+  const { count } = await own(trx, person)
+    .select(({ fn }) => fn.countAll<string>().as('count'))
+    .executeTakeFirstOrThrow();
+  if (Number(count) >= MOST_TOKENS)
+    throw new ProblemError('conflict', `A person has at most ${MOST_TOKENS} tokens: end some first.`);
+  const { text, hash } = newToken('script', person.accountId);
+  const row = await trx
+    .insertInto('personal_tokens')
+    .values({
+      account_id: person.accountId,
+      id: newId(),
+      person_id: person.personId,
+      name: body.name,
+      token_hash: hash,
+      may_change: body.mayChange,
+      until: body.until,
+    })
+    .returningAll()
+    .executeTakeFirstOrThrow();
+  return { ...viewOf(row), token: text };
+}
+
+/** Those that have not run out, the latest first. */
+export async function listPersonalTokens(db: Kysely<Tables>, person: Scope): Promise<PersonalToken[]> {
+  const rows = await own(db, person)
+    .selectAll()
+    .where(sql<boolean>`until > now()`)
+    .orderBy('id', 'desc')
+    .execute();
+  return rows.map(viewOf);
+}
+
+export async function endPersonalToken(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
+  const { numDeletedRows } = await db
+    .deleteFrom('personal_tokens')
+    .where('account_id', '=', person.accountId)
+    .where('person_id', '=', person.personId)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow();
+  if (numDeletedRows === 0n) throw notFound('token');
+}
+
+function own(db: Kysely<Tables>, person: Scope) {
+  return db
+    .selectFrom('personal_tokens')
+    .where('account_id', '=', person.accountId)
+    .where('person_id', '=', person.personId);
+}
+
+interface Row {
+  readonly id: string;
+  readonly name: string;
+  readonly may_change: boolean;
+  readonly until: Date;
+  readonly created_at: Date;
+  readonly last_seen_at: Date | null;
+}
+
+function viewOf({ id, name, may_change, until, created_at, last_seen_at }: Row): PersonalToken {
+  return {
+    id,
+    name,
+    mayChange: may_change,
+    until: until.toISOString(),
+    createdAt: created_at.toISOString(),
+    lastSeenAt: last_seen_at?.toISOString() ?? null,
+  };
+}

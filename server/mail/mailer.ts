@@ -1,0 +1,71 @@
+import { createTransport } from 'nodemailer';
+
+/** One message to one address, in plain text. */
+export interface Mail {
+  readonly to: string;
+  readonly subject: string;
+  readonly text: string;
+  /** Tells the message from every other: a mail server that gets it twice can know it. */
+  readonly messageId?: string;
+}
+
+/** Where messages go: a mail server, or, without one, the terminal of whoever runs the service. */
+export interface Mailer {
+  /** Resolves once the mail server has taken it. Rejects with `MailError`. */
+  send(mail: Mail): Promise<void>;
+  close(): void;
+}
+
+/** A message was not taken. `isForGood`: the address itself was refused, and to try again would be no use. */
+export class MailError extends Error {
+  override readonly name = 'MailError';
+  readonly isForGood: boolean;
+
+  constructor(message: string, isForGood: boolean, cause: unknown) {
+    super(message, { cause });
+    this.isForGood = isForGood;
+  }
+}
+
+const TIMEOUT_MS = 20_000;
+
+/** Sends through the server of `smtpUrl` (smtp:// or smtps://). */
+export function smtpMailer(smtpUrl: string, from: string): Mailer {
+  const transport = createTransport(
+    {
+      url: smtpUrl,
+      pool: true,
+      connectionTimeout: TIMEOUT_MS,
+      greetingTimeout: TIMEOUT_MS,
+      socketTimeout: TIMEOUT_MS,
+      disableFileAccess: true,
+      disableUrlAccess: true,
+    },
+    { from },
+  );
+  return {
+    send: async (mail) => {
+      try {
+        await transport.sendMail(mail);
+      } catch (error) {
+        throw new MailError(`The mail server did not take a message to ${mail.to}.`, isForGood(error), error);
+      }
+    },
+    close: () => transport.close(),
+  };
+}
+
+/** Without a mail server: whoever runs the service reads the messages on its standard output, and may pass them on. */
+export function printingMailer(print: (text: string) => void): Mailer {
+  return {
+    send: async ({ to, subject, text }) => print(`A message to ${to}: ${subject}\n${text}`),
+    close: () => undefined,
+  };
+}
+
+/** Codes 550, 551 and 553 tell of the mailbox (RFC 5321, section 4.2.3); all others may pass. */
+function isForGood(error: unknown): boolean {
+  if (!(error instanceof Error)) return false;
+  const { responseCode } = error as Error & { responseCode?: unknown };
+  return typeof responseCode === 'number' && [550, 551, 553].includes(responseCode);
+}

@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
+import { refuseForeignPage } from '../access/sameOrigin.ts';
+import { setSessionCookie } from '../access/sessionCookie.ts';
+import { beginSession } from '../access/sessions.ts';
+import type { App } from '../appTypes.ts';
+import { ResetBody, ResetParams, ResetRequestBody } from '../schemas/access.ts';
+import { SignedIn } from '../schemas/session.ts';
+
+const tags = ['session'];
+const FROM_ONE_ADDRESS = { max: 30, timeWindow: '1 minute' } as const;
+
+/** For whoever forgot its password. */
+export async function passwordResetRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/password-resets',
+    {
+      schema: {
+        tags,
+        summary: 'Ask for a link that sets the password anew',
+        description: 'Answers alike whether the address is known here or not.',
+        body: ResetRequestBody,
+        response: { 202: z.object({ status: z.literal('accepted') }) },
+      },
+      config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
+    },
+    async (request, reply) => {
+      refuseForeignPage(request);
+      const { email } = request.body;
+      // Not waited for: neither the look-up nor the mail server may show in the time that the answer takes.
+      setImmediate(() => {
+        mailPasswordReset(app.database, app.mailer, email, app.publicUrl).catch((error: unknown) =>
+          request.log.error({ err: error }, 'a link for a new password was not sent'),
+        );
+      });
+      return reply.code(202).send({ status: 'accepted' });
+    },
+  );
+
+  app.post(
+    '/api/v1/password-resets/:reset',
+    {
+      schema: {
+        tags,
+        summary: 'Set the password by such a link, once; every session ends, and a new one begins',
+        params: ResetParams,
+        body: ResetBody,
+        response: { 200: SignedIn },
+      },
+      config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
+    },
+    async (request, reply) => {
+      refuseForeignPage(request);
+      const person = await resetPassword(app.database, request.params.reset, request.body.password);
+      const session = await beginSession(app.database, person);
+      setSessionCookie(request, reply, session);
+      return { person, token: session.token };
+    },
+  );
+}

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { personOf } from '../access/caller.ts';
+import { createPersonalToken, endPersonalToken, listPersonalTokens } from '../access/personalTokens.ts';
+import type { App } from '../appTypes.ts';
+import { ByIdParams } from '../schemas/common.ts';
+import { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+
+const tags = ['session'];
+
+/** The caller's own tokens for scripts. */
+export async function personalTokenRoutes(app: App): Promise<void> {
+  app.post(
+    '/api/v1/tokens',
+    {
+      schema: {
+        tags,
+        summary: 'Make a token for a script of one’s own; it is answered once',
+        body: PersonalTokenBody,
+        response: { 201: NewPersonalToken },
+      },
+      config: { byHand: true },
+    },
+    async (request, reply) => {
+      const made = await createOnce(request.db, request, (trx) =>
+        createPersonalToken(trx, personOf(request), request.body),
+      );
+      return reply.code(201).send(made);
+    },
+  );
+
+  app.get(
+    '/api/v1/tokens',
+    {
+      schema: {
+        tags,
+        summary: 'The caller’s tokens that have not run out, the latest first',
+        // A person has few: all are answered at once.
+        response: { 200: z.object({ items: z.array(PersonalToken), next: z.null() }) },
+      },
+      config: { byHand: true },
+    },
+    async (request) => ({ items: await listPersonalTokens(request.db, personOf(request)), next: null }),
+  );
+
+  app.delete(
+    '/api/v1/tokens/:id',
+    {
+      schema: { tags, summary: 'End a token', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config: { byHand: true },
+    },
+    async (request, reply) => {
+      await endPersonalToken(request.db, personOf(request), request.params.id);
+      return reply.code(204).send();
+    },
+  );
+}
