@@ -14,6 +14,11 @@ import { matchPath, useLinks, usePath } from './router.ts';
 import { SessionContext } from './session.ts';
 import { useSession } from './useSession.ts';
 
+const ForgotPage = lazily(async () => (await import('./pages/ForgotPage.tsx')).ForgotPage);
+const JoinPage = lazily(async () => (await import('./pages/JoinPage.tsx')).JoinPage);
+const PeoplePage = lazily(async () => (await import('./pages/PeoplePage.tsx')).PeoplePage);
+const ResetPage = lazily(async () => (await import('./pages/ResetPage.tsx')).ResetPage);
+const SignInsPage = lazily(async () => (await import('./pages/SignInsPage.tsx')).SignInsPage);
 const UploadPage = lazily(async () => (await import('./pages/UploadPage.tsx')).UploadPage);
 
 function Page({ path }: { readonly path: string }) {
@@ -25,6 +30,8 @@ function Page({ path }: { readonly path: string }) {
   if (path === '/') return <CoachesPage />;
   if (path === '/new-coach') return <NewCoachPage />;
   if (path === '/settings') return <SettingsPage />;
+  if (path === '/people') return <PeoplePage />;
+  if (path === '/sign-ins') return <SignInsPage />;
   if (coach !== null) return <CoachPage key={coach.id} id={coach.id} />;
   if (room !== null) return <RoomPage key={room.id} id={room.id} />;
   if (compare !== null) return <ComparePage key={compare.id} id={compare.id} />;
@@ -33,19 +40,28 @@ function Page({ path }: { readonly path: string }) {
   return <MissingPage />;
 }
 
+/** Pages for whoever is not signed in yet: null for all others. */
+function openPage(path: string) {
+  if (path === '/set-up') return <SetUpPage />;
+  if (path === '/join') return <JoinPage />;
+  if (path === '/reset') return <ResetPage />;
+  if (path === '/forgot') return <ForgotPage />;
+  return null;
+}
+
 /** The pages stay as they are under the sign-in form, so that a lost session loses nothing typed. */
 export function App() {
   const path = usePath();
   const session = useSession();
   useLinks();
-  const settingUp = path === '/set-up';
-  const asked = session.state === 'out' && !settingUp;
+  const open = openPage(path);
+  const asked = session.state === 'out' && open === null;
   return (
     <SessionContext.Provider value={session}>
       <Shell>
         {asked && <SignInPage again={session.person !== null} />}
-        {settingUp && <SetUpPage />}
-        {!settingUp && (session.state === 'in' || session.person !== null) && (
+        {open}
+        {open === null && (session.state === 'in' || session.person !== null) && (
           <div hidden={asked}>
             {/* Another person begins with pages of its own, and other settings write everything anew. */}
             <Page key={session.person?.id} path={path} />

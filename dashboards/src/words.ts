@@ -2,6 +2,7 @@ import { chartWords } from './words/charts.ts';
 import { coachesWords } from './words/coaches.ts';
 import { compareWords } from './words/compare.ts';
 import { liveWords } from './words/live.ts';
+import { peopleWords } from './words/people.ts';
 import { roomWords } from './words/room.ts';
 import { shellWords } from './words/shell.ts';
 import { strokeWords } from './words/stroke.ts';
@@ -24,4 +25,5 @@ export const words = {
   ...thingsWords,
   ...uploadWords,
   ...liveWords,
+  ...peopleWords,
 } as const;

@@ -35,7 +35,7 @@ async function problemOf(response: Response): Promise<CallProblem> {
 }
 
 interface Call {
-  readonly method?: 'GET' | 'POST' | 'PATCH' | 'DELETE';
+  readonly method?: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   readonly body?: unknown;
   /** In place of a body: a file, in UTF-8. */
   readonly csv?: Blob;

@@ -1,9 +1,11 @@
 /** The shapes of the service's answers, inferred from the schemas that validate them there. Types only. */
+export type { Colleague, Grant, Invited, NewGrant, SessionPlace } from '../../../server/schemas/access.ts';
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush, LiveSamples } from '../../../server/schemas/live.ts';
 export type { Logger } from '../../../server/schemas/logger.ts';
 export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
+export type { NewPersonalToken, PersonalToken } from '../../../server/schemas/personalToken.ts';
 export type { StrokesPreview } from '../../../server/schemas/preview.ts';
 export type {
   Comparison,
@@ -13,7 +15,7 @@ export type {
 } from '../../../server/schemas/results.ts';
 export type { Room } from '../../../server/schemas/room.ts';
 export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
-export type { Person } from '../../../server/schemas/session.ts';
+export type { Person, Role } from '../../../server/schemas/session.ts';
 export type { Settings } from '../../../server/schemas/settings.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
 export type { Normal, NormalSide, TravelTrace } from '../../../server/schemas/travel.ts';

@@ -1,5 +1,6 @@
 import type { CoachOverview } from '../api/types.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
+import { lazily } from '../components/Lazily.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { byConcern } from '../concern.ts';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
@@ -7,6 +8,8 @@ import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
 import { CoachTools } from './CoachTools.tsx';
 import { Loggers } from './Loggers.tsx';
+
+const CoachSight = lazily(async () => (await import('../people/CoachSight.tsx')).CoachSight);
 
 interface CoachHereProps {
   readonly coach: CoachOverview;
@@ -61,6 +64,7 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
         </>
       )}
       <Loggers coach={coach} mayChange={mayChange} onChange={reload} />
+      {coach.role === 'dealer' && <CoachSight coachId={coach.id} />}
       {mayChange && <CoachTools coach={coach} onChange={reload} />}
     </>
   );

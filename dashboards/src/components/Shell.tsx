@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useContext, useState } from 'preact/hooks';
 import { asProblem } from '../api/client.ts';
+import type { Role } from '../api/types.ts';
 import { usePath } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -8,8 +9,9 @@ import { AsOf } from './AsOf.tsx';
 import { Mark } from './Mark.tsx';
 
 /** The places of the menu, in order. A page for everybody gets its line here. */
-const PLACES: readonly { readonly href: string; readonly text: string }[] = [
+const PLACES: readonly { readonly href: string; readonly text: string; readonly for?: Role }[] = [
   { href: '/', text: words.nav.coaches },
+  { href: '/people', text: words.nav.people, for: 'dealer' },
   { href: '/settings', text: words.nav.settings },
 ];
 
@@ -37,11 +39,13 @@ function Menu() {
   const path = usePath();
   return (
     <nav aria-label={words.nav.label}>
-      {PLACES.map(({ href, text }) => (
-        <a key={href} class="nav-link" href={href} aria-current={href === path ? 'page' : undefined}>
-          {text}
-        </a>
-      ))}
+      {PLACES.filter((place) => place.for === undefined || place.for === person?.role).map(
+        ({ href, text }) => (
+          <a key={href} class="nav-link" href={href} aria-current={href === path ? 'page' : undefined}>
+            {text}
+          </a>
+        ),
+      )}
       {person !== null && (
         <span class="who" title={person.email} dir="auto">
           {person.name}

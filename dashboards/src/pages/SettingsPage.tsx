@@ -104,6 +104,11 @@ export function SettingsPage() {
       <p role="status" class="about">
         {busy ? say.saving : saved ? say.saved : ''}
       </p>
+      <p>
+        <a href="/sign-ins">{words.signIns.title}</a>
+        {words.joint}
+        {words.signIns.lead}
+      </p>
       <section aria-labelledby="sample" class="note">
         <h2 id="sample">{say.sample}</h2>
         <p>

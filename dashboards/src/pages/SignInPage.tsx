@@ -66,6 +66,9 @@ export function SignInPage({ again }: { readonly again: boolean }) {
           {busy ? words.signIn.busy : words.signIn.submit}
         </button>
       </form>
+      <p>
+        <a href="/forgot">{words.forgot.link}</a>
+      </p>
     </section>
   );
 }

@@ -17,6 +17,7 @@ export const shellWords = {
   nav: {
     label: 'Main',
     coaches: 'Coaches',
+    people: 'People',
     settings: 'Settings',
     signOut: 'Sign out',
     trail: 'Where you are',

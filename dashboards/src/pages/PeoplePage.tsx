@@ -1,0 +1,52 @@
+import { useState } from 'preact/hooks';
+import type { Colleague, Invited } from '../api/types.ts';
+import { usePages } from '../api/usePages.ts';
+import { More } from '../components/More.tsx';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Loaded } from '../components/states.tsx';
+import { Opens } from '../forms/Opens.tsx';
+import { InviteForm } from '../people/InviteForm.tsx';
+import { PersonLine } from '../people/PersonLine.tsx';
+import { joinLink, ShownOnce } from '../people/ShownOnce.tsx';
+import { words } from '../words.ts';
+
+const AT_ONCE = 100;
+
+/** Who belongs to the account: a dealer invites, changes and removes. */
+export function PeoplePage() {
+  const say = words.people;
+  const list = usePages<Colleague>('/people', AT_ONCE);
+  const [invited, setInvited] = useState<Invited | null>(null);
+  const added = (one: Invited) => {
+    setInvited(one);
+    list.first.reload();
+  };
+  return (
+    <section class="narrow">
+      <PageTitle text={say.title} />
+      <p class="lead">{say.lead}</p>
+      {invited !== null && (
+        <ShownOnce
+          label={say.link}
+          about={say.linkOnce(invited.person.name)}
+          text={joinLink(invited.invitation)}
+          close={say.linkKept}
+          onClose={() => setInvited(null)}
+        />
+      )}
+      <Opens title={say.invite}>
+        <InviteForm onDone={added} />
+      </Opens>
+      <Loaded load={list.first}>
+        {() => (
+          <ul class="works">
+            {list.items.map((person) => (
+              <PersonLine key={person.id} person={person} onChange={list.first.reload} onInvited={added} />
+            ))}
+          </ul>
+        )}
+      </Loaded>
+      <More list={list} />
+    </section>
+  );
+}

@@ -1,0 +1,18 @@
+import { PageTitle } from '../components/PageTitle.tsx';
+import { ChangePassword } from '../signIns/ChangePassword.tsx';
+import { Places } from '../signIns/Places.tsx';
+import { Tokens } from '../signIns/Tokens.tsx';
+import { words } from '../words.ts';
+
+/** How the person signs in: where it is, its password, its tokens. */
+export function SignInsPage() {
+  return (
+    <section class="narrow">
+      <PageTitle text={words.signIns.title} />
+      <p class="lead">{words.signIns.lead}</p>
+      <Places />
+      <ChangePassword />
+      <Tokens />
+    </section>
+  );
+}

@@ -1,0 +1,86 @@
+import { useContext, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { SignedIn } from '../api/types.ts';
+import { Field } from '../components/Field.tsx';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { useFirstProblem } from '../components/useFirstProblem.ts';
+import { useSending } from '../components/useSending.ts';
+import { navigate } from '../router.ts';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+export const SHORTEST_PASSWORD = 12;
+
+interface NewPasswordProps {
+  readonly say: {
+    readonly title: string;
+    readonly lead: string;
+    readonly submit: string;
+    readonly busy: string;
+  };
+  readonly hint: string;
+  /** Of the API, before the link's key. */
+  readonly path: string;
+}
+
+/** Behind a link that sets a password. Its key stands after the `#`, which browsers send to nobody. */
+export function NewPassword({ say, hint, path }: NewPasswordProps) {
+  const { signedIn } = useContext(SessionContext);
+  const [key] = useState(() => location.hash.slice(1));
+  const [password, setPassword] = useState('');
+  const [tries, setTries] = useState(0);
+  const form = useFirstProblem(tries);
+  const { busy, problem, fieldProblem, send } = useSending();
+  const tooShort = password.length < SHORTEST_PASSWORD ? words.newPassword.tooShort : null;
+  const said = problem?.status === 404 ? words.newPassword.over : problem?.message;
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    setTries(tries + 1);
+    if (tooShort !== null) return;
+    await send(async () => {
+      const answer = await call<SignedIn>(`${path}/${encodeURIComponent(key)}`, {
+        method: 'POST',
+        body: { password },
+        keepSession: true,
+      });
+      signedIn(answer.person);
+      navigate('/');
+    });
+  };
+
+  return (
+    <section class="narrow">
+      <PageTitle text={say.title} />
+      {key === '' ? (
+        <p class="failure" role="alert">
+          {words.newPassword.noKey}
+        </p>
+      ) : (
+        <form ref={form} onSubmit={submit} noValidate>
+          <p class="lead">{say.lead}</p>
+          <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
+          <Field
+            label={words.newPassword.password}
+            hint={hint}
+            problem={(tries > 0 && tooShort) || fieldProblem('/password')}
+          >
+            {(ids) => (
+              <input
+                {...ids}
+                type="password"
+                name="password"
+                autocomplete="new-password"
+                value={password}
+                onInput={(event) => setPassword(event.currentTarget.value)}
+              />
+            )}
+          </Field>
+          <button type="submit" class="main-action" disabled={busy}>
+            {busy ? say.busy : say.submit}
+          </button>
+        </form>
+      )}
+    </section>
+  );
+}

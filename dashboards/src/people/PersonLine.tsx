@@ -1,0 +1,98 @@
+import { useContext, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { Colleague, Invited, Role } from '../api/types.ts';
+import { Failure } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { Delete } from '../forms/Delete.tsx';
+import { Opens } from '../forms/Opens.tsx';
+import { SelectField } from '../forms/SelectField.tsx';
+import { TextField } from '../forms/TextField.tsx';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+import { ROLE_CHOICES } from './roles.ts';
+
+interface PersonLineProps {
+  readonly person: Colleague;
+  readonly onChange: () => void;
+  readonly onInvited: (invited: Invited) => void;
+}
+
+/** One person of the account, and what a dealer may change of it. */
+export function PersonLine({ person, onChange, onInvited }: PersonLineProps) {
+  const say = words.people;
+  const self = useContext(SessionContext).person?.id === person.id;
+  const notes = [words.roles[person.role], self ? say.you : null, person.joined ? null : say.waiting];
+  return (
+    <li>
+      <strong dir="auto">{person.name}</strong>{' '}
+      <span class="about">
+        <span dir="auto">{person.email}</span>
+        {words.joint}
+        {notes.filter((note) => note !== null).join(words.joint)}
+      </span>
+      <Opens title={say.change(person.name)}>
+        <ChangeForm person={person} onChange={onChange} />
+        {!person.joined && <AnotherLink person={person} onInvited={onInvited} />}
+        <Delete
+          path={`/people/${person.id}`}
+          name={person.name}
+          means={say.remove(person.name)}
+          onDone={onChange}
+        />
+      </Opens>
+    </li>
+  );
+}
+
+function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onChange'>) {
+  const say = words.people;
+  const [name, setName] = useState(person.name);
+  const [role, setRole] = useState<Role>(person.role);
+  const { busy, problem, fieldProblem, send } = useSending();
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    const body = { name: name.trim(), role };
+    if (await send(async () => call(`/people/${person.id}`, { method: 'PATCH', body }))) onChange();
+  };
+  return (
+    <form class="inline-form" onSubmit={submit} noValidate>
+      {problem !== null && <Failure problem={problem} />}
+      <TextField
+        label={say.name}
+        value={name}
+        onInput={setName}
+        maxLength={300}
+        problem={fieldProblem('/name')}
+      />
+      <SelectField
+        label={say.role}
+        value={role}
+        options={ROLE_CHOICES}
+        onChange={setRole}
+        hint={words.roleMeans[role]}
+      />
+      <button type="submit" class="main-action" disabled={busy}>
+        {busy ? say.saving : say.save}
+      </button>
+    </form>
+  );
+}
+
+/** For an invitation that was lost or ran out. */
+function AnotherLink({ person, onInvited }: Pick<PersonLineProps, 'person' | 'onInvited'>) {
+  const { busy, problem, send } = useSending();
+  const ask = () =>
+    send(async (idempotencyKey) => {
+      onInvited(
+        await call<Invited>(`/people/${person.id}/invitation`, { method: 'POST', body: {}, idempotencyKey }),
+      );
+    });
+  return (
+    <>
+      {problem !== null && <Failure problem={problem} />}
+      <button type="button" disabled={busy} onClick={ask}>
+        {words.people.again}
+      </button>
+    </>
+  );
+}

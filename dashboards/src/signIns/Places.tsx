@@ -1,0 +1,56 @@
+import { useContext } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { Page, SessionPlace } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { Moment } from '../components/Moment.tsx';
+import { Failure, Loaded } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+/** Where the person is signed in, with the way out of each. */
+export function Places() {
+  const say = words.signIns;
+  const { signOut } = useContext(SessionContext);
+  const load = useLoad<Page<SessionPlace>>('/sessions');
+  const { busy, problem, send } = useSending();
+  const end = async (id: string) => {
+    if (await send(async () => call(`/sessions/${id}`, { method: 'DELETE' }))) load.reload();
+  };
+  const endAll = () =>
+    send(async () => {
+      await call('/sessions', { method: 'DELETE', keepSession: true });
+      await signOut();
+    });
+  return (
+    <section aria-labelledby="places">
+      <h2 id="places">{say.places}</h2>
+      {problem !== null && <Failure problem={problem} />}
+      <Loaded load={load}>
+        {({ items }) => (
+          <ul class="works">
+            {items.map((place) => (
+              <li key={place.id}>
+                {say.since} <Moment at={place.createdAt} />
+                {words.joint}
+                {place.current ? (
+                  say.here
+                ) : (
+                  <>
+                    {say.used} <Moment at={place.lastSeenAt} ago />{' '}
+                    <button type="button" class="quiet" disabled={busy} onClick={() => end(place.id)}>
+                      {say.endPlace}
+                    </button>
+                  </>
+                )}
+              </li>
+            ))}
+          </ul>
+        )}
+      </Loaded>
+      <button type="button" disabled={busy} onClick={endAll}>
+        {say.everywhere}
+      </button>
+    </section>
+  );
+}
