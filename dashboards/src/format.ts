@@ -48,6 +48,11 @@ export function plainNumber(value: number): string {
   }).format(value);
 }
 
+/** A number of things, rounded to whole ones. */
+export function plainCount(count: number): string {
+  return new Intl.NumberFormat(theReader().locale, { maximumFractionDigits: 0 }).format(count);
+}
+
 /** Two significant digits, for what is itself uncertain. */
 export const roughly = (value: number): string => twoDigits.format(value);
 
@@ -70,13 +75,15 @@ export const temperatureText = (celsius: number): string =>
 /** A place on the travel: per cent from fully in, and centimetres or inches where the travel is known. */
 export function placeText(position: number, travelMetres: number | null): string {
   const part = percent(position);
-  if (travelMetres === null) return part;
+  return travelMetres === null ? part : `${part} (${lengthText(position * travelMetres)})`;
+}
+
+/** A length along a travel, in centimetres or inches. */
+export function lengthText(metres: number): string {
   const { locale, us } = theReader();
-  const metres = position * travelMetres;
-  const length = new Intl.NumberFormat(locale, {
+  return new Intl.NumberFormat(locale, {
     style: 'unit',
     unit: us ? 'inch' : 'centimeter',
     maximumFractionDigits: us ? 1 : 0,
   }).format(us ? metres * INCHES_PER_METRE : metres * 100);
-  return `${part} (${length})`;
 }

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../analysis/measures.ts';
+import { MEASURES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
@@ -10,6 +10,7 @@ import { findRoom } from './findRoom.ts';
 import { forecastOf } from './forecastOf.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 import { servicesBetween } from './servicesBetween.ts';
+import { trendPoints } from './trendPoints.ts';
 
 export interface TrendQuestion {
   readonly measure: MeasureName;
@@ -17,6 +18,8 @@ export interface TrendQuestion {
   readonly side?: string;
   readonly from?: string;
   readonly to?: string;
+  /** At most about so many; all where it is left out. */
+  readonly points?: number;
 }
 
 /**
@@ -34,15 +37,16 @@ export async function trendText(
   const room = await findRoom(db, accountId, roomId);
   const side = sideOf(room.sides, question);
   const [points, allLimits, services] = await Promise.all([
-    pointsText(pool, accountId, roomId, side, question),
+    trendPoints(pool, { accountId, roomId, side }, question),
     roomLimits(db, accountId, roomId),
     servicesBetween(db, accountId, roomId, question.from, question.to),
   ]);
   const { measure, direction } = question;
   const limits = limitsOf(allLimits, { measure, side, direction });
   const forecast = await forecastOf(pool, { accountId, roomId, side, direction, measure }, limits);
-  const rest: Omit<Trend, 'points'> = { limits, services, forecast };
-  return `{"points":${points},${JSON.stringify(rest).slice(1)}`;
+  const { text, thinned } = points;
+  const rest: Omit<Trend, 'points'> = { limits, services, forecast, ...(thinned && { thinned }) };
+  return `{"points":${text},${JSON.stringify(rest).slice(1)}`;
 }
 
 /** A measure of the whole stroke stands beside every side. */
@@ -54,40 +58,4 @@ function sideOf(sides: readonly string[], { measure, side }: TrendQuestion): str
   const ofStroke = MEASURES.some(({ name, of }) => name === measure && of === 'stroke');
   if (sides.length === 1 || ofStroke) return sides[0];
   throw invalidField('/side', `Say which side: ${sides.join(', ')}.`);
-}
-
-async function pointsText(
-  pool: Queries,
-  accountId: AccountInScope,
-  roomId: string,
-  side: string,
-  { measure, direction, from, to }: TrendQuestion,
-): Promise<string> {
-  // Postgres counts from 1. The name has been checked against the registry.
-  const place = MEASURE_NAMES.indexOf(measure) + 1;
-  const { rows } = await pool.query<{ points: string | null }>({
-    name: `trend-${place}`,
-    text: `
-      select string_agg(
-        '{"strokeId":"' || stroke_id || '","at":"' ||
-        to_char(placed_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') ||
-        '","value":' || value ||
-        ',"expected":' || coalesce(expected::text, 'null') ||
-        ',"adjusted":' || coalesce(adjusted::text, 'null') ||
-        ',"beyond":' || coalesce(beyond::text, 'null') || '}', ','
-      ) as points
-      from (
-        select stroke_id, placed_at, value[${place}] as value, expected[${place}] as expected,
-          adjusted[${place}] as adjusted, beyond[${place}] as beyond
-        from measures
-        where account_id = $1 and room_id = $2 and side = $3 and direction = $4
-          and placed_at >= coalesce($5::timestamptz, '-infinity')
-          and placed_at <= coalesce($6::timestamptz, 'infinity')
-          and value[${place}] is not null
-        -- Here the primary key gives the order; told to the aggregate, it would sort the finished texts.
-        order by placed_at, stroke_id
-      ) points`,
-    values: [accountId, roomId, side, direction, from ?? null, to ?? null],
-  });
-  return `[${rows[0].points ?? ''}]`;
 }

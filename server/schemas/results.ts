@@ -11,6 +11,13 @@ export const TrendQuery = SpanQuery.extend({
   measure: z.enum(MEASURE_NAMES, { error: `Must be one of: ${MEASURE_NAMES.join(', ')}.` }),
   direction: z.enum(DIRECTIONS),
   side: z.string().min(1).max(60).optional(),
+  points: z.coerce
+    .number()
+    .int()
+    .min(100)
+    .max(20_000)
+    .optional()
+    .describe('About how many at most: the lowest and highest of each stretch are kept, and the newest.'),
 });
 
 export const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
@@ -43,6 +50,8 @@ export const Trend = z
     limits: Limits.nullable(),
     services: z.array(Service),
     forecast: Forecast.nullable(),
+    /** There only where points were left out: how many strokes there are, and how many of them beyond. */
+    thinned: z.object({ points: z.number().int(), beyond: z.number().int() }).optional(),
   })
   .meta({ id: 'Trend' });
 export type Trend = z.infer<typeof Trend>;

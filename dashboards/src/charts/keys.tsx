@@ -127,3 +127,11 @@ export function LetterKey({ letter, text }: { readonly letter: string; readonly 
     </li>
   );
 }
+
+export function ForecastKey({ text }: { readonly text: string }) {
+  return (
+    <Key text={text}>
+      <path class="key-forecast" d="M1 12L14 5M14 5h13M14 2v6M27 2v6" stroke-dasharray="none" />
+    </Key>
+  );
+}

@@ -3,8 +3,10 @@ import type { Trend } from '../api/types.ts';
 import { words } from '../words.ts';
 import { timeAxis, uprightAxis } from './axes.ts';
 import type { PlotSpec } from './Plot.tsx';
-import { dot, fontOf, inside, pixels, triangle } from './pens.ts';
+import { fontOf, inside, pixels } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
+import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
+import { drawPoints } from './trendPoints.ts';
 
 export type TrendScale = 'adjusted' | 'measured';
 
@@ -21,7 +23,11 @@ export function trendExtent(trend: Trend, scale: TrendScale): readonly [number, 
       ? trend.points.flatMap((p) => p.expected ?? [])
       : trend.limits === null
         ? []
-        : [trend.limits.lower, trend.limits.upper];
+        : [
+            trend.limits.lower,
+            trend.limits.upper,
+            ...(trend.forecast === null ? [] : [trend.forecast.serviceLine]),
+          ];
   const values = shown.concat(around);
   if (values.length === 0) return null;
   return values.reduce<[number, number]>(
@@ -45,29 +51,6 @@ function drawBand(u: uPlot, limits: Trend['limits'], theme: ChartTheme): void {
     pen.moveTo(left, at(limits.centre));
     pen.lineTo(left + width, at(limits.centre));
     pen.stroke();
-  });
-}
-
-function drawPoints(u: uPlot, trend: Trend, scale: TrendScale, theme: ChartTheme, colour: string): void {
-  const crowded = trend.points.length > u.bbox.width / pixels(4);
-  inside(u, (pen) => {
-    for (const point of trend.points) {
-      const x = u.valToPos(Date.parse(point.at) / 1000, 'x', true);
-      const value = shownValue(point, scale);
-      const y = u.valToPos(value, 'y', true);
-      if (point.beyond === true) {
-        triangle(pen, x, y, pixels(6), value >= (trend.limits?.centre ?? point.expected ?? value));
-        pen.fillStyle = theme.beyond;
-        pen.fill();
-      } else {
-        dot(pen, x, y, pixels(crowded ? 1.5 : 3));
-        pen.fillStyle = point.beyond === null ? theme.surface : colour;
-        pen.strokeStyle = colour;
-        pen.lineWidth = pixels(1.5);
-        pen.fill();
-        pen.stroke();
-      }
-    }
   });
 }
 
@@ -119,7 +102,9 @@ export function trendSpec(
   const all = [...times, ...trend.services.map((s) => Date.parse(s.at) / 1000)];
   const first = all.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const last = all.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  const spare = Math.max(3600, (last - first) * 0.03);
+  const forecast = scale === 'adjusted' ? forecastLine(trend) : null;
+  const end = forecast === null ? last : Math.max(last, endOfForecast(forecast, first));
+  const spare = Math.max(3600, (end - first) * 0.03);
   const room = Math.max((extent[1] - extent[0]) * 0.12, Math.abs(extent[1]) * 0.02, 1e-6);
   const expected = trend.points.map((p) => (scale === 'measured' ? p.expected : null));
   return {
@@ -130,7 +115,7 @@ export function trendSpec(
       scales: {
         x: {
           time: true,
-          range: (_, min, max) => (min <= first && max >= last ? [first - spare, last + spare] : [min, max]),
+          range: (_, min, max) => (min <= first && max >= last ? [first - spare, end + spare] : [min, max]),
         },
         y: { range: () => [extent[0] - room, extent[1] + room] },
       },
@@ -146,6 +131,7 @@ export function trendSpec(
         draw: [
           (u) => {
             drawServices(u, trend, theme);
+            if (forecast !== null) drawForecast(u, forecast, theme);
             drawPoints(u, trend, scale, theme, colour);
           },
         ],

@@ -5,7 +5,7 @@ import { LineKey, SupplyKey } from '../charts/keys.tsx';
 import { liveData, liveSpec } from '../charts/liveSpec.ts';
 import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
-import { quantity } from '../format.ts';
+import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { highestOf, lastSecond, latestOf, type RunningLine, type RunningStroke } from './runningStroke.ts';
@@ -41,7 +41,7 @@ function RunningTable({ lines }: { readonly lines: readonly RunningLine[] }) {
             </th>
             <td class="number">{quantity(latestOf(line), unitOf(line))}</td>
             <td class="number">{quantity(highestOf(line), unitOf(line))}</td>
-            <td class="number">{line.values.length.toLocaleString()}</td>
+            <td class="number">{plainCount(line.values.length)}</td>
           </tr>
         ))}
       </tbody>

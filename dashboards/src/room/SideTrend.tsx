@@ -1,12 +1,21 @@
-import { useCallback, useEffect, useMemo } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { Direction, MeasureTitle, Room, Trend } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
 import { Chart } from '../charts/Chart.tsx';
-import { BandKey, BeyondKey, ExpectedKey, HollowKey, LineKey, WorkKey } from '../charts/keys.tsx';
+import {
+  BandKey,
+  BeyondKey,
+  ExpectedKey,
+  ForecastKey,
+  HollowKey,
+  LineKey,
+  WorkKey,
+} from '../charts/keys.tsx';
 import { Plot } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { shownValue, type TrendScale, trendExtent, trendSpec } from '../charts/trendSpec.ts';
+import type { View } from '../charts/view.ts';
 import { Loaded } from '../components/states.tsx';
 import { quantity, whenText } from '../format.ts';
 import { navigate } from '../router.ts';
@@ -48,12 +57,20 @@ function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; si
       {trend.points.some((p) => p.beyond === true) && <BeyondKey text={say.beyond} />}
       {trend.points.some((p) => p.beyond === null) && <HollowKey text={say.learning} side={sideIndex} />}
       {trend.services.length > 0 && <WorkKey text={say.service} />}
+      {scale === 'adjusted' && trend.forecast !== null && <ForecastKey text={say.forecast} />}
     </>
   );
 }
 
-function TrendChart(props: SideTrendProps & { readonly trend: Trend }) {
-  const { trend, scale, side, room, measure, extent, report, reportAs } = props;
+interface TrendChartProps extends SideTrendProps {
+  readonly trend: Trend;
+  readonly onView: (view: View | null) => void;
+}
+
+const viewText = ({ min, max }: View) => words.zoom.span(whenText(min * 1000), whenText(max * 1000));
+
+function TrendChart(props: TrendChartProps) {
+  const { trend, scale, side, room, measure, extent, report, reportAs, onView } = props;
   const sideIndex = side === null ? 0 : room.sides.indexOf(side);
   const { unit } = measure;
   const own = useMemo(() => trendExtent(trend, scale), [trend, scale]);
@@ -80,6 +97,8 @@ function TrendChart(props: SideTrendProps & { readonly trend: Trend }) {
           spec={spec}
           heightPx={HEIGHT_PX}
           readout={readout}
+          viewText={viewText}
+          onView={onView}
           onPick={(index) => navigate(`/strokes/${trend.points[index].strokeId}`)}
         />
       }
@@ -88,12 +107,21 @@ function TrendChart(props: SideTrendProps & { readonly trend: Trend }) {
   );
 }
 
+/** More points than any screen can tell apart. */
+const POINTS = 2000;
+
+/** Years of strokes come thinned, and all of them once somebody looks closer. */
 export function SideTrend(props: SideTrendProps) {
   const { room, measure, direction, side, version } = props;
+  const [closer, setCloser] = useState(false);
   const asked = new URLSearchParams({ measure: measure.name, direction });
   if (side !== null) asked.set('side', side);
-  const load = useLoad<Trend>(`/rooms/${room.id}/trend?${asked}`);
+  const path = `/rooms/${room.id}/trend?${asked}`;
+  const load = useLoad<Trend>(`${path}&points=${POINTS}`);
+  const whole = useLoad<Trend>(closer && load.value?.thinned !== undefined ? path : null);
   useRefresh(version, load.reload);
+  useRefresh(version, whole.reload);
+  const onView = useCallback((view: View | null) => view !== null && setCloser(true), []);
   return (
     <Loaded load={load}>
       {(trend) =>
@@ -103,7 +131,7 @@ export function SideTrend(props: SideTrendProps) {
             <p>{words.trend.empty}</p>
           </div>
         ) : (
-          <TrendChart {...props} trend={trend} />
+          <TrendChart {...props} trend={whole.value ?? trend} onView={onView} />
         )
       }
     </Loaded>

@@ -17,7 +17,7 @@ import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { type Overlay, type ProfileLine, travelSpec } from '../charts/travelSpec.ts';
 import type { View } from '../charts/view.ts';
-import { percent, quantity, whenText } from '../format.ts';
+import { lengthText, percent, quantity, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { gearTurns, metresPerTurn } from './gearTurns.ts';
@@ -136,9 +136,7 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
             />
             <p class="about">
               {say.travelLead}
-              {turns.length > 0 &&
-                turnMetres !== null &&
-                ` ${say.turnLead(quantity(turnMetres * 100, 'cm'))}`}
+              {turns.length > 0 && turnMetres !== null && ` ${say.turnLead(lengthText(turnMetres))}`}
             </p>
           </>
         }

@@ -6,7 +6,7 @@ import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import { recordingSpec } from '../charts/recordingSpec.ts';
 import type { ChartTheme } from '../charts/theme.ts';
 import type { View } from '../charts/view.ts';
-import { quantity } from '../format.ts';
+import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
@@ -28,7 +28,7 @@ export function RecordingChart({ preview, room }: { readonly preview: StrokesPre
     <Chart
       level={2}
       title={say.picture}
-      summary={say.summary(strokes.length, seconds(lastS), rows.toLocaleString(), parted)}
+      summary={say.summary(strokes.length, seconds(lastS), plainCount(rows), parted)}
       keys={
         <>
           {sides.map(({ name }, i) => (

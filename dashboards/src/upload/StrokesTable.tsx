@@ -1,6 +1,6 @@
 import type { Direction, StrokesPreview } from '../api/types.ts';
 import { Scroll } from '../components/Scroll.tsx';
-import { quantity, whenText } from '../format.ts';
+import { plainCount, quantity, whenText } from '../format.ts';
 import { words } from '../words.ts';
 
 interface StrokesProps {
@@ -41,7 +41,7 @@ export function StrokesTable({ strokes, directions, onChange }: StrokesProps) {
                   {stroke.startedAt !== null && `, ${whenText(stroke.startedAt)}`}
                 </td>
                 <td class="number">{quantity(stroke.toS - stroke.fromS, words.units.seconds)}</td>
-                <td class="number">{stroke.samples.toLocaleString()}</td>
+                <td class="number">{plainCount(stroke.samples)}</td>
                 <td>
                   <select
                     aria-label={say.directionOf(i + 1)}

@@ -44,7 +44,12 @@ export const roomWords = {
     beyond: 'outside the normal',
     service: 'work done',
     learning: 'learning, not judged yet',
+    serviceLine: 'service line',
+    forecast: 'if it goes on so: when the service line is reached',
     summary: {
+      forecast: (line: string, strokes: string, span: string, coverage: string) =>
+        `If it goes on so, it reaches the service line of ${line} in about ${strokes} more strokes this way, ${span} (${coverage} sure).`,
+      atLeast: (strokes: string) => `${strokes} or more`,
       span: (n: number, from: string, to: string) =>
         n === 1 ? `1 stroke, on ${from}.` : `${n} strokes from ${from} to ${to}.`,
       latest: (value: string) => `The latest is ${value}.`,
@@ -68,7 +73,7 @@ export const roomWords = {
     above: 'above',
     below: 'below',
     notJudged: 'not judged',
-    hint: 'Drag across to look closer, double-click for the whole. Click a point to open its stroke.',
+    hint: 'Drag across to look closer. Click a point to open its stroke.',
   },
 
   strokes: {
