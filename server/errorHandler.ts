@@ -23,7 +23,8 @@ export function sendProblem(reply: FastifyReply, problem: ProblemError): Fastify
     .send(problemBody(problem.problem, problem.message, problem.errors));
 }
 
-function problemOf(error: unknown): ProblemError {
+/** What a client is told of whatever was thrown. */
+export function problemOf(error: unknown): ProblemError {
   if (error instanceof InvalidInput) return placed(error);
   if (error instanceof ProblemError) return error;
   if (!(error instanceof Error)) return internal();

@@ -8,8 +8,9 @@ import { rowsOfCaller } from '../access/databaseOfCaller.ts';
 import { loggerOfToken } from '../access/loggerTokens.ts';
 import { readToken, type Token } from '../access/tokens.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { problemOf } from '../errorHandler.ts';
 import { CLOSE, type Socket } from '../live/socket.ts';
-import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
+import { notSignedIn, PROBLEMS, ProblemError, problemBody } from '../problems.ts';
 import { problemMessage } from '../schemas/problemMessage.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 import { Conversation, type ConversationParts, type Taken } from './conversation.ts';
@@ -165,7 +166,7 @@ export class Link {
     this.#say(problemMessage(problemBody(problem.problem, problem.message, problem.errors), about), form);
     this.#problems++;
     if (problem.problem === 'not-signed-in') this.close(CLOSE.notSignedIn, 'A logger’s token is needed.');
-    else if (problem.problem === 'unavailable') this.close(CLOSE.tryAgainLater, 'Begin again in a while.');
+    else if (isOurs(problem)) this.close(CLOSE.tryAgainLater, 'Begin again in a while.');
     else if (error instanceof TakenOver) this.close(CLOSE.takenOver, 'Another link has this stroke now.');
     else if (this.#problems > MOST_PROBLEMS) this.close(CLOSE.policy, 'Too many problems.');
   }
@@ -174,8 +175,9 @@ export class Link {
     if (error instanceof ProblemError) return error;
     if (error instanceof DecodeError)
       return new ProblemError('invalid-field', error.message, { errors: error.faults });
-    this.#parts.log.error({ err: error }, 'A message of a link could not be answered.');
-    return new ProblemError('unavailable', 'This cannot be done for a moment. Begin again in a while.');
+    const problem = problemOf(error);
+    if (isOurs(problem)) this.#parts.log.error({ err: error }, 'A message of a link could not be answered.');
+    return problem;
   }
 
   #look(): void {
@@ -197,6 +199,7 @@ export class Link {
   #silent(): void {
     // It may be that we do not listen: its pieces wait for the database.
     if (this.#inWorks.messages > 0 && this.#unread === 0) this.#silence.refresh();
+    else if (this.#unread > 0) this.#socket.terminate();
     else this.close(CLOSE.silent, 'Nothing was heard for too long.');
   }
 
@@ -205,6 +208,10 @@ export class Link {
     clearTimeout(this.#silence);
     for (const timer of this.#timers) clearTimeout(timer);
   }
+}
+
+function isOurs({ problem }: ProblemError): boolean {
+  return PROBLEMS[problem].status >= 500;
 }
 
 function keyIn(message: JsonObject | null): { key?: string } {
