@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { StartError } from './database/startError.ts';
+import type { BrokerSettings } from './mqtt/brokerLink.ts';
+import { BrokerEnvironment, brokerSettings } from './mqtt/brokerSettings.ts';
 import { Email, Password } from './schemas/session.ts';
 
 const Port = z
@@ -38,6 +40,7 @@ const Environment = z
     SMTP_URL: SmtpUrl.optional(),
     MAIL_FROM: z.string().min(3).max(300).optional(),
     PUBLIC_URL: PublicUrl.optional(),
+    ...BrokerEnvironment,
     TRUST_PROXY: z.string().default('loopback'),
     LOG_LEVEL: z
       .enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'], {
@@ -68,6 +71,8 @@ export interface Configuration {
   readonly mail: { readonly smtpUrl: string; readonly from: string } | null;
   /** What people reach the service at; null: where it listens. */
   readonly publicUrl: string | null;
+  /** The broker that strokes may come by; null: none. */
+  readonly broker: BrokerSettings | null;
   /** Proxies whose word on the client's address and scheme is taken, as Fastify's `trustProxy`. */
   readonly trustProxy: string;
   readonly logLevel: string;
@@ -94,6 +99,7 @@ export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration
     demo: rest.DEMO,
     mail: smtpUrl === undefined || from === undefined ? null : { smtpUrl, from },
     publicUrl: rest.PUBLIC_URL ?? null,
+    broker: brokerSettings(rest),
     trustProxy: rest.TRUST_PROXY,
     logLevel: rest.LOG_LEVEL,
   };

@@ -1,4 +1,5 @@
 import type { AddressInfo } from 'node:net';
+import { GroupCommit } from '../ingest/groupCommit.ts';
 import { hasAccounts } from './access/createAccount.ts';
 import { createFirstAccount, newSetUpToken } from './access/setUp.ts';
 import { buildApp } from './app.ts';
@@ -14,6 +15,7 @@ import { startTidying } from './database/tidy.ts';
 import { fillDemo } from './demo/fill.ts';
 import { describeSignIn } from './demo/fillSignIn.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
+import { linkToBroker } from './mqtt/brokerLink.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */
@@ -69,6 +71,11 @@ async function start(
   const tidying = startTidying(database, app.log);
   stops.push(() => tidying.stop());
   stops.push(() => closeApp(app));
+  if (configuration.broker !== null) {
+    const store = new GroupCommit(database.pool);
+    const broker = linkToBroker(configuration.broker, { ...database, store, log: app.log });
+    stops.push(() => broker.stop());
+  }
   await welcome(app, configuration);
   const address = await listen(app, configuration);
   app.publicUrl ||= address;

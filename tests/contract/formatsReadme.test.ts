@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openLink } from '../support/loggerLink.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { sendAs, strokeOf, traceOf } from './formatsFixture.ts';
 import { type Fleet, newFleet } from './strokeFixture.ts';
@@ -54,4 +55,42 @@ test('so is the SenML pack', async () => {
   const pack = block('json').replace('ROOM', fleet.roomId);
   const answer = await sendAs(service, fleet, 'application/senml+json', pack);
   await expectStored(answer.body.results, 'stroke-20');
+});
+
+test('the conversation of the README goes as it says', async () => {
+  const link = await openLink(service.url, fleet.loggerToken);
+  const lines = block('live').trim().replaceAll('ROOM', fleet.roomId).split('\n');
+  expect(lines).toHaveLength(11);
+  for (const line of lines) {
+    const [who, text] = [line.slice(0, 2), line.slice(2)];
+    if (who === '> ') link.say(text);
+    else expect(await link.next()).toMatchObject(expected(JSON.parse(text)));
+  }
+  await link.drop();
+});
+
+/** Ids are not known beforehand. */
+const expected = (answer: object) =>
+  'strokeId' in answer ? { ...answer, strokeId: expect.any(String) } : answer;
+
+test('so do the bytes of a frame and of its answer', async () => {
+  const [frame, answer] = [...readme.matchAll(/```frame\n([\s\S]*?)```/g)].map(([, text]) =>
+    Buffer.from(text.replaceAll(/#.*$/gm, '').replaceAll(/\s/g, ''), 'hex'),
+  );
+  const link = await openLink(service.url, fleet.loggerToken);
+  link.say({
+    type: 'begin',
+    key: 'stroke-22',
+    roomId: fleet.roomId,
+    direction: 'extend',
+    startedAt: '2026-05-02T16:20:11Z',
+    sides: [{ side: 'front', rateHz: 50 }],
+  });
+  const said = new Promise<Buffer>((resolve) => link.socket.on('message', resolve));
+  link.say(frame);
+  expect(await said).toEqual(answer);
+  link.say({ type: 'end', key: 'stroke-22' });
+  const { key, strokeId } = await link.next('stored');
+  await expectStored([{ key, strokeId, outcome: 'stored' }], 'stroke-22');
+  await link.drop();
 });

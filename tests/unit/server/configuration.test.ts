@@ -11,6 +11,7 @@ test('everything has a default', () => {
     dataDir: './data',
     admin: null,
     demo: false,
+    broker: null,
     trustProxy: 'loopback',
     logLevel: 'warn',
   });
@@ -27,6 +28,9 @@ test('what is set is taken', () => {
     DATABASE_URL: 'postgres://a:b@c/d',
     DATA_DIR: '/x',
     DEMO: '1',
+    MQTT_URL: 'mqtts://broker.example.com',
+    MQTT_CLIENT_ID: 'one',
+    MQTT_SHARE: '1',
     ...ADMIN,
   };
   expect(readConfiguration(set)).toMatchObject({
@@ -35,6 +39,7 @@ test('what is set is taken', () => {
     databaseUrl: 'postgres://a:b@c/d',
     dataDir: '/x',
     demo: true,
+    broker: { url: 'mqtts://broker.example.com', clientId: 'one', shared: true, trustTopic: false },
     admin: { email: 'mara@example.com', password: ADMIN.ADMIN_PASSWORD },
   });
 });

@@ -1,0 +1,39 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { LoggerCaller } from '../access/caller.ts';
+import { loggerOfToken } from '../access/loggerTokens.ts';
+import { readToken } from '../access/tokens.ts';
+import { notSignedIn, ProblemError } from '../problems.ts';
+
+/**
+ * The logger that sent a message: by the token in it, which must be that of the logger in the topic; or by the topic
+ * alone where the broker lets each account publish under its own id only. Throws the 401 problem for all others.
+ */
+export async function senderOfMessage(
+  db: Kysely<Tables>,
+  loggerId: string,
+  token: string | null,
+  trustTopic: boolean,
+): Promise<LoggerCaller> {
+  if (token === null && !trustTopic)
+    throw new ProblemError('not-signed-in', 'Send the token of the logger beside its strokes.');
+  const sender = token === null ? await loggerById(db, loggerId) : await loggerByToken(db, token);
+  if (sender === null || sender.loggerId !== loggerId) throw notSignedIn();
+  return sender;
+}
+
+async function loggerByToken(db: Kysely<Tables>, text: string): Promise<LoggerCaller | null> {
+  const token = readToken(text);
+  return token?.kind === 'logger' ? loggerOfToken(db, token) : null;
+}
+
+/** An id is of one account: ids are random. */
+async function loggerById(db: Kysely<Tables>, id: string): Promise<LoggerCaller | null> {
+  const found = await db
+    .selectFrom('loggers')
+    .select(['account_id', 'coach_id'])
+    .where('id', '=', id)
+    .executeTakeFirst();
+  if (found === undefined) return null;
+  return { kind: 'logger', accountId: found.account_id, loggerId: id, coachId: found.coach_id };
+}

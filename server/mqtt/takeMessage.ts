@@ -1,0 +1,51 @@
+import type { Kysely } from 'kysely';
+import type { GroupCommit } from '../../ingest/groupCommit.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { problemOf } from '../errorHandler.ts';
+import { PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
+import { sendStrokes } from '../results/sendStrokes.ts';
+import { type Envelope, formOf, readEnvelope, writeResult } from './envelope.ts';
+import { senderOfMessage } from './senderOfMessage.ts';
+
+export interface MessageParts {
+  readonly db: Kysely<Tables>;
+  readonly store: GroupCommit;
+  /** The broker's own rules vouch for the logger in the topic. */
+  readonly trustTopic: boolean;
+}
+
+/** The database was away: nothing of the message is settled, and it must be taken again. */
+export class NotYet extends Error {
+  constructor(cause: unknown) {
+    super('The message could not be stored yet.', { cause });
+    this.name = 'NotYet';
+  }
+}
+
+/**
+ * Stores the strokes of one message and answers what its sender is told: `{"results"}` as over HTTP, or a problem.
+ * It answers after the commit; throws `NotYet` where the database could not do it.
+ */
+export async function takeMessage(
+  parts: MessageParts,
+  loggerId: string,
+  payload: Buffer,
+  onFailure: (error: unknown) => void,
+): Promise<Buffer> {
+  let envelope: Envelope | null = null;
+  try {
+    envelope = readEnvelope(payload);
+    const sender = await senderOfMessage(parts.db, loggerId, envelope.token, parts.trustTopic);
+    const results = await sendStrokes(parts.store, sender, envelope.strokes);
+    return writeResult({ ...idOf(envelope), results }, formOf(payload));
+  } catch (error) {
+    const problem = problemOf(error);
+    if (problem.problem === 'unavailable') throw new NotYet(error);
+    if (PROBLEMS[problem.problem].status >= 500) onFailure(error);
+    return writeResult({ ...idOf(envelope), problem: bodyOf(problem) }, formOf(payload));
+  }
+}
+
+const idOf = (envelope: Envelope | null) => (envelope?.id == null ? {} : { id: envelope.id });
+
+const bodyOf = (problem: ProblemError) => problemBody(problem.problem, problem.message, problem.errors);
