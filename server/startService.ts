@@ -1,6 +1,7 @@
 import type { AddressInfo } from 'node:net';
 import { GroupCommit } from '../ingest/groupCommit.ts';
 import { hasAccounts } from './access/createAccount.ts';
+import { rowsToSendTo } from './access/rowsToSendTo.ts';
 import { createFirstAccount, newSetUpToken } from './access/setUp.ts';
 import { buildApp } from './app.ts';
 import type { App } from './appTypes.ts';
@@ -72,8 +73,8 @@ async function start(
   stops.push(() => tidying.stop());
   stops.push(() => closeApp(app));
   if (configuration.broker !== null) {
-    const store = new GroupCommit(database.pool);
-    const broker = linkToBroker(configuration.broker, { ...database, store, log: app.log });
+    const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool);
+    const broker = linkToBroker(configuration.broker, { database, store, log: app.log });
     stops.push(() => broker.stop());
   }
   await welcome(app, configuration);

@@ -7,6 +7,7 @@ export const SPANNING = {
   'first-account': 'whether there is any account can be asked only of all of them',
   'sign-in': 'an address is looked up before its account is known',
   invitation: 'whoever accepts one joins an account, or makes one and is let into another',
+  broker: 'a topic that the broker vouches for names a logger without its account',
   tidying: 'sessions and remembered answers run out in every account alike',
   queue: 'the worker takes rooms of any account, and begins with those left over from before',
   partitions: 'the samples of a month lie together, whosever they are',

@@ -1,8 +1,7 @@
-import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
 import type { LoggerCaller } from '../access/caller.ts';
 import { loggerOfToken } from '../access/loggerTokens.ts';
 import { readToken } from '../access/tokens.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { notSignedIn, ProblemError } from '../problems.ts';
 
 /**
@@ -10,25 +9,26 @@ import { notSignedIn, ProblemError } from '../problems.ts';
  * alone where the broker lets each account publish under its own id only. Throws the 401 problem for all others.
  */
 export async function senderOfMessage(
-  db: Kysely<Tables>,
+  database: Database,
   loggerId: string,
   token: string | null,
   trustTopic: boolean,
 ): Promise<LoggerCaller> {
   if (token === null && !trustTopic)
     throw new ProblemError('not-signed-in', 'Send the token of the logger beside its strokes.');
-  const sender = token === null ? await loggerById(db, loggerId) : await loggerByToken(db, token);
+  const sender = token === null ? await loggerById(database, loggerId) : await loggerByToken(database, token);
   if (sender === null || sender.loggerId !== loggerId) throw notSignedIn();
   return sender;
 }
 
-async function loggerByToken(db: Kysely<Tables>, text: string): Promise<LoggerCaller | null> {
+async function loggerByToken(database: Database, text: string): Promise<LoggerCaller | null> {
   const token = readToken(text);
-  return token?.kind === 'logger' ? loggerOfToken(db, token) : null;
+  return token?.kind === 'logger' ? loggerOfToken(database, token) : null;
 }
 
 /** An id is of one account: ids are random. */
-async function loggerById(db: Kysely<Tables>, id: string): Promise<LoggerCaller | null> {
+async function loggerById(database: Database, id: string): Promise<LoggerCaller | null> {
+  const { db } = inScope(database, { spanning: 'broker' });
   const found = await db
     .selectFrom('loggers')
     .select(['account_id', 'coach_id'])

@@ -1,6 +1,5 @@
-import type { Kysely } from 'kysely';
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
-import type { Tables } from '../../migrations/tables.ts';
+import type { Database } from '../database/openDatabase.ts';
 import { problemOf } from '../errorHandler.ts';
 import { PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
@@ -8,7 +7,7 @@ import { type Envelope, formOf, readEnvelope, writeResult } from './envelope.ts'
 import { senderOfMessage } from './senderOfMessage.ts';
 
 export interface MessageParts {
-  readonly db: Kysely<Tables>;
+  readonly database: Database;
   readonly store: GroupCommit;
   /** The broker's own rules vouch for the logger in the topic. */
   readonly trustTopic: boolean;
@@ -35,7 +34,7 @@ export async function takeMessage(
   let envelope: Envelope | null = null;
   try {
     envelope = readEnvelope(payload);
-    const sender = await senderOfMessage(parts.db, loggerId, envelope.token, parts.trustTopic);
+    const sender = await senderOfMessage(parts.database, loggerId, envelope.token, parts.trustTopic);
     const results = await sendStrokes(parts.store, sender, envelope.strokes);
     return writeResult({ ...idOf(envelope), results }, formOf(payload));
   } catch (error) {

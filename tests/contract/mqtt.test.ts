@@ -6,7 +6,8 @@ import { connectAsync, type MqttClient } from 'mqtt';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
-import { openDatabase } from '../../server/database/openDatabase.ts';
+import { rowsToSendTo } from '../../server/access/rowsToSendTo.ts';
+import { inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import { takeMessage } from '../../server/mqtt/takeMessage.ts';
 import { type ChildOnDatabase, childOnDatabase } from '../support/childOnDatabase.ts';
 import { startBroker, type TestBroker } from '../support/testBroker.ts';
@@ -152,8 +153,9 @@ describe('what cannot be taken is answered with a problem, and the next message 
 });
 
 test('where the broker vouches for topics, strokes need no token', async () => {
-  const { db, pool } = openDatabase(service.databaseUrl, 2);
-  const parts = { db, store: new GroupCommit(pool), trustTopic: true };
+  const database = openDatabase(service.databaseUrl, 2);
+  const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool);
+  const parts = { database, store, trustTopic: true };
   const said = async (loggerId: string, message: unknown): Promise<Result> => {
     const answer = await takeMessage(parts, loggerId, Buffer.from(JSON.stringify(message)), () => undefined);
     return JSON.parse(answer.toString());
@@ -166,7 +168,7 @@ test('where the broker vouches for topics, strokes need no token', async () => {
   );
   const other = await newFleet(service, token);
   expect((await said(other.loggerId, stroke(9))).results?.[0].outcome).toBe('rejected');
-  await db.destroy();
+  await database.db.destroy();
 });
 
 test('the broker is answered after the commit, and not before', async () => {
