@@ -11,6 +11,8 @@ test('everything has a default', () => {
     dataDir: './data',
     admin: null,
     demo: false,
+    mail: null,
+    publicUrl: null,
     broker: null,
     trustProxy: 'loopback',
     logLevel: 'warn',
