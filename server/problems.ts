@@ -13,6 +13,7 @@ export const PROBLEMS = {
   'not-found': { status: 404, title: 'There is no such thing' },
   'method-not-allowed': { status: 405, title: 'This address does not take this method' },
   conflict: { status: 409, title: 'The request collides with another' },
+  'samples-removed': { status: 410, title: 'The samples are no longer kept' },
   'body-too-large': { status: 413, title: 'The body is too large' },
   'address-too-long': { status: 414, title: 'The address is too long' },
   'unsupported-media-type': { status: 415, title: 'The body has a form that is not taken here' },

@@ -3,7 +3,7 @@ import type { RecordedTrace } from '../../ingest/stroke.ts';
 import { decodeTrace } from '../../ingest/traceCodec.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { notFound } from '../problems.ts';
+import { notFound, ProblemError } from '../problems.ts';
 
 /** The samples of a stroke as they were sent. */
 export async function readTrace(
@@ -19,11 +19,29 @@ export async function readTrace(
         .onRef('t.stroke_id', '=', 's.id')
         .onRef('t.received_at', '=', 's.received_at'),
     )
-    .select('t.trace')
+    .select(['t.trace', 's.received_at'])
     .where('s.account_id', '=', accountId)
     .where('s.id', '=', strokeId)
     .executeTakeFirst();
   if (row === undefined) throw notFound('stroke');
-  if (row.trace === null) throw notFound('trace of this stroke any more');
+  if (row.trace === null) throw await removed(db, accountId, row.received_at);
   return decodeTrace(row.trace);
+}
+
+/** By the first run of the account's setting that reached as far as this stroke. */
+async function removed(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  receivedAt: Date,
+): Promise<ProblemError> {
+  const run = await db
+    .selectFrom('retention_runs')
+    .select('ran_at')
+    .where('account_id', '=', accountId)
+    .where('removed_before', '>', receivedAt)
+    .orderBy('ran_at')
+    .limit(1)
+    .executeTakeFirst();
+  const when = run === undefined ? '' : ` on ${run.ran_at.toISOString().slice(0, 10)}`;
+  return new ProblemError('samples-removed', `The samples were removed${when} by the account's setting.`);
 }

@@ -1,4 +1,5 @@
 import type { App } from '../appTypes.ts';
+import { accountRoutes } from './account.ts';
 import { coachRoutes } from './coaches.ts';
 import { grantRoutes } from './grants.ts';
 import { invitationRoutes } from './invitations.ts';
@@ -33,6 +34,7 @@ export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<
   await app.register(peopleRoutes);
   await app.register(grantRoutes);
   await app.register(invitationRoutes);
+  await app.register(accountRoutes);
   await app.register(coachRoutes);
   await app.register(roomRoutes);
   await app.register(loggerRoutes);

@@ -26,6 +26,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         querystring: PointsQuery,
         response: { 200: Trace },
       },
+      config: { problems: ['samples-removed'] },
     },
     async (request, reply) => {
       const sent = await readTrace(request.db, personOf(request).accountId, request.params.id);

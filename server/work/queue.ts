@@ -3,6 +3,7 @@ import { Logger, run, runMigrations } from 'graphile-worker';
 import { type Kysely, sql } from 'kysely';
 import type { Pool } from 'pg';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
+import { dropEmptyPartitions } from '../../ingest/emptyPartitions.ts';
 import { tendLiveStrokes } from '../../ingest/live/tend.ts';
 import { BEGINNING, HAS_TRACE } from '../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
@@ -11,10 +12,14 @@ import { inTransaction } from '../database/inTransaction.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
 import { keepRunning } from './keepRunning.ts';
+import { removeTraces } from './removeTraces.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
 
 /** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
 const FORMER_JOB = 'analyse-room';
+
+/** The queue's name for the work of `removeTraces`, done daily, also where nothing ran at that hour. */
+const REMOVE_TRACES = 'remove-traces';
 
 /** The queue's name for the work of `tendLiveStrokes`. */
 const TEND_LIVE_STROKES = 'tend-live-strokes';
@@ -45,9 +50,10 @@ export async function startWorker({ pool, log }: WorkerParts): Promise<{ stop():
       pgPool: pool,
       noHandleSignals: true,
       logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
-      // The second: months to come for the samples.
+      // The second: months to come for the samples. The third: months past.
       crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
-      17 3 * * * ensure-trace-partitions`,
+      17 3 * * * ensure-trace-partitions
+      41 3 * * * ${REMOVE_TRACES} ?fill=2d`,
       taskList: {
         [FORMER_JOB]: async () => undefined,
         // Written by `queuePlacing` and nobody else.
@@ -59,6 +65,10 @@ export async function startWorker({ pool, log }: WorkerParts): Promise<{ stop():
           await tendLiveStrokes(ofAll.pool);
         },
         'ensure-trace-partitions': ensurePartitions,
+        [REMOVE_TRACES]: async () => {
+          await removeTraces(db, new Date());
+          await dropEmptyPartitions(ofAll.pool, new Date());
+        },
       },
     });
   const runner = await keepRunning(begin, log);

@@ -109,6 +109,10 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'DELETE /api/v1/people/:id': { answers: dealers(204) },
   'POST /api/v1/people/:id/invitation': { answers: dealers(201) },
 
+  'GET /api/v1/account': { answers: atHome(200, 404) },
+  'PATCH /api/v1/account': { answers: atHome(200, 404), body: () => ({ traceMonths: 24 }) },
+  'GET /api/v1/account/retention-runs': { answers: atHome(200, 404) },
+
   'POST /api/v1/coaches': {
     answers: answers((caller) => (UNKNOWN.includes(caller) ? 401 : caller === 'owner' ? 403 : 201)),
     body: () => ({ name: 'Wren' }),

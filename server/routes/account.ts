@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { DEALER, personOf } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
+import { Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { changeAccount, findAccount, listRetentionRuns, retentionRunOf } from '../things/account.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['account'];
+const RUNS = 'retention-runs';
+const config = { see: DEALER, problems: ['not-found'] } as const;
+
+/** The caller's own account, for its dealers. */
+export async function accountRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/account',
+    { schema: { tags, summary: 'Read the account', response: { 200: Account } }, config },
+    (request) => findAccount(app.db, personOf(request).accountId),
+  );
+
+  app.patch(
+    '/api/v1/account',
+    {
+      schema: {
+        tags,
+        summary: 'Say how long the samples of strokes are kept',
+        body: AccountPatch,
+        response: { 200: Account },
+      },
+      config,
+    },
+    (request) => changeAccount(app.db, personOf(request).accountId, request.body),
+  );
+
+  app.get(
+    '/api/v1/account/retention-runs',
+    {
+      schema: {
+        tags,
+        summary: 'What was removed by that setting, the latest first',
+        querystring: PageQuery,
+        response: { 200: pageOf(RetentionRun) },
+      },
+      config,
+    },
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const beforeId = readCursor(RUNS, cursor, z.tuple([Id]))?.[0] ?? null;
+      const page = await listRetentionRuns(app.db, personOf(request).accountId, { limit, beforeId });
+      return answerPage(RUNS, page, retentionRunOf, (row) => [row.id]);
+    },
+  );
+}

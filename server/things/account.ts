@@ -1,0 +1,53 @@
+import type { Kysely, Selectable } from 'kysely';
+import type { RetentionRunTable, Tables } from '../../migrations/tables.ts';
+import type { AccountInScope } from '../access/scope.ts';
+import { notFound } from '../problems.ts';
+import type { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
+import { oneMoreThan, type Page, pageFrom } from './page.ts';
+
+export async function findAccount(db: Kysely<Tables>, accountId: AccountInScope): Promise<Account> {
+  const row = await db
+    .selectFrom('accounts')
+    .select(['id', 'name', 'trace_months as traceMonths'])
+    .where('id', '=', accountId)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('account');
+  return row;
+}
+
+export async function changeAccount(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  { traceMonths }: AccountPatch,
+): Promise<Account> {
+  if (traceMonths !== undefined) {
+    await db.updateTable('accounts').set({ trace_months: traceMonths }).where('id', '=', accountId).execute();
+  }
+  return findAccount(db, accountId);
+}
+
+export type RetentionRunRow = Selectable<RetentionRunTable>;
+
+/** The latest first, which their ids follow. */
+export async function listRetentionRuns(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  page: { limit: number; beforeId: string | null },
+): Promise<Page<RetentionRunRow>> {
+  let query = db.selectFrom('retention_runs').selectAll().where('account_id', '=', accountId);
+  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
+  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
+}
+
+export function retentionRunOf(row: RetentionRunRow): RetentionRun {
+  return {
+    id: row.id,
+    ranAt: row.ran_at.toISOString(),
+    traceMonths: row.trace_months,
+    removedBefore: row.removed_before.toISOString(),
+    tracesBefore: Number(row.traces_before),
+    tracesRemoved: Number(row.traces_removed),
+    bytesRemoved: Number(row.bytes_removed),
+    tracesAfter: Number(row.traces_after),
+  };
+}
