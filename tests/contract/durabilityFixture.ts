@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { sendRequest } from '../support/request.ts';
 import { type LoadSender, type SentStroke, StrokeLoad } from '../support/strokeLoad.ts';
 import { listStrokes, readRoom } from './roomAnswers.ts';
-import { type Asked, type Fleet, newFleet, settled, strokeBody } from './strokeFixture.ts';
+import { type Asked, dayAt, type Fleet, newFleet, settled, strokeBody } from './strokeFixture.ts';
 
 export const KILLS = 20;
 /** Strokes sent around each kill, and how many of them are acknowledged before it. */
@@ -13,6 +13,8 @@ export const ADMIN = { ADMIN_EMAIL: 'mara@example.com', ADMIN_PASSWORD: 'a long 
 
 const FORMS: readonly LoadSender['form'][] = ['json', 'batch', 'gzip', 'cbor'];
 const EVERY_NTH_SAMPLE = 5;
+/** However many a sender comes to send, none of them lies ahead of the machine's clock. */
+const STROKES_A_DAY = 12;
 
 /** A fifth of the usual stroke's samples, with digits down to the last bit of a double in every third. */
 function smallStroke(roomId: string, n: number): SentStroke {
@@ -25,7 +27,7 @@ function smallStroke(roomId: string, n: number): SentStroke {
       // Plus nothing: JSON has no negative zero.
       .map((value, i) => value + (n % 3 === 0 ? i / 3e9 : 0)),
   }));
-  return { ...body, sides };
+  return { ...body, sides, startedAt: dayAt(n / STROKES_A_DAY) };
 }
 
 export interface DurableLoad {
