@@ -1,16 +1,10 @@
-import type { PoolClient } from 'pg';
-import type { Queries } from './storeStrokes.ts';
-
-/** A pool that sees the samples of every account. */
-interface Pool extends Queries {
-  connect(): Promise<PoolClient>;
-}
+import type { Connections, Queries } from './queries.ts';
 
 /**
  * Drops the months of samples that are past and hold nothing any more, which gives their room on the disk back. Nobody
  * adds to them: samples go by the time of their arrival.
  */
-export async function dropEmptyPartitions(pool: Pool, now: Date): Promise<string[]> {
+export async function dropEmptyPartitions(pool: Connections, now: Date): Promise<string[]> {
   const month = `traces_${now.toISOString().slice(0, 7).replace('-', '_')}`;
   const { rows } = await pool.query<{ name: string }>({
     text: `select c.relname as name from pg_inherits i join pg_class c on c.oid = i.inhrelid
@@ -26,7 +20,7 @@ export async function dropEmptyPartitions(pool: Pool, now: Date): Promise<string
   return dropped;
 }
 
-async function dropIfEmpty(pool: Pool, name: string): Promise<boolean> {
+async function dropIfEmpty(pool: Connections, name: string): Promise<boolean> {
   const client = await pool.connect();
   try {
     await client.query('begin');

@@ -15,7 +15,7 @@ export async function accountRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/account',
     { schema: { tags, summary: 'Read the account', response: { 200: Account } }, config },
-    (request) => findAccount(app.db, personOf(request).accountId),
+    (request) => findAccount(request.db, personOf(request).accountId),
   );
 
   app.patch(
@@ -29,7 +29,7 @@ export async function accountRoutes(app: App): Promise<void> {
       },
       config,
     },
-    (request) => changeAccount(app.db, personOf(request).accountId, request.body),
+    (request) => changeAccount(request.db, personOf(request).accountId, request.body),
   );
 
   app.get(
@@ -46,7 +46,7 @@ export async function accountRoutes(app: App): Promise<void> {
     async (request) => {
       const { limit, cursor } = request.query;
       const beforeId = readCursor(RUNS, cursor, z.tuple([Id]))?.[0] ?? null;
-      const page = await listRetentionRuns(app.db, personOf(request).accountId, { limit, beforeId });
+      const page = await listRetentionRuns(request.db, personOf(request).accountId, { limit, beforeId });
       return answerPage(RUNS, page, retentionRunOf, (row) => [row.id]);
     },
   );

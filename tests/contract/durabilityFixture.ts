@@ -18,7 +18,7 @@ const STROKES_A_DAY = 12;
 
 /** A fifth of the usual stroke's samples, with digits down to the last bit of a double in every third. */
 function smallStroke(roomId: string, n: number): SentStroke {
-  const body = strokeBody(roomId, n, n < 60 ? 9 : 11);
+  const body = strokeBody(roomId, n, n < 60 ? 9 : 11, { startedAt: dayAt(n / STROKES_A_DAY) });
   const sides = body.sides.map(({ side, rateHz, amps }) => ({
     side,
     rateHz: rateHz / EVERY_NTH_SAMPLE,
@@ -27,7 +27,7 @@ function smallStroke(roomId: string, n: number): SentStroke {
       // Plus nothing: JSON has no negative zero.
       .map((value, i) => value + (n % 3 === 0 ? i / 3e9 : 0)),
   }));
-  return { ...body, sides, startedAt: dayAt(n / STROKES_A_DAY) };
+  return { ...body, sides };
 }
 
 export interface DurableLoad {

@@ -144,7 +144,7 @@ test('measuring anew leaves what has no samples any more as it was measured', as
   await service.pool.query('update room_checkpoints set analysis_version = 0 where room_id = $1', [
     fleet.roomId,
   ]);
-  const worker = await startWorker({ pool: service.pool, db: service.db, log: service.app.log });
+  const worker = await startWorker({ pool: service.pool, log: service.app.log });
   expect(await readRoom(service, fleet)).toBe(before);
   await worker.stop();
   const { rows } = await service.pool.query(
