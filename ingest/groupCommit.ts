@@ -7,6 +7,11 @@ const MOST_STROKES = 128;
 const MOST_BYTES = 8 * 1024 * 1024;
 /** One on its way while the next one gathers; more would gather less. */
 const MOST_AT_ONCE = 2;
+/**
+ * While the bodies of other requests are being read, a group waits for them so long at the most. A statement of
+ * sixteen strokes costs a fifth of sixteen statements, on both ends.
+ */
+const GATHER_MS = 20;
 
 interface Waiting {
   readonly strokes: readonly StrokeToStore[];
@@ -24,10 +29,19 @@ export class GroupCommit {
   readonly #waiting: Waiting[] = [];
   #underWay = 0;
   #scheduled = false;
+  #expected = 0;
 
   /** `openFor` gives the database in which the senders of these strokes may store them. */
   constructor(openFor: (strokes: readonly StrokeToStore[]) => Queries) {
     this.#openFor = openFor;
+  }
+
+  /** Says that a request's body is being read, whose strokes may follow; the answer is to be called when it was. */
+  expect(): () => void {
+    this.#expected++;
+    return () => {
+      this.#expected--;
+    };
   }
 
   /** Resolves once all of them are committed or refused; rejects when the database could not do it. */
@@ -38,20 +52,27 @@ export class GroupCommit {
     });
   }
 
-  /** After the requests that this turn of the loop reads, so that they go together. */
   #schedule(): void {
     if (this.#scheduled || this.#underWay >= MOST_AT_ONCE || this.#waiting.length === 0) return;
     this.#scheduled = true;
-    setImmediate(() => {
-      this.#scheduled = false;
-      const group = this.#takeGroup();
-      this.#underWay++;
-      void this.#flush(group).finally(() => {
-        this.#underWay--;
-        this.#schedule();
-      });
+    const latest = performance.now() + GATHER_MS;
+    const sendWhenAllAreThere = (): void => {
+      if (this.#expected > 0 && performance.now() < latest) setTimeout(sendWhenAllAreThere, 1);
+      else this.#send();
+    };
+    // After the requests that this turn of the loop reads, so that they go together.
+    setImmediate(sendWhenAllAreThere);
+  }
+
+  #send(): void {
+    this.#scheduled = false;
+    const group = this.#takeGroup();
+    this.#underWay++;
+    void this.#flush(group).finally(() => {
+      this.#underWay--;
       this.#schedule();
     });
+    this.#schedule();
   }
 
   /** At least one request, and as many more as fit. */

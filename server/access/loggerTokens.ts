@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { gathered } from '../database/gathered.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { LoggerCaller } from './caller.ts';
 import type { Token } from './tokens.ts';
@@ -7,26 +8,61 @@ import type { Token } from './tokens.ts';
 /** A logger is noted as seen at most this often: a write for every stroke would cost as much as the stroke. */
 const SEEN_EVERY_MS = 60_000;
 
+/** For each pool one gatherer: a logger sends many strokes at once, and many loggers send in the same evening. */
+const lookUps = new WeakMap<Database['pool'], (token: Token) => Promise<LoggerCaller | null>>();
+
 /** The logger whose token this is; null when there is none. */
-export async function loggerOfToken(database: Database, token: Token): Promise<LoggerCaller | null> {
-  const { db } = inScope(database, { accounts: [token.accountId] });
-  const found = await db
-    .selectFrom('loggers')
-    .select(['id', 'coach_id', 'last_seen_at'])
-    .where('account_id', '=', token.accountId)
-    .where('token_hash', '=', token.hash)
-    .executeTakeFirst();
-  if (found === undefined) return null;
-  if (found.last_seen_at === null || Date.now() - found.last_seen_at.getTime() > SEEN_EVERY_MS)
-    await noteSeen(db, token.accountId, found.id);
-  return { kind: 'logger', accountId: token.accountId, loggerId: found.id, coachId: found.coach_id };
+export function loggerOfToken(database: Database, token: Token): Promise<LoggerCaller | null> {
+  let lookUp = lookUps.get(database.pool);
+  if (lookUp === undefined) {
+    lookUp = gathered((tokens) => loggersOfTokens(database, tokens));
+    lookUps.set(database.pool, lookUp);
+  }
+  return lookUp(token);
 }
 
-async function noteSeen(db: Kysely<Tables>, accountId: string, loggerId: string): Promise<void> {
-  await db
-    .updateTable('loggers')
-    .set({ last_seen_at: sql`now()` })
-    .where('account_id', '=', accountId)
-    .where('id', '=', loggerId)
-    .execute();
+interface Row {
+  readonly account_id: string;
+  readonly id: string;
+  readonly coach_id: string;
+  readonly token_hash: Buffer;
+  readonly last_seen_at: Date | null;
+}
+
+async function loggersOfTokens(
+  database: Database,
+  tokens: readonly Token[],
+): Promise<(LoggerCaller | null)[]> {
+  const { db } = inScope(database, { accounts: tokens.map(({ accountId }) => accountId) });
+  const distinct = [...new Map(tokens.map((token) => [nameOf(token.accountId, token.hash), token])).values()];
+  const { rows } = await sql<Row>`
+    select l.account_id, l.id, l.coach_id, l.token_hash, l.last_seen_at
+    from unnest(
+      ${distinct.map(({ accountId }) => accountId)}::uuid[], ${distinct.map(({ hash }) => hash)}::bytea[]
+    ) as t (account_id, token_hash)
+    join loggers l on l.account_id = t.account_id and l.token_hash = t.token_hash
+  `.execute(db);
+  const unseen = rows.filter(
+    ({ last_seen_at: seenAt }) => seenAt === null || Date.now() - seenAt.getTime() > SEEN_EVERY_MS,
+  );
+  if (unseen.length > 0) await noteSeen(db, unseen);
+  const found = new Map(rows.map((row) => [nameOf(row.account_id, row.token_hash), row]));
+  return tokens.map(({ accountId, hash }) => {
+    const row = found.get(nameOf(accountId, hash));
+    return row ? { kind: 'logger', accountId, loggerId: row.id, coachId: row.coach_id } : null;
+  });
+}
+
+function nameOf(accountId: string, hash: Buffer): string {
+  return `${accountId} ${hash.toString('base64')}`;
+}
+
+async function noteSeen(db: Kysely<Tables>, loggers: readonly Row[]): Promise<void> {
+  await sql`
+    update loggers l set last_seen_at = now()
+    from unnest(
+      ${loggers.map((row) => row.account_id)}::uuid[], ${loggers.map((row) => row.id)}::uuid[]
+    ) as s (account_id, id)
+    where l.account_id = s.account_id and l.id = s.id
+  `.execute(db);
 }

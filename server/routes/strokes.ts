@@ -26,6 +26,10 @@ export async function strokeRoutes(app: App): Promise<void> {
   // In a scope of their own, as no other route takes these forms.
   await app.register(async (scope: App) => {
     takeForms(scope);
+    scope.addHook('onRequest', async (request) => {
+      // It closes once the body was read, and when the sender is gone.
+      if (!request.raw.closed) request.raw.once('close', store.expect());
+    });
     scope.post(
       '/api/v1/strokes',
       {

@@ -9,10 +9,12 @@ import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 
 /**
- * Between two looks for rooms that are out of date. Looking costs one small index scan; what comes in between of one
- * room is gone through together, and its results are written once.
+ * The rest between two looks for rooms that are out of date, which cost one small index scan each. After work it is as
+ * long as the work was: what comes in of one room meanwhile is gone through together, and its results are written
+ * once, which is most of the cost of a single stroke.
  */
-const LOOK_EVERY_MS = 100;
+const SHORTEST_REST_MS = 100;
+const LONGEST_REST_MS = 500;
 const ROOMS_AT_ONCE = 64;
 /** After the database failed. */
 const TRY_AGAIN_AFTER_MS = 1000;
@@ -65,13 +67,15 @@ async function lookAgainAndAgain(
       throw error;
     }
     // Where there were as many as can be taken at once there are more.
-    if (after === null) await rest(LOOK_EVERY_MS - (performance.now() - started), stopping);
+    if (after !== null) continue;
+    const tookMs = performance.now() - started;
+    await rest(Math.min(LONGEST_REST_MS, Math.max(SHORTEST_REST_MS, tookMs)), stopping);
   }
 }
 
 /** Ends early when it is to stop. */
 async function rest(ms: number, stopping: AbortSignal): Promise<void> {
-  await pause(Math.max(0, ms), null, { signal: stopping }).catch((error: unknown) => {
+  await pause(ms, null, { signal: stopping }).catch((error: unknown) => {
     if (!stopping.aborted) throw error;
   });
 }
