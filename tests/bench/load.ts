@@ -1,4 +1,5 @@
 import { Agent, request } from 'node:http';
+import { setTimeout as pause } from 'node:timers/promises';
 
 export interface Target {
   readonly url: string;
@@ -20,6 +21,26 @@ export async function sendAll(
   await Promise.all(Array.from({ length: connections }, sender));
   agent.destroy();
   return (performance.now() - started) / 1000;
+}
+
+/** Sends every body once, so many a second whatever the answers take; answers milliseconds to each answer. */
+export async function acknowledgementTimes(
+  target: Target,
+  bodies: readonly Buffer[],
+  perSecond: number,
+): Promise<number[]> {
+  const agent = new Agent({ keepAlive: true });
+  const started = performance.now();
+  const times = await Promise.all(
+    bodies.map(async (body, i) => {
+      const dueMs = started + (1000 * i) / perSecond;
+      await pause(Math.max(0, dueMs - performance.now()));
+      await post(target, body, agent);
+      return performance.now() - dueMs;
+    }),
+  );
+  agent.destroy();
+  return times;
 }
 
 function post(target: Target, body: Buffer, agent: Agent): Promise<void> {
