@@ -39,12 +39,53 @@ export function readNumbers(
       `Must hold ${rules.minCount} to ${rules.maxCount} numbers; it holds ${value.length}.`,
     );
   }
+  const numbers = new Float64Array(value.length);
+  const plain = rules.wholeOver === undefined && rules.wholeTimes === undefined && rules.rising !== true;
+  if (plain && copyPlain(value, rules.largest, numbers)) return numbers;
+  return readEach(value, rules, numbers, pointer, faults);
+}
+
+/**
+ * Copies numbers that are all there and none too large: nearly always, and in a loop so plain that it costs a tenth of
+ * parsing them. Answers whether they were.
+ */
+function copyPlain(value: SentNumbers, largest: number, numbers: Float64Array): boolean {
+  return value instanceof Float64Array
+    ? copyTyped(value, largest, numbers)
+    : copyList(value, largest, numbers);
+}
+
+/** Apart from `copyList`, so that the engine knows the kind of either's numbers. */
+function copyTyped(value: Float64Array, largest: number, numbers: Float64Array): boolean {
+  for (let i = 0; i < numbers.length; i++) {
+    // Also false for NaN.
+    if (!(Math.abs(value[i]) <= largest)) return false;
+  }
+  numbers.set(value);
+  return true;
+}
+
+function copyList(value: readonly unknown[], largest: number, numbers: Float64Array): boolean {
+  for (let i = 0; i < numbers.length; i++) {
+    const number = value[i];
+    if (typeof number !== 'number' || !(Math.abs(number) <= largest)) return false;
+    numbers[i] = number;
+  }
+  return true;
+}
+
+function readEach(
+  value: SentNumbers,
+  rules: NumberRules,
+  numbers: Float64Array,
+  pointer: string,
+  faults: Faults,
+): Float64Array | null {
   const divisor = rules.wholeOver ?? 1;
   const { wholeTimes } = rules;
   const whole = rules.wholeOver !== undefined || wholeTimes !== undefined;
   const largest = largestSent(rules);
   const nanIsGap = rules.gaps === true && value instanceof Float64Array;
-  const numbers = new Float64Array(value.length);
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < value.length; i++) {
     const number: unknown = value[i];
