@@ -6,6 +6,7 @@ import * as placingAndRetention from './0004-placing-and-retention.ts';
 import * as liveStrokes from './0005-live-strokes.ts';
 import * as tokensAndResets from './0007-tokens-and-resets.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
+import * as recordAndDeletedCoaches from './0012-record-and-deleted-coaches.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -16,4 +17,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0005-live-strokes': liveStrokes,
   '0007-tokens-and-resets': tokensAndResets,
   '0009-settings-and-verdicts': settingsAndVerdicts,
+  '0012-record-and-deleted-coaches': recordAndDeletedCoaches,
 };

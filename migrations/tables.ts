@@ -25,6 +25,7 @@ export interface Tables {
   idempotency_keys: IdempotencyKeyTable;
   personal_tokens: PersonalTokenTable;
   password_resets: PasswordResetTable;
+  record: RecordTable;
   retention_runs: RetentionRunTable;
 }
 
@@ -112,6 +113,8 @@ export interface CoachTable {
   notes: string | null;
   created_at: TimeByDefault;
   updated_at: TimeByDefault;
+  /** Not null: out of everybody's sight, and to be restored or removed. */
+  deleted_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
 }
 
 export interface RoomTable {
@@ -129,6 +132,8 @@ export interface RoomTable {
   positive_direction: Generated<'extend' | 'retract'>;
   created_at: TimeByDefault;
   updated_at: TimeByDefault;
+  /** Not null: out of everybody's sight, and to be restored or removed. */
+  deleted_at: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
 }
 
 export interface LoggerTable {
@@ -308,6 +313,23 @@ export interface PasswordResetTable {
   person_id: string;
   expires_at: Time;
   created_at: TimeByDefault;
+}
+
+/** Who did what. Rows are only ever added, by triggers. */
+export interface RecordTable {
+  account_id: string;
+  at: TimeByDefault;
+  id: Generated<string>;
+  /** Null: nobody who was signed in. */
+  person_id: string | null;
+  /** As it was then. */
+  person_name: string | null;
+  act: string;
+  /** The table that the thing is in, and its id there. */
+  thing: string;
+  thing_id: string | null;
+  coach_id: string | null;
+  details: ColumnType<Record<string, unknown>, string | undefined, never>;
 }
 
 export interface IdempotencyKeyTable {

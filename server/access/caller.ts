@@ -26,6 +26,8 @@ declare module 'fastify' {
     visits?: boolean;
     /** Only a person that signed in may: no token that it gave to a script. */
     byHand?: boolean;
+    /** The route is about a thing that was deleted, and looks for it itself. */
+    ofDeleted?: boolean;
     /** The roles for which there is such a thing at all; all of them when absent. Others get 404. */
     see?: readonly Role[];
     /** The roles that may; all of them when absent. Others get 403 on what they can see and 404 on the rest. */

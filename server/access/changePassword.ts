@@ -3,7 +3,7 @@ import { type Database, inScope } from '../database/openDatabase.ts';
 import { refuseCommonPassword } from './commonPasswords.ts';
 import { hashPassword } from './passwords.ts';
 import { findPerson } from './people.ts';
-import { rowsOf, type Scope } from './scope.ts';
+import { actingIn, type Scope } from './scope.ts';
 import { endSessions } from './sessions.ts';
 import { signIn } from './signIn.ts';
 import type { Token } from './tokens.ts';
@@ -18,7 +18,7 @@ export async function changePassword(
   current: Token | null,
   { oldPassword, newPassword }: { readonly oldPassword: string; readonly newPassword: string },
 ): Promise<void> {
-  const { db } = inScope(database, rowsOf(person));
+  const { db } = inScope(database, actingIn(person));
   const { email } = await findPerson(db, person);
   await signIn(database, email, oldPassword);
   refuseCommonPassword(newPassword, email, '/newPassword');

@@ -5,7 +5,8 @@ import type { App } from '../appTypes.ts';
 import { type DatabaseInScope, inScope, type Queries } from '../database/openDatabase.ts';
 import type { RowScope } from '../database/rowScope.ts';
 import type { Caller } from './caller.ts';
-import { rowsOf } from './scope.ts';
+import { changesSomething } from './sameOrigin.ts';
+import { actingIn, rowsOf } from './scope.ts';
 
 declare module 'fastify' {
   interface FastifyRequest {
@@ -19,9 +20,10 @@ declare module 'fastify' {
 /** Gives every request the database in the scope of its caller: what a query forgets to say, Postgres still holds. */
 export function giveDatabase(app: App): void {
   const opened = new WeakMap<Caller, DatabaseInScope>();
-  const databaseOf = ({ caller }: FastifyRequest): DatabaseInScope => {
+  const databaseOf = (request: FastifyRequest): DatabaseInScope => {
+    const { caller } = request;
     if (caller === null) return app.database;
-    const known = opened.get(caller) ?? inScope(app.database, rowsOfCaller(caller));
+    const known = opened.get(caller) ?? inScope(app.database, scopeFor(request, caller));
     opened.set(caller, known);
     return known;
   };
@@ -35,6 +37,11 @@ export function giveDatabase(app: App): void {
       return databaseOf(this).pool;
     },
   });
+}
+
+/** Who asks is of interest where something changes, and would else only be one more scope to enter. */
+function scopeFor(request: FastifyRequest, caller: Caller): RowScope {
+  return caller.kind === 'person' && changesSomething(request) ? actingIn(caller) : rowsOfCaller(caller);
 }
 
 /** The rows of a person, or the place that a logger sends to. */

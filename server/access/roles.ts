@@ -11,8 +11,8 @@ import { SUBJECTS, type SubjectTable, scopeOf, withVisits } from './scope.ts';
  */
 export async function holdToRole(database: Database, request: FastifyRequest): Promise<void> {
   if (request.caller?.kind !== 'person') return;
-  const { visits: withAll, see, change } = request.routeOptions.config;
-  const subject = subjectOf(request);
+  const { visits: withAll, ofDeleted, see, change } = request.routeOptions.config;
+  const subject = ofDeleted === true ? null : subjectOf(request);
   if (subject !== null) request.caller = await scopeOf(database, request.caller, subject.table, subject.id);
   else if (withAll === true) request.caller = await withVisits(database, request.caller);
   const { role, visits = [] } = personOf(request);

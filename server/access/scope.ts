@@ -60,6 +60,11 @@ export function rowsOf({ accountId, visit, visits = [] }: Scope): RowScope {
   return { accounts: [visit.homeAccountId], visits: [{ accountId, coachId: visit.coachId }] };
 }
 
+/** The same for what the person changes: the record of who did what names it. */
+export function actingIn(scope: Scope): RowScope {
+  return { ...rowsOf(scope), person: scope.personId };
+}
+
 /**
  * The scope in which a person sees one thing: at home, or by a grant that has not ended. Throws the 404 problem for
  * everything else, whether it exists or not.
@@ -100,19 +105,32 @@ export function visitsOf(person: Scope): readonly Visit[] {
   return person.visits;
 }
 
+/** Of a coach that was deleted nothing is there: its row and its rooms are out of sight, and what hangs on them. */
 async function isAtHome(
   db: Kysely<Tables>,
   person: Scope,
   table: SubjectTable,
   id: string,
 ): Promise<boolean> {
-  const found = await db
-    .selectFrom(table)
-    .select('id')
-    .where('account_id', '=', person.accountId)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  return found !== undefined;
+  const { rows } = await sql`
+    select from ${sql.table(table)} s
+    where s.account_id = ${person.accountId} and s.id = ${id} and ${isOfCoachInSight(table)}
+  `.execute(db);
+  return rows.length > 0;
+}
+
+function isOfCoachInSight(table: SubjectTable): RawBuilder<boolean> {
+  switch (table) {
+    case 'coaches':
+    case 'rooms':
+      return sql`true`;
+    case 'loggers':
+      return sql`exists (select from coaches c where c.account_id = s.account_id and c.id = s.coach_id)`;
+    case 'strokes':
+    case 'services':
+    case 'warnings':
+      return sql`exists (select from rooms r where r.account_id = s.account_id and r.id = s.room_id)`;
+  }
 }
 
 /** The visit in whose coach the thing is. */

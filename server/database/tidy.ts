@@ -1,10 +1,11 @@
 import type { FastifyBaseLogger } from 'fastify';
 import { sql } from 'kysely';
+import { DELETED_FOR_DAYS } from '../things/coaches.ts';
 import { type Database, inScope } from './openDatabase.ts';
 
 const EVERY_MS = 3_600_000;
 
-/** Removes what has run out: sessions, remembered answers, counted failures. */
+/** Removes what has run out: sessions, remembered answers, counted failures, coaches that nobody restored. */
 export async function tidy(database: Database): Promise<void> {
   const { db } = inScope(database, { spanning: 'tidying' });
   await db.deleteFrom('sessions').where('expires_at', '<', sql<Date>`now()`).execute();
@@ -15,6 +16,10 @@ export async function tidy(database: Database): Promise<void> {
   await db
     .deleteFrom('sign_in_failures')
     .where('failed_at', '<', sql<Date>`now() - interval '15 minutes'`)
+    .execute();
+  await db
+    .deleteFrom('coaches')
+    .where('deleted_at', '<', sql<Date>`now() - make_interval(days => ${DELETED_FOR_DAYS})`)
     .execute();
 }
 

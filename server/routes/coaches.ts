@@ -1,16 +1,27 @@
+import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { personOf, STAFF } from '../access/caller.ts';
+import { DEALER, personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { Coach, CoachBody, CoachPatch } from '../schemas/coach.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
-import { changeCoach, coachOf, createCoach, findCoach, listCoaches, removeCoach } from '../things/coaches.ts';
+import { Coach, CoachBody, CoachesQuery, CoachPatch } from '../schemas/coach.ts';
+import { ByIdParams, Id, pageOf } from '../schemas/common.ts';
+import {
+  changeCoach,
+  coachOf,
+  createCoach,
+  deleteCoach,
+  findCoach,
+  listCoaches,
+  listDeletedCoaches,
+  restoreCoach,
+} from '../things/coaches.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
 import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['coaches'];
 const LIST = 'coaches';
+const DELETED = 'coaches/deleted';
 
 export async function coachRoutes(app: App): Promise<void> {
   app.post(
@@ -32,17 +43,20 @@ export async function coachRoutes(app: App): Promise<void> {
       schema: {
         tags,
         summary: 'List the coaches that the caller may see',
-        querystring: PageQuery,
+        querystring: CoachesQuery,
         response: { 200: pageOf(Coach) },
       },
       config: { visits: true },
     },
     async (request) => {
-      const { limit, cursor } = request.query;
-      const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
+      const { limit, cursor, state } = request.query;
+      const list = state === 'deleted' ? DELETED : LIST;
+      const afterId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
       const person = personOf(request);
-      const page = await listCoaches(request.db, person, { limit, afterId });
-      return answerPage(LIST, page, coachOf, (row) => [row.id]);
+      const page = await (state === 'present'
+        ? listCoaches(request.db, person, { limit, afterId })
+        : listDeleted(request, { limit, afterId }));
+      return answerPage(list, page, coachOf, (row) => [row.id]);
     },
   );
 
@@ -70,13 +84,42 @@ export async function coachRoutes(app: App): Promise<void> {
   app.delete(
     '/api/v1/coaches/:id',
     {
-      schema: { tags, summary: 'Remove a coach', params: ByIdParams, response: { 204: NO_CONTENT } },
+      schema: {
+        tags,
+        summary: 'Delete a coach; a dealer can restore it for 30 days',
+        params: ByIdParams,
+        response: { 204: NO_CONTENT },
+      },
       config: { change: STAFF },
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      await inTransaction(request.db, (trx) => removeCoach(trx, accountId, request.params.id));
+      await inTransaction(request.db, (trx) => deleteCoach(trx, accountId, request.params.id));
       return reply.code(204).send();
     },
   );
+
+  app.post(
+    '/api/v1/coaches/:id/restoration',
+    {
+      schema: {
+        tags,
+        summary: 'Restore a coach that was deleted, with all that belongs to it',
+        params: ByIdParams,
+        response: { 200: Coach },
+      },
+      config: { see: DEALER, ofDeleted: true },
+    },
+    (request) => {
+      const { accountId } = personOf(request);
+      return inTransaction(request.db, (trx) => restoreCoach(trx, accountId, request.params.id));
+    },
+  );
+}
+
+/** For whoever is no dealer there are none. */
+async function listDeleted(request: FastifyRequest, page: { limit: number; afterId: string | null }) {
+  const { role, accountId } = personOf(request);
+  if (role !== 'dealer') return { rows: [], more: false };
+  return listDeletedCoaches(request.db, accountId, page);
 }

@@ -9,6 +9,7 @@ import { openApiRoutes } from './openapi.ts';
 import { passwordResetRoutes } from './passwordResets.ts';
 import { peopleRoutes } from './people.ts';
 import { personalTokenRoutes } from './personalTokens.ts';
+import { recordRoutes } from './record.ts';
 import { resultRoutes } from './results.ts';
 import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
@@ -35,6 +36,7 @@ export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<
   await app.register(grantRoutes);
   await app.register(invitationRoutes);
   await app.register(accountRoutes);
+  await app.register(recordRoutes);
   await app.register(coachRoutes);
   await app.register(roomRoutes);
   await app.register(loggerRoutes);

@@ -1,4 +1,4 @@
-import type { Kysely, Selectable, Transaction } from 'kysely';
+import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { CoachTable, Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
@@ -17,6 +17,7 @@ export function coachOf(row: CoachRow): Coach {
     notes: row.notes,
     createdAt: row.created_at.toISOString(),
     updatedAt: row.updated_at.toISOString(),
+    ...(row.deleted_at === null ? {} : { deletedAt: row.deleted_at.toISOString() }),
   };
 }
 
@@ -82,18 +83,50 @@ export async function changeCoach(
   return coachOf(row);
 }
 
-/** With its rooms, loggers and all that was recorded of them. */
-export async function removeCoach(
+export const DELETED_FOR_DAYS = 30;
+
+/**
+ * Puts a coach out of everybody's sight, with all that belongs to it: its rooms take no strokes any more. It can be
+ * restored for `DELETED_FOR_DAYS`; then it is removed for good.
+ */
+export function deleteCoach(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<void> {
+  return setDeleted(trx, accountId, id, true);
+}
+
+/** Takes the deletion back: everything is as it was. */
+export async function restoreCoach(
   trx: Transaction<Tables>,
   accountId: AccountInScope,
   id: string,
+): Promise<Coach> {
+  await setDeleted(trx, accountId, id, false);
+  return findCoach(trx, accountId, id);
+}
+
+async function setDeleted(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+  deleted: boolean,
 ): Promise<void> {
-  const { numDeletedRows } = await trx
-    .deleteFrom('coaches')
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('coach');
+  const { rows } = await sql<{ done: boolean }>`
+    select set_coach_deleted(${accountId}, ${id}, ${deleted}) as done
+  `.execute(trx);
+  if (rows[0]?.done !== true) throw notFound('coach');
+}
+
+/** Those that can still be restored, in the order in which they were created. */
+export async function listDeletedCoaches(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  page: { limit: number; afterId: string | null },
+): Promise<Page<CoachRow>> {
+  const { rows } = await sql<CoachRow>`
+    select * from deleted_coaches(${accountId})
+    where ${page.afterId}::uuid is null or id > ${page.afterId}::uuid
+    order by id limit ${oneMoreThan(page.limit)}
+  `.execute(db);
+  return pageFrom(rows, page.limit);
 }
 
 /** Throws the 404 problem unless the account has this coach; until the transaction ends nobody removes it. */

@@ -112,6 +112,11 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'GET /api/v1/account': { answers: atHome(200, 404) },
   'PATCH /api/v1/account': { answers: atHome(200, 404), body: () => ({ traceMonths: 24 }) },
   'GET /api/v1/account/retention-runs': { answers: atHome(200, 404) },
+  'GET /api/v1/record': {
+    answers: atHome(200, 404),
+    query: '?limit=500',
+    shows: { text: ({ person }) => person, to: ['dealer'] },
+  },
 
   'POST /api/v1/coaches': {
     answers: answers((caller) => (UNKNOWN.includes(caller) ? 401 : caller === 'owner' ? 403 : 201)),
@@ -125,6 +130,8 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'GET /api/v1/coaches/:id': { answers: seen() },
   'PATCH /api/v1/coaches/:id': { answers: changed(), body: () => ({ notes: 'Washed.' }) },
   'DELETE /api/v1/coaches/:id': { answers: changed(204) },
+  // Nothing was deleted: there is nothing to restore for anybody.
+  'POST /api/v1/coaches/:id/restoration': { answers: people(404) },
 
   'POST /api/v1/coaches/:coachId/grants': {
     answers: answers((caller) => {

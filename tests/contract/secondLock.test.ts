@@ -11,7 +11,7 @@ import { findRoom } from '../../server/results/findRoom.ts';
 import { readTrace } from '../../server/results/readTrace.ts';
 import { trendText } from '../../server/results/trend.ts';
 import { findWarning } from '../../server/results/warnings.ts';
-import { findCoach, removeCoach } from '../../server/things/coaches.ts';
+import { deleteCoach, findCoach } from '../../server/things/coaches.ts';
 import { removeLogger } from '../../server/things/loggers.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
@@ -146,6 +146,13 @@ test('in every table a scope without the account sees, changes, removes and adds
         text: `select * from ${name} where ${column} = '${dealer.person.accountId}'`,
       });
       expect(all.rows, `${who} reads ${name}`).toEqual([]);
+      if (name === 'record') {
+        for (const change of [`update record set act = 'none'`, 'delete from record', 'truncate record'])
+          await expect(pool.query({ text: change }), `${who}: ${change}`).rejects.toMatchObject({
+            code: '42501',
+          });
+        continue;
+      }
       const changed = await pool.query({ text: `update ${name} set ${column} = ${column}` });
       const touched = await count(ofDealer(), name, column);
       expect([changed.rowCount === 0 || who === 'a stranger', touched], `${who} changes ${name}`).toEqual([
@@ -239,7 +246,7 @@ describe('with the first lock left open', () => {
       () =>
         theirs()
           .db.transaction()
-          .execute((trx) => removeCoach(trx, wrong(), fleet.coachId)),
+          .execute((trx) => deleteCoach(trx, wrong(), fleet.coachId)),
     ],
     ['removing a logger', () => removeLogger(theirs().db, wrong(), fleet.loggerId)],
   ])('%s of another account is not found', async (_what, ask) => {

@@ -35,9 +35,9 @@ export async function restoreBackup(
       for (const month of head.traceMonths) await ensureTraceMonth(pool, new Date(`${month}-01T00:00:00Z`));
       await client.query('begin');
       await readSameText(client);
-      await lockRows(client, head, false);
+      await guardRows(client, head, false);
       await fill(client, file, head, progress);
-      await lockRows(client, head, true);
+      await guardRows(client, head, true);
       await compare(client, head, digests, progress);
       await client.query('commit');
     } catch (error) {
@@ -71,16 +71,19 @@ async function refuseFull(client: ClientBase): Promise<void> {
 }
 
 /**
- * Holds us to row-level security again, or not for as long as it takes: Postgres copies into no table that it guards.
- * A table of before it was guarded stays as it is.
+ * Guards the rows again, or not for as long as it takes: Postgres copies into no table that it holds us to row-level
+ * security on, and what is restored is no new act for the record. A table of before it was guarded stays as it is.
  */
-async function lockRows(client: ClientBase, { tables }: BackupHead, force: boolean): Promise<void> {
-  const { rows } = await client.query<{ name: string }>(
-    'select relname as name from pg_class where oid = any ($1::text[]::regclass[]) and relrowsecurity',
+async function guardRows(client: ClientBase, { tables }: BackupHead, guarded: boolean): Promise<void> {
+  const { rows } = await client.query<{ name: string; locked: boolean }>(
+    'select relname as name, relrowsecurity as locked from pg_class where oid = any ($1::text[]::regclass[])',
     [tables.map(({ name }) => quoted(name))],
   );
-  for (const { name } of rows)
-    await client.query(`alter table ${quoted(name)} ${force ? '' : 'no '}force row level security`);
+  for (const { name, locked } of rows) {
+    await client.query(`alter table ${quoted(name)} ${guarded ? 'enable' : 'disable'} trigger user`);
+    if (locked)
+      await client.query(`alter table ${quoted(name)} ${guarded ? '' : 'no '}force row level security`);
+  }
 }
 
 async function fill(client: ClientBase, file: string, head: BackupHead, progress: Progress): Promise<void> {

@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { DEALER, personOf } from '../access/caller.ts';
+import { actOf, listRecord, recordCsv } from '../access/record.ts';
+import type { App } from '../appTypes.ts';
+import { preferredType } from '../results/preferredType.ts';
+import { Id, pageOf } from '../schemas/common.ts';
+import { RecordedAct, RecordQuery } from '../schemas/record.ts';
+import { answerPage, readCursor } from './paging.ts';
+import { sendText } from './sendText.ts';
+
+const LIST = 'record';
+const Place = z.tuple([z.iso.datetime({ offset: true }), Id]);
+
+/** Who did what in the account, for its dealers. */
+export async function recordRoutes(app: App): Promise<void> {
+  app.get(
+    '/api/v1/record',
+    {
+      schema: {
+        tags: ['people'],
+        summary: 'Who did what, newest first; by Accept the whole span as CSV',
+        querystring: RecordQuery,
+        response: { 200: pageOf(RecordedAct) },
+      },
+      config: { see: DEALER, problems: ['not-found'] },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      reply.header('vary', 'accept');
+      if (preferredType(request.headers.accept, ['application/json', 'text/csv']) === 'text/csv')
+        return sendText(reply, 'text/csv', await recordCsv(request.db, accountId, request.query));
+      const after = readCursor(LIST, request.query.cursor, Place);
+      const page = await listRecord(request.db, accountId, request.query, after);
+      return answerPage(LIST, page, actOf, (row) => [row.place, row.id]);
+    },
+  );
+}

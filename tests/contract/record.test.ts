@@ -1,0 +1,148 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Member, startService, type TestService } from '../support/service.ts';
+import { dayAt, type Fleet, newFleet, newService } from './strokeFixture.ts';
+
+let service: TestService;
+let dealer: Member;
+let fleet: Fleet;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  dealer = await service.newAccount();
+  fleet = await newFleet(service, dealer.token);
+});
+afterAll(() => service?.stop());
+
+const as = (token: string, method: string, path: string, body?: object) =>
+  service.request(method, path, { token, body });
+
+/** Acts of the account, oldest first, as the dealer reads them. */
+async function acts(query = ''): Promise<Record<string, unknown>[]> {
+  const answer = await as(dealer.token, 'GET', `/record?limit=500${query}`);
+  expect(answer.status, answer.text).toBe(200);
+  return answer.body.items.reverse();
+}
+
+/** What was noted while something was done. */
+async function notedBy(
+  work: () => Promise<unknown>,
+): Promise<{ act: string; by: string | null; details: object }[]> {
+  const before = (await acts()).length;
+  await work();
+  return (await acts()).slice(before).map((one) => ({
+    act: String(one.act),
+    by: (one.by as { name: string } | null)?.name ?? null,
+    details: one.details as object,
+  }));
+}
+
+test('signing in, failing to, and signing out', async () => {
+  const { name } = dealer.person;
+  const noted = await notedBy(async () => {
+    await service.request('POST', '/session', {
+      body: { email: dealer.email, password: 'not the password' },
+    });
+    const token = await service.signIn(dealer.email, dealer.password);
+    await as(token, 'DELETE', '/session');
+  });
+  expect(noted.map(({ act, by }) => [act, by])).toEqual([
+    ['sign-in-failed', null],
+    ['signed-in', name],
+    ['signed-out', name],
+  ]);
+});
+
+test('people, roles, invitations and passwords', async () => {
+  const email = `${randomUUID()}@example.com`;
+  const noted = await notedBy(async () => {
+    const invited = await as(dealer.token, 'POST', '/people', { email, name: 'Ines', role: 'owner' });
+    const joined = await service.request('POST', `/invitations/${invited.body.invitation}`, {
+      body: { password: 'a long enough secret' },
+    });
+    const { id } = invited.body.person;
+    await as(dealer.token, 'PATCH', `/people/${id}`, { role: 'technician' });
+    await as(joined.body.token, 'PUT', '/password', {
+      oldPassword: 'a long enough secret',
+      newPassword: 'another long secret',
+    });
+    await as(joined.body.token, 'PATCH', '/settings', { units: 'us' });
+    await as(dealer.token, 'DELETE', `/people/${id}`);
+  });
+  const { name } = dealer.person;
+  expect(noted.map(({ act, by }) => [act, by])).toEqual([
+    ['person-added', name],
+    ['invitation-made', name],
+    ['person-joined', null],
+    ['signed-in', 'Ines'],
+    ['role-changed', name],
+    ['password-changed', 'Ines'],
+    ['settings-changed', 'Ines'],
+    ['person-removed', name],
+  ]);
+  expect(noted[0].details).toEqual({ email, name: 'Ines', role: 'owner' });
+  expect(JSON.stringify(noted)).not.toMatch(/argon|hash/);
+});
+
+test('grants, loggers and services, also of a visitor', async () => {
+  const visitor = await service.newAccount();
+  const noted = await notedBy(async () => {
+    const body = { email: visitor.email, role: 'technician' };
+    const grant = await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, body);
+    const id = await newService(service, { ...fleet, token: visitor.token }, dayAt(3));
+    await as(visitor.token, 'PATCH', `/services/${id}`, { notes: 'Soap.' });
+    await as(visitor.token, 'DELETE', `/services/${id}`);
+    const logger = await as(visitor.token, 'POST', `/coaches/${fleet.coachId}/loggers`, {
+      name: 'Shunt',
+      sensor: 'shunt',
+    });
+    await as(visitor.token, 'DELETE', `/loggers/${logger.body.id}`);
+    await as(dealer.token, 'DELETE', `/grants/${grant.body.id}`);
+  });
+  expect(noted.map(({ act }) => act)).toEqual([
+    'grant-given',
+    'service-recorded',
+    'service-changed',
+    'service-removed',
+    'logger-added',
+    'logger-removed',
+    'grant-ended',
+  ]);
+  expect(noted[1].by).toBe(visitor.person.name);
+  expect(
+    (await as(visitor.token, 'GET', '/record')).body.items.map((one: { act: string }) => one.act),
+  ).not.toContain('service-recorded');
+});
+
+test('what is refused is not noted', async () => {
+  const noted = await notedBy(async () => {
+    await as(dealer.token, 'POST', '/people', { email: dealer.email, name: 'Twice', role: 'owner' });
+    await as(dealer.token, 'DELETE', `/coaches/${randomUUID()}`);
+  });
+  expect(noted).toEqual([]);
+});
+
+test('is read in pages, by time, and as a table', async () => {
+  const all = await acts();
+  const walked: unknown[] = [];
+  for (let cursor = ''; ; ) {
+    const page = await as(dealer.token, 'GET', `/record?limit=3${cursor}`);
+    walked.push(...page.body.items.map((one: { id: string }) => one.id));
+    if (page.body.next === null) break;
+    cursor = `&cursor=${page.body.next}`;
+  }
+  expect(walked).toEqual(all.map(({ id }) => id).reverse());
+  expect(await acts(`&to=${String(all[0].at).slice(0, 4)}-01-01T00:00:00Z`)).toEqual([]);
+  const csv = await service.request('GET', '/record', {
+    token: dealer.token,
+    headers: { accept: 'text/csv' },
+  });
+  expect(csv.headers.get('content-type')).toContain('text/csv');
+  expect(csv.text.split('\r\n')[0]).toBe('at,act,by,byId,thing,thingId,coachId,details');
+  expect(csv.text.trim().split('\r\n').length).toBeGreaterThan(all.length);
+});
+
+test('is only added to', async () => {
+  for (const change of [`update record set act = 'none'`, 'delete from record', 'truncate record'])
+    await expect(service.pool.query(change)).rejects.toMatchObject({ code: '42501' });
+});
