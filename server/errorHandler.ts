@@ -17,7 +17,11 @@ export function sendProblem(reply: FastifyReply, problem: ProblemError): Fastify
   const { status } = PROBLEMS[problem.problem];
   return reply
     .code(status)
-    .headers({ ...problem.headers, 'cache-control': 'no-store' })
+    .headers({
+      ...(problem.problem === 'unavailable' ? { 'retry-after': SECONDS_UNTIL_RETRY } : {}),
+      ...problem.headers,
+      'cache-control': 'no-store',
+    })
     .type('application/problem+json')
     .serializer((body: unknown) => JSON.stringify(body))
     .send(problemBody(problem.problem, problem.message, problem.errors));
@@ -55,10 +59,7 @@ function fromDatabase(code: string, error: Error): ProblemError | null {
 }
 
 function unavailable(cause: Error): ProblemError {
-  return new ProblemError('unavailable', 'The database cannot do this for a moment. Try again.', {
-    headers: { 'retry-after': SECONDS_UNTIL_RETRY },
-    cause,
-  });
+  return new ProblemError('unavailable', 'The database cannot do this for a moment. Try again.', { cause });
 }
 
 const BY_STATUS: Readonly<Record<number, ProblemName>> = {

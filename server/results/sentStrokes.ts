@@ -21,6 +21,7 @@ const Milliamps = z
   .min(-1000 * MAX_AMPS)
   .max(1000 * MAX_AMPS)
   .nullable();
+const Counts = z.int().nullable();
 const Time = z.number().min(-MAX_TIME_S).max(MAX_TIME_S);
 const samples = <Item extends z.ZodType>(item: Item) =>
   z.array(item).min(MIN_SAMPLES).max(MAX_SAMPLES).optional();
@@ -37,8 +38,10 @@ const SentStroke = z.strictObject({
         side: z.string(),
         rateHz: RateHz.describe('Either this or t.'),
         t: samples(Time).describe('Seconds from startedAt, strictly rising, one for each sample.'),
-        amps: samples(Amps).describe('Either this or milliamps; null is a missed sample.'),
+        amps: samples(Amps).describe('One of amps, milliamps and counts; null is a missed sample.'),
         milliamps: samples(Milliamps),
+        counts: samples(Counts).describe("A converter's own numbers; with ampsPerCount."),
+        ampsPerCount: z.number().optional().describe('Amperes that one count stands for; not 0.'),
       }),
     )
     .min(1)

@@ -1,5 +1,6 @@
 import { analysisBench } from './analysisBench.ts';
 import { codecBench } from './codecBench.ts';
+import { fuzzBench } from './fuzzBench.ts';
 import { ingestBench } from './ingestBench.ts';
 import { printTable } from './table.ts';
 import { trendBench } from './trendBench.ts';
@@ -13,6 +14,7 @@ const part = Number(process.argv.slice(2).find((argument) => Number(argument)) ?
 
 const PARTS: Record<string, () => Promise<void>> = {
   codec: async () => printTable('Samples', codecBench()),
+  fuzz: async () => printTable('Decoders given whatever there is', fuzzBench()),
   analysis: async () => printTable('Analysis of one stroke', analysisBench()),
   trend: async () => printTable('Trend of a room with 10,000 strokes', await trendBench()),
   ingest: async () =>
