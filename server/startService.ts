@@ -55,7 +55,7 @@ async function start(
 ): Promise<void> {
   const url = await findDatabase(configuration, options, stops);
   const database = openDatabase(await reachDatabase(() => plainOwnerUrl(url, console.error)));
-  stops.push(() => database.db.destroy());
+  stops.push(() => database.pool.end());
   await migrate(database);
   await prepareQueue(database.pool);
 

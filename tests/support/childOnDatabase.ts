@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { inject } from 'vitest';
 import { type ChildService, startChild } from './childService.ts';
 import { createDatabase } from './databases.ts';
@@ -11,6 +12,8 @@ export interface ChildOnDatabase {
   readonly databaseUrl: string;
   request(method: string, path: string, options?: RequestOptions): ReturnType<typeof sendRequest>;
   signIn(): Promise<string>;
+  /** Asks its database until the question is answered with a row. */
+  until(question: string): Promise<void>;
   /** Kills it in whatever it does. */
   kill(): Promise<void>;
   start(): Promise<void>;
@@ -38,6 +41,12 @@ export async function childOnDatabase(
     signIn: async () => {
       const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
       return (await request('POST', '/session', { body })).body.token;
+    },
+    until: async (question) => {
+      const client = new pg.Client(database.url);
+      await client.connect();
+      while ((await client.query(question)).rowCount === 0);
+      await client.end();
     },
     kill,
     start: async () => {

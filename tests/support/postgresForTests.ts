@@ -22,7 +22,8 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   const database = openDatabase(await plainOwnerUrl(template.url, console.error), 2);
   await migrate(database);
   await prepareQueue(database.pool);
-  await database.db.destroy();
+  // Kysely ends a pool only where it was asked something itself.
+  await database.pool.end();
   project.provide('postgresUrl', postgres.url);
   project.provide('postgresTemplate', new URL(template.url).pathname.slice(1));
   return async () => {
