@@ -15,12 +15,17 @@ import { StartError } from './database/startError.ts';
 import { startTidying } from './database/tidy.ts';
 import { fillDemo } from './demo/fill.ts';
 import { describeSignIn } from './demo/fillSignIn.ts';
+import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */
 const REQUESTS_END_WITHIN_MS = 3000;
+
+const LOOPBACK = /^(localhost|127\.\d+\.\d+\.\d+|::1)$/;
+const WITHOUT_TLS =
+  'Listening beyond this machine without TLS: passwords and tokens can be read on the way unless a proxy with TLS stands in front.';
 
 export interface StartOptions {
   /** Told while the embedded database ended by itself and cannot be started again yet. */
@@ -62,7 +67,7 @@ async function start(
   const mailer = mailerOf(configuration);
   stops.push(async () => mailer.close());
   const app = await buildApp(database, {
-    logger: { level: configuration.logLevel, stream: process.stderr },
+    logger: loggerTo(configuration.logLevel, process.stderr),
     trustProxy: configuration.trustProxy,
     mailer,
     publicUrl: configuration.publicUrl ?? undefined,
@@ -82,6 +87,7 @@ async function start(
   app.publicUrl ||= address;
   if (app.setUpToken !== null) console.log(`Make the first account at ${address}/set-up#${app.setUpToken}`);
   if (configuration.demo) console.log(await describeSignIn(database, address));
+  if (!LOOPBACK.test(configuration.host)) app.log.warn(WITHOUT_TLS);
   console.log(`ready ${address}`);
 }
 
