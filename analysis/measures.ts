@@ -1,3 +1,4 @@
+import { profileShape } from './profileShape.ts';
 import type { Direction } from './trace.ts';
 
 /**
@@ -31,6 +32,10 @@ export const MEASURES = [
   { name: 'share', unit: '1', title: 'Share of the load', of: 'side', scale: 'difference' },
   { name: 'lagS', unit: 's', title: 'Lag between the sides', of: 'stroke', scale: 'difference' },
   { name: 'roughness', unit: 'A', title: 'Roughness of the running current', of: 'side', scale: 'ratio' },
+  { name: 'spreadAmps', unit: 'A', title: 'Spread along the travel', of: 'side', scale: 'ratio' },
+  { name: 'slope', unit: '1', title: 'Rise along the travel', of: 'side', scale: 'difference' },
+  { name: 'bulge', unit: '1', title: 'Bulge in mid-travel', of: 'side', scale: 'difference' },
+  { name: 'rippleAmps', unit: 'A', title: 'Strongest swing along the travel', of: 'side', scale: 'ratio' },
 ] as const satisfies readonly MeasureDefinition[];
 
 export type MeasureName = (typeof MEASURES)[number]['name'];
@@ -73,6 +78,8 @@ export interface SideMeasures {
   /** Standard deviation of the sensor's own noise, amperes. */
   readonly noiseAmps: number;
   readonly phases: SidePhases;
+  /** Samples a second of this side's record; absent in analyses from before it was kept. */
+  readonly rateHz?: number;
 }
 
 /** What makes a record hard to trust, though it was measured. */
@@ -109,5 +116,15 @@ export const PROFILE_BINS = 64;
 export function measureValue(analysis: DoneAnalysis, measure: MeasureName, side: string): number | null {
   if (measure === 'lagS') return analysis.lagS;
   if (measure === 'share') return analysis.share?.[side] ?? null;
-  return analysis.sides[side]?.[measure] ?? null;
+  const measured = analysis.sides[side];
+  if (measured === undefined) return null;
+  switch (measure) {
+    case 'spreadAmps':
+    case 'slope':
+    case 'bulge':
+    case 'rippleAmps':
+      return profileShape(measured.profile)?.[measure] ?? null;
+    default:
+      return measured[measure];
+  }
 }

@@ -52,6 +52,8 @@ export interface Channel {
   settling: (number | null)[][] | null;
   /** Reference strokes needed before it is used. */
   needed: number;
+  /** Samples a second of the reference strokes; null: not known. */
+  rateHz: number | null;
 }
 
 export const REFERENCE_VOLTS = 12.6;
@@ -71,6 +73,7 @@ export function beginChannel(side: string, direction: Direction): Channel {
     profile: [],
     settling: null,
     needed: LEARNING_STROKES,
+    rateHz: null,
   };
 }
 
@@ -152,7 +155,8 @@ export function relearn(channel: Channel): void {
   channel.recent.fill(0);
 }
 
-function shapeOf(old: Fit): Shape {
+/** What a new baseline may start from. */
+export function shapeOf(old: Fit): Shape {
   return {
     slopes: [old.coefficients[1], old.coefficients[2]],
     spreads: [Math.sqrt(old.covariance[4]), Math.sqrt(old.covariance[8])],
@@ -178,7 +182,8 @@ function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | n
   if (rows.length < Math.min(channel.needed, 3)) return null;
   const prior = PRIORS[name];
   const shape = channel.shapes[index];
-  const options = optionsOf(prior, shape, median(responses));
+  const seesSupply = channel.conditions.some(([volts]) => volts !== null);
+  const options = optionsOf(seesSupply ? prior : unseenSupply(prior), shape, median(responses));
   const fitted = shrunkRegression(rows, responses, options);
   if (fitted === null) return null;
   return {
@@ -189,6 +194,20 @@ function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | n
       3,
       options.priorScale.weight + rows.length - Math.min(rows.length, fitted.effectiveParameters),
     ),
+  };
+}
+
+/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. */
+const SUPPLY_VOLTS = 0.5;
+const LEAST_SUPPLY_VOLTS = 0.25;
+
+/** Where nobody records the supply, what it does to a measure is part of that measure's spread. */
+function unseenSupply(prior: MeasurePrior): MeasurePrior {
+  const perVolt = Math.abs(prior.perVolt.mean);
+  return {
+    ...prior,
+    scale: Math.hypot(prior.scale, perVolt * SUPPLY_VOLTS),
+    scaleFloor: Math.hypot(prior.scaleFloor, perVolt * LEAST_SUPPLY_VOLTS),
   };
 }
 

@@ -37,6 +37,25 @@ const STALL: MeasurePrior = {
   scaleFloor: 0.04,
 };
 
+/** How the current goes along the travel follows neither supply nor weather by any rule. */
+const SHAPE_AMPS: MeasurePrior = {
+  perVolt: { mean: 0, spread: 0.05 },
+  perDegree: { mean: -0.005, spread: 0.01 },
+  scale: 0.2,
+  scaleWeight: 6,
+  scaleFloor: 0.06,
+  levelSpread: 2,
+};
+
+const SHAPE_PART: MeasurePrior = {
+  perVolt: { mean: 0, spread: 0.01 },
+  perDegree: { mean: 0, spread: 0.002 },
+  scale: 0.035,
+  scaleWeight: 6,
+  scaleFloor: 0.012,
+  levelSpread: 1,
+};
+
 export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   runningAmps: AMPS,
   runningAmpsP90: AMPS,
@@ -73,4 +92,8 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
     scaleFloor: 0.05,
     levelSpread: 2,
   },
+  spreadAmps: SHAPE_AMPS,
+  slope: SHAPE_PART,
+  bulge: SHAPE_PART,
+  rippleAmps: { ...SHAPE_AMPS, scale: 0.3, scaleFloor: 0.1 },
 };

@@ -27,6 +27,8 @@ const KEPT_AFTER = 60;
 const FIRST_AFTER = 4;
 const LEAST_FALL = 0.06;
 const LEAST_CLIMB = 0.06;
+/** A season that nobody recorded climbs by itself. */
+const UNRECORDED_CLIMB = 0.15;
 const LEAST_SLOPE = 0.003;
 const TIMES_FASTER = 1.5;
 const LEAST_STROKES = 8;
@@ -85,9 +87,10 @@ export function drawRebound(context: FindingContext): FindingAnswer {
   const slope = slopeOf(after);
   const earlier = Math.max(0, slopeOf(before));
   const faster = slope > Math.max(LEAST_SLOPE, TIMES_FASTER * earlier);
+  const least = context.conditions[1] === null ? UNRECORDED_CLIMB : LEAST_CLIMB;
   const trend = mannKendall(after);
   const rises = trend !== null && trend.s > 0 && trend.p < TREND_PROBABILITY;
-  if (open === undefined && !(fall > LEAST_FALL && climb > LEAST_CLIMB && faster && rises)) return NOTHING;
+  if (open === undefined && !(fall > LEAST_FALL && climb > least && faster && rises)) return NOTHING;
   const percent = Math.round(100 * Math.expm1(climb));
   return {
     present: [

@@ -2,6 +2,7 @@ import { median } from '../statistics/median.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { keepLatest, step } from './loadMemory.ts';
+import { mayBeThePlace } from './stay.ts';
 
 /** The lag between the sides over the latest strokes, against its normal. */
 export interface LagMemory {
@@ -19,6 +20,8 @@ export function beginLagMemory(): LagMemory {
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
 const LEAST_PART = 0.02;
+/** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
+const PLACE_PART = 0.06;
 const CLEAR_STROKES = 4;
 const SERVICE_PART = 0.08;
 
@@ -46,8 +49,11 @@ export function lateSide(context: FindingContext): FindingAnswer {
       return { present: [], gone: [open] };
     }
   }
-  const raised =
-    (memory.up > h && memory.upRun >= LEAST_RUN) || (memory.down > h && memory.downRun >= LEAST_RUN);
+  const tells = (sum: number, run: number) => {
+    const isPlace = mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
+    return sum > h && run >= LEAST_RUN && !isPlace;
+  };
+  const raised = tells(memory.up, memory.upRun) || tells(memory.down, memory.downRun);
   if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
   const side = shift > 0 ? sides[1] : sides[0];
   const seconds = Math.round(10 * Math.abs(shift)) / 10;

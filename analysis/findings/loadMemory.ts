@@ -1,4 +1,5 @@
 import { cusumStep } from '../statistics/cusum.ts';
+import type { Direction } from '../trace.ts';
 
 /** One side's running current over its latest strokes, both directions together, against the baseline. */
 export interface SideLoad {
@@ -6,8 +7,11 @@ export interface SideLoad {
   sum: number;
   /** Strokes in a row for which the sum stood above zero. */
   run: number;
-  /** The latest rises, oldest first. */
+  /** The latest rises, oldest first, and the direction of each. */
   rises: number[];
+  ways: Direction[];
+  /** What a season that nobody recorded seems to add, natural logarithm. */
+  season: number;
   /** Standard deviation of the latest. */
   deviation: number;
 }
@@ -32,12 +36,14 @@ const KEPT = 6;
 
 export function beginLoadMemory(sides: readonly string[]): LoadMemory {
   return {
-    sides: Object.fromEntries(sides.map((side) => [side, { sum: 0, run: 0, rises: [], deviation: 0 }])),
+    sides: Object.fromEntries(
+      sides.map((side) => [side, { sum: 0, run: 0, rises: [], ways: [], season: 0, deviation: 0 }]),
+    ),
     share: { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [], deviation: 0 },
   };
 }
 
-export function keepLatest(values: number[], value: number): void {
+export function keepLatest<Value>(values: Value[], value: Value): void {
   values.push(value);
   if (values.length > KEPT) values.shift();
 }

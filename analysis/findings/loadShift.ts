@@ -1,10 +1,12 @@
 import { LEARNING_STROKES } from '../baseline/channel.ts';
-import type { Residual } from '../baseline/judge.ts';
+import { type Residual, SEASON_SPREADS } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
+import { DIRECTIONS, type Direction } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
-import { keepLatest, type LoadMemory, step } from './loadMemory.ts';
+import { keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
 import { coldRise } from './sensorScale.ts';
+import { mayBeThePlace } from './stay.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
@@ -13,6 +15,9 @@ import { coldRise } from './sensorScale.ts';
  */
 const RISE = { kLeast: 0.035, hLeast: 0.11 };
 const SHIFT = { kLeast: 0.015, hLeast: 0.045 };
+/** More than the ground that a coach stands on does to the current and to the share: then one stay is enough to tell. */
+const PLACE_RISE = 0.1;
+const PLACE_SHIFT = 0.05;
 /** A side counts as relieved when it fell by this part of what the other rose by. */
 const RELIEVED = 0.35;
 
@@ -43,14 +48,20 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     const judged = context.residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
-    const { k, h } = design(judged, RISE, thermometer);
-    const rise = judged.rise - (cold ?? 0);
+    const unseen = judged.unrecorded * (thermometer ? THERMOMETER_LEAVES : 1);
+    const { k, h } = design(judged, RISE, WEATHER_PART * unseen);
+    const warmed = judged.rise - (cold ?? 0);
+    const rise = warmed - load.season;
+    if (load.sum < h / 2) load.season = followSeason(load.season, warmed, SEASON_SPREADS * unseen);
     [load.sum, load.run] = step(load.sum, load.run, Math.min(rise, k + h / 2), k, h);
     load.deviation = judged.deviation;
     keepLatest(load.rises, rise);
+    keepLatest(load.ways, context.direction);
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
     deviation = Math.max(deviation, judged.deviation);
-    if (load.sum > h && load.run >= LEAST_RUN) risen.push(side);
+    const isPlace = mayBeThePlace(state.stay, load.run) && median(load.rises.slice(-load.run)) < PLACE_RISE;
+    const isOffset = analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, load);
+    if (load.sum > h && load.run >= LEAST_RUN && !isPlace && !isOffset) risen.push(side);
   }
   if (rises.size === 0) return null;
   const taker = analysis.share === null ? null : updateShare(context, memory);
@@ -59,12 +70,13 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   return { rises, risen, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
 }
 
+/** `unseen`: what conditions that were not recorded may add to strokes in a row, on the measure's scale. */
 function design(
-  { noise, uncertainty, unrecorded }: Residual,
+  { noise, uncertainty }: Residual,
   { kLeast, hLeast }: { readonly kLeast: number; readonly hLeast: number },
-  allowedFor: boolean,
+  unseen: number,
 ): { k: number; h: number } {
-  const shared = Math.hypot(uncertainty, allowedFor ? 0 : unrecorded);
+  const shared = Math.hypot(uncertainty, unseen);
   // What goes beyond the reference's own standard error is extrapolation: it counts twice.
   const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
   const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * shared + extrapolated;
@@ -91,6 +103,35 @@ function coldAllowance({ state, conditions }: FindingContext): number | null {
   return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
 }
 
+/** How much of what an unrecorded temperature may do a stall current that serves as thermometer leaves open. */
+const THERMOMETER_LEAVES = 0.4;
+/** Of what an unrecorded temperature may do, the weather of some days; the rest is the season, which is followed. */
+const WEATHER_PART = 0.5;
+const SEASON_FOLLOW = 0.08;
+const MOST_AT_ONCE = 0.05;
+
+/** A season comes slowly and goes no further than `most`; what comes at once, or goes further, is no season. */
+function followSeason(season: number, rise: number, most: number): number {
+  const step = Math.max(-MOST_AT_ONCE, Math.min(MOST_AT_ONCE, rise - season));
+  return Math.max(-most, Math.min(most, season + SEASON_FOLLOW * step));
+}
+
+/** Each direction's part of the rise is at least so much of the whole. */
+const LEAST_EACH_WAY = 0.4;
+
+/**
+ * Whether the latest rise shows in both directions. A sensor whose zero jumped, in a record without any rest to tell
+ * it by, reads more one way and less the other: a room that draws more does so both ways.
+ */
+function isBothWays(usable: Readonly<Record<Direction, number>>, load: SideLoad): boolean {
+  const latest = load.rises.slice(-load.run);
+  const least = LEAST_EACH_WAY * median(latest);
+  return DIRECTIONS.every((direction) => {
+    const own = latest.filter((_, i) => load.ways[load.ways.length - latest.length + i] === direction);
+    return own.length > 0 ? median(own) >= least : usable[direction] === 0;
+  });
+}
+
 function hasMoved(rises: readonly number[]): boolean {
   if (rises.length < 2) return false;
   const most = Math.max(...rises);
@@ -103,15 +144,20 @@ function updateShare(context: FindingContext, memory: LoadMemory): string | null
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const { share } = memory;
-  const { k, h } = design(judged, SHIFT, false);
+  const { k, h } = design(judged, SHIFT, judged.unrecorded);
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   [share.up, share.upRun] = step(share.up, share.upRun, Math.min(move, k + h / 2), k, h);
   [share.down, share.downRun] = step(share.down, share.downRun, Math.min(-move, k + h / 2), k, h);
   share.deviation = judged.deviation;
   keepLatest(share.shifts, move);
-  if (share.up > h && share.upRun >= LEAST_RUN) return sides[0];
-  if (share.down > h && share.downRun >= LEAST_RUN) return sides[1];
+  const tells = (sum: number, run: number) => {
+    if (!(sum > h) || run < LEAST_RUN) return false;
+    const shift = Math.abs(median(share.shifts.slice(-run)));
+    return !mayBeThePlace(context.state.stay, run) || shift >= PLACE_SHIFT;
+  };
+  if (tells(share.up, share.upRun)) return sides[0];
+  if (tells(share.down, share.downRun)) return sides[1];
   return null;
 }
 
@@ -121,6 +167,7 @@ export function restLoad(memory: LoadMemory): void {
     load.sum = 0;
     load.run = 0;
     load.rises = [];
+    load.ways = [];
   }
   Object.assign(memory.share, { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [] });
 }

@@ -11,6 +11,18 @@ const LEAST_STROKES = 2;
 /** A single clipped or noisy stroke happens; a scale must have changed for three. */
 const LEAST_SCALE_STROKES = 2;
 
+/** Changes that show over several strokes only, natural logarithm. */
+export interface SensorChanges {
+  /** Of each side's scale, by `scaleChange`. */
+  readonly scales: ReadonlyMap<string, number>;
+  /** Of each side's zero, by `zeroChange`, amperes. */
+  readonly zeros: ReadonlyMap<string, number>;
+  /** Of the logger's rate, by `rateChange`; null: none. */
+  readonly rate: number | null;
+}
+
+export const NO_CHANGES: SensorChanges = { scales: new Map(), zeros: new Map(), rate: null };
+
 /** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
 export const MISDATED = {
   doubt: 'clock',
@@ -18,28 +30,29 @@ export const MISDATED = {
 } as const;
 
 /**
- * The record itself is not to be trusted. `scales`: the change of scale of each side by `scaleChange`, natural
- * logarithm. Works from the doubts that measuring left, unusable strokes included; sides that were not recorded say
- * nothing. A date that cannot be is beyond doubt, and said at once.
+ * The record itself is not to be trusted. Works from the doubts that measuring left, unusable strokes included; sides
+ * that were not recorded say nothing. A date that cannot be is beyond doubt, and said at once; so is a wrong rate,
+ * which several strokes have shown already.
  */
 export function sensorDoubt(
   state: RoomState,
   { analysis, placedByArrival = false }: StrokeEvent,
-  scales: ReadonlyMap<string, number>,
+  { scales, zeros, rate }: SensorChanges,
 ): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
-  const shared = doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides);
+  const shared =
+    doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides) ?? wrongRate(rate);
   const timed = placedByArrival ? MISDATED : shared;
-  const timedNeeds = placedByArrival ? 1 : LEAST_STROKES;
+  const timedNeeds = placedByArrival || rate !== null ? 1 : LEAST_STROKES;
   // With one side, what speaks against the logger and what speaks against the side is one warning.
   const alone = state.room.sides.length === 1;
   for (const side of state.room.sides) {
     const ofSide = doubts.find(
       (doubt) => doubt.side === side && doubt.doubt !== 'clock' && shared === undefined,
     );
-    const own = ofSide ?? (alone ? timed : undefined);
+    const own = ofSide ?? movedZero(side, zeros) ?? (alone ? timed : undefined);
     const scale = scales.get(side);
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     // A side without load draws so little that its record looks empty or noisy.
@@ -66,6 +79,30 @@ export function sensorDoubt(
     present.push(finding(null, 'clock', timed.detail, state.room.sides));
   }
   return { present, gone };
+}
+
+function movedZero(
+  side: string,
+  zeros: SensorChanges['zeros'],
+): { readonly doubt: Doubt; readonly detail: string } | undefined {
+  const amps = zeros.get(side);
+  if (amps === undefined) return undefined;
+  const reads = `${Math.abs(amps).toFixed(1)} A`;
+  return {
+    doubt: 'offset',
+    detail: `It reads ${reads} more one way and as much less the other: its zero moved.`,
+  };
+}
+
+/** A rate that was told wrongly stretches every stroke alike; it was seen in several before it is said at all. */
+function wrongRate(rate: number | null): { readonly doubt: Doubt; readonly detail: string } | undefined {
+  if (rate === null) return undefined;
+  const percent = Math.round(100 * Math.expm1(Math.abs(rate)));
+  const as = rate > 0 ? 'longer' : 'shorter';
+  return {
+    doubt: 'clock',
+    detail: `Every stroke seems to take ${percent} % ${as} than it did, at an unchanged current.`,
+  };
 }
 
 /** Samples missing from every side at once speak of the logger, not of a sensor. */

@@ -18,6 +18,8 @@ const LEAST = 0.12;
 const UNRECORDED_MORE = 0.06;
 /** Of the running current's change, the stall currents show at least and at most so much. */
 const LIKE = { least: 0.75, most: 1.35 };
+/** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
+const FALL = 0.18;
 /** While it is said already, less will do to go on. */
 const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
 
@@ -50,8 +52,15 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const least = said ? STILL.least : leastChange(context);
   if (stall === null || Math.abs(running) < least) return null;
   const ratio = stall / running;
-  if (!(ratio > like.least && ratio < like.most)) return null;
+  const agrees = ratio > like.least && ratio < like.most;
+  if (!agrees && !(running < -FALL && stall < 0 && mayAgree(context, side, stall - running))) return null;
   return sharedByAll(context, side, stall) ? null : running;
+}
+
+/** Whether the stall's and the running current's changes differ by no more than the start's own spread. */
+function mayAgree(context: FindingContext, side: string, difference: number): boolean {
+  const start = context.residual(side, 'inrushAmps') ?? context.residual(side, 'endStopAmps');
+  return start !== null && Math.abs(difference) < (2 * start.deviation) / Math.sqrt(LATEST);
 }
 
 /** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */

@@ -1,6 +1,6 @@
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { flag, isLasting, isOver } from './recent.ts';
+import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
 
 /** Strokes this much shorter than expected count as short, with the supply recorded and without. */
 const SHORT = 0.06;
@@ -12,6 +12,10 @@ const SHORT_WITHOUT_STOP = 0.035;
 const WITHOUT_STOP_STROKES = 4;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
+const EXPLAINED_BY_LITTLE = 0.03;
+/** A stroke that was broken off is taken up within so long, and both together make a whole one. */
+const TAKEN_UP_HOURS = 24;
+const WHOLE: readonly [number, number] = [0.85, 1.25];
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
@@ -28,17 +32,30 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** How much shorter than expected the latest stroke was, natural logarithm; 0: it was not. */
   shortBy: number;
   direction: Direction | null;
+  /** Whether it was so short that it counts by itself. */
+  wasShort: boolean;
+  /** When that was, and the part of the expected time that it took. */
+  atMs: number;
+  part: number;
 }
 
 export function beginTravelMemory(): TravelMemory {
   const travel = (): DirectionTravel => ({ stopRate: null, latest: [] });
-  return { extend: travel(), retract: travel(), shortBy: 0, direction: null };
+  return {
+    extend: travel(),
+    retract: travel(),
+    shortBy: 0,
+    wasShort: false,
+    direction: null,
+    atMs: 0,
+    part: 0,
+  };
 }
 
 /**
  * Strokes of one direction end before the room's usual travel: they take less time than supply and temperature
  * account for, though the motor ran as ever, and often without coming to the stop. The way back from a short stroke
- * is short too and says nothing.
+ * is short too and says nothing; nor do two strokes that make a whole one, broken off and taken up again.
  */
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
@@ -57,18 +74,33 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
-  const explained = back && before.shortBy > 0 && shortBy <= before.shortBy + EXPLAINED;
+  const part = Math.exp(longest.rise);
+  const takenUp = takesUp(before, direction, context.event.atMs, part);
+  if (takenUp) takeBack(state.recent, travel, direction);
+  const excused = before.shortBy + (before.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
+  // The one of the two that lacks its usual stop is the one that ends early.
+  const lacksOwn = !stopped && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
+  const explained = takenUp || (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused);
   travel.latest.push({ short: explained ? 0 : shortBy, stopped });
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
-  const short = !explained && (shortBy > Math.max(least, SIGMAS * longest.deviation) || missesStop);
-  before.shortBy = short || (!explained && shortBy > SHORT_WITHOUT_STOP && !stopped) ? shortBy : 0;
-  before.direction = direction;
+  const alone = shortBy > Math.max(least, SIGMAS * longest.deviation);
+  const short = !explained && (alone || missesStop || isShortAgain(travel, least, longest.deviation));
+  before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
+  before.wasShort = short;
+  Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
   const flags = flag(state.recent, `short-travel ${direction}`, short);
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
   if (open === undefined && !short) learnRate(travel, stopped);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
-  if (!short || (open === undefined && !missesStop && !isLasting(flags, LEAST_STROKES, 4))) return NOTHING;
+  if (
+    !short ||
+    (open === undefined &&
+      !missesStop &&
+      !isShortAgain(travel, least, longest.deviation) &&
+      !isLasting(flags, LEAST_STROKES, 4))
+  )
+    return NOTHING;
   const percent = Math.round(-100 * Math.expm1(-shortBy));
   const doing = direction === 'extend' ? 'out' : 'in';
   return {
@@ -88,6 +120,21 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   };
 }
 
+/** Whether this stroke goes on where the one before it in the same direction was broken off. */
+function takesUp(before: TravelMemory, direction: Direction, atMs: number, part: number): boolean {
+  const inTime = atMs - before.atMs <= TAKEN_UP_HOURS * 3_600_000;
+  const whole = before.part + part;
+  return before.direction === direction && inTime && whole >= WHOLE[0] && whole <= WHOLE[1];
+}
+
+/** The stroke that was broken off was not short after all. */
+function takeBack(recent: RecentFlags, travel: DirectionTravel, direction: Direction): void {
+  const flags = recent[`short-travel ${direction}`];
+  if (flags !== undefined && flags.length > 0) flags[flags.length - 1] = false;
+  const broken = travel.latest.at(-1);
+  if (broken !== undefined) broken.short = 0;
+}
+
 /** A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. */
 function strongerSupply(context: FindingContext): number {
   if (context.analysis.supplyVolts !== null) return 0;
@@ -95,6 +142,14 @@ function strongerSupply(context: FindingContext): number {
     .map((side) => context.residual(side, 'endStopAmps')?.rise ?? null)
     .filter((rise) => rise !== null);
   return rises.length > 0 ? Math.max(0, ...rises) : 0;
+}
+
+/** The latest strokes were all a little short: together they tell what none of them does. */
+function isShortAgain({ latest }: DirectionTravel, least: number, deviation: number): boolean {
+  if (latest.length < WITHOUT_STOP_STROKES || latest.some(({ short }) => short <= SHORT_WITHOUT_STOP))
+    return false;
+  const mean = latest.reduce((sum, { short }) => sum + short, 0) / latest.length;
+  return mean > Math.max(0.75 * least, (SIGMAS * deviation) / Math.sqrt(latest.length));
 }
 
 function learnRate(travel: DirectionTravel, stopped: boolean): void {

@@ -1,10 +1,13 @@
 import type { Direction } from '../trace.ts';
+import type { Swing } from './swing.ts';
 
 /** The spikes of one of the latest strokes on one side; heights as parts of the running current. */
 export interface SpikedStroke {
   readonly direction: Direction;
   readonly positions: readonly number[];
   readonly heights: readonly number[];
+  /** The regular swing along the travel that the side did not use to have; null: none. */
+  readonly swing: Swing | null;
 }
 
 /** The latest strokes of each side, oldest first, those without a spike included. */

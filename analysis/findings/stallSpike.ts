@@ -1,8 +1,10 @@
+import { channelOf } from '../room/state.ts';
 import type { RoomDescription } from '../trace.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { nameSide } from './risingDraw.ts';
 import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
+import { sharedSwing, swingOf } from './swing.ts';
 
 /** Of the latest strokes this many with spikes say so. */
 const LEAST_STROKES = 3;
@@ -14,8 +16,12 @@ const CLEAR_STROKES = 5;
 const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
 
-/** Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. */
-export function stallSpike(context: FindingContext): FindingAnswer {
+/**
+ * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. A swing once per turn
+ * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
+ * load on this stroke, whose profile says nothing else.
+ */
+export function stallSpike(context: FindingContext, dropped: readonly string[]): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const { state, analysis, direction } = context;
@@ -23,18 +29,20 @@ export function stallSpike(context: FindingContext): FindingAnswer {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
     const inTravel = measured.spikes.filter(({ position }) => position > SEAL && position < 1 - SEAL);
+    const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const strokes = keepSpikes(state.spikes, side, {
       direction,
       positions: inTravel.map((spike) => spike.position),
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
+      swing: swingOf(measured.profile, usual, turnOf(state.room)),
     });
-    if (openOf(state, 'dropped-load').some((dropped) => dropped.side === side)) continue;
+    if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (open !== undefined && hasStopped(strokes)) {
       gone.push(open);
       continue;
     }
-    const found = spikePattern(strokes, turnOf(state.room));
+    const found = patternOf(strokes, state.room);
     if (found !== null && (open !== undefined || found.strokes >= LEAST_STROKES)) {
       present.push(finding(side, state.room, found, strokes.length));
     }
@@ -42,9 +50,21 @@ export function stallSpike(context: FindingContext): FindingAnswer {
   return { present, gone };
 }
 
+/** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
+function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {
+  const bySpikes = spikePattern(strokes, turnOf(room));
+  if (bySpikes !== null && bySpikes.pattern !== 'scattered') return bySpikes;
+  const swing = sharedSwing(strokes.map((stroke) => stroke.swing));
+  if (swing === null) return bySpikes;
+  return { pattern: 'once-per-turn', position: null, strokes: swing.strokes, height: 2 * swing.part };
+}
+
 function hasStopped(strokes: readonly SpikedStroke[]): boolean {
   const last = strokes.slice(-CLEAR_STROKES);
-  return last.length === CLEAR_STROKES && last.every((stroke) => stroke.positions.length === 0);
+  return (
+    last.length === CLEAR_STROKES &&
+    last.every(({ positions, swing }) => positions.length === 0 && swing === null)
+  );
 }
 
 /** The part of the travel that the gear rolls off in one turn: teeth times pitch over travel. */

@@ -5,6 +5,13 @@ import { type LoadShift, restLoad } from './loadShift.ts';
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
 const CLEAR_STROKES = 4;
+/** The taker rose by at least this part of what the other fell by: a side that reads less took nothing off the other. */
+const TAKEN_PART = 0.2;
+
+function takesOver({ rises }: LoadShift): boolean {
+  const all = [...rises.values()];
+  return Math.max(...all) > -TAKEN_PART * Math.min(...all);
+}
 
 /**
  * The share of the load between the two sides has moved from the room's own normal while the load as a whole did
@@ -23,7 +30,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
     }
   }
   const explained = openOf(state, 'rising-draw').length > 0;
-  const raised = load.taker !== null && load.moved && !explained;
+  const raised = load.taker !== null && load.moved && takesOver(load) && !explained;
   if (open === undefined && !raised) return NOTHING;
   const side = load.taker ?? open?.side ?? state.room.sides[0];
   const points = Math.abs(load.shareShift);

@@ -1,5 +1,7 @@
+import { rateChange } from '../findings/clockRate.ts';
 import type { FindingContext } from '../findings/finding.ts';
 import { scaleChange } from '../findings/sensorScale.ts';
+import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, Doubt } from '../measures.ts';
 import { conditionsOf, type JudgedStroke } from './judgeStroke.ts';
@@ -11,6 +13,10 @@ const HARMLESS: ReadonlySet<Doubt> = new Set(['offset']);
 export interface StrokeContext extends FindingContext {
   /** Changes of scale by side, natural logarithm. */
   readonly scales: ReadonlyMap<string, number>;
+  /** Moved zeros by side, amperes, where no rest was recorded to tell them by. */
+  readonly zeros: ReadonlyMap<string, number>;
+  /** Factor by which all strokes seem to take longer, natural logarithm; null: the rate is as it was. */
+  readonly rate: number | null;
 }
 
 /** Everything the detectors look at, with the sides that are not to be trusted on this stroke hidden from them. */
@@ -34,10 +40,15 @@ export function contextOf(
   };
   const context = { state, event, analysis, direction, conditions, doubtful, residual };
   const scales = new Map<string, number>();
+  const zeros = new Map<string, number>();
   for (const side of state.room.sides) {
     const change = scaleChange(context, side);
     if (change !== null) scales.set(side, change);
+    const moved = zeroChange(context, side);
+    if (moved !== null) zeros.set(side, moved);
   }
-  for (const side of scales.keys()) doubtful.add(side);
-  return { ...context, scales };
+  const rate = rateChange(context);
+  const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : state.room.sides;
+  for (const side of changed) doubtful.add(side);
+  return { ...context, scales, zeros, rate };
 }

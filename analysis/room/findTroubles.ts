@@ -37,7 +37,7 @@ export function findTroubles(
   const { state } = context;
   const warnings: Warning[] = [];
   const keep = (answer: FindingAnswer) => warnings.push(...keepWarnings(state, event, answer));
-  keep(sensorDoubt(state, event, context.scales));
+  keep(sensorDoubt(state, event, context));
   const weak = isWeak(context);
   keep(weakSupply(context));
   const dropped = weak ? [] : droppedOn(context);
@@ -45,9 +45,16 @@ export function findTroubles(
     keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
     if (dropped.length === 0 && openOf(state, 'dropped-load').length === 0) lookAtLoad(context, keep);
-    if (dropped.length === 0 && openOf(state, 'rising-draw').length === 0) keep(lateSide(context));
+    // A side that works harder than it did is slower for it.
+    const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
+    if (dropped.length === 0 && slowed.length === 0) keep(lateSide(context));
     keep(shortTravel(context));
-    keep(stallSpike(context));
+    keep(
+      stallSpike(
+        context,
+        dropped.map(({ side }) => side),
+      ),
+    );
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   return { warnings, teaches: !troubled && !weak && dropped.length === 0 };

@@ -1,7 +1,8 @@
 import { relearn } from '../baseline/channel.ts';
 import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
-import { sensorDoubt } from '../findings/sensorDoubt.ts';
+import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
+import { noteStay } from '../findings/stay.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import type { ServiceKind } from '../trace.ts';
@@ -37,7 +38,7 @@ export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
   if (event.excluded) return { expectations: [], warnings: [] };
   if (event.analysis.status === 'unusable') {
     state.unusableInARow += 1;
-    const doubt = sensorDoubt(state, event, new Map());
+    const doubt = sensorDoubt(state, event, NO_CHANGES);
     return { expectations: [], warnings: keepWarnings(state, event, doubt) };
   }
   return takeStroke(state, event, event.analysis);
@@ -46,6 +47,7 @@ export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
 function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): Judgement {
   state.unusableInARow = 0;
   state.usable[analysis.direction] += 1;
+  noteStay(state.stay, event.atMs, analysis.direction);
   const judged = judgeStroke(state, event, analysis);
   const context = contextOf(state, event, analysis, judged);
   const { warnings, teaches } = findTroubles(context, event);

@@ -11,6 +11,7 @@ import {
   settle,
 } from '../baseline/channel.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
+import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
@@ -37,13 +38,33 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
     MEASURE_NAMES.forEach((measure, index) => {
       const value = measureValue(analysis, measure, side);
       if (value === null) return;
-      const judged = judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value));
+      const judged = isComparable(state, channel, analysis, measure)
+        ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value))
+        : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
       const { expected = null, adjusted = null, beyond = null } = judged ?? {};
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     });
   }
   return { expectations, residual: (side, measure) => residuals.get(`${side}|${measure}`) ?? null };
+}
+
+const OVER_ALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ']);
+
+/**
+ * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, and
+ * what is read off single samples depends on their rate.
+ */
+function isComparable(
+  state: RoomState,
+  channel: Channel,
+  analysis: DoneAnalysis,
+  measure: MeasureName,
+): boolean {
+  const { endStopAmps, rateHz = null } = analysis.sides[channel.side];
+  const { stopRate } = state.travel[analysis.direction];
+  if (OVER_ALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
+  return isSameRecording(channel, measure, rateHz);
 }
 
 /**
@@ -58,7 +79,7 @@ export function learnStroke(
   doubtful: ReadonlySet<string>,
 ): void {
   const conditions = conditionsOf(event, analysis);
-  for (const [side, { profile }] of Object.entries(analysis.sides)) {
+  for (const [side, { profile, rateHz = null }] of Object.entries(analysis.sides)) {
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined || doubtful.has(side)) continue;
     const running = judged.residual(side, 'runningAmps');
@@ -66,11 +87,13 @@ export function learnStroke(
       channel,
       MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
     );
+    takeRate(channel, rateHz);
+    const values = MEASURE_NAMES.map((measure) => {
+      const value = measureValue(analysis, measure, side);
+      if (value === null || !isComparable(state, channel, analysis, measure)) return null;
+      return toScale(measure, value);
+    });
     if (isWanted(channel, conditions, running)) {
-      const values = MEASURE_NAMES.map((measure) => {
-        const value = measureValue(analysis, measure, side);
-        return value === null ? null : toScale(measure, value);
-      });
       learn(channel, conditions, event.atMs, values);
       learnProfile(channel, profile);
       continue;
@@ -79,8 +102,16 @@ export function learnStroke(
       const residual = judged.residual(side, measure);
       if (residual !== null) follow(channel, index, residual);
     });
-    if (running?.beyond === false) learnProfile(channel, profile);
+    if (running?.beyond !== false) continue;
+    if (!swings(state, side)) learnProfile(channel, profile);
+    const taught = lacking(channel, values);
+    if (taught !== null) learn(channel, conditions, channel.learntAtMs, taught);
   }
+}
+
+/** A swing that is told against the usual profile must not become usual. */
+function swings(state: RoomState, side: string): boolean {
+  return state.open.some((open) => open.side === side && open.pattern === 'once-per-turn');
 }
 
 /** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */

@@ -1,4 +1,5 @@
 import { beginChannel, type Channel } from '../baseline/channel.ts';
+import { beginClockMemory, type ClockMemory } from '../findings/clockRate.ts';
 import { beginReboundMemory, type ReboundMemory } from '../findings/drawRebound.ts';
 import type { HeavyMemory } from '../findings/heavyRoom.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lateSide.ts';
@@ -7,6 +8,8 @@ import type { RecentFlags } from '../findings/recent.ts';
 import type { ScaleMemory } from '../findings/sensorScale.ts';
 import { beginTravelMemory, type TravelMemory } from '../findings/shortTravel.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
+import { beginStayMemory, type StayMemory } from '../findings/stay.ts';
+import { beginZeroMemory, type ZeroMemory } from '../findings/zeroChange.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 
@@ -21,6 +24,7 @@ export interface RoomState {
   usable: Record<Direction, number>;
   /** Strokes in a row that could not be used. */
   unusableInARow: number;
+  stay: StayMemory;
   load: LoadMemory;
   spikes: SpikeMemory;
   lag: LagMemory;
@@ -28,6 +32,8 @@ export interface RoomState {
   rebound: ReboundMemory;
   heavy: Record<string, HeavyMemory>;
   scale: Record<string, ScaleMemory>;
+  clock: ClockMemory;
+  zero: Record<string, ZeroMemory>;
   recent: RecentFlags;
   open: Warning[];
   /** The latest stroke's share above its normal, by side and direction, for the headline. */
@@ -41,6 +47,7 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     channels: room.sides.flatMap((side) => DIRECTIONS.map((direction) => beginChannel(side, direction))),
     usable: { extend: 0, retract: 0 },
     unusableInARow: 0,
+    stay: beginStayMemory(),
     load: beginLoadMemory(room.sides),
     spikes: beginSpikeMemory(),
     lag: beginLagMemory(),
@@ -50,6 +57,8 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     scale: Object.fromEntries(
       room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
     ),
+    clock: beginClockMemory(),
+    zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
     recent: {},
     open: [],
     latest: null,

@@ -21,6 +21,9 @@ export function directionBySign(
 /** A sensor's rest cannot be further from zero than this part of the largest reading, or it is no rest. */
 const MOST_REST_PART = 0.5;
 const EDGE_PART = 0.01;
+/** Edges this close to the usual level, as a part of it, are the running motor. */
+const RUNNING_PART = 0.3;
+const USUAL_STRIDE = 8;
 
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
@@ -57,6 +60,10 @@ function restOf(read: Float64Array): number {
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value));
   const agree = Math.abs(head - tail) <= 0.1 * largest;
+  const usual = median(read.filter((_, i) => i % USUAL_STRIDE === 0));
   const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(2.5, MOST_REST_PART * largest);
-  return agree && near ? (head + tail) / 2 : 0;
+  const rest = (head + tail) / 2;
+  // A record without any rest begins and ends at the level that it holds most of the time.
+  const running = Math.abs(usual - rest) < RUNNING_PART * Math.abs(rest);
+  return agree && near && !running ? rest : 0;
 }

@@ -10,8 +10,11 @@ import type { SideSignal } from './sideSignal.ts';
 import { excursions } from './spikes.ts';
 import { interpolate, travelPosition } from './travelPosition.ts';
 
-/** A start after a pause has an inrush of its own, which belongs to no running current. */
+/** A start after a pause has an inrush of its own, which belongs to no running current: at least and at most so long. */
 const RESTART_S = 0.6;
+const LONGEST_RESTART_S = 2;
+/** A start is over once the current is back within this part of the running level. */
+const SETTLED_PART = 1.1;
 /** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
 const LETTING_GO_S = 0.15;
 
@@ -45,7 +48,7 @@ export interface PlacedSide {
 export function placeSide(side: SideToMeasure): PlacedSide | null {
   const { signal, rest, amps, active, pauses, supply, direction } = side;
   const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
-  const include = runningSamples(signal, phases);
+  const include = runningSamples(signal, amps, phases);
   const running = pick(amps, include);
   if (running.length < 5) return null;
   const ranked = running.slice();
@@ -94,6 +97,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     offsetAmps: rest.offsetAmps,
     noiseAmps: rest.noiseAmps,
     phases: times,
+    rateHz: 1 / signal.sampleStepS,
   };
 }
 
@@ -110,7 +114,7 @@ function pausedS(pauses: readonly Interval[]): number {
 }
 
 /** 1 for each sample of the running current: after the inrush, before the end stop, away from pauses. */
-function runningSamples(signal: SideSignal, phases: FoundPhases): Uint8Array {
+function runningSamples(signal: SideSignal, amps: Float64Array, phases: FoundPhases): Uint8Array {
   const { timesS } = signal;
   const include = new Uint8Array(timesS.length);
   const endS = (phases.endStopStartS ?? phases.endS) - Math.max(LETTING_GO_S, 2 * signal.stepS);
@@ -118,7 +122,22 @@ function runningSamples(signal: SideSignal, phases: FoundPhases): Uint8Array {
   for (const { fromS, toS } of phases.pauses) {
     include.fill(0, firstAtOrAfter(timesS, fromS - LETTING_GO_S), firstAtOrAfter(timesS, toS + RESTART_S));
   }
+  if (phases.pauses.length > 0) leaveOutRestarts(signal, amps, phases.pauses, include);
   return include;
+}
+
+/** A heavy room takes longer to get going again: the rest of each new start is left out too. */
+function leaveOutRestarts(
+  { timesS }: SideSignal,
+  amps: Float64Array,
+  pauses: readonly Interval[],
+  include: Uint8Array,
+): void {
+  const settled = SETTLED_PART * medianInPlace(pick(amps, include));
+  for (const { toS } of pauses) {
+    const last = firstAtOrAfter(timesS, toS + LONGEST_RESTART_S);
+    for (let i = firstAtOrAfter(timesS, toS + RESTART_S); i < last && amps[i] > settled; i++) include[i] = 0;
+  }
 }
 
 /** Charge and energy over the whole span by the trapezium rule; energy needs the supply. */

@@ -18,6 +18,8 @@ const FEWEST_REST_SAMPLES = 4;
 const HIGH_PART = 0.25;
 const SHORTEST_HIGH_REST_S = 0.8;
 const SHORTEST_AGREED_HIGH_REST_S = 0.3;
+/** No rest lies so many times higher than the motor's current above it: that is the motor itself, running lightly. */
+const MOST_REST_TIMES = 1.5;
 
 export interface RestLevel {
   /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
@@ -34,7 +36,7 @@ export interface RestLevel {
  * The sensor's offset and noise, from the rest before and after the stroke.
  *
  * A rest is a run of samples at either edge of the record below three tenths of the way from the lowest level to the
- * running level. Without one, the offset is unknown and the noise is told from the differences between neighbours:
+ * running level; where both edges have none, a pause within it serves. Without one, the offset is unknown and the noise is told from the differences between neighbours:
  * their median absolute deviation over the square root of two (von Neumann, 1941, for the idea of successive
  * differences).
  */
@@ -45,7 +47,8 @@ export function restLevel(signal: SideSignal): RestLevel {
   const low = quantileInPlace(ranked, 0.02);
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
   const threshold = low + 0.3 * (rough - low);
-  const rest = edgeRest(signal, smooth, threshold, rough);
+  const edges = edgeRest(signal, smooth, threshold, rough);
+  const rest = edges.length > 0 ? edges : pauseRest(signal, smooth, threshold, rough);
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
     return { offsetAmps: null, noiseAmps, activeAmps: rough, smooth };
@@ -93,12 +96,40 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
     const loneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
     const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
     const neededS = agreeFor(agreedS) ? agreedS : loneS;
+    if (edge.length > 0 && median(edge) > MOST_REST_TIMES * (rough - median(edge)))
+      return edge.subarray(0, 0);
     return isLong(signal, edge, neededS) ? edge : edge.subarray(0, 0);
   });
   const rest = new Float64Array(first.length + last.length);
   rest.set(first);
   rest.set(last, first.length);
   return rest;
+}
+
+/** A motor that starts again after a pause draws at least so many times its running current. */
+const START_TIMES = 1.8;
+const START_WITHIN_S = 0.4;
+const SHORTEST_PAUSE_REST_S = 0.4;
+
+/**
+ * The readings of the longest pause within the stroke: a stretch below the threshold that ends in a start. A side that
+ * lost its load for a while ends it without one.
+ */
+function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Float64Array {
+  let longest = signal.amps.subarray(0, 0);
+  for (let i = 0; i < smooth.length; i++) {
+    if (smooth[i] >= threshold) continue;
+    const from = i;
+    while (i < smooth.length && smooth[i] < threshold) i++;
+    const within = i + Math.ceil(START_WITHIN_S / signal.stepS);
+    const starts = signal.peakAmps.subarray(i, within).some((amps) => amps > START_TIMES * rough);
+    // What lies next to the motion may hold part of it.
+    const pause = signal.amps.subarray(from + 1, i - 1);
+    const plausible = pause.length > 0 && median(pause) < HIGH_PART * (rough - median(pause));
+    if (starts && plausible && isLong(signal, pause, SHORTEST_PAUSE_REST_S) && pause.length > longest.length)
+      longest = pause;
+  }
+  return longest;
 }
 
 function isLong(signal: SideSignal, samples: Float64Array, seconds: number): boolean {

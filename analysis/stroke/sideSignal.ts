@@ -17,8 +17,9 @@ export interface SideSignal {
   /** Amperes; the sensor's offset is still in. */
   readonly amps: Float64Array;
   readonly peakAmps: Float64Array;
-  /** The usual step between samples, seconds. */
+  /** The usual step between samples, seconds; and as they were recorded. */
   readonly stepS: number;
+  readonly sampleStepS: number;
   /** Share of the samples that were missed, 0 to 1. */
   readonly missedShare: number;
   /** Samples whose step is a small part of the usual one: the clock stood still while the sensor went on. */
@@ -51,6 +52,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     side: trace.side,
     ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
     stepS: rawStepS * block,
+    sampleStepS: rawStepS,
     crowded,
     missedShare: 1 - kept / amps.length,
     longestGapS,

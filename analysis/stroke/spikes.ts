@@ -26,13 +26,15 @@ export interface RunningPart {
 export interface Excursions {
   readonly spikes: Spike[];
   readonly dips: Spike[];
-  /** Spread of the running current about its own smooth course: 1.4826 times the median absolute deviation, A. */
+  /** Spread of the running current about its own smooth course: its deviation, far ones drawn in, A. */
   readonly roughness: number;
 }
 
 /**
  * Short peaks and dips of the running current, by how far they leave its own smooth course (a moving median, after
- * Tukey 1977), and the spread about that course (Hampel 1974 for the median absolute deviation as its scale).
+ * Tukey 1977), and the spread about that course: the standard deviation once what lies beyond three median absolute
+ * deviations (Hampel 1974) is drawn in to there (Winsor's way, after J. W. Tukey 1962). The median deviation alone jumps
+ * from step to step of a coarse sensor.
  *
  * A peak must come back to half its height on both sides within the part: the rise towards a seal or the end stop is
  * not one. Fewer than five samples answer none.
@@ -55,8 +57,20 @@ export function excursions(part: RunningPart): Excursions {
   return {
     spikes: peaksOf(part, smooth, spikeHeight, 1),
     dips: peaksOf(part, smooth, dipHeight, -1),
-    roughness,
+    roughness: drawnInDeviation(residual, roughness),
   };
+}
+
+const DRAWN_IN_AT = 3;
+
+/** Root mean square of the values, those beyond three times `scale` (or their mean size, if larger) drawn in to there. */
+function drawnInDeviation(values: Float64Array, scale: number): number {
+  let size = 0;
+  for (const value of values) size += Math.abs(value);
+  const reach = DRAWN_IN_AT * Math.max(scale, size / values.length);
+  let squares = 0;
+  for (const value of values) squares += Math.min(Math.abs(value), reach) ** 2;
+  return Math.sqrt(squares / values.length);
 }
 
 function movingMean(values: Float64Array, half: number): Float64Array {

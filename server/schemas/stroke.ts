@@ -26,6 +26,7 @@ const SideResult = z.object({
     endS: z.number(),
     pauses: z.array(z.object({ fromS: z.number(), toS: z.number() })),
   }),
+  rateHz: z.number().optional(),
 });
 
 export const AnalysisDone = z.object({

@@ -1,5 +1,6 @@
 import { measureStroke } from '../../analysis/measureStroke.ts';
-import { advanceRoom, beginRoom } from '../../analysis/room/fold.ts';
+import type { StrokeAnalysis } from '../../analysis/measures.ts';
+import { advanceRoom, beginRoom, type RoomState } from '../../analysis/room/fold.ts';
 import type { RoomDescription } from '../../analysis/trace.ts';
 import { decodeStrokes } from '../../ingest/json/strokes.ts';
 import { type IncomingStroke, toStrokeTrace } from '../../ingest/stroke.ts';
@@ -45,7 +46,9 @@ export function analysisBench(): Line[] {
         analysis: analyses[i],
       });
   };
-  const [passes, measuring, judging, reading, checking] = quickest([
+  const early = oneMore(analyses, FEW_STROKES);
+  const late = oneMore(analyses, MANY_STROKES);
+  const [passes, measuring, judging, reading, checking, amongFew, amongMany] = quickest([
     () => (i) => {
       for (let n = 0; n < PASSES; n++) plainPass(strokes[i]);
     },
@@ -53,6 +56,8 @@ export function analysisBench(): Line[] {
     judge,
     () => (i) => JSON.parse(texts[i]),
     () => (i) => decodeStrokes(bodies[i]),
+    () => early,
+    () => late,
   ]);
   const pass = passes / PASSES;
   return [
@@ -61,11 +66,42 @@ export function analysisBench(): Line[] {
     { what: '  of that the measures', ratio: measuring / pass, aim: '' },
     { what: '  of that the detectors and baselines', ratio: judging / pass, aim: '' },
     {
+      what: `one more stroke after ${MANY_STROKES} to one after ${FEW_STROKES}`,
+      ratio: amongMany / amongFew,
+      aim: '<= 1.1',
+    },
+    {
       what: 'checking a body and filling typed arrays to parsing it',
       ratio: checking / reading,
       aim: '<= 0.1',
     },
   ];
+}
+
+const FEW_STROKES = 100;
+const MANY_STROKES = 10_000;
+const HOURS_APART = 60;
+
+/** Takes one more stroke into a room that has seen so many, from the state as it is stored and back to that. */
+function oneMore(analyses: readonly StrokeAnalysis[], seen: number): (i: number) => void {
+  const advance = (state: RoomState, index: number) =>
+    advanceRoom(state, {
+      type: 'stroke',
+      strokeId: `stroke ${String(index).padStart(9, '0')}`,
+      atMs: index * HOURS_APART * 3_600_000,
+      direction: null,
+      ambientC: null,
+      excluded: false,
+      analysis: analyses[index % analyses.length],
+    });
+  const state = beginRoom(ROOM_ID, ROOM);
+  for (let index = 0; index < seen; index++) advance(state, index);
+  const stored = JSON.stringify(state);
+  return () => {
+    const restored: RoomState = JSON.parse(stored);
+    advance(restored, seen);
+    JSON.stringify(restored);
+  };
 }
 
 function measure(stroke: IncomingStroke) {

@@ -1,5 +1,6 @@
-import type { FleetMember } from '../../server/demo/simulator/drawFleet.ts';
-import { type PlayedWarning, playHistory } from './playFleet.ts';
+import { type BeyondCounts, countBeyond } from './beyondRates.ts';
+import type { FleetRoom } from './fleets.ts';
+import { type PlayedStroke, type PlayedWarning, playHistory } from './playFleet.ts';
 
 /** How one simulated room was judged. */
 export interface RoomScore {
@@ -21,16 +22,34 @@ export interface RoomScore {
   readonly healthyStrokes: number;
   /** Further warnings that the fault does not explain. */
   readonly besides: readonly string[];
+  /** Healthy strokes by measure: how many were judged, and how many lay beyond their limits. */
+  readonly beyond: BeyondCounts;
 }
 
+/** Drifts of the whole room; a drift of one side may be said by its share. */
+const DRIFTS: ReadonlySet<string> = new Set(['friction-drift', 'drift']);
+
 /** Plays and scores one room. A fault in the supply of a room whose supply nobody records cannot be seen: null. */
-export function scoreRoom(member: FleetMember): RoomScore | null {
-  const { fault, seed, room, plan } = member;
-  if (fault?.label.kind === 'weak-supply' && room.logging.supplyRateHz === null) return null;
-  const { warnings } = playHistory(member);
-  const startsStroke = fault?.startsStroke ?? plan.strokes;
+export function scoreRoom(member: FleetRoom): RoomScore | null {
+  const { fault } = member;
+  if (fault?.label.kind === 'weak-supply' && !member.recordsSupply) return null;
+  const { warnings, strokes } = playHistory(member.room, member.events());
+  return scoreStory(member, warnings, strokes);
+}
+
+/** Scores what was said of one room against the truth. */
+export function scoreStory(
+  { fault, seed, strokes: length }: Pick<FleetRoom, 'fault' | 'seed' | 'strokes'>,
+  warnings: readonly PlayedWarning[],
+  strokes: readonly PlayedStroke[],
+): RoomScore {
+  const startsStroke = fault?.startsStroke ?? length;
   const before = warnings.filter((warning) => warning.openedAt < startsStroke);
-  const healthy = { falseWarnings: before.map(nameOf), healthyStrokes: Math.min(plan.strokes, startsStroke) };
+  const healthy = {
+    falseWarnings: before.map(nameOf),
+    healthyStrokes: Math.min(length, startsStroke),
+    beyond: countBeyond(strokes.filter(({ index }) => index < startsStroke)),
+  };
   if (fault === null) {
     const nothing = { placeError: null, strokesToFind: null, driftWhenFound: null, besides: [] };
     return {
@@ -59,7 +78,7 @@ export function scoreRoom(member: FleetMember): RoomScore | null {
     placeError: label.position === null || position === null ? null : Math.abs(position - label.position),
     strokesToFind: hit === undefined ? null : hit.openedAt - label.onsetStroke + 1,
     driftWhenFound:
-      hit === undefined || fault.name !== 'friction-drift'
+      hit === undefined || !DRIFTS.has(fault.name)
         ? null
         : label.severity * (hit.openedAt - label.onsetStroke + 1),
     besides: after.filter((played) => !fits(played)).map(nameOf),

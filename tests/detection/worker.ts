@@ -1,8 +1,10 @@
-import { drawFleet } from '../../server/demo/simulator/drawFleet.ts';
+import { drawRooms, type FleetName } from './fleets.ts';
 import { scoreRoom } from './scoreFleet.ts';
 
-/** One process's part of a fleet: seed, rooms, strokes, which of how many parts; scores go to the parent. */
-const [seed, rooms, strokes, part, parts] = process.argv.slice(2).map(Number);
-const members = drawFleet(seed, rooms, { strokes }).filter((_, place) => place % parts === part);
-for (const member of members) process.send?.(scoreRoom(member));
+/** One process's part of a fleet: which one, seed, rooms, strokes, which of how many parts; scores go to the parent. */
+const [fleet, ...words] = process.argv.slice(2);
+const [seed, rooms, strokes, part, parts] = words.map(Number);
+// Named by main.ts, which checked it.
+const members = drawRooms(fleet as FleetName, seed, rooms, strokes);
+for (const member of members.filter((_, place) => place % parts === part)) process.send?.(scoreRoom(member));
 process.disconnect?.();

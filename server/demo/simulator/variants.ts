@@ -127,6 +127,27 @@ const tilts: DrawVariant = (_room, strokes, random) => {
   });
 };
 
+/** Now and then the coach stands crooked for some days: one side works harder there and the other less, both ways. */
+const crookedCamps: DrawVariant = (room, strokes, random) => {
+  const longest = random.integer(1, 4);
+  const shifts: number[] = [];
+  while (shifts.length < strokes) {
+    const shift = random.chance(0.15) ? random.normal(0, 0.05) : 0;
+    const length = 2 * random.integer(1, longest);
+    for (let stroke = 0; stroke < length; stroke++) shifts.push(shift);
+  }
+  return variant('crooked-camps', {
+    change: (condition, strokeIndex) => ({
+      ...condition,
+      sideFactors: condition.sideFactors.map((factor, side) =>
+        room.motors.length > 1 && side === 0
+          ? factor * (1 + shifts[strokeIndex])
+          : factor * (1 - shifts[strokeIndex]),
+      ),
+    }),
+  });
+};
+
 const wearIn: DrawVariant = (_room, _strokes, random) => {
   const fall = random.uniform(0.03, 0.08);
   const over = random.uniform(15, 40);
@@ -170,6 +191,7 @@ export const HEALTHY_VARIANTS: readonly DrawVariant[] = [
   storage,
   plainServices,
   tilts,
+  crookedCamps,
   wearIn,
   letsGo,
   missedSamples,

@@ -5,6 +5,7 @@ import { proudFastener } from '../../../server/demo/simulator/faults/bumps.ts';
 import type { PlannedFault } from '../../../server/demo/simulator/faults/fault.ts';
 import { frictionRise } from '../../../server/demo/simulator/faults/friction.ts';
 import type { SimulatedRoom } from '../../../server/demo/simulator/room.ts';
+import { fromMotorFleet } from '../../detection/fleets.ts';
 import { playHistory } from '../../detection/playFleet.ts';
 
 const ONSET = 34;
@@ -27,7 +28,8 @@ function played(seed: number, drive: Drive, fault: (room: SimulatedRoom) => Plan
     variants: [],
     services: [],
   };
-  const history = playHistory({ seed, room, plan, fault: planned, variants: [] });
+  const told = fromMotorFleet({ seed, room, plan, fault: planned, variants: [] });
+  const history = playHistory(told.room, told.events());
   return { room, label: planned?.label, ...history };
 }
 

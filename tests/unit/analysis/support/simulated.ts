@@ -5,7 +5,7 @@ import { toStrokeTrace } from '../../../../ingest/stroke.ts';
 import { healthyCondition, type StrokeCondition } from '../../../../server/demo/simulator/condition.ts';
 import type { SimulatedRoom } from '../../../../server/demo/simulator/room.ts';
 import { type SimulatedStroke, simulateStroke } from '../../../../server/demo/simulator/simulateStroke.ts';
-import { roomOf } from '../../../detection/playFleet.ts';
+import { roomOf } from '../../../detection/fleets.ts';
 import { done } from './measured.ts';
 
 const SOME_ROOM = '01900000-0000-7000-8000-000000000001';

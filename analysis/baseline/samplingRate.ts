@@ -1,0 +1,48 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { type Channel, LEARNING_STROKES, shapeOf } from './channel.ts';
+
+/** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
+const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
+const SAME_RATE = 0.1;
+
+/** Whether a stroke's value of a measure can be compared with the reference, recorded at so many samples a second. */
+export function isSameRecording(channel: Channel, measure: MeasureName, rateHz: number | null): boolean {
+  if (rateHz === null || channel.rateHz === null || !READ_OFF_SAMPLES.has(measure)) return true;
+  return Math.abs(Math.log(rateHz / channel.rateHz)) < SAME_RATE;
+}
+
+/**
+ * Takes a stroke's sampling rate for the reference's. Where it is another than before, what is read off single samples
+ * is learnt anew, from the old one's shape; everything else stands.
+ */
+export function takeRate(channel: Channel, rateHz: number | null): void {
+  if (rateHz === null) return;
+  const isOther = MEASURE_NAMES.some((measure) => !isSameRecording(channel, measure, rateHz));
+  channel.rateHz = rateHz;
+  if (!isOther) return;
+  const kept = channel.values.map((values) => values[0] !== null);
+  channel.values = channel.values.filter((_, stroke) => kept[stroke]);
+  channel.conditions = channel.conditions.filter((_, stroke) => kept[stroke]);
+  MEASURE_NAMES.forEach((measure, index) => {
+    if (!READ_OFF_SAMPLES.has(measure)) return;
+    const fit = channel.fits[index];
+    if (fit !== null) channel.shapes[index] = shapeOf(fit);
+    channel.fits[index] = null;
+    channel.level[index] = 0;
+    channel.recent[index] = 0;
+    for (const values of channel.values) values[index] = null;
+  });
+}
+
+/** What of a stroke may still teach the reference after a change of rate; null: nothing. By index of MEASURES. */
+export function lacking(channel: Channel, values: readonly (number | null)[]): (number | null)[] | null {
+  let lacks = false;
+  const taught = MEASURE_NAMES.map((measure, index) => {
+    if (!READ_OFF_SAMPLES.has(measure)) return null;
+    const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
+    if (known >= LEARNING_STROKES) return null;
+    lacks = true;
+    return values[index];
+  });
+  return lacks ? taught : null;
+}

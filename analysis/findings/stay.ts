@@ -1,0 +1,36 @@
+import type { Direction } from '../trace.ts';
+
+/** The coach's present stay at one place: a camp, a yard. Everything that stands crooked there is crooked in each stroke. */
+export interface StayMemory {
+  /** Usable strokes of this stay so far. */
+  strokes: number;
+  lastAtMs: number | null;
+  lastDirection: Direction | null;
+}
+
+/** A coach that rested for so long may have been driven to another place meanwhile. */
+const DRIVEN_HOURS = 40;
+
+export function beginStayMemory(): StayMemory {
+  return { strokes: 0, lastAtMs: null, lastDirection: null };
+}
+
+/**
+ * Counts a stroke to the present stay, or begins another. Nobody drives with a room out: a retract belongs to the
+ * extend before it, however long ago that was.
+ */
+export function noteStay(stay: StayMemory, atMs: number, direction: Direction): void {
+  const restedMs = stay.lastAtMs === null ? Number.POSITIVE_INFINITY : atMs - stay.lastAtMs;
+  const wasOut = stay.lastDirection === 'extend' && direction === 'retract';
+  stay.strokes = restedMs >= DRIVEN_HOURS * 3_600_000 && !wasOut ? 1 : stay.strokes + 1;
+  stay.lastAtMs = atMs;
+  stay.lastDirection = direction;
+}
+
+/**
+ * Whether a shift that has lasted for the latest `run` strokes began as the coach came here and is known from here
+ * only: it may be the ground that it stands on. One stroke's noise may have hidden the first of it.
+ */
+export function mayBeThePlace({ strokes }: StayMemory, run: number): boolean {
+  return run === strokes || run === strokes - 1;
+}

@@ -1,0 +1,71 @@
+import { goertzel } from './statistics/goertzel.ts';
+import { quantile } from './statistics/quantile.ts';
+
+/** How a side's current goes along the travel, told from its profile; null where too little of it was measured. */
+export interface ProfileShape {
+  /** From the 10th to the 90th percentile of the travel's bins, amperes. */
+  readonly spreadAmps: number;
+  /** The outer third over the inner one, as a part of the mean current. */
+  readonly slope: number;
+  /** The middle third over the outer two, as a part of the mean current. */
+  readonly bulge: number;
+  /** Amplitude of the strongest swing of 4 to 24 periods over the travel, amperes. */
+  readonly rippleAmps: number;
+}
+
+const FEWEST_CYCLES = 4;
+const MOST_CYCLES = 24;
+
+/**
+ * Spread, slope, bulge and ripple of a profile (amps by equal bins of travel, retracted to extended, null where nothing
+ * was measured). Null with fewer than half of the bins. The ripple is read from the Fourier terms (`goertzel`) of what
+ * is left when a moving mean, the slow course, is taken off.
+ */
+export function profileShape(profile: readonly (number | null)[]): ProfileShape | null {
+  let shape = SHAPES.get(profile);
+  if (shape === undefined) {
+    shape = shapeOf(profile);
+    SHAPES.set(profile, shape);
+  }
+  return shape;
+}
+
+/** Several measures are read off one profile: it is worked out once while it is in use. */
+const SHAPES = new WeakMap<readonly (number | null)[], ProfileShape | null>();
+
+function shapeOf(profile: readonly (number | null)[]): ProfileShape | null {
+  const measured = profile.filter((amps) => amps !== null);
+  if (measured.length < Math.max(6, profile.length / 2)) return null;
+  const third = profile.length / 3;
+  const mean = meanOf(measured);
+  const [inner, middle, outer] = [0, 1, 2].map((part) =>
+    meanOf(
+      profile.slice(Math.round(part * third), Math.round((part + 1) * third)).filter((amps) => amps !== null),
+    ),
+  );
+  return {
+    spreadAmps: quantile(measured, 0.9) - quantile(measured, 0.1),
+    slope: (outer - inner) / mean,
+    bulge: (middle - (outer + inner) / 2) / mean,
+    rippleAmps: rippleOf(measured),
+  };
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+/** Half the window, in bins, of the moving mean that is taken for the slow course. */
+const COURSE_BINS = 8;
+
+function rippleOf(measured: readonly number[]): number {
+  const about = measured.map((amps, i) => {
+    const near = measured.slice(Math.max(0, i - COURSE_BINS), i + COURSE_BINS + 1);
+    return amps - meanOf(near);
+  });
+  let strongest = 0;
+  for (let cycles = FEWEST_CYCLES; cycles <= MOST_CYCLES; cycles++) {
+    strongest = Math.max(strongest, goertzel(about, cycles / about.length).amplitude);
+  }
+  return strongest;
+}

@@ -1,0 +1,72 @@
+import type { RoomDescription } from '../../analysis/trace.ts';
+import { drawFleet, type FleetMember } from '../../server/demo/simulator/drawFleet.ts';
+import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
+import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
+import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
+import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
+import { plainHistory } from './plain/history.ts';
+import type { ToldEvent } from './playFleet.ts';
+
+/** A room of a fleet, whichever generator made it: what a dealer knows of it, what happened, and what is the truth. */
+export interface FleetRoom {
+  readonly seed: number;
+  readonly room: RoomDescription;
+  readonly strokes: number;
+  /** null: healthy. `startsStroke` may lie before the label's onset. */
+  readonly fault: { readonly name: string; readonly label: FaultLabel; readonly startsStroke: number } | null;
+  readonly recordsSupply: boolean;
+  events(): Iterable<ToldEvent>;
+}
+
+export type FleetName = 'motor' | 'plain';
+
+/** `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly. */
+export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
+  return fleet === 'motor'
+    ? drawFleet(seed, count, { strokes }).map(fromMotorFleet)
+    : drawPlainFleet(seed, count, strokes).map(fromPlainFleet);
+}
+
+export function fromMotorFleet({ seed, room, plan, fault }: FleetMember): FleetRoom {
+  return {
+    seed,
+    room: roomOf(room),
+    strokes: plan.strokes,
+    fault,
+    recordsSupply: room.logging.supplyRateHz !== null,
+    *events() {
+      for (const event of simulateHistory(room, plan, seed)) {
+        if (event.type === 'stroke') yield event;
+        else yield { type: 'service', atMs: event.atMs, kind: event.service.kind, side: event.service.side };
+      }
+    },
+  };
+}
+
+function fromPlainFleet({ seed, room, fault, variants, strokes }: PlainMember): FleetRoom {
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.supplyRateHz !== null,
+    *events() {
+      for (const event of plainHistory(room, variants, fault, strokes, seed)) {
+        yield event.type === 'stroke' ? event : { ...event, side: null };
+      }
+    },
+  };
+}
+
+export function roomOf({ facts }: SimulatedRoom): RoomDescription {
+  return {
+    drive: facts.drive,
+    sides: facts.sides,
+    travelMetres: facts.travelMetres ?? null,
+    gearTeeth: facts.gearTeeth ?? null,
+    rackPitchMm: facts.rackPitchMm ?? null,
+    ratedAmps: facts.ratedAmps ?? null,
+    nominalVolts: facts.nominalVolts ?? 12,
+    positiveDirection: facts.positiveDirection,
+  };
+}

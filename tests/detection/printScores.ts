@@ -1,0 +1,84 @@
+import { median } from '../../analysis/statistics/median.ts';
+import { addCounts, type BeyondCounts } from './beyondRates.ts';
+import type { RoomScore } from './scoreFleet.ts';
+
+/** Strokes that a room makes in a year. */
+const STROKES_A_YEAR = 60;
+
+/** Prints how a fleet was judged: a row for each fault, missed ones by seed, false warnings, healthy strokes beyond. */
+export function printScores(scores: readonly RoomScore[]): void {
+  printFaults(scores.filter((score) => score.fault !== null));
+  printFalse(scores);
+  printBeyond(addCounts(scores.map((score) => score.beyond)));
+}
+
+function printFaults(scores: readonly RoomScore[]): void {
+  const rows = [...new Set(scores.map(({ fault }) => fault))].sort().map((name) => {
+    const own = scores.filter(({ fault }) => fault === name);
+    return [String(name), ...columns(own)];
+  });
+  rows.push(['all', ...columns(scores)]);
+  const head = ['fault', 'rooms', 'found', 'kind', 'side', 'pattern', 'strokes', 'place'];
+  for (const row of [head, ...rows]) {
+    console.log(row.map((cell, i) => (i === 0 ? cell.padEnd(24) : cell.padStart(9))).join(''));
+  }
+  for (const { fault, seed } of scores.filter(({ found }) => !found))
+    console.log(`missed: ${fault}, seed ${seed}`);
+  for (const { fault, seed } of scores.filter(({ found, rightSide }) => found && !rightSide)) {
+    console.log(`wrong side: ${fault}, seed ${seed}`);
+  }
+  const drifts = scores.map(({ driftWhenFound }) => driftWhenFound).filter((drift) => drift !== null);
+  if (drifts.length > 0) {
+    console.log(
+      `drifts: said at ${percent(median(drifts))} (median), ${percent(Math.max(...drifts))} (latest)`,
+    );
+  }
+  const besides = scores.filter((score) => score.besides.length > 0);
+  console.log(
+    `rooms with a further warning that the fault does not explain: ${besides.length} of ${scores.length}`,
+  );
+  for (const { fault, seed, besides: others } of besides)
+    console.log(`  ${fault}, seed ${seed}: ${others.join('; ')}`);
+}
+
+function columns(scores: readonly RoomScore[]): string[] {
+  const found = scores.filter((score) => score.found);
+  const part = (is: (score: RoomScore) => boolean, of: readonly RoomScore[]) =>
+    of.length === 0 ? '-' : percent(of.filter(is).length / of.length);
+  const middle = (list: (number | null)[]) => list.filter((value) => value !== null);
+  const strokes = middle(found.map(({ strokesToFind }) => strokesToFind));
+  const places = middle(found.map(({ placeError }) => placeError));
+  return [
+    String(scores.length),
+    percent(found.length / scores.length),
+    part((score) => score.rightKind, found),
+    part((score) => score.rightSide, found),
+    part((score) => score.rightPattern, found),
+    strokes.length > 0 ? String(median(strokes)) : '-',
+    places.length > 0 ? percent(median(places)) : '-',
+  ];
+}
+
+function printFalse(scores: readonly RoomScore[]): void {
+  const warnings = scores.flatMap((score) =>
+    score.falseWarnings.map((name) => `  seed ${score.seed}: ${name}`),
+  );
+  const years = scores.reduce((sum, score) => sum + score.healthyStrokes, 0) / STROKES_A_YEAR;
+  console.log(
+    `false warnings: ${warnings.length} in ${Math.round(years)} room-years, ${(warnings.length / years).toFixed(3)} a room-year`,
+  );
+  for (const line of warnings) console.log(line);
+}
+
+/** The aim is 1 healthy stroke in 400, 0.25 %, of every measure. */
+function printBeyond(counts: BeyondCounts): void {
+  console.log('healthy values beyond their limits (aim 0.25 %):');
+  for (const [name, { judged, beyond }] of Object.entries(counts)) {
+    const rate = judged === 0 ? '-' : `${((100 * beyond) / judged).toFixed(2)} %`;
+    console.log(`  ${name.padEnd(18)}${rate.padStart(8)} of ${judged}`);
+  }
+}
+
+function percent(part: number): string {
+  return `${(100 * part).toFixed(1)} %`;
+}
