@@ -22,12 +22,12 @@ const filters = {
   /** Only coaches with a room whose verdict is another than at `since`. */
   changed: z.enum(['true', 'false']).optional(),
   since: Time.optional(),
-  /** Ids separated by commas. */
+  /** Ids separated by commas; more than these make the address longer than servers take. */
   coaches: z
     .string()
-    .max(20_000)
+    .max(12_000)
     .transform((text) => text.split(','))
-    .pipe(z.array(Id).max(500))
+    .pipe(z.array(Id).max(300))
     .optional(),
 };
 

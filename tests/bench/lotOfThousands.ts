@@ -15,9 +15,10 @@ export async function fillLot(databaseUrl: string, email: string, coaches: numbe
 }
 
 const VERDICT = `(array['clear', 'clear', 'clear', 'learning', 'watch', 'service', 'stop'])[1 + (n * 7 + k * 3) % 7]`;
-/** The same id for the same thing in every statement. */
-const id = (what: string) => `md5('${what}' || n)::uuid`;
-const roomId = `md5('room' || n || '/' || k)::uuid`;
+/** A UUID (version 7 by its marks) that follows from the name: the same for the same thing in every statement. */
+const uuid = (name: string) => `overlay(overlay(md5(${name}) placing '7' from 13) placing '8' from 17)::uuid`;
+const id = (what: string) => uuid(`'${what}' || n`);
+const roomId = uuid(`'room' || n || '/' || k`);
 
 const STATEMENTS: readonly ((coaches: number) => string)[] = [
   (coaches) => `insert into coaches (account_id, id, name, model, year)
@@ -36,13 +37,13 @@ const STATEMENTS: readonly ((coaches: number) => string)[] = [
     from generate_series(1, ${coaches}) n, generate_series(1, 3) k
     on conflict (account_id, room_id) do update set summary = excluded.summary, dirty_from = null`,
   (coaches) => `insert into strokes
-      (account_id, id, room_id, sender_id, key, direction, started_at, recorded_sides, has_supply, analysis)
-    select $1, md5('stroke' || n || '/' || k || '/' || s)::uuid, ${roomId}, ${id('logger')}, k || '/' || s, 'extend',
-      now() - make_interval(days => s), '{front,rear}', true, '{}'
+      (account_id, id, room_id, sender_id, key, direction, started_at, placed_at, recorded_sides, has_supply, analysis)
+    select $1, ${uuid(`'stroke' || n || '/' || k || '/' || s`)}, ${roomId}, ${id('logger')}, k || '/' || s, 'extend',
+      now() - make_interval(days => s), now() - make_interval(days => s), '{front,rear}', true, '{}'
     from generate_series(1, ${coaches}) n, generate_series(1, 3) k, generate_series(1, 20) s`,
   (coaches) => `insert into warnings (account_id, id, room_id, kind, severity, opened_at, first_stroke_id,
       latest_stroke_id, headline, evidence, checks, cautions)
-    select $1, md5('warning' || n || '/' || k)::uuid, ${roomId}, 'rising-draw', ${VERDICT}, now(), ${roomId}, ${roomId},
+    select $1, ${uuid(`'warning' || n || '/' || k`)}, ${roomId}, 'rising-draw', ${VERDICT}, now(), ${roomId}, ${roomId},
       'It draws more.', '{}', '[]', '[]'
     from generate_series(1, ${coaches}) n, generate_series(1, 3) k where ${VERDICT} in ('watch', 'service', 'stop')`,
   (coaches) => `insert into verdict_changes (account_id, room_id, changed_at, verdict_before, verdict)

@@ -9,27 +9,37 @@ export const MOST_WATCHED = 50;
 
 interface FeedParts {
   readonly roomIds: readonly string[];
+  /** Each time that it was opened, before anything is pushed. */
+  readonly onBegin?: () => void;
   readonly onPush: (push: LivePush) => void;
   /** While the feed is not open, the page must ask. */
   readonly onLive: (live: boolean) => void;
 }
 
 /** Watches rooms over one WebSocket, opens it anew at growing intervals when it closes, and answers how to stop. */
-export function openLiveFeed({ roomIds, onPush, onLive }: FeedParts): () => void {
+export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): () => void {
   let socket: WebSocket;
   let wanted = true;
   let waitMs = FIRST_TRY_AGAIN_MS;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const heard = (push: LivePush) => {
     if (!wanted) return;
-    if (push.type === 'problem') return socket.close();
-    onLive(true);
-    waitMs = FIRST_TRY_AGAIN_MS;
+    if (push.type === 'problem') {
+      // One room of several that is gone says nothing of the others.
+      if (push.roomId === undefined || roomIds.length === 1) socket.close();
+      return;
+    }
+    // The first status tells that the watching has begun.
+    if (push.type === 'status') {
+      onLive(true);
+      waitMs = FIRST_TRY_AGAIN_MS;
+    }
     onPush(push);
   };
   const open = () => {
     socket = new WebSocket(`${location.origin.replace(/^http/, 'ws')}/api/v1/live`);
     socket.onopen = () => {
+      onBegin?.();
       for (const roomId of roomIds.slice(0, MOST_WATCHED))
         socket.send(JSON.stringify({ type: 'watch', roomId }));
     };

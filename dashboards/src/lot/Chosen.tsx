@@ -6,6 +6,21 @@ import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
 import { saveCsv } from './saveCsv.ts';
 
+/** As many as one address, and one request, can name. */
+const NAMED_AT_ONCE = 250;
+
+function inParts(ids: readonly string[]): string[][] {
+  const parts: string[][] = [];
+  for (let i = 0; i < ids.length; i += NAMED_AT_ONCE) parts.push(ids.slice(i, i + NAMED_AT_ONCE));
+  return parts;
+}
+
+function csvPath(ids: readonly string[], since: string | null): string {
+  const asked = new URLSearchParams({ coaches: ids.join(',') });
+  if (since !== null) asked.set('since', since);
+  return `/overview?${asked}`;
+}
+
 interface ChosenProps {
   readonly coachIds: readonly string[];
   readonly since: string | null;
@@ -22,20 +37,22 @@ export function Chosen({ coachIds, since, onNone, onChange }: ChosenProps) {
   const saving = useSending();
   const acknowledge = async (event: Event) => {
     event.preventDefault();
-    const body = { coaches: coachIds, ...(note.trim() === '' ? {} : { note: note.trim() }) };
+    const said = note.trim() === '' ? {} : { note: note.trim() };
     const sent = await acknowledging.send(async () => {
-      const answer = await call<{ acknowledged: readonly string[] }>('/acknowledgements', {
-        method: 'POST',
-        body,
-      });
-      setDone(answer.acknowledged.length);
+      let count = 0;
+      for (const coaches of inParts(coachIds)) {
+        const { acknowledged } = await call<{ acknowledged: readonly string[] }>('/acknowledgements', {
+          method: 'POST',
+          body: { coaches, ...said },
+        });
+        count += acknowledged.length;
+      }
+      setDone(count);
     });
     if (!sent) return;
     setNote('');
     onChange();
   };
-  const asked = new URLSearchParams({ coaches: coachIds.join(',') });
-  if (since !== null) asked.set('since', since);
   return (
     <section class="chosen" aria-label={say.chosen(coachIds.length)}>
       <p>
@@ -55,7 +72,9 @@ export function Chosen({ coachIds, since, onNone, onChange }: ChosenProps) {
           <button
             type="button"
             disabled={saving.busy}
-            onClick={() => void saving.send(() => saveCsv(`/overview?${asked}`))}
+            onClick={() =>
+              void saving.send(() => saveCsv(inParts(coachIds).map((ids) => csvPath(ids, since))))
+            }
           >
             {saving.busy ? say.saving : say.csvChosen}
           </button>

@@ -98,7 +98,7 @@ export function Lot({ since }: LotProps) {
                   type="button"
                   class="quiet"
                   disabled={saving.busy}
-                  onClick={() => void saving.send(() => saveCsv(path))}
+                  onClick={() => void saving.send(() => saveCsv([path]))}
                 >
                   {saving.busy ? say.saving : say.csvShown}
                 </button>
