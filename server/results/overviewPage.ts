@@ -35,20 +35,21 @@ export async function overviewPage(
   const [rank, name, id] = cursor ? readCursor(cursor, Place) : [null, null, null];
   const { rows } = await sql<CoachRow>`
     with ${coachesInSight(person, since)},
+    room_sum as (
+      select account_id, coach_id, min(place) as worst, bool_or(place <> place_before) as changed,
+        jsonb_object_agg(id, (${BY_CONCERN}::text[])[place_before])
+          filter (where place <> place_before) as before
+      from room group by account_id, coach_id
+    ),
+    logger_sum as (
+      select account_id, coach_id, max(last_seen_at) as heard, bool_or(silent) as silent
+      from logger group by account_id, coach_id
+    ),
     ranked as (
-      select c.*, ${rankOf(query.sort)}::float8 as rank, rs.before
+      select c.*, ${rankOf(query.sort)}::float8 as rank, coalesce(rs.before, '{}') as before
       from coach c
-      cross join lateral (
-        select min(place) as worst,
-          coalesce(jsonb_object_agg(r.id, (${BY_CONCERN}::text[])[place_before])
-            filter (where place <> place_before), '{}') as before,
-          bool_or(place <> place_before) as changed
-        from room r where r.account_id = c.account_id and r.coach_id = c.id
-      ) rs
-      cross join lateral (
-        select max(last_seen_at) as heard, bool_or(silent) as silent
-        from logger l where l.account_id = c.account_id and l.coach_id = c.id
-      ) ls
+      left join room_sum rs on rs.account_id = c.account_id and rs.coach_id = c.id
+      left join logger_sum ls on ls.account_id = c.account_id and ls.coach_id = c.id
       where ${all(conditionsOf(query))}
     )
     select * from ranked
@@ -80,16 +81,19 @@ function rankOf(sort: OverviewQuery['sort']): RawBuilder<number> {
 function conditionsOf(query: OverviewQuery): RawBuilder<boolean>[] {
   const { q, model, room, verdict, silent, changed, coaches } = query;
   const found: RawBuilder<boolean>[] = [];
-  const ofCoach = sql`r.account_id = c.account_id and r.coach_id = c.id`;
+  // A set that is found once: asked coach by coach, thousands of them would take seconds.
+  const withRoom = (condition: RawBuilder<unknown>) =>
+    sql<boolean>`(c.account_id, c.id) in (select r.account_id, r.coach_id from room r where ${condition})`;
   if (q !== undefined)
     found.push(sql`(${holds(sql`c.name`, q)} or ${holds(sql`coalesce(c.model, '')`, q)}
-      or exists (select from room r where ${ofCoach} and ${holds(sql`r.name`, q)}))`);
+      or ${withRoom(holds(sql`r.name`, q))})`);
   if (model !== undefined) found.push(sql`c.model = ${model}`);
   if (room !== undefined || verdict !== undefined) {
     const place = verdict === undefined ? null : BY_CONCERN.indexOf(verdict) + 1;
-    found.push(sql`exists (select from room r where ${ofCoach}
-      and (${room ?? null}::text is null or r.name = ${room ?? null})
-      and (${place}::int is null or r.place = ${place}))`);
+    found.push(
+      withRoom(sql`(${room ?? null}::text is null or r.name = ${room ?? null})
+        and (${place}::int is null or r.place = ${place})`),
+    );
   }
   if (silent !== undefined) found.push(sql`coalesce(ls.silent, false) = ${silent === 'true'}`);
   if (changed !== undefined) found.push(sql`coalesce(rs.changed, false) = ${changed === 'true'}`);
