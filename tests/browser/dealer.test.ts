@@ -89,7 +89,7 @@ describePages('the dealer', (place) => {
     expect(troubles).toEqual([]);
   });
 
-  test('adds a coach, a room and a logger, whose token works, and deletes them again', async () => {
+  test('adds a coach, a room and a logger, whose token works, deletes them and brings them back', async () => {
     const { page, troubles } = await openLot();
     await page.getByRole('link', { name: 'Add a coach' }).click();
     await page.getByRole('button', { name: 'Add a coach' }).click();
@@ -125,13 +125,17 @@ describePages('the dealer', (place) => {
 
     await page.getByText('Delete this coach').click();
     await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock');
-    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByRole('button', { name: 'Delete it' }).click();
     await page.getByText('This is not its name.').waitFor();
     await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock 9');
-    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByRole('button', { name: 'Delete it' }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
     await coaches(page).first().waitFor();
     expect(await page.getByText('Stock 9').count()).toBe(0);
+
+    await page.getByText('Deleted coaches').click();
+    await page.getByRole('button', { name: 'Bring Stock 9 back' }).click();
+    await coaches(page).filter({ hasText: 'Stock 9' }).getByRole('link', { name: /^Den/ }).waitFor();
     expect(troubles).toEqual([]);
   });
 

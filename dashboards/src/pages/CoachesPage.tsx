@@ -1,7 +1,8 @@
-import { useContext } from 'preact/hooks';
+import { useContext, useState } from 'preact/hooks';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
+import { DeletedCoaches } from '../coach/DeletedCoaches.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Loaded, Waiting } from '../components/states.tsx';
 import { Lot } from '../lot/Lot.tsx';
@@ -27,6 +28,11 @@ export function CoachesPage() {
   const { person } = useContext(SessionContext);
   const since = useLook();
   const few = useLoad<Page<CoachOverview>>(FIRST_FEW, ({ items }) => (items.length === 1 ? EVERY_MS : null));
+  const [changes, setChanges] = useState(0);
+  const changed = () => {
+    few.reload();
+    setChanges(changes + 1);
+  };
   const mayAdd = person !== null && person.role !== 'owner';
   const only = few.value?.items.length === 1 ? few.value.items[0] : null;
   if (only !== null && only.role === 'owner') return <CoachHere coach={only} reload={few.reload} />;
@@ -43,9 +49,10 @@ export function CoachesPage() {
       <Loaded load={few}>
         {({ items }) => {
           if (items.length === 0) return <Empty mayAdd={mayAdd} />;
-          return since === undefined ? <Waiting /> : <Lot since={since} />;
+          return since === undefined ? <Waiting /> : <Lot key={changes} since={since} />;
         }}
       </Loaded>
+      {person?.role === 'dealer' && <DeletedCoaches onChange={changed} />}
     </>
   );
 }

@@ -40,7 +40,13 @@ export const thingsWords = {
     addCoach: 'Add a coach',
     changeCoach: 'Change this coach',
     deleteCoach: 'Delete this coach',
-    deleteCoachMeans: 'Its rooms, loggers, strokes and warnings go with it.',
+    deleteCoachMeans:
+      'Its rooms, loggers, strokes and warnings go with it. A dealer can bring it all back for 30 days.',
+    deletedCoaches: 'Deleted coaches',
+    noneDeleted: 'None that could be brought back.',
+    deleted: 'deleted',
+    restore: 'Bring it back',
+    restoreNamed: (name: string) => `Bring ${name} back`,
     toolsOfCoach: 'Add and change',
     toolsOfRoom: 'Change',
     roomName: 'Name of the room',
@@ -86,7 +92,7 @@ export const thingsWords = {
     copied: 'Copied.',
     typeName: (name: string) => `To delete it, type its name: ${name}`,
     nameDiffers: 'This is not its name.',
-    deleteIt: 'Delete for good',
+    deleteIt: 'Delete it',
     deleting: 'Deleting…',
   },
 
