@@ -55,6 +55,23 @@ export function meanProfile(profiles: readonly Profile[]): (number | null)[] {
   });
 }
 
+/** The lowest and the highest of the profiles in each bin; null where none has a sample. */
+export interface ProfileBand {
+  readonly lower: (number | null)[];
+  readonly upper: (number | null)[];
+}
+
+export function profileBand(profiles: readonly Profile[]): ProfileBand {
+  const extreme = (of: (...values: number[]) => number) =>
+    Array.from({ length: PROFILE_BINS }, (_, bin) =>
+      profiles.reduce<number | null>((held, profile) => {
+        const amps = profile[bin] ?? null;
+        return amps === null ? held : held === null ? amps : of(held, amps);
+      }, null),
+    );
+  return { lower: extreme(Math.min), upper: extreme(Math.max) };
+}
+
 function binsInAll(profiles: readonly Profile[]): number[] {
   return Array.from({ length: PROFILE_BINS }, (_, bin) => bin).filter((bin) =>
     profiles.every((profile) => profile[bin] !== null),

@@ -1,7 +1,13 @@
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURES } from '../measures.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
-import { type ChangedRange, changedRanges, meanProfile } from './changedRanges.ts';
+import {
+  type ChangedRange,
+  changedRanges,
+  meanProfile,
+  type ProfileBand,
+  profileBand,
+} from './changedRanges.ts';
 import { compareSentence } from './compareSentence.ts';
 import { type MeasureShift, shiftOf } from './measureShift.ts';
 
@@ -14,6 +20,9 @@ export interface ComparedGroup {
   readonly changedBins: ChangedRange[];
   readonly profileBefore: (number | null)[];
   readonly profileAfter: (number | null)[];
+  /** Between which the strokes lie. */
+  readonly bandBefore: ProfileBand;
+  readonly bandAfter: ProfileBand;
 }
 
 export interface SpanComparison {
@@ -67,6 +76,8 @@ function compareGroup(
     changedBins: changedRanges(profiles[0], profiles[1]),
     profileBefore: meanProfile(profiles[0]),
     profileAfter: meanProfile(profiles[1]),
+    bandBefore: profileBand(profiles[0]),
+    bandAfter: profileBand(profiles[1]),
   };
 }
 

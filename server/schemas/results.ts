@@ -136,6 +136,12 @@ const Shift = z.object({
   excludesZero: z.boolean(),
 });
 
+/** The lowest and the highest of the strokes at each place, amperes. */
+const ProfileBand = z.object({
+  lower: z.array(z.number().nullable()),
+  upper: z.array(z.number().nullable()),
+});
+
 /** Before against after a repair. Shifts are after less before, with a 95 % interval. */
 export const Comparison = z
   .object({
@@ -151,6 +157,8 @@ export const Comparison = z
         changedBins: z.array(z.object({ from: z.number(), to: z.number(), shiftAmps: z.number() })),
         profileBefore: z.array(z.number().nullable()),
         profileAfter: z.array(z.number().nullable()),
+        bandBefore: ProfileBand,
+        bandAfter: ProfileBand,
       }),
     ),
     method: z.string(),

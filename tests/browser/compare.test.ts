@@ -6,15 +6,20 @@ import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
 
 const DAYS_BEFORE = 6;
+/** As much as somebody writes who writes much. */
+const NOTES =
+  `Two were proud. ${'The rack was cleaned and the screws were seated with the torque of the manual. '.repeat(4)}`.trim();
 const WORK_AT = '2026-04-07T08:00:00Z';
 
 describePages('before and after', (place) => {
   let roomId: string;
+  let coachId: string;
   beforeAll(async () => {
     const api = await place.api();
     const coach = await addCoach(api, 'Juniper 31');
     const room = await addRoom(api, coach, 'Bedroom');
     roomId = room.id;
+    coachId = coach.id;
     await sendDays(
       api,
       coach,
@@ -29,10 +34,27 @@ describePages('before and after', (place) => {
       ],
       2 * DAYS_BEFORE,
     );
-    const work = { kind: 'fasteners-seated', at: WORK_AT, side: 'front', notes: 'Two were proud.' };
+    const work = { kind: 'fasteners-seated', at: WORK_AT, side: 'front', notes: NOTES };
     await ask(api, 'POST', `/rooms/${room.id}/services`, work);
     await ask(api, 'POST', `/rooms/${room.id}/services`, { kind: 'lubricated', at: '2026-06-01T08:00:00Z' });
     await allAnalysed(api, room);
+  });
+
+  test('is three actions at most from opening the coach', async () => {
+    const { page } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.goto(`/coaches/${coachId}`);
+    const actions = [
+      () =>
+        page
+          .getByRole('link', { name: /Bedroom/ })
+          .first()
+          .click(),
+      () => page.getByRole('link', { name: /^Before and after: Fasteners seated/ }).click(),
+    ];
+    for (const act of actions) await act();
+    await page.getByRole('heading', { level: 2, name: 'What was found' }).waitFor();
+    expect(actions.length).toBeLessThanOrEqual(3);
   });
 
   async function openSheet(): Promise<{ page: Page; troubles: string[] }> {
@@ -61,6 +83,7 @@ describePages('before and after', (place) => {
     const running = front.getByRole('row', { name: /^Running current \(median\)/ });
     await running.getByText(/\d\sA less \(.*\sA to .*\sA\)/).waitFor();
     expect(await running.locator('svg.interval-sure').count()).toBe(1);
+    expect(await front.locator('.profile-band').count()).toBe(2);
     await front.getByText('6 strokes before, 6 after').waitFor();
     await front.getByText(/^Surely changed: from \d+% to \d+% of the travel .*\sA less/).waitFor();
     const rear = page.getByRole('figure', { name: 'rear, coming in' });

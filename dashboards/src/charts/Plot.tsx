@@ -60,19 +60,23 @@ function draw(
   const { options, data } = props.spec(readTheme(), library);
   const size = () => ({ width: Math.max(200, place.clientWidth), height: props.heightPx });
   const chart = new library({ legend: { show: false }, ...options, ...size() }, data, place);
-  const whole = viewOf(chart);
   const show = (view: View) => chart.setScale('x', { ...view });
   const pointed = (u: uPlot) => {
     const { idx, left } = u.cursor;
     heard.pointed(idx === null || idx === undefined ? null : { index: idx, at: u.posToVal(left ?? 0, 'x') });
   };
   chart.hooks.setCursor = [...(chart.hooks.setCursor ?? []), pointed];
-  chart.hooks.setScale = [
-    ...(chart.hooks.setScale ?? []),
-    (u, axis) => axis === 'x' && heard.viewed(viewOf(u), whole),
-  ];
-  if (before === null) heard.viewed(whole, whole);
-  else show(before);
+  // The library sets its scales a moment after it was made: what it shows first is the whole.
+  let whole: View | null = null;
+  const scaled = (u: uPlot, axis: string) => {
+    if (axis !== 'x') return;
+    const view = viewOf(u);
+    if (whole !== null) return heard.viewed(view, whole);
+    whole = view;
+    if (before === null) heard.viewed(whole, whole);
+    else show(before);
+  };
+  chart.hooks.setScale = [...(chart.hooks.setScale ?? []), scaled];
   const picked = () => {
     const { idx } = chart.cursor;
     // A finger cannot aim at a point: there the table leads to the strokes.
@@ -80,7 +84,10 @@ function draw(
     if (chart.select.width === 0 && idx !== null && idx !== undefined) props.onPick?.(idx);
   };
   chart.over.addEventListener('click', picked);
-  const stopGestures = takeGestures(chart.over, { whole: () => whole, view: () => viewOf(chart), show });
+  const stopGestures =
+    props.viewText === undefined
+      ? () => {}
+      : takeGestures(chart.over, { whole: () => whole ?? viewOf(chart), view: () => viewOf(chart), show });
   const watcher = new ResizeObserver(() => {
     if (Math.abs(size().width - chart.width) >= 1) chart.setSize(size());
   });

@@ -12,9 +12,9 @@ function roundUp(value: number): number {
   return Math.ceil(value / (power / 2)) * (power / 2);
 }
 
-/** The highest of all means: one scale for all pictures, so that they can be compared by eye. */
+/** The highest of all strokes: one scale for all pictures, so that they can be compared by eye. */
 export function topAmps(groups: readonly ComparedGroup[]): number {
-  const all = groups.flatMap((group) => [...group.profileBefore, ...group.profileAfter]);
+  const all = groups.flatMap((group) => [...group.bandBefore.upper, ...group.bandAfter.upper]);
   return roundUp(all.reduce<number>((top, amps) => Math.max(top, amps ?? 0), 0.1) * 1.05);
 }
 
@@ -36,7 +36,20 @@ function course(profile: readonly (number | null)[], top: number): string {
     .join('');
 }
 
-/** Both mean profiles over the travel; where they differ surely, the ground is shaded and barred at its foot. */
+/** The ground between the lowest and the highest stroke. */
+function bandShape({ lower, upper }: ComparedGroup['bandBefore'], top: number): string {
+  const known = upper.flatMap((high, bin) => (high === null || lower[bin] === null ? [] : [bin]));
+  if (known.length === 0) return '';
+  const point = (amps: number | null, bin: number) => {
+    const x = ((bin + 0.5) / upper.length) * WIDTH;
+    return `${x.toFixed(1)} ${(HEIGHT * (1 - Math.max(0, amps ?? 0) / top)).toFixed(1)}`;
+  };
+  const there = known.map((bin) => point(upper[bin], bin));
+  const back = known.map((bin) => point(lower[bin], bin)).reverse();
+  return `M${[...there, ...back].join('L')}z`;
+}
+
+/** Both bands and mean profiles over the travel; where they differ surely, the ground is shaded and barred at its foot. */
 export function Profile({ group, top }: { readonly group: ComparedGroup; readonly top: number }) {
   const say = words.compare;
   return (
@@ -54,6 +67,8 @@ export function Profile({ group, top }: { readonly group: ComparedGroup; readonl
             <path class="profile-bar" d={`M${from * WIDTH} ${HEIGHT}H${to * WIDTH}`} />
           </g>
         ))}
+        <path class="profile-band profile-band-before" d={bandShape(group.bandBefore, top)} />
+        <path class="profile-band profile-band-after" d={bandShape(group.bandAfter, top)} />
         <path class="profile-before" d={course(group.profileBefore, top)} />
         <path class="profile-after" d={course(group.profileAfter, top)} />
       </svg>

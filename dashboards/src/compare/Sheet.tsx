@@ -56,15 +56,17 @@ function Keys() {
     <ul class="keys compare-keys" aria-label={say.keys}>
       <li>
         <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">
+          <path class="profile-band-before" d="M1 2h26v10h-26z" />
           <path class="profile-before" d="M1 7h26" />
         </svg>
-        {say.before}
+        {say.beforeKey}
       </li>
       <li>
         <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">
+          <path class="profile-band-after" d="M1 2h26v10h-26z" />
           <path class="profile-after" d="M1 7h26" />
         </svg>
-        {say.after}
+        {say.afterKey}
       </li>
       <li>
         <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">

@@ -14,6 +14,8 @@ export const compareWords = {
     keys: 'Key',
     before: 'Before',
     after: 'After',
+    beforeKey: 'before: mean, and from the lowest to the highest stroke',
+    afterKey: 'after: the same',
     change: 'Change, 95 % interval',
     changed: 'place that surely changed',
     intervalKey: 'change with its 95 % interval; the upright line is no change',

@@ -62,9 +62,20 @@ test('equal strokes are not told apart: nearly every interval of the running cur
 });
 
 test('every measure has its shift, with its unit, and the interval stands about it', () => {
-  for (const { shifts, profileBefore, profileAfter } of compare(3, LESS).groups) {
+  for (const { shifts, profileBefore, profileAfter, bandBefore, bandAfter } of compare(3, LESS).groups) {
     expect(shifts.map(({ measure }) => measure)).toEqual(MEASURE_NAMES);
     expect([profileBefore.length, profileAfter.length]).toEqual([PROFILE_BINS, PROFILE_BINS]);
+    for (const [mean, { lower, upper }] of [
+      [profileBefore, bandBefore],
+      [profileAfter, bandAfter],
+    ] as const)
+      for (const [bin, amps] of mean.entries()) {
+        if (amps === null) expect([lower[bin], upper[bin]]).toEqual([null, null]);
+        else {
+          expect(lower[bin]).toBeLessThanOrEqual(amps + 1e-9);
+          expect(upper[bin]).toBeGreaterThanOrEqual(amps - 1e-9);
+        }
+      }
     for (const { shift, lower, upper, excludesZero } of shifts) {
       if (shift === null || lower === null || upper === null) continue;
       for (const number of [shift, lower, upper]) expect(Number.isFinite(number)).toBe(true);
