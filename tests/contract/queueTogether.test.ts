@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { RoomKey } from '../../server/live/roomChannel.ts';
+import { analyseRoom } from '../../server/work/analyseRoom.ts';
 import { analyseRooms } from '../../server/work/analyseRooms.ts';
 import { eventsOfRooms } from '../../server/work/eventsOfRooms.ts';
 import { measureBatch } from '../../server/work/measureStrokes.ts';
@@ -87,6 +88,40 @@ test('many strokes of one room are left for later, few are done', async () => {
   expect(
     await analyseRooms(service.db, [{ ...key, roomId: other.roomId }], service.app.log, turns()),
   ).toEqual([]);
+});
+
+test('done together and done by itself, a room comes to the same results', async () => {
+  const byItself = await newFleet(service, token);
+  const days = Array.from({ length: 24 }, (_, day) => day);
+  await store(
+    service,
+    fleet,
+    days.map((day) => strokeBody(fleet.roomId, day)),
+  );
+  await store(
+    service,
+    byItself,
+    days.map((day) => strokeBody(byItself.roomId, day)),
+  );
+  expect(await together()).toEqual([]);
+  const room = { ...key, roomId: byItself.roomId };
+  const { signal } = new AbortController();
+  expect(await analyseRoom(service.db, room, service.app.log, signal)).toBe('done');
+  const resultsOf = async (roomId: string) => {
+    const { rows } = await service.pool.query(
+      `select m.side, m.direction, m.placed_at, m.value, m.expected, m.adjusted, m.beyond, s.key, s.analysis,
+         p.summary, p.limits, p.dirty_from
+       from measures m join strokes s on s.account_id = m.account_id and s.id = m.stroke_id
+       join room_progress p on p.account_id = m.account_id and p.room_id = m.room_id
+       where m.room_id = $1 order by m.side, m.placed_at`,
+      [roomId],
+    );
+    return rows;
+  };
+  const results = await resultsOf(fleet.roomId);
+  expect(results).toHaveLength(48);
+  expect(results.at(-1)?.expected.some((value: number | null) => value !== null)).toBe(true);
+  expect(await resultsOf(byItself.roomId)).toEqual(results);
 });
 
 test('a stroke that cannot be judged is left for later', async () => {
