@@ -14,10 +14,12 @@ import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
 import { webSockets } from './live/webSockets.ts';
 import { type Mailer, printingMailer } from './mail/mailer.ts';
+import { measureApp } from './metrics/measureApp.ts';
 import { openApi } from './openApi.ts';
 import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
+import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
 import { PAGES, pageRoutes, sendPage } from './routes/pages.ts';
 import { describeProblems } from './routes/problemResponses.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
@@ -25,7 +27,7 @@ import { SECURITY_HEADERS } from './securityHeaders.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
 import { validateWithZod } from './validation.ts';
 
-export interface AppOptions extends StrokesLiveOptions {
+export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];
   /** Whose word on the client's address and scheme is taken: a proxy on this machine, unless said otherwise. */
   readonly trustProxy?: string;
@@ -67,6 +69,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.setErrorHandler(answerProblem);
   takeJson(app);
 
+  await app.register(measureApp);
   const routes = rememberRoutes(app);
   app.addHook('onRoute', describeProblems);
   await app.register(helmet, SECURITY_HEADERS);
@@ -83,6 +86,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 
   const folder = options.pagesFolder ?? PAGES;
   await app.register(healthRoutes);
+  await app.register(metricsRoutes, options);
   await app.register(apiRoutes, options);
   await app.register(pageRoutes, { folder });
   app.setNotFoundHandler((request, reply) =>

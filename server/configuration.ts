@@ -25,6 +25,9 @@ const PublicUrl = z
   })
   .transform((text) => text.replace(/\/+$/, ''));
 
+/** What a process does: serves requests, brings rooms up to date, or both. */
+const ROLES = ['both', 'web', 'worker'] as const;
+
 const Environment = z
   .object({
     PORT: Port.default(8080),
@@ -37,6 +40,8 @@ const Environment = z
       .enum(['0', '1'], { error: 'must be 1, or be left out' })
       .transform((flag) => flag === '1')
       .default(false),
+    ROLE: z.enum(ROLES, { error: `must be one of ${ROLES.join(', ')}` }).default('both'),
+    METRICS_TOKEN: z.string().min(16, { error: 'must have at least 16 characters' }).optional(),
     SMTP_URL: SmtpUrl.optional(),
     MAIL_FROM: z.string().min(3).max(300).optional(),
     PUBLIC_URL: PublicUrl.optional(),
@@ -51,6 +56,10 @@ const Environment = z
   .refine((set) => (set.ADMIN_EMAIL === undefined) === (set.ADMIN_PASSWORD === undefined), {
     path: ['ADMIN_PASSWORD'],
     error: 'must be given together with ADMIN_EMAIL',
+  })
+  .refine((set) => set.ROLE === 'both' || set.DATABASE_URL !== undefined, {
+    path: ['ROLE'],
+    error: 'needs DATABASE_URL: the embedded Postgres belongs to one process',
   })
   .refine((set) => (set.SMTP_URL === undefined) === (set.MAIL_FROM === undefined), {
     path: ['MAIL_FROM'],
@@ -67,6 +76,9 @@ export interface Configuration {
   /** Who makes the first account of an empty database. */
   readonly admin: { readonly email: string; readonly password: string } | null;
   readonly demo: boolean;
+  readonly role: (typeof ROLES)[number];
+  /** What whoever reads `/metrics` must send; null: it is answered to this machine alone. */
+  readonly metricsToken: string | null;
   /** The server that messages go through, and whom they are from; null: they are printed. */
   readonly mail: { readonly smtpUrl: string; readonly from: string } | null;
   /** What people reach the service at; null: where it listens. */
@@ -97,6 +109,8 @@ export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration
     dataDir: rest.DATA_DIR,
     admin: email === undefined || password === undefined ? null : { email, password },
     demo: rest.DEMO,
+    role: rest.ROLE,
+    metricsToken: rest.METRICS_TOKEN ?? null,
     mail: smtpUrl === undefined || from === undefined ? null : { smtpUrl, from },
     publicUrl: rest.PUBLIC_URL ?? null,
     broker: brokerSettings(rest),

@@ -15,6 +15,7 @@ export function answerProblem(error: unknown, request: FastifyRequest, reply: Fa
 
 export function sendProblem(reply: FastifyReply, problem: ProblemError): FastifyReply {
   const { status } = PROBLEMS[problem.problem];
+  reply.server.metrics?.problems.inc({ problem: problem.problem });
   return reply
     .code(status)
     .headers({

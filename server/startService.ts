@@ -8,7 +8,7 @@ import type { App } from './appTypes.ts';
 import type { Configuration } from './configuration.ts';
 import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
 import { migrate } from './database/migrate.ts';
-import { inScope, openDatabase } from './database/openDatabase.ts';
+import { type Database, inScope, openDatabase } from './database/openDatabase.ts';
 import { plainOwnerUrl } from './database/plainOwner.ts';
 import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
@@ -19,6 +19,7 @@ import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
+import { buildWorkerApp } from './workerApp.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */
 const REQUESTS_END_WITHIN_MS = 3000;
@@ -64,31 +65,75 @@ async function start(
   await migrate(database);
   await prepareQueue(database.pool);
 
+  const { role } = configuration;
+  const app = await (role === 'worker'
+    ? buildWorker(database, configuration)
+    : build(database, configuration, stops));
+  if (role !== 'web') await work(app, stops);
+  stops.push(() => closeApp(app));
+  if (role !== 'worker') await serve(app, configuration, stops);
+  const address = await listen(app, configuration);
+  if (role !== 'worker') await greet(app, configuration, address);
+  console.log(`ready ${address}`);
+}
+
+function build(
+  database: Database,
+  configuration: Configuration,
+  stops: (() => Promise<void>)[],
+): Promise<App> {
   const mailer = mailerOf(configuration);
   stops.push(async () => mailer.close());
-  const app = await buildApp(database, {
-    logger: loggerTo(configuration.logLevel, process.stderr),
+  return buildApp(database, {
+    logger: loggerOf(configuration),
     trustProxy: configuration.trustProxy,
+    metricsToken: configuration.metricsToken,
     mailer,
     publicUrl: configuration.publicUrl ?? undefined,
   });
-  const worker = await startWorker({ ...database, log: app.log });
+}
+
+function buildWorker(database: Database, configuration: Configuration): Promise<App> {
+  const { metricsToken } = configuration;
+  return buildWorkerApp(database, { logger: loggerOf(configuration), metricsToken });
+}
+
+function loggerOf({ logLevel }: Configuration) {
+  return loggerTo(logLevel, process.stderr);
+}
+
+/** Brings rooms up to date, and does what is due by the clock. */
+async function work(app: App, stops: (() => Promise<void>)[]): Promise<void> {
+  const worker = await startWorker({
+    ...app.database,
+    log: app.log,
+    done: ({ rooms, seconds }) => {
+      app.metrics.rooms.inc(rooms);
+      app.metrics.analysed.observe(seconds);
+    },
+  });
   stops.push(() => worker.stop());
-  const tidying = startTidying(database, app.log);
+  const tidying = startTidying(app.database, app.log);
   stops.push(() => tidying.stop());
-  stops.push(() => closeApp(app));
+}
+
+/** Makes what an empty installation begins with, and takes strokes from the broker where there is one. */
+async function serve(app: App, configuration: Configuration, stops: (() => Promise<void>)[]): Promise<void> {
   if (configuration.broker !== null) {
+    const { database, log } = app;
     const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool);
-    const broker = linkToBroker(configuration.broker, { database, store, log: app.log });
+    const broker = linkToBroker(configuration.broker, { database, store, log });
     stops.push(() => broker.stop());
   }
   await welcome(app, configuration);
-  const address = await listen(app, configuration);
+}
+
+/** Tells whoever started it where to go first. */
+async function greet(app: App, { demo, host }: Configuration, address: string): Promise<void> {
   app.publicUrl ||= address;
   if (app.setUpToken !== null) console.log(`Make the first account at ${address}/set-up#${app.setUpToken}`);
-  if (configuration.demo) console.log(await describeSignIn(database, address));
-  if (!LOOPBACK.test(configuration.host)) app.log.warn(WITHOUT_TLS);
-  console.log(`ready ${address}`);
+  if (demo) console.log(await describeSignIn(app.database, address));
+  if (!LOOPBACK.test(host)) app.log.warn(WITHOUT_TLS);
 }
 
 function mailerOf({ mail }: Configuration): Mailer {

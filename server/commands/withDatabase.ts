@@ -21,7 +21,7 @@ export async function withDatabase<Result>(
     try {
       return await act(database);
     } finally {
-      await database.db.destroy();
+      await database.pool.end();
     }
   } finally {
     await leave();

@@ -50,7 +50,8 @@ export const WITHOUT_LIMITS: Patience = {};
 
 /**
  * Opens a pool on a Postgres URL. Nothing is asked of the server before the first query. Used as it is, it sees no
- * row of any account, unless `itsOwn` scope says otherwise: take it `inScope` of a caller.
+ * row of any account, unless `itsOwn` scope says otherwise: take it `inScope` of a caller. It is closed by ending the
+ * pool, which all scopes share.
  */
 export function openDatabase(
   url: string,

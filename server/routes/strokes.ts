@@ -46,7 +46,11 @@ export async function strokeRoutes(app: App): Promise<void> {
         config: { access: 'sender', visits: true, change: STAFF, compressedBody: true, checksOwnText: true },
       },
       async (request) => {
-        const send = (strokes: unknown) => sendStrokes(store, callerOf(request), strokes);
+        const send = async (strokes: unknown) => {
+          const outcomes = await sendStrokes(store, callerOf(request), strokes);
+          for (const { outcome } of outcomes) app.metrics.strokes.inc({ outcome });
+          return outcomes;
+        };
         const answer = async () => ({ results: await sendForm(request.body, request.query, send) });
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { keepUpToDate } from './keepUpToDate.ts';
-import type { AnalysisLog, FromThread, ThreadStart, ToThread } from './threadMessages.ts';
+import type { AnalysisLog, FromThread, RoundDone, ThreadStart, ToThread } from './threadMessages.ts';
 
 /** Runs in a thread of its own and keeps the rooms up to date for `startAnalysisThread`, with its own connections. */
 if (parentPort === null) throw new Error('This is to be run in a thread.');
@@ -12,20 +12,21 @@ const { databaseUrl } = workerData as ThreadStart;
 const CONNECTIONS = 2;
 // It looks for rooms of any account, and takes those of several together.
 const itsOwn = { spanning: 'queue' } as const;
-const { db } = openDatabase(databaseUrl, CONNECTIONS, { patience: WITHOUT_LIMITS, itsOwn });
+const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, { patience: WITHOUT_LIMITS, itsOwn });
 const stopping = new AbortController();
 const log: AnalysisLog = {
   error: ({ err, ...ids }, message) => {
     const said: FromThread = { details: { ...ids, err: plainError(err) }, message };
     port.postMessage(said);
   },
+  done: (round: RoundDone) => port.postMessage(round),
 };
 
 port.on('message', (message: ToThread) => {
   if (message === 'stop') stopping.abort();
 });
 await keepUpToDate(db, log, stopping.signal);
-await db.destroy();
+await pool.end();
 port.close();
 
 /** Without what a driver hangs on its errors, which may not be able to cross. */

@@ -60,6 +60,7 @@ async function lookAgainAndAgain(
         // Before the others may take them up.
         await releaseRooms(connection);
         for (const room of left) oneByOne.add(room);
+        log.done?.({ rooms: claim.rooms.length, seconds: (performance.now() - started) / 1000 });
       }
     } catch (error) {
       // A connection that is lost has let go of them by itself, and fails here again.

@@ -14,6 +14,7 @@ import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things
 import { keepRunning } from './keepRunning.ts';
 import { removeTraces } from './removeTraces.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
+import type { AnalysisLog } from './threadMessages.ts';
 
 /** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
 const FORMER_JOB = 'analyse-room';
@@ -26,6 +27,8 @@ const TEND_LIVE_STROKES = 'tend-live-strokes';
 
 export interface WorkerParts extends Pick<Database, 'pool'> {
   readonly log: FastifyBaseLogger;
+  /** Told of each round of the analysis. */
+  readonly done?: AnalysisLog['done'];
 }
 
 /** Brings the queue's own tables up to date. */
@@ -37,14 +40,17 @@ export async function prepareQueue(pool: Pool): Promise<void> {
  * Starts working on rooms, in a thread beside the one that serves requests, and on what is due by the clock. `stop`
  * has the rooms under way left, to be found by another worker or at the next start.
  */
-export async function startWorker({ pool, log }: WorkerParts): Promise<{ stop(): Promise<void> }> {
+export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ stop(): Promise<void> }> {
   const ofAll = inScope({ pool }, { spanning: 'queue' });
   const { db } = ofAll;
   const ensurePartitions = () =>
     ensureTracePartitions(inScope({ pool }, { spanning: 'partitions' }).pool, new Date());
   await ensurePartitions();
   await markOutdatedRooms(db);
-  const thread = startAnalysisThread({ databaseUrl: urlOf(pool) }, log);
+  const thread = startAnalysisThread(
+    { databaseUrl: urlOf(pool) },
+    { error: (details, message) => log.error(details, message), done },
+  );
   const begin = () =>
     run({
       pgPool: pool,

@@ -18,7 +18,10 @@ export function startAnalysisThread(start: ThreadStart, log: AnalysisLog): Analy
   const begin = (): void => {
     const begun = new Worker(new URL('./threadEntry.mjs', import.meta.url), { workerData: start });
     worker = begun;
-    begun.on('message', ({ details, message }: FromThread) => log.error(details, message));
+    begun.on('message', (said: FromThread) => {
+      if ('seconds' in said) log.done?.(said);
+      else log.error(said.details, said.message);
+    });
     begun.on('error', (err) => log.error({ err }, 'The thread of the analysis died.'));
     begun.on('exit', () => {
       worker = null;

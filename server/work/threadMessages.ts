@@ -6,8 +6,16 @@ export interface ThreadStart {
 /** Leave what is under way and end. */
 export type ToThread = 'stop';
 
-/** What went wrong, to be written where the service writes. */
-export interface FromThread {
+/** What went wrong, to be written where the service writes; or what was done. */
+export type FromThread = Trouble | RoundDone;
+
+/** Rooms that were brought up to date together. */
+export interface RoundDone {
+  readonly rooms: number;
+  readonly seconds: number;
+}
+
+export interface Trouble {
   readonly details: LogDetails;
   readonly message: string;
 }
@@ -21,4 +29,6 @@ export interface LogDetails {
 /** What the analysis tells of strokes that it had to set aside, and of its own troubles. */
 export interface AnalysisLog {
   error(details: LogDetails, message: string): void;
+  /** Told after each round in which there was something to do. */
+  done?(round: RoundDone): void;
 }

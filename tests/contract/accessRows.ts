@@ -50,6 +50,8 @@ const newEmail = () => `${randomUUID()}@example.com`;
 export const ROWS: Readonly<Record<string, Row>> = {
   'GET /healthz': { answers: open(200) },
   'GET /readyz': { answers: open(200) },
+  // To whoever asks from the same machine.
+  'GET /metrics': { answers: open(200) },
   'GET /problems/:name': { answers: open(200) },
   'GET /api/openapi.json': { answers: open(200) },
 

@@ -96,7 +96,7 @@ test('another process on the same database pushes them too', async () => {
   await sayAll(await linked(), stroke);
   await hear(feed, stroke);
   await app.close();
-  await db.destroy();
+  await pool.end();
 });
 
 test('nobody hears of a room that is not theirs to see', async () => {

@@ -13,7 +13,7 @@ afterEach(() => database.drop());
 
 async function on<Result>(work: (opened: Database) => Promise<Result>): Promise<Result> {
   const opened = openDatabase(database.url, 2);
-  return work(opened).finally(() => opened.db.destroy());
+  return work(opened).finally(() => opened.pool.end());
 }
 const onIsMigrated = () => on(({ db }) => isMigrated(db));
 

@@ -168,7 +168,7 @@ test('where the broker vouches for topics, strokes need no token', async () => {
   );
   const other = await newFleet(service, token);
   expect((await said(other.loggerId, stroke(9))).results?.[0].outcome).toBe('rejected');
-  await database.db.destroy();
+  await database.pool.end();
 });
 
 test('the broker is answered after the commit, and not before', async () => {

@@ -31,7 +31,7 @@ async function ask(url: string, text: string): Promise<Record<string, unknown>[]
 
 async function on<Result>(url: string, work: (opened: Database) => Promise<Result>): Promise<Result> {
   const opened = openDatabase(url, 2);
-  return work(opened).finally(() => opened.db.destroy());
+  return work(opened).finally(() => opened.pool.end());
 }
 
 const prepare = (url: string) =>

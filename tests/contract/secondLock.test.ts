@@ -267,7 +267,7 @@ describe('a pooled connection', () => {
   beforeAll(() => {
     one = openDatabase(service.app.database.pool.options.connectionString ?? '', 1);
   });
-  afterAll(() => one?.db.destroy());
+  afterAll(() => one?.pool.end());
 
   test("is in nobody's scope for the next, whatever became of it", async () => {
     expect((await accounts.execute(inScope(one, ofDealer()).db)).rows).toEqual([{ id: ids()[0] }]);

@@ -104,8 +104,8 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     stop: async () => {
       await worker?.stop();
       await app.close();
-      await db.destroy();
-      await served.db.destroy();
+      await pool.end();
+      await served.pool.end();
       await database.drop();
     },
   };

@@ -9,7 +9,12 @@ export interface TestPostgres {
 }
 
 /** Tests lose nothing by a power cut. */
-const FAST = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '300' };
+const FAST = {
+  fsync: 'off',
+  synchronous_commit: 'off',
+  full_page_writes: 'off',
+  max_connections: '300',
+};
 
 /** The server that `TEST_DATABASE_URL` names, one in a container with `TEST_DATABASE=container`, else our own. */
 export async function startTestPostgres(): Promise<TestPostgres> {

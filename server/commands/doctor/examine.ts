@@ -17,14 +17,14 @@ export async function examine(configuration: Configuration, now: Date): Promise<
   try {
     const { url, leave } = await reachDatabaseOf(configuration);
     try {
-      const { pool, db } = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
+      const { pool } = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
       try {
         await reachDatabase(() => pool.query('select 1'));
         const { findings: ofDatabase, usable } = await examineDatabase(pool, now);
         findings.push(...ofDatabase);
         if (usable) findings.push(...(await examineWork(pool)));
       } finally {
-        await db.destroy();
+        await pool.end();
       }
     } finally {
       await leave();

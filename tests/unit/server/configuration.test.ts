@@ -11,6 +11,8 @@ test('everything has a default', () => {
     dataDir: './data',
     admin: null,
     demo: false,
+    role: 'both',
+    metricsToken: null,
     mail: null,
     publicUrl: null,
     broker: null,
