@@ -2,6 +2,7 @@ import { analysisBench } from './analysisBench.ts';
 import { codecBench } from './codecBench.ts';
 import { fuzzBench } from './fuzzBench.ts';
 import { ingestBench } from './ingestBench.ts';
+import { memoryBench } from './memoryBench.ts';
 import { printTable } from './table.ts';
 import { trendBench } from './trendBench.ts';
 
@@ -17,6 +18,7 @@ const PARTS: Record<string, () => Promise<void>> = {
   fuzz: async () => printTable('Decoders given whatever there is', fuzzBench()),
   analysis: async () => printTable('Analysis of one stroke', analysisBench()),
   trend: async () => printTable('Trend of a room with 10,000 strokes', await trendBench()),
+  memory: async () => printTable('Memory of the service', await memoryBench()),
   ingest: async () =>
     printTable('Strokes a second (ratios to HTTP with a bare INSERT)', await ingestBench(part)),
 };

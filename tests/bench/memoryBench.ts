@@ -1,0 +1,117 @@
+import { readFile } from 'node:fs/promises';
+import { type LoggerLink, openLink } from '../support/loggerLink.ts';
+import { sendRequest } from '../support/request.ts';
+import { withPostgres } from './benchPostgres.ts';
+import { startChild } from './childProcess.ts';
+import { type BenchFleet, makeFleet } from './fleet.ts';
+import { sendAll } from './load.ts';
+import { randomNumbers, syntheticStroke } from './syntheticStroke.ts';
+import type { Line } from './table.ts';
+
+const STREAMS = 200;
+const PIECES = 60;
+const PIECE_SAMPLES = 10;
+const KEY = 'stream';
+const BATCH_BYTES = 32 * 1024 * 1024;
+const MOST_STROKES = 500;
+const AIM = '<= 512';
+
+/**
+ * The service's resident memory, MiB, the worker and its thread included: with 200 streams at once as quick as they
+ * are acknowledged, and with a batch of 32 MiB beside them.
+ */
+export function memoryBench(): Promise<Line[]> {
+  return withPostgres(async ({ newDatabase }) => {
+    const service = await startChild('serviceProcess.ts', { DATABASE_URL: await newDatabase('memory') });
+    const read = () => residentMebibytes(service.process.pid);
+    try {
+      const fleet = await makeFleet(String(service.said.url), 40);
+      const idle = (await read()).now;
+      const tokens = await newLoggers(fleet);
+      const streams = await Promise.all(tokens.map((token, i) => begin(fleet, token, i)));
+      const started = performance.now();
+      await Promise.all(streams.map(sayPieces));
+      const seconds = (performance.now() - started) / 1000;
+      const streamed = (await read()).highest;
+      const target = {
+        url: `${fleet.url}/api/v1/strokes`,
+        headers: { authorization: `Bearer ${fleet.logger}` },
+      };
+      await sendAll(target, [largestBatch(fleet)], 1);
+      const batched = (await read()).highest;
+      for (const link of streams) link.socket.close();
+      return [
+        { what: 'after the start, MiB', ratio: idle, aim: '' },
+        { what: `highest with ${STREAMS} live streams at once, MiB`, ratio: streamed, aim: AIM },
+        { what: 'highest with a batch of 32 MiB besides, MiB', ratio: batched, aim: AIM },
+        { what: 'pieces acknowledged a second', ratio: (STREAMS * (PIECES - 1)) / seconds, aim: '>= 2000' },
+      ];
+    } finally {
+      await service.stop();
+    }
+  });
+}
+
+/** From the kernel (proc(5)): VmRSS and VmHWM. */
+async function residentMebibytes(pid: number | undefined): Promise<{ now: number; highest: number }> {
+  const status = await readFile(`/proc/${pid}/status`, 'utf8');
+  const kibibytes = (name: string) => Number(new RegExp(`^${name}:\\s+(\\d+) kB`, 'm').exec(status)?.[1]);
+  return { now: kibibytes('VmRSS') / 1024, highest: kibibytes('VmHWM') / 1024 };
+}
+
+async function newLoggers({ url, person }: BenchFleet): Promise<string[]> {
+  const { body } = await sendRequest(url, 'GET', '/coaches', { token: person });
+  const path = `/coaches/${body.items[0].id}/loggers`;
+  const tokens: string[] = [];
+  for (let i = 0; i < STREAMS; i++) {
+    const logger = { name: `Stream ${i}`, sensor: 'clamp' };
+    tokens.push((await sendRequest(url, 'POST', path, { token: person, body: logger })).body.token);
+  }
+  return tokens;
+}
+
+/** Begins a stroke with its first piece, acknowledged. */
+async function begin({ url, rooms }: BenchFleet, token: string, place: number): Promise<LoggerLink> {
+  const link = await openLink(url, token);
+  link.say({
+    type: 'begin',
+    key: KEY,
+    roomId: rooms[place % rooms.length],
+    direction: 'extend',
+    startedAt: '2026-05-02T16:20:11Z',
+    sides: [{ side: 'front', rateHz: 100 }],
+  });
+  link.say(piece(0));
+  await link.next('ack');
+  return link;
+}
+
+const piece = (seq: number) => ({
+  type: 'samples',
+  key: KEY,
+  seq,
+  side: 'front',
+  amps: Array.from({ length: PIECE_SAMPLES }, (_, i) => i / 8),
+});
+
+/** The other pieces, all of them acknowledged; the stroke is left open. */
+async function sayPieces(link: LoggerLink): Promise<void> {
+  for (let seq = 1; seq < PIECES; seq++) link.say(piece(seq));
+  for (let seq = 1; seq < PIECES; seq++) await link.next('ack');
+}
+
+/** As many strokes as one request may hold, and as near to 32 MiB as they come. */
+function largestBatch({ rooms }: BenchFleet): Buffer {
+  const random = randomNumbers(13);
+  const strokes: string[] = [];
+  let bytes = 2;
+  for (let i = 0; i < MOST_STROKES; i++) {
+    const text = JSON.stringify(syntheticStroke(rooms[i % rooms.length], i, random));
+    if (bytes + text.length + 1 > BATCH_BYTES) break;
+    bytes += text.length + 1;
+    strokes.push(text);
+  }
+  const body = `[${strokes.join(',')}`;
+  // Spaces make up the rest: the limit holds for the bytes.
+  return Buffer.from(`${body.padEnd(BATCH_BYTES - 1)}]`);
+}
