@@ -115,6 +115,7 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
     room: `/rooms/${rising.roomId}`,
     'room-spikes': `/rooms/${spiked.roomId}`,
     stroke: `/strokes/${spiked.latestStrokeId}`,
+    upload: `/rooms/${spiked.roomId}/upload`,
     ...(await comparisonOf(api, rooms)),
   };
 }
