@@ -67,7 +67,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
         </button>
       </form>
       <p>
-        <a href="/forgot">{words.forgot.link}</a>
+        <a class="alone" href="/forgot">{words.forgot.link}</a>
       </p>
     </section>
   );
