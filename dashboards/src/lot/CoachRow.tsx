@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { CoachOverview, OverviewRoom } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
@@ -76,11 +77,20 @@ interface CoachRowProps {
   readonly coach: CoachOverview;
   readonly isNew: boolean;
   readonly chosen: boolean;
-  readonly onChoose: (chosen: boolean) => void;
+  /** Stays the same function from one drawing to the next. */
+  readonly onChoose: (id: string, chosen: boolean) => void;
+}
+
+/** As it was drawn before where nothing of it changed: hundreds stand still while the list grows at its end. */
+export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+  return useMemo(
+    () => <CoachWall coach={coach} isNew={isNew} chosen={chosen} onChoose={onChoose} />,
+    [coach, isNew, chosen, onChoose],
+  );
 }
 
 /** One coach: a wall, from which its rooms stand out, the most worrying first. */
-export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
   const about = [coach.model, coach.year].filter((part) => part !== null).join(words.joint);
   return (
     <li class="coach">
@@ -90,7 +100,7 @@ export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
           class="choose"
           aria-label={words.lot.select(coach.name)}
           checked={chosen}
-          onChange={(event) => onChoose(event.currentTarget.checked)}
+          onChange={(event) => onChoose(coach.id, event.currentTarget.checked)}
         />
         <h2>
           <a href={`/coaches/${coach.id}`} dir="auto">

@@ -60,13 +60,14 @@ export function Lot({ since }: LotProps) {
     reload,
   );
   const ask = useCallback((asked: LotQuestion) => replaceAddress(lotAddress(asked)), []);
-  const choose = (id: string, isChosen: boolean) =>
+  const choose = useCallback((id: string, isChosen: boolean) => {
     setChosen((held) => {
       const next = new Set(held);
       if (isChosen) next.add(id);
       else next.delete(id);
       return next;
     });
+  }, []);
   const end = useEndInSight(() => {
     if (list.moreProblem === null) void list.loadMore();
   });
@@ -119,7 +120,7 @@ export function Lot({ since }: LotProps) {
                     coach={coach}
                     isNew={since !== null && coach.createdAt > since}
                     chosen={chosen.has(coach.id)}
-                    onChoose={(isChosen) => choose(coach.id, isChosen)}
+                    onChoose={choose}
                   />
                 ))}
               </ul>
