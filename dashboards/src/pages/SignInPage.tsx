@@ -67,7 +67,9 @@ export function SignInPage({ again }: { readonly again: boolean }) {
         </button>
       </form>
       <p>
-        <a class="alone" href="/forgot">{words.forgot.link}</a>
+        <a class="alone" href="/forgot">
+          {words.forgot.link}
+        </a>
       </p>
     </section>
   );
