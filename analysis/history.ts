@@ -56,6 +56,14 @@ export interface Limits {
   readonly upper: number;
 }
 
+/** How much of the room's normal is that of other rooms of the same coach model. */
+export interface Borrowed {
+  /** Their weight in the level of the running current, 0 to 1: the mean of the sides and directions that moved. */
+  readonly share: number;
+  /** How many rooms lend. */
+  readonly rooms: number;
+}
+
 /** What stands at the end of the history. */
 export interface RoomSummary {
   readonly verdict: Verdict;
@@ -63,4 +71,5 @@ export interface RoomSummary {
   /** Strokes that were usable and not excluded, each direction. */
   readonly usableStrokes: Readonly<Record<Direction, number>>;
   readonly openWarnings: readonly Warning[];
+  readonly borrowed: Borrowed | null;
 }

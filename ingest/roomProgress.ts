@@ -15,9 +15,21 @@ export async function markRoomDirty(
   roomId: string,
   from: Date,
 ): Promise<void> {
+  await markRoomsDirty(db, accountId, [roomId], from);
+}
+
+/** The same for several rooms, in the order of rooms: two such changes never wait for each other. */
+export async function markRoomsDirty(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomIds: readonly string[],
+  from: Date,
+): Promise<void> {
+  if (roomIds.length === 0) return;
   await sql`
     insert into room_progress as p (account_id, room_id, dirty_from, revision)
-    values (${accountId}::uuid, ${roomId}::uuid, ${from.toISOString()}::timestamptz, 1)
+    select ${accountId}::uuid, room_id, ${from.toISOString()}::timestamptz, 1
+    from unnest(${roomIds}::uuid[]) as room_id order by room_id
     on conflict (account_id, room_id) do update
     set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
   `.execute(db);

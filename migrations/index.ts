@@ -4,6 +4,7 @@ import * as grantsAndInvitations from './0002-grants-and-invitations.ts';
 import * as rowLevelSecurity from './0003-row-level-security.ts';
 import * as placingAndRetention from './0004-placing-and-retention.ts';
 import * as liveStrokes from './0005-live-strokes.ts';
+import * as lentNormals from './0006-lent-normals.ts';
 import * as tokensAndResets from './0007-tokens-and-resets.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 import * as recordAndDeletedCoaches from './0012-record-and-deleted-coaches.ts';
@@ -15,6 +16,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0003-row-level-security': rowLevelSecurity,
   '0004-placing-and-retention': placingAndRetention,
   '0005-live-strokes': liveStrokes,
+  '0006-lent-normals': lentNormals,
   '0007-tokens-and-resets': tokensAndResets,
   '0009-settings-and-verdicts': settingsAndVerdicts,
   '0012-record-and-deleted-coaches': recordAndDeletedCoaches,

@@ -20,6 +20,7 @@ export interface Tables {
   measures: MeasureTable;
   room_progress: RoomProgressTable;
   room_checkpoints: RoomCheckpointTable;
+  lent_normals: LentNormalTable;
   warnings: WarningTable;
   verdict_changes: VerdictChangeTable;
   idempotency_keys: IdempotencyKeyTable;
@@ -258,6 +259,23 @@ export interface RoomCheckpointTable {
   events: number;
   analysis_version: number;
   state: Json;
+}
+
+/** What a room learnt from its own strokes alone, by side and direction; stays until its borrowers know that it is gone. */
+export interface LentNormalTable {
+  account_id: string;
+  room_id: string;
+  /** Of the side in the sides of the room, from 0. */
+  place: number;
+  direction: 'extend' | 'retract';
+  /** The same for rooms of one coach model, drive and sides. */
+  peers: string;
+  /** The same for those of them with the same name. */
+  namesakes: string;
+  /** Null, as `normal`, while it is still learnt. */
+  learnt_at: ColumnType<Date | null, Date | string | null, Date | string | null>;
+  /** `LentMeasure`s by index of MEASURES. */
+  normal: ColumnType<object[] | null, string | null, string | null>;
 }
 
 export interface WarningTable {

@@ -2,7 +2,9 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
-import { type MeasurePrior, PRIORS } from './priors.ts';
+import { borrowedFit } from './borrowedFit.ts';
+import type { Lent } from './lent.ts';
+import { type MeasurePrior, PRIORS, unseenSupply } from './priors.ts';
 
 /** Strokes of one direction after which a room's own normal is usable (contract, section 5: status). */
 export const LEARNING_STROKES = 8;
@@ -54,12 +56,14 @@ export interface Channel {
   needed: number;
   /** Samples a second of the reference strokes; null: not known. */
   rateHz: number | null;
+  /** What rooms of the same coach model lend it; null: nothing. */
+  readonly lent: Lent | null;
 }
 
 export const REFERENCE_VOLTS = 12.6;
 export const REFERENCE_C = 20;
 
-export function beginChannel(side: string, direction: Direction): Channel {
+export function beginChannel(side: string, direction: Direction, lent: Lent | null = null): Channel {
   return {
     side,
     direction,
@@ -72,13 +76,20 @@ export function beginChannel(side: string, direction: Direction): Channel {
     learntAtMs: 0,
     profile: [],
     settling: null,
-    needed: LEARNING_STROKES,
+    needed: lent?.needed ?? LEARNING_STROKES,
     rateHz: null,
+    lent,
   };
 }
 
 export function isReady(channel: Channel): boolean {
   return channel.values.length >= channel.needed;
+}
+
+/** Whether it is lent to while it has fewer strokes of its own than it would need alone, and no older shape either. */
+export function isBorrowing(channel: Channel): boolean {
+  const own = channel.values.length >= LEARNING_STROKES || channel.shapes.some((shape) => shape !== null);
+  return channel.lent !== null && !own;
 }
 
 /** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
@@ -142,10 +153,15 @@ export function learnProfile(channel: Channel, profile: readonly (number | null)
   });
 }
 
-/** Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. */
+/**
+ * Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. A normal
+ * that still was more the others' than its own has no shape of its own to keep.
+ */
 export function relearn(channel: Channel): void {
-  channel.shapes = channel.fits.map((old, index) => (old === null ? channel.shapes[index] : shapeOf(old)));
-  if (channel.fits.some((old) => old !== null)) channel.needed = RELEARNING_STROKES;
+  if (!isBorrowing(channel)) {
+    channel.shapes = channel.fits.map((old, index) => (old === null ? channel.shapes[index] : shapeOf(old)));
+    if (channel.fits.some((old) => old !== null)) channel.needed = RELEARNING_STROKES;
+  }
   channel.conditions = [];
   channel.values = [];
   channel.fits = MEASURE_NAMES.map(() => null);
@@ -179,12 +195,17 @@ function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | n
     rows.push(regressors(channel.conditions[stroke]));
     responses.push(value);
   });
-  if (rows.length < Math.min(channel.needed, 3)) return null;
   const prior = PRIORS[name];
   const shape = channel.shapes[index];
   const seesSupply = channel.conditions.some(([volts]) => volts !== null);
-  const options = optionsOf(seesSupply ? prior : unseenSupply(prior), shape, median(responses));
-  const fitted = shrunkRegression(rows, responses, options);
+  const known = seesSupply ? prior : unseenSupply(prior);
+  const lent = shape === null ? (channel.lent?.measures[index] ?? null) : null;
+  if (rows.length < (lent === null ? 3 : 1)) return null;
+  // What nobody lends is learnt as it would be alone.
+  if (lent === null && isBorrowing(channel)) return null;
+  const options = optionsOf(known, shape, median(responses));
+  const fitted =
+    lent === null ? shrunkRegression(rows, responses, options) : borrowedFit(rows, responses, known, lent);
   if (fitted === null) return null;
   return {
     coefficients: Array.from(fitted.coefficients),
@@ -192,22 +213,10 @@ function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | n
     scale: fitted.scale,
     degreesOfFreedom: Math.max(
       3,
-      options.priorScale.weight + rows.length - Math.min(rows.length, fitted.effectiveParameters),
+      (lent?.scaleWeight ?? options.priorScale.weight) +
+        rows.length -
+        Math.min(rows.length, fitted.effectiveParameters),
     ),
-  };
-}
-
-/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. */
-const SUPPLY_VOLTS = 0.5;
-const LEAST_SUPPLY_VOLTS = 0.25;
-
-/** Where nobody records the supply, what it does to a measure is part of that measure's spread. */
-function unseenSupply(prior: MeasurePrior): MeasurePrior {
-  const perVolt = Math.abs(prior.perVolt.mean);
-  return {
-    ...prior,
-    scale: Math.hypot(prior.scale, perVolt * SUPPLY_VOLTS),
-    scaleFloor: Math.hypot(prior.scaleFloor, perVolt * LEAST_SUPPLY_VOLTS),
   };
 }
 

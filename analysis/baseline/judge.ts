@@ -3,13 +3,11 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import { type Channel, type Fit, isReady, regressors } from './channel.ts';
-import { PRIORS } from './priors.ts';
+import { PRIORS, UNRECORDED } from './priors.ts';
 import { fromScale } from './scale.ts';
 
 /** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
 const BEYOND_PROBABILITY = 1 / 400;
-/** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
-const UNRECORDED: readonly [number, number] = [0.4, 8];
 /** Within this time an unrecorded temperature may have become any other, days. */
 const SEASON_DAYS = 45;
 /** What a season that nobody recorded can do, in standard deviations: a fall within it is no new normal. */

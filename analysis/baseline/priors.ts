@@ -97,3 +97,42 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   bulge: SHAPE_PART,
   rippleAmps: { ...SHAPE_AMPS, scale: 0.3, scaleFloor: 0.1 },
 };
+
+/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. */
+const SUPPLY_VOLTS = 0.5;
+const LEAST_SUPPLY_VOLTS = 0.25;
+
+/** Where nobody records the supply, what it does to a measure is part of that measure's spread. */
+export function unseenSupply(prior: MeasurePrior): MeasurePrior {
+  const perVolt = Math.abs(prior.perVolt.mean);
+  return {
+    ...prior,
+    scale: Math.hypot(prior.scale, perVolt * SUPPLY_VOLTS),
+    scaleFloor: Math.hypot(prior.scaleFloor, perVolt * LEAST_SUPPLY_VOLTS),
+  };
+}
+
+/** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
+export const UNRECORDED: readonly [number, number] = [0.4, 8];
+
+/**
+ * How far the levels of rooms of one coach model differ (standard deviation, on the measure's scale) before any two of
+ * them are known: furniture, wear and clamps differ by some per cent; a guess on the wide side, no source, that the
+ * rooms themselves overrule.
+ */
+export const ROOM_SPREADS: Readonly<Record<MeasureName, number>> = {
+  runningAmps: 0.08,
+  runningAmpsP90: 0.08,
+  inrushAmps: 0.1,
+  endStopAmps: 0.1,
+  durationS: 0.08,
+  chargeAs: 0.1,
+  energyJ: 0.1,
+  share: 0.025,
+  lagS: 0.4,
+  roughness: 0.3,
+  spreadAmps: 0.3,
+  slope: 0.1,
+  bulge: 0.06,
+  rippleAmps: 0.4,
+};

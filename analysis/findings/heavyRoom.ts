@@ -3,6 +3,7 @@ import { PRIORS } from '../baseline/priors.ts';
 import { median } from '../statistics/median.ts';
 import type { Drive } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { type AboveModel, aboveModel, overModelLimit } from './heavyForModel.ts';
 import { nameSide } from './risingDraw.ts';
 
 /** Far above what a healthy side stays under. */
@@ -12,6 +13,8 @@ const STOP_ABOVE = 2;
 /** It is said within the first strokes or never: later a rise is `rising-draw`. */
 const FIRST_STROKES = 8;
 const FEWEST = 3;
+/** Against its model a room is told a little later: the first stay alone may be crooked. */
+const FEWEST_FOR_MODEL = 4;
 
 /**
  * Running current that no side of such a drive should need, amperes, where the room's own rating is not known:
@@ -28,7 +31,8 @@ const OVERLOADED_PART = 0.37;
 
 /**
  * The running current is far above the rated one from the first strokes on. The median of a side's first strokes
- * (three at least) is told against `ratedAmps`, the cold allowed for.
+ * (three at least) is told against `ratedAmps`, the cold allowed for; and against what rooms of the same coach model
+ * need, where there are any.
  */
 export function heavyRoom(context: FindingContext): FindingAnswer {
   const { state } = context;
@@ -47,7 +51,12 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   const amps = Math.round(10 * Math.max(...heavy.map((name) => median(state.heavy[name].amps)))) / 10;
   const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
   const limit = state.room.ratedAmps ?? Math.round((10 * FAR_ABOVE * amps) / worst) / 10;
-  const headline = `${who} draws ${amps} A; a healthy one of this room should stay under ${limit} A. It has been so from the first strokes on.`;
+  const model = heavy.every((name) => byModel(context, name)) ? modelAmps(context, heavy) : null;
+  const should =
+    model === null
+      ? `a healthy one of this room should stay under ${limit} A`
+      : `rooms of the same model need about ${model} A`;
+  const headline = `${who} draws ${amps} A; ${should}. It has been so from the first strokes on.`;
   return {
     present: [
       {
@@ -58,7 +67,10 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
         pattern: null,
         severity: worst >= STOP_ABOVE ? 'stop' : 'service',
         headline: `${headline[0].toUpperCase()}${headline.slice(1)}`,
-        evidence: { runningAmps: amps, limitAmps: limit, timesLimit: Math.round(100 * worst) / 100 },
+        evidence:
+          model === null
+            ? { runningAmps: amps, limitAmps: limit, timesLimit: Math.round(100 * worst) / 100 }
+            : { runningAmps: amps, modelAmps: model, timesModel: Math.round((100 * amps) / model) / 100 },
       },
     ],
     gone: [],
@@ -69,9 +81,12 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
 export interface HeavyMemory {
   amps: number[];
   stall: number[];
+  /** The latest strokes against rooms of the same coach model. */
+  above: AboveModel[];
 }
 
-function remember({ state, analysis, event, doubtful }: FindingContext): void {
+function remember(context: FindingContext): void {
+  const { state, analysis, event, doubtful } = context;
   for (const [side, measured] of Object.entries(analysis.sides)) {
     const memory = state.heavy[side];
     if (memory === undefined || doubtful.has(side)) continue;
@@ -79,16 +94,42 @@ function remember({ state, analysis, event, doubtful }: FindingContext): void {
     memory.amps.push(measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder));
     // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
     if (measured.endStopAmps !== null) memory.stall.push(Math.max(measured.inrushAmps, measured.endStopAmps));
-    for (const list of [memory.amps, memory.stall]) if (list.length > FIRST_STROKES) list.shift();
+    const above = aboveModel(context, side);
+    if (above !== null) memory.above.push(above);
+    for (const list of [memory.amps, memory.stall, memory.above])
+      if (list.length > FIRST_STROKES) list.shift();
   }
 }
 
-function ratioOf({ state }: FindingContext, side: string): number | null {
-  const { amps, stall } = state.heavy[side];
+/** Heavy at `FAR_ABOVE`, whatever it is told against. */
+function ratioOf(context: FindingContext, side: string): number | null {
+  const { amps } = context.state.heavy[side];
   if (amps.length < FEWEST) return null;
+  return Math.max(ratioToDrive(context, side), ratioToModel(context, side));
+}
+
+/** Whether it is the model, more than rating or drive, that says a side is heavy. */
+function byModel(context: FindingContext, side: string): boolean {
+  return ratioToModel(context, side) > ratioToDrive(context, side);
+}
+
+function ratioToModel({ state }: FindingContext, side: string): number {
+  const { above } = state.heavy[side];
+  return above.length < FEWEST_FOR_MODEL ? 0 : FAR_ABOVE * Math.exp(overModelLimit(above));
+}
+
+function modelAmps({ state }: FindingContext, sides: readonly string[]): number {
+  const amps = sides.map((side) => median(state.heavy[side].above.map((stroke) => stroke.modelAmps)));
+  return Math.round(10 * Math.max(...amps)) / 10;
+}
+
+/** Without a rating the drive's guess is only asked where no room of the model tells better. */
+function ratioToDrive({ state }: FindingContext, side: string): number {
+  const { amps, stall, above } = state.heavy[side];
   const running = median(amps.slice(-5));
   const { ratedAmps, drive } = state.room;
   if (ratedAmps !== null) return running / ratedAmps;
+  if (above.length > 0) return 0;
   const overload = stall.length < 2 ? 0 : running / (OVERLOADED_PART * median(stall));
   return FAR_ABOVE * Math.max(running / SHOULD_NEED[drive], overload);
 }

@@ -7,7 +7,7 @@ const STOP_PART = 0.75;
 const CLEAR_STROKES = 3;
 
 /** Whether this stroke ran on a weak supply; false where the supply was not recorded. */
-export function isWeak({ state, analysis }: FindingContext): boolean {
+export function isWeak({ state, analysis }: Pick<FindingContext, 'state' | 'analysis'>): boolean {
   return analysis.supplyVolts !== null && analysis.supplyVolts < WEAK_PART * state.room.nominalVolts;
 }
 

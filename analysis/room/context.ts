@@ -10,6 +10,16 @@ import type { RoomState } from './state.ts';
 /** Doubts that leave the current usable: a steady offset is measured at rest and taken off. */
 const HARMLESS: ReadonlySet<Doubt> = new Set(['offset']);
 
+/** Sides whose record is not to be trusted by what measuring it left in doubt, whatever the baseline says. */
+export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]): Set<string> {
+  const doubtful = new Set<string>();
+  for (const { side, doubt } of analysis.doubts) {
+    if (doubt === 'clock') for (const name of sides) doubtful.add(name);
+    else if (!HARMLESS.has(doubt)) doubtful.add(side);
+  }
+  return doubtful;
+}
+
 export interface StrokeContext extends FindingContext {
   /** Changes of scale by side, natural logarithm. */
   readonly scales: ReadonlyMap<string, number>;
@@ -28,11 +38,7 @@ export function contextOf(
 ): StrokeContext {
   const { direction } = analysis;
   const conditions = conditionsOf(event, analysis);
-  const doubtful = new Set<string>();
-  for (const { side, doubt } of analysis.doubts) {
-    if (doubt === 'clock') for (const name of state.room.sides) doubtful.add(name);
-    else if (!HARMLESS.has(doubt)) doubtful.add(side);
-  }
+  const doubtful = doubtfulSides(analysis, state.room.sides);
   const residual: FindingContext['residual'] = (side, measure) => {
     if (doubtful.has(side)) return null;
     if ((measure === 'share' || measure === 'lagS') && doubtful.size > 0) return null;

@@ -11,9 +11,11 @@ import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
 import { type JudgedStroke, judgeStroke, learnStroke } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
+import { lendNoMore, lendStroke } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
 
-export { beginRoom, type RoomState } from './state.ts';
+export { lentByRoom } from './lendStroke.ts';
+export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
@@ -52,6 +54,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   const context = contextOf(state, event, analysis, judged);
   const { warnings, teaches } = findTroubles(context, event);
   if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
+  lendStroke(state, event, analysis);
   state.latest = latestOf(state, judged);
   return { expectations: judged.expectations, warnings };
 }
@@ -94,6 +97,7 @@ const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
  * stands, and the strokes after show whether the work helped.
  */
 function takeService(state: RoomState, event: ServiceEvent): Judgement {
+  if (NEW_NORMAL.has(event.kind)) lendNoMore(state, event.side);
   if (!state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
       if (event.side !== null && channel.side !== event.side) continue;

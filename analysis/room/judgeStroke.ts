@@ -1,5 +1,6 @@
 import {
   type Channel,
+  isBorrowing,
   isNews,
   isReady,
   learn,
@@ -114,6 +115,14 @@ function swings(state: RoomState, side: string): boolean {
   return state.open.some((open) => open.side === side && open.pattern === 'once-per-turn');
 }
 
+/** Every measure of one side on its baseline's scale, by index of MEASURES; null where the stroke has none. */
+export function scaledValues(analysis: DoneAnalysis, side: string): (number | null)[] {
+  return MEASURE_NAMES.map((measure) => {
+    const value = measureValue(analysis, measure, side);
+    return value === null ? null : toScale(measure, value);
+  });
+}
+
 /** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */
 const NEWS_RISE = 0.05;
 
@@ -122,7 +131,8 @@ function isWanted(
   conditions: readonly [number | null, number | null],
   running: Residual | null,
 ): boolean {
-  if (!isReady(channel)) return true;
+  // A borrowed normal judges, but the first strokes teach whatever it says of them: or an odd first one would stay.
+  if (!isReady(channel) || isBorrowing(channel)) return true;
   if (running === null || running.beyond) return false;
   if (channel.values.length < REFERENCE_STROKES) return true;
   if (channel.values.length >= MOST_REFERENCE_STROKES) return false;

@@ -1,4 +1,6 @@
 import { beginChannel, type Channel } from '../baseline/channel.ts';
+import { beginLending, type Lending } from '../baseline/lending.ts';
+import type { Lent } from '../baseline/lent.ts';
 import { beginClockMemory, type ClockMemory } from '../findings/clockRate.ts';
 import { beginReboundMemory, type ReboundMemory } from '../findings/drawRebound.ts';
 import type { HeavyMemory } from '../findings/heavyRoom.ts';
@@ -21,6 +23,8 @@ export interface RoomState {
   readonly roomId: string;
   readonly room: RoomDescription;
   channels: Channel[];
+  /** What the room's own first strokes will lend to others, by channel. */
+  lending: Lending[];
   usable: Record<Direction, number>;
   /** Strokes in a row that could not be used. */
   unusableInARow: number;
@@ -40,11 +44,17 @@ export interface RoomState {
   latest: { readonly side: string; readonly percent: number | null } | null;
 }
 
-export function beginRoom(roomId: string, room: RoomDescription): RoomState {
+/** What is lent to a room, in the order of its channels: side by side, each in both directions. */
+export type LentToRoom = readonly (Lent | null)[];
+
+/** `lent`: what rooms of the same coach model lend; empty: nothing. */
+export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoom = []): RoomState {
+  const places = room.sides.flatMap((side) => DIRECTIONS.map((direction) => ({ side, direction })));
   return {
     roomId,
     room,
-    channels: room.sides.flatMap((side) => DIRECTIONS.map((direction) => beginChannel(side, direction))),
+    channels: places.map(({ side, direction }, place) => beginChannel(side, direction, lent[place] ?? null)),
+    lending: places.map(({ side, direction }) => beginLending(side, direction)),
     usable: { extend: 0, retract: 0 },
     unusableInARow: 0,
     stay: beginStayMemory(),
@@ -53,7 +63,7 @@ export function beginRoom(roomId: string, room: RoomDescription): RoomState {
     lag: beginLagMemory(),
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
-    heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [] }])),
+    heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [], above: [] }])),
     scale: Object.fromEntries(
       room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
     ),

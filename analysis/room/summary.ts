@@ -1,9 +1,10 @@
-import { isReady, LEARNING_STROKES } from '../baseline/channel.ts';
+import { isBorrowing, isReady } from '../baseline/channel.ts';
 import { limitsOfMeasure } from '../baseline/judge.ts';
 import type { Limits, RoomSummary } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import { SEVERITIES, type Severity, type Verdict } from '../warning.ts';
+import { borrowedOf, isLearning, strokesToLearn } from './learning.ts';
 import type { RoomState } from './state.ts';
 
 /** Strokes in a row that could not be used, after which the room's state is not known any more. */
@@ -14,7 +15,8 @@ export function summariseRoom(state: RoomState): RoomSummary {
   const usableStrokes = { ...state.usable };
   const worst = worstSeverity(state);
   const verdict = verdictOf(state, worst);
-  return { verdict, headline: headlineOf(state, verdict), usableStrokes, openWarnings: [...state.open] };
+  const headline = headlineOf(state, verdict);
+  return { verdict, headline, usableStrokes, openWarnings: [...state.open], borrowed: borrowedOf(state) };
 }
 
 function worstSeverity(state: RoomState): Severity | null {
@@ -28,7 +30,7 @@ function verdictOf(state: RoomState, worst: Severity | null): Verdict {
   const seen = state.usable.extend + state.usable.retract;
   if (state.unusableInARow >= UNKNOWN_AFTER) return 'unknown';
   if (seen === 0) return state.unusableInARow > 0 ? 'unknown' : 'learning';
-  return DIRECTIONS.some((direction) => state.usable[direction] < LEARNING_STROKES) ? 'learning' : 'clear';
+  return DIRECTIONS.some((direction) => isLearning(state, direction)) ? 'learning' : 'clear';
 }
 
 function headlineOf(state: RoomState, verdict: Verdict): string {
@@ -45,14 +47,23 @@ function headlineOf(state: RoomState, verdict: Verdict): string {
     case 'unknown':
       return 'The latest records could not be used: see to the logger.';
     case 'learning': {
-      const [extend, retract] = DIRECTIONS.map((direction) =>
-        Math.min(LEARNING_STROKES, state.usable[direction]),
-      );
-      return `Learning this room's normal: ${extend} of ${LEARNING_STROKES} extends and ${retract} of ${LEARNING_STROKES} retracts so far.`;
+      const [extends_, retracts] = DIRECTIONS.map((direction) => {
+        const needed = strokesToLearn(state, direction);
+        return `${Math.min(needed, state.usable[direction])} of ${needed} ${direction}s`;
+      });
+      return `Learning this room's normal: ${extends_} and ${retracts} so far.`;
     }
     case 'clear':
-      return `No trouble found. ${latestSentence(state)}`;
+      return `No trouble found. ${borrowedSentence(state)}${latestSentence(state)}`;
   }
+}
+
+/** While any direction has fewer strokes than it would need alone. */
+function borrowedSentence(state: RoomState): string {
+  const borrowed = state.channels.some(isBorrowing) ? borrowedOf(state) : null;
+  if (borrowed === null) return '';
+  const who = borrowed.rooms === 1 ? 'another room' : `${borrowed.rooms} rooms`;
+  return `Judged by ${who} of the same model until it has its own normal. `;
 }
 
 function latestSentence(state: RoomState): string {

@@ -1,10 +1,27 @@
 import { median } from './median.ts';
 import { invertSymmetric } from './solveSymmetric.ts';
 
-/** A Gaussian prior on the coefficients, each by itself. An infinite standard deviation says nothing. */
-export interface CoefficientPrior {
-  readonly means: ArrayLike<number>;
-  readonly standardDeviations: ArrayLike<number>;
+/**
+ * A Gaussian prior on the coefficients: each by itself, an infinite standard deviation saying nothing, or together by
+ * the inverse of their covariance, row after row.
+ */
+export type CoefficientPrior = { readonly means: ArrayLike<number> } & (
+  | { readonly standardDeviations: ArrayLike<number>; readonly precision?: undefined }
+  | { readonly precision: ArrayLike<number>; readonly standardDeviations?: undefined }
+);
+
+/** The prior's precision matrix, row after row. RangeError where its size is not that of the means. */
+export function precisionOf(prior: CoefficientPrior): ArrayLike<number> {
+  const size = prior.means.length;
+  if (
+    (prior.standardDeviations?.length ?? size) !== size ||
+    (prior.precision?.length ?? size ** 2) !== size ** 2
+  )
+    throw new RangeError(`the prior must hold ${size} values`);
+  if (prior.precision !== undefined) return prior.precision;
+  const precision = new Float64Array(size * size);
+  for (let a = 0; a < size; a++) precision[a * size + a] = 1 / prior.standardDeviations[a] ** 2;
+  return precision;
 }
 
 export interface ReweightedFitOptions {
@@ -46,16 +63,15 @@ export function reweightedFit(
   const n = rows.length;
   const size = options.prior.means.length;
   if (responses.length !== n) throw new RangeError(`${n} rows but ${responses.length} responses`);
-  if (options.prior.standardDeviations.length !== size || rows.some((row) => row.length !== size)) {
-    throw new RangeError(`every row and the prior must hold ${size} values`);
-  }
+  if (rows.some((row) => row.length !== size)) throw new RangeError(`every row must hold ${size} values`);
+  const precision = precisionOf(options.prior);
   if (n === 0 || size === 0) return null;
   const weights = new Float64Array(n).fill(1);
   let scale = Number.NaN;
   let residuals: Float64Array | null = null;
   for (let step = 1; ; step++) {
     const noise = Number.isNaN(scale) ? firstNoise(responses, options) : scale;
-    const solved = solve(rows, responses, weights, noise, options.prior);
+    const solved = solve(rows, responses, weights, noise, options.prior.means, precision);
     if (solved === null) return null;
     const next = residualsOf(rows, responses, solved.coefficients);
     const previousScale = scale;
@@ -101,9 +117,10 @@ function solve(
   y: ArrayLike<number>,
   weights: Float64Array,
   scale: number,
-  prior: CoefficientPrior,
+  means: ArrayLike<number>,
+  precision: ArrayLike<number>,
 ) {
-  const size = prior.means.length;
+  const size = means.length;
   const normal = new Float64Array(size * size);
   const right = new Float64Array(size);
   for (let i = 0; i < rows.length; i++) {
@@ -116,9 +133,11 @@ function solve(
   for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) normal[b * size + a] = normal[a * size + b];
   const withPrior = normal.slice();
   for (let a = 0; a < size; a++) {
-    const pull = (scale / prior.standardDeviations[a]) ** 2;
-    withPrior[a * size + a] += pull;
-    right[a] += pull === 0 ? 0 : pull * prior.means[a];
+    for (let b = 0; b < size; b++) {
+      const pull = scale * scale * precision[a * size + b];
+      withPrior[a * size + b] += pull;
+      right[a] += pull === 0 ? 0 : pull * means[b];
+    }
   }
   const inverse = invertSymmetric(withPrior, size);
   if (inverse === null) return null;

@@ -1,5 +1,6 @@
 import { HUBER_K, scaleAboutZero } from './huberRegression.ts';
-import { type CoefficientPrior, reweightedFit } from './reweightedFit.ts';
+import { type CoefficientPrior, precisionOf, reweightedFit } from './reweightedFit.ts';
+import { invertSymmetric } from './solveSymmetric.ts';
 
 export type { CoefficientPrior } from './reweightedFit.ts';
 
@@ -64,13 +65,8 @@ export function shrunkRegression(
 
 function fromPriorAlone({ prior, scaleFloor = 0, priorScale }: ShrunkRegressionOptions) {
   const coefficients = Float64Array.from(prior.means);
-  const size = coefficients.length;
-  const covariance = new Float64Array(size * size);
-  for (let j = 0; j < size; j++) {
-    const sigma = prior.standardDeviations[j];
-    if (!Number.isFinite(sigma)) return null;
-    covariance[j * size + j] = sigma * sigma;
-  }
+  const covariance = invertSymmetric(Float64Array.from(precisionOf(prior)), coefficients.length);
+  if (covariance === null) return null;
   const scale = Math.max(scaleFloor, priorScale?.scale ?? 0);
   return {
     coefficients,
@@ -94,10 +90,16 @@ export function predict(
   const size = fit.coefficients.length;
   if (row.length !== size) throw new RangeError(`a row must hold ${size} values, not ${row.length}`);
   let value = 0;
-  let variance = fit.scale * fit.scale;
-  for (let a = 0; a < size; a++) {
-    value += row[a] * fit.coefficients[a];
-    for (let b = 0; b < size; b++) variance += row[a] * fit.covariance[a * size + b] * row[b];
-  }
+  for (let a = 0; a < size; a++) value += row[a] * fit.coefficients[a];
+  const variance = fit.scale * fit.scale + quadraticForm(fit.covariance, row);
   return { value, standardDeviation: Math.sqrt(variance) };
+}
+
+/** x' M x, of a matrix row after row: with a covariance of coefficients the variance of what they say at a row. */
+export function quadraticForm(matrix: ArrayLike<number>, row: ArrayLike<number>): number {
+  let sum = 0;
+  for (let a = 0; a < row.length; a++) {
+    for (let b = 0; b < row.length; b++) sum += row[a] * matrix[a * row.length + b] * row[b];
+  }
+  return sum;
 }

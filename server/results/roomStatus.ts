@@ -48,7 +48,8 @@ interface StatusRow {
 }
 
 function statusOf(room: Selectable<RoomTable>, row: StatusRow | undefined): RoomStatus {
-  const { verdict, headline } = row?.summary ?? summariseRoom(beginRoom(room.id, describeRoom(room)));
+  const summary = row?.summary ?? summariseRoom(beginRoom(room.id, describeRoom(room)));
+  const { verdict, headline, borrowed = null } = summary;
   return {
     verdict,
     headline,
@@ -56,5 +57,6 @@ function statusOf(room: Selectable<RoomTable>, row: StatusRow | undefined): Room
     openWarnings: row?.open_warnings ?? 0,
     lastStrokeAt: row?.last_at?.toISOString() ?? null,
     pending: row?.pending ?? 0,
+    borrowed,
   };
 }

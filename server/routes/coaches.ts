@@ -78,7 +78,10 @@ export async function coachRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => changeCoach(request.db, personOf(request).accountId, request.params.id, request.body),
+    async (request) => {
+      const { accountId } = personOf(request);
+      return inTransaction(request.db, (trx) => changeCoach(trx, accountId, request.params.id, request.body));
+    },
   );
 
   app.delete(

@@ -64,6 +64,8 @@ export const RoomStatus = z
     openWarnings: z.number().int(),
     lastStrokeAt: Time.nullable(),
     pending: z.number().int(),
+    /** The part of the room's normal that other rooms of its coach model lend, 0 to 1, and how many they are. */
+    borrowed: z.object({ share: z.number(), rooms: z.number().int() }).nullable(),
   })
   .meta({ id: 'RoomStatus' });
 export type RoomStatus = z.infer<typeof RoomStatus>;

@@ -1,9 +1,12 @@
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
+import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
 import type { CoachTable, Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
+import { isSameName } from '../work/peers.ts';
+import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export type CoachRow = Selectable<CoachTable>;
@@ -66,13 +69,20 @@ export async function listCoaches(
   return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
 }
 
+/** Changes a coach; as one of another model its rooms lend to and borrow from others. */
 export async function changeCoach(
-  db: Kysely<Tables>,
+  trx: Transaction<Tables>,
   accountId: AccountInScope,
   id: string,
   change: Partial<CoachBody>,
 ): Promise<Coach> {
-  const row = await db
+  const before = await findCoach(trx, accountId, id);
+  if (change.model !== undefined && !isSameName(change.model, before.model)) {
+    const rooms = await roomsOf(trx, accountId, id);
+    await markRoomsDirty(trx, accountId, rooms, BEGINNING);
+    if (change.model === null) await queueWithdrawal(trx, accountId, rooms);
+  }
+  const row = await trx
     .updateTable('coaches')
     .set({ ...change, updated_at: new Date() })
     .where('account_id', '=', accountId)
@@ -89,8 +99,14 @@ export const DELETED_FOR_DAYS = 30;
  * Puts a coach out of everybody's sight, with all that belongs to it: its rooms take no strokes any more. It can be
  * restored for `DELETED_FOR_DAYS`; then it is removed for good.
  */
-export function deleteCoach(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<void> {
-  return setDeleted(trx, accountId, id, true);
+export async function deleteCoach(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
+  // Its rooms lend nothing any more.
+  await queueWithdrawal(trx, accountId, await roomsOf(trx, accountId, id));
+  await setDeleted(trx, accountId, id, true);
 }
 
 /** Takes the deletion back: everything is as it was. */
@@ -100,6 +116,7 @@ export async function restoreCoach(
   id: string,
 ): Promise<Coach> {
   await setDeleted(trx, accountId, id, false);
+  await markRoomsDirty(trx, accountId, await roomsOf(trx, accountId, id), BEGINNING);
   return findCoach(trx, accountId, id);
 }
 
@@ -127,6 +144,16 @@ export async function listDeletedCoaches(
     order by id limit ${oneMoreThan(page.limit)}
   `.execute(db);
   return pageFrom(rows, page.limit);
+}
+
+async function roomsOf(db: Kysely<Tables>, accountId: AccountInScope, coachId: string): Promise<string[]> {
+  const rows = await db
+    .selectFrom('rooms')
+    .select('id')
+    .where('account_id', '=', accountId)
+    .where('coach_id', '=', coachId)
+    .execute();
+  return rows.map((row) => row.id);
 }
 
 /** Throws the 404 problem unless the account has this coach; until the transaction ends nobody removes it. */

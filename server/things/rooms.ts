@@ -5,6 +5,8 @@ import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
+import { isSameName } from '../work/peers.ts';
+import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { holdCoach } from './coaches.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
@@ -100,8 +102,10 @@ export async function changeRoom(
   const before = await findRoom(trx, accountId, id);
   const differs = (field: keyof RoomBody) =>
     change[field] !== undefined && JSON.stringify(change[field]) !== JSON.stringify(before[field]);
+  // By its name a room finds its like in other coaches of the model.
+  const isRenamed = change.name !== undefined && !isSameName(change.name, before.name);
   if (MEASURED_BY.some(differs)) await remeasureRoom(trx, accountId, id);
-  else if (JUDGED_BY.some(differs)) await markRoomDirty(trx, accountId, id, BEGINNING);
+  else if (JUDGED_BY.some(differs) || isRenamed) await markRoomDirty(trx, accountId, id, BEGINNING);
   const row = await trx
     .updateTable('rooms')
     .set({ ...columnsOf(change), updated_at: new Date() })
@@ -119,6 +123,7 @@ export async function removeRoom(
   accountId: AccountInScope,
   id: string,
 ): Promise<void> {
+  await queueWithdrawal(trx, accountId, [id]);
   const { numDeletedRows } = await trx
     .deleteFrom('rooms')
     .where('account_id', '=', accountId)

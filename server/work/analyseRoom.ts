@@ -4,6 +4,7 @@ import type { RoomKey } from '../live/roomChannel.ts';
 import { holdingRoom } from './claimRooms.ts';
 import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.ts';
 import { measureBatch } from './measureStrokes.ts';
+import { holdPeers, preparePublication, publishNormals } from './publishNormals.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from './roomRow.ts';
 import type { AnalysisLog } from './threadMessages.ts';
@@ -65,9 +66,12 @@ async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse, turns: Turns):
   if (before.dirtyFrom === null) return true;
   const folded = await foldHistory(db, room, before.dirtyFrom, turns);
   return db.transaction().execute(async (trx) => {
+    const publication = await preparePublication(trx, room, folded);
     const now = await readProgress(trx, room, true);
     if (now.revision !== before.revision || !(await isSameRoom(trx, room))) return false;
+    if (publication.isOvertaken) return false;
     await writeHistory(trx, room, folded);
+    await publishNormals(trx, room, publication);
     return true;
   });
 }
@@ -79,12 +83,15 @@ async function roundHolding(
   turns: Turns,
 ): Promise<boolean> {
   return db.transaction().execute(async (trx) => {
+    await holdPeers(trx, room);
     const { dirtyFrom } = await readProgress(trx, room, true);
     if (dirtyFrom === null) return true;
     if (!(await isSameRoom(trx, room))) return false;
     while (await measureBatch(trx, [room], log, turns));
     const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom, turns);
+    const publication = await preparePublication(trx, room, folded);
     await writeHistory(trx, room, folded);
+    await publishNormals(trx, room, publication);
     return true;
   });
 }

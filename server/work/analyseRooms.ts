@@ -47,15 +47,18 @@ export async function analyseRooms(
 
 type Folded = Omit<RoomResults, 'dirtyFrom'>;
 
-/** A room whose events cannot be gone through is left out: done by itself, the stroke to blame is found. */
+/**
+ * A room whose events cannot be gone through is left out: done by itself, the stroke to blame is found. So is one that
+ * may lend or be lent to otherwise than before: what it borrows must be looked for.
+ */
 async function foldAll(read: readonly EventsOfRoom[], turns: Turns): Promise<Folded[]> {
   const results: Folded[] = [];
   for (const { dirty, events } of read) {
+    const { room, from } = dirty;
+    if (room.peers !== null && from === null) continue;
     try {
-      results.push({
-        room: dirty.room,
-        folded: await foldEvents(dirty.room, dirty.from, [[...events]], turns),
-      });
+      const folded = await foldEvents(room, from, [[...events]], turns);
+      if (room.peers === null || folded.isSettled) results.push({ room, folded });
     } catch (error) {
       if (error instanceof WorkStopped) throw error;
     }

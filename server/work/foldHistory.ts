@@ -1,8 +1,17 @@
 import type { Kysely } from 'kysely';
 import type { Judgement, Limits, RoomEvent, RoomSummary, StrokeEvent } from '../../analysis/history.ts';
-import { advanceRoom, beginRoom, limitsOf, type RoomState, summariseRoom } from '../../analysis/room/fold.ts';
+import {
+  advanceRoom,
+  beginRoom,
+  type LentToRoom,
+  lentByRoom,
+  limitsOf,
+  type RoomState,
+  summariseRoom,
+} from '../../analysis/room/fold.ts';
 import type { Warning } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { borrowFor, type LentChannel, learntBefore, sameLent } from './borrowFor.ts';
 import { type Checkpoint, latestCheckpoint, stretchOf } from './checkpoints.ts';
 import { type MeasureRow, measureRows } from './measureRows.ts';
 import { roomEvents } from './roomEvents.ts';
@@ -20,6 +29,12 @@ export interface FoldedHistory {
   readonly warnings: ReadonlyMap<string, Warning>;
   readonly summary: RoomSummary;
   readonly limits: readonly RoomLimits[];
+  /** What it was lent from the beginning. */
+  readonly lent: LentToRoom;
+  /** What it lends itself, channel by channel. */
+  readonly lends: readonly LentChannel[];
+  /** All that it lends was learnt before the events gone through: nothing of it can have changed, nor what it is lent. */
+  readonly isSettled: boolean;
 }
 
 export type RoomLimits = { side: string; direction: string; measure: string; limits: Limits };
@@ -35,7 +50,11 @@ export class UnjudgedStroke extends Error {
   }
 }
 
-/** Goes through the room's events from the last checkpoint before `dirtyFrom`. Reads only. */
+/**
+ * Goes through the room's events from the last checkpoint before `dirtyFrom`. Reads only. A room borrows from those that
+ * learnt their normal before it did: where the events show that to have been at another time, they are gone through
+ * once more from the beginning, with what is lent then.
+ */
 export async function foldHistory(
   db: Kysely<Tables>,
   room: RoomToAnalyse,
@@ -43,19 +62,32 @@ export async function foldHistory(
   turns: Turns,
 ): Promise<FoldedHistory> {
   const { accountId, roomId } = room;
+  const foldFrom = (from: Checkpoint | null, lent: LentToRoom) =>
+    foldEvents(room, from, roomEvents(db, accountId, roomId, from?.at ?? null), turns, lent);
   const from = await latestCheckpoint(db, accountId, roomId, dirtyFrom);
-  return foldEvents(room, from, roomEvents(db, accountId, roomId, from?.at ?? null), turns);
+  const folded = await foldFrom(
+    from,
+    from === null ? await borrowFor(db, room, await learntBefore(db, room)) : [],
+  );
+  if (folded.isSettled) return folded;
+  const lentThen = await borrowFor(db, room, folded.lends);
+  return sameLent(lentThen, folded.lent) ? folded : foldFrom(null, lentThen);
 }
 
-/** Goes on from a checkpoint, null for the beginning, with all events after it in the one order of events. */
+/**
+ * Goes on from a checkpoint, null for the beginning, with all events after it in the one order of events. `lent` is
+ * what it begins with at the beginning.
+ */
 export async function foldEvents(
   { roomId, description }: RoomToAnalyse,
   from: Checkpoint | null,
   chunks: AsyncIterable<RoomEvent[]> | Iterable<RoomEvent[]>,
   turns: Turns,
+  lent: LentToRoom = [],
 ): Promise<FoldedHistory> {
   // The state is plain JSON by agreement of the fold.
-  const state = from ? (JSON.parse(from.state) as RoomState) : beginRoom(roomId, description);
+  const state = from ? (JSON.parse(from.state) as RoomState) : beginRoom(roomId, description, lent);
+  const isSettled = from !== null && lentByRoom(state).every(({ normal }) => normal !== null);
   const warnings = new Map(from ? summariseRoom(state).openWarnings.map((open) => [open.id, open]) : []);
   const measures: MeasureRow[] = [];
   const strokeIds: string[] = [];
@@ -89,6 +121,9 @@ export async function foldEvents(
     warnings,
     summary: summariseRoom(state),
     limits: limitsOf(state),
+    lent: state.channels.map((channel) => channel.lent),
+    lends: lentByRoom(state),
+    isSettled,
   };
 }
 

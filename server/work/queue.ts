@@ -15,6 +15,7 @@ import { keepRunning } from './keepRunning.ts';
 import { removeTraces } from './removeTraces.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
 import type { AnalysisLog } from './threadMessages.ts';
+import { WITHDRAW_NORMALS, type WithdrawNormalsPayload, withdrawNormals } from './withdrawNormals.ts';
 
 /** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
 const FORMER_JOB = 'analyse-room';
@@ -66,6 +67,11 @@ export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ s
         [PLACE_STROKES]: (payload) => {
           const logger = payload as PlaceStrokesPayload;
           return placeStrokes(inScope({ pool }, { accounts: [logger.accountId] }).db, logger);
+        },
+        // Written by `queueWithdrawal` and nobody else.
+        [WITHDRAW_NORMALS]: (payload) => {
+          const room = payload as WithdrawNormalsPayload;
+          return withdrawNormals(inScope({ pool }, { accounts: [room.accountId] }).db, room);
         },
         [TEND_LIVE_STROKES]: async () => {
           await tendLiveStrokes(ofAll.pool);

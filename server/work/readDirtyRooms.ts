@@ -3,6 +3,7 @@ import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
 import type { Checkpoint } from './checkpoints.ts';
+import { peersOf } from './peers.ts';
 import { describeRoom, type RoomToAnalyse } from './roomRow.ts';
 
 /** A room whose results are out of date, and what is needed to go on with it. */
@@ -16,6 +17,7 @@ export interface DirtyRoom {
 }
 
 type Row = Selectable<RoomTable> & {
+  model: string | null;
   version: string;
   dirty_from: Date;
   revision: string;
@@ -27,12 +29,13 @@ type Row = Selectable<RoomTable> & {
 /** Reads many rooms at once; those that are up to date or gone by now are left out. */
 export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[]): Promise<DirtyRoom[]> {
   const { rows } = await sql<Row>`
-    select r.*, r.xmin::text as version, p.dirty_from, p.revision, c.at, c.events, c.state
+    select r.*, o.model, r.xmin::text as version, p.dirty_from, p.revision, c.at, c.events, c.state
     from unnest(
       ${keys.map(({ accountId }) => accountId)}::uuid[], ${keys.map(({ roomId }) => roomId)}::uuid[]
     ) as k (account_id, room_id)
     join room_progress p on p.account_id = k.account_id and p.room_id = k.room_id and p.dirty_from is not null
     join rooms r on r.account_id = k.account_id and r.id = k.room_id
+    join coaches o on o.account_id = r.account_id and o.id = r.coach_id
     left join lateral (
       select at, events, state #>> '{}' as state from room_checkpoints c
       where c.account_id = k.account_id and c.room_id = k.room_id and c.at < p.dirty_from
@@ -45,6 +48,7 @@ export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[
       accountId: row.account_id,
       roomId: row.id,
       description: describeRoom(row),
+      peers: peersOf(row),
       version: row.version,
     },
     dirtyFrom: row.dirty_from,

@@ -2,11 +2,14 @@ import type { Selectable } from 'kysely';
 import { type Kysely, sql } from 'kysely';
 import type { RoomDescription } from '../../analysis/trace.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import { type Peers, peersOf } from './peers.ts';
 
 export interface RoomToAnalyse {
   readonly accountId: string;
   readonly roomId: string;
   readonly description: RoomDescription;
+  /** Who may lend it a normal; null: its coach's model is not known, or the coach was deleted. */
+  readonly peers: Peers | null;
   /** Changes with every change of the room, so that what was made of an older description can be told. */
   readonly version: string;
 }
@@ -17,13 +20,18 @@ export async function readRoom(
   roomId: string,
 ): Promise<RoomToAnalyse | null> {
   const row = await db
-    .selectFrom('rooms')
-    .selectAll()
-    .select(sql<string>`xmin::text`.as('version'))
-    .where('account_id', '=', accountId)
-    .where('id', '=', roomId)
+    .selectFrom('rooms as r')
+    .innerJoin('coaches as c', (join) =>
+      join.onRef('c.account_id', '=', 'r.account_id').onRef('c.id', '=', 'r.coach_id'),
+    )
+    .selectAll('r')
+    .select(['c.model', 'c.deleted_at', sql<string>`r.xmin::text`.as('version')])
+    .where('r.account_id', '=', accountId)
+    .where('r.id', '=', roomId)
     .executeTakeFirst();
-  return row ? { accountId, roomId, description: describeRoom(row), version: row.version } : null;
+  if (row === undefined) return null;
+  const peers = row.deleted_at === null ? peersOf(row) : null;
+  return { accountId, roomId, description: describeRoom(row), peers, version: row.version };
 }
 
 /** The room as the analysis knows it. */

@@ -197,7 +197,7 @@ test('what a service or a change of its room alters is queued to be made anew', 
   const earlier = '2026-03-01T00:00:00.000Z';
   await service.request('PATCH', `/services/${id}`, { token, body: { at: earlier } });
   expect(await dirtyFrom()).toBe(earlier);
-  await service.request('PATCH', `/rooms/${room}`, { token, body: { name: 'Only renamed' } });
+  await service.request('PATCH', `/rooms/${room}`, { token, body: { name: 'LIVING ROOM' } });
   expect(await dirtyFrom()).toBe(earlier);
   await service.request('PATCH', `/rooms/${room}`, { token, body: { ratedAmps: 9 } });
   expect(await dirtyFrom()).toBe('0001-01-01T00:00:00.000Z');

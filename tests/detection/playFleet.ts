@@ -1,6 +1,12 @@
 import type { Expectation, StrokeEvent } from '../../analysis/history.ts';
 import { measureStroke } from '../../analysis/measureStroke.ts';
-import { advanceRoom, beginRoom, summariseRoom } from '../../analysis/room/fold.ts';
+import {
+  advanceRoom,
+  beginRoom,
+  type LentToRoom,
+  type RoomState,
+  summariseRoom,
+} from '../../analysis/room/fold.ts';
 import type { RoomDescription, ServiceKind } from '../../analysis/trace.ts';
 import type { Verdict, Warning } from '../../analysis/warning.ts';
 import { decodeStroke } from '../../ingest/json/stroke.ts';
@@ -35,17 +41,28 @@ export interface PlayedStroke {
   readonly broken: boolean;
   readonly event: StrokeEvent;
   readonly expectations: readonly Expectation[];
+  /** The room's, after this stroke. */
+  readonly verdict: Verdict;
 }
 
 export interface PlayedHistory {
   readonly warnings: PlayedWarning[];
   readonly strokes: PlayedStroke[];
   readonly verdict: Verdict;
+  /** At the end. */
+  readonly state: RoomState;
 }
 
-/** Plays a room's whole history through decoding, measuring and judging, as the service would. */
-export function playHistory(room: RoomDescription, events: Iterable<ToldEvent>): PlayedHistory {
-  const state = beginRoom('room', room);
+/**
+ * Plays a room's whole history through decoding, measuring and judging, as the service would; `lent`: what rooms of its
+ * model lend it.
+ */
+export function playHistory(
+  room: RoomDescription,
+  events: Iterable<ToldEvent>,
+  lent: LentToRoom = [],
+): PlayedHistory {
+  const state = beginRoom('room', room, lent);
   const warnings = new Map<string, PlayedWarning>();
   const strokes: PlayedStroke[] = [];
   let services = 0;
@@ -61,6 +78,7 @@ export function playHistory(room: RoomDescription, events: Iterable<ToldEvent>):
       broken: told.broken ?? false,
       event,
       expectations: judgement.expectations,
+      verdict: summariseRoom(state).verdict,
     });
     for (const warning of judgement.warnings) {
       const known = warnings.get(warning.id);
@@ -69,7 +87,7 @@ export function playHistory(room: RoomDescription, events: Iterable<ToldEvent>):
       else Object.assign(known, { warning, clearedAt });
     }
   }
-  return { warnings: [...warnings.values()], strokes, verdict: summariseRoom(state).verdict };
+  return { warnings: [...warnings.values()], strokes, verdict: summariseRoom(state).verdict, state };
 }
 
 const SOME_ROOM = '01900000-0000-7000-8000-000000000001';

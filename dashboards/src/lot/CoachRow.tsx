@@ -6,20 +6,17 @@ import { byConcern } from '../concern.ts';
 import { percent } from '../format.ts';
 import { words } from '../words.ts';
 
-/** How much of its normal a young room borrows; the service may not say. */
-type LotRoom = OverviewRoom & { readonly borrowed?: { readonly share: number } | null };
-
 /** What of a room catches the eye beside its verdict. */
-function remarksOf(room: LotRoom): string[] {
+function remarksOf(room: OverviewRoom): string[] {
   const say = words.lot;
   const found: string[] = [];
   if (room.verdictBefore !== null) found.push(say.was(words.verdicts[room.verdictBefore].word));
   if (room.openWarnings > 0) found.push(words.coaches.openWarnings(room.openWarnings));
-  if (room.borrowed) found.push(say.borrowed(percent(room.borrowed.share)));
+  if (room.borrowed !== null) found.push(say.borrowed(percent(room.borrowed.share)));
   return found;
 }
 
-function RoomLine({ room }: { readonly room: LotRoom }) {
+function RoomLine({ room }: { readonly room: OverviewRoom }) {
   const calm = room.verdict === 'clear' || room.verdict === 'learning';
   const remarks = remarksOf(room);
   return (

@@ -5,13 +5,8 @@ import { VerdictWord } from '../components/VerdictSign.tsx';
 import { percent } from '../format.ts';
 import { words } from '../words.ts';
 
-/** How much of its normal a young room borrows from others of its model; the service may not say. */
-interface Borrowing {
-  readonly borrowed?: { readonly share: number; readonly rooms: number } | null;
-}
-
 interface RoomAnswerProps {
-  readonly status: RoomStatus & Borrowing;
+  readonly status: RoomStatus;
   /** Where the page is of several rooms: which one this is. */
   readonly heading?: ComponentChildren;
 }
@@ -42,7 +37,7 @@ export function RoomAnswer({ status, heading }: RoomAnswerProps) {
         )}
         {pending > 0 && <span role="status"> · {words.room.pending(pending)}</span>}
       </p>
-      {borrowed !== undefined && borrowed !== null && (
+      {borrowed !== null && (
         <p class="answer-about">{words.room.borrowed(percent(borrowed.share), borrowed.rooms)}</p>
       )}
     </section>

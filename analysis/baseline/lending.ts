@@ -1,0 +1,130 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { shrunkRegression } from '../statistics/shrunkRegression.ts';
+import type { Direction } from '../trace.ts';
+import { LEARNING_STROKES, regressors } from './channel.ts';
+import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
+
+/**
+ * What a room's first strokes say of one measure, on the measure's scale. Nothing of it was borrowed from another room,
+ * so that lending goes round in no circle and no room's normal changes with the third.
+ */
+export interface LentMeasure {
+  /** Mean supply less 12.6 V and ambient less 20 °C; what was not recorded counts as at the reference. */
+  readonly conditions: readonly [number, number];
+  readonly value: number;
+  /** Of `value` as that room's own level under those conditions. */
+  readonly variance: number;
+  /** X'X and X'y about the means, over the noise variance: what the strokes say of the slopes. */
+  readonly slopeInformation: readonly [number, number, number, number];
+  readonly slopeScores: readonly [number, number];
+  /** Stroke-to-stroke standard deviation. */
+  readonly scale: number;
+}
+
+/** The normal of one side in one direction as it is lent, by index of MEASURES; null: too few had that measure. */
+export interface LentNormal {
+  /** When the last stroke that it is made of was made, milliseconds since 1970. */
+  readonly learntAtMs: number;
+  readonly measures: readonly (LentMeasure | null)[];
+}
+
+/** The strokes that the normal to be lent will be made of, then that normal, which stands. */
+export interface Lending {
+  readonly side: string;
+  readonly direction: Direction;
+  conditions: [number | null, number | null][];
+  /** By stroke, by measure, on the measure's scale. */
+  values: (number | null)[][];
+  normal: LentNormal | null;
+}
+
+export function beginLending(side: string, direction: Direction): Lending {
+  return { side, direction, conditions: [], values: [], normal: null };
+}
+
+/** Takes in one stroke; with the last one needed the normal is made. Later ones change nothing. */
+export function lend(
+  lending: Lending,
+  conditions: [number | null, number | null],
+  atMs: number,
+  values: (number | null)[],
+): void {
+  if (lending.normal !== null) return;
+  lending.conditions.push(conditions);
+  lending.values.push(values);
+  if (lending.values.length < LEARNING_STROKES) return;
+  const measures = MEASURE_NAMES.map((name, index) => lentMeasure(lending, name, index));
+  Object.assign(lending, { normal: { learntAtMs: atMs, measures }, conditions: [], values: [] });
+}
+
+/** After work that changed the mechanism the count begins anew; a normal that was lent already stands. */
+export function restartLending(lending: Lending): void {
+  if (lending.normal === null) Object.assign(lending, { conditions: [], values: [] });
+}
+
+function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: number): LentMeasure | null {
+  const known = values.flatMap((stroke, i) => {
+    const value = stroke[index];
+    return value === null ? [] : [{ value, row: regressors(conditions[i]), conditions: conditions[i] }];
+  });
+  if (known.length < LEARNING_STROKES / 2) return null;
+  const seesSupply = known.some((stroke) => stroke.conditions[0] !== null);
+  const prior = seesSupply ? PRIORS[name] : unseenSupply(PRIORS[name]);
+  const responses = known.map(({ value }) => value);
+  const slopes = [prior.perVolt, prior.perDegree];
+  const fit = shrunkRegression(
+    known.map(({ row }) => row),
+    responses,
+    {
+      prior: {
+        means: [median(responses), ...slopes.map(({ mean }) => mean)],
+        standardDeviations: [prior.levelSpread, ...slopes.map(({ spread }) => spread)],
+      },
+      scaleFloor: prior.scaleFloor,
+      priorScale: { scale: prior.scale, weight: prior.scaleWeight },
+      correctScale: true,
+    },
+  );
+  if (fit === null) return null;
+  const total = fit.weights.reduce((sum, weight) => sum + weight, 0);
+  const mean = (of: (stroke: (typeof known)[number]) => number) =>
+    known.reduce((sum, stroke, i) => sum + fit.weights[i] * of(stroke), 0) / total;
+  const value = mean((stroke) => stroke.value);
+  const [volts, degrees] = [1, 2].map((place) => mean(({ row }) => row[place]));
+  const noise = fit.scale ** 2;
+  const about = (of: (stroke: (typeof known)[number]) => number) => (total * mean(of)) / noise;
+  const cross = about(({ row }) => (row[1] - volts) * (row[2] - degrees));
+  return {
+    conditions: [digits(volts), digits(degrees)],
+    value: digits(value),
+    variance: digits(noise / total + unrecordedVariance(prior, known)),
+    slopeInformation: [
+      digits(about(({ row }) => (row[1] - volts) ** 2)),
+      digits(cross),
+      digits(cross),
+      digits(about(({ row }) => (row[2] - degrees) ** 2)),
+    ],
+    slopeScores: [
+      digits(about((stroke) => (stroke.row[1] - volts) * (stroke.value - value))),
+      digits(about((stroke) => (stroke.row[2] - degrees) * (stroke.value - value))),
+    ],
+    scale: digits(fit.scale),
+  };
+}
+
+/** A supply or temperature that nobody recorded may have been off all along: the strokes of one season share it. */
+function unrecordedVariance(
+  prior: MeasurePrior,
+  strokes: readonly { readonly conditions: readonly (number | null)[] }[],
+): number {
+  return [prior.perVolt, prior.perDegree].reduce((sum, slope, i) => {
+    const part = strokes.filter(({ conditions }) => conditions[i] === null).length / strokes.length;
+    return sum + (part * UNRECORDED[i] * Math.hypot(slope.mean, slope.spread)) ** 2;
+  }, 0);
+}
+
+/** Enough for any limit, and half the text of the room's state. */
+function digits(value: number): number {
+  return Number(value.toPrecision(8));
+}

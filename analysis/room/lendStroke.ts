@@ -1,0 +1,34 @@
+import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
+import { isWeak } from '../findings/weakSupply.ts';
+import type { StrokeEvent } from '../history.ts';
+import type { DoneAnalysis } from '../measures.ts';
+import type { Direction } from '../trace.ts';
+import { doubtfulSides } from './context.ts';
+import { conditionsOf, scaledValues } from './judgeStroke.ts';
+import type { RoomState } from './state.ts';
+
+/**
+ * Lets a usable stroke count towards what the room lends to others. Which strokes do follows from the strokes alone and
+ * from no baseline: a baseline may be borrowed, and what was borrowed must not be lent on.
+ */
+export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): void {
+  if (isWeak({ state, analysis })) return;
+  const doubtful = doubtfulSides(analysis, state.room.sides);
+  for (const lending of state.lending) {
+    if (lending.direction !== analysis.direction || doubtful.has(lending.side)) continue;
+    if (analysis.sides[lending.side] === undefined) continue;
+    lend(lending, conditionsOf(event, analysis), event.atMs, scaledValues(analysis, lending.side));
+  }
+}
+
+/** After work that changed a side's mechanism (null: every side's) what it was is not what it will lend. */
+export function lendNoMore(state: RoomState, side: string | null): void {
+  for (const lending of state.lending) if (side === null || lending.side === side) restartLending(lending);
+}
+
+/** What a room lends, in the order of its channels; null: it has not learnt that yet. */
+export function lentByRoom(
+  state: RoomState,
+): { side: string; direction: Direction; normal: LentNormal | null }[] {
+  return state.lending.map(({ side, direction, normal }) => ({ side, direction, normal }));
+}
