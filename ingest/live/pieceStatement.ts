@@ -24,6 +24,9 @@ with input as (
   join runs r on r.account_id = s.account_id and r.stroke_id = s.id and r.link_id = s.link_id
   where s.next_seq = r.first_seq and s.stored_at is null
     and exists (select from loggers l where l.account_id = s.account_id and l.id = s.logger_id)
+    and exists (
+      select from rooms m where m.account_id = s.account_id and m.id = s.room_id and m.deleted_at is null
+    )
   order by s.account_id, s.id
   for update of s
 ), advanced as (

@@ -422,19 +422,35 @@ describe('who may send', () => {
     for (const answer of answers) expect(answer).toEqual(answers[0]);
   });
 
-  test('a logger that was removed, and one whose coach was, are shut out with their next piece', async () => {
-    for (const remove of ['logger', 'coach'] as const) {
-      const coach = await newFleet(service, token);
-      const stroke = liveStroke(coach);
-      const link = await open(coach.loggerToken);
-      link.say(stroke.begin);
-      await sayPieces(link, stroke.pieces.slice(0, 2));
-      const path = remove === 'logger' ? `/loggers/${coach.loggerId}` : `/coaches/${coach.coachId}`;
-      expect((await service.request('DELETE', path, { token })).status).toBe(204);
-      link.say(stroke.pieces[2]);
-      expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
-      expect(await link.closed).toBe(NOT_SIGNED_IN);
-    }
+  test('a logger that was removed is shut out with its next piece', async () => {
+    const coach = await newFleet(service, token);
+    const stroke = liveStroke(coach);
+    const link = await open(coach.loggerToken);
+    link.say(stroke.begin);
+    await sayPieces(link, stroke.pieces.slice(0, 2));
+    const removed = await service.request('DELETE', `/loggers/${coach.loggerId}`, { token });
+    expect(removed.status).toBe(204);
+    link.say(stroke.pieces[2]);
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
+    expect(await link.closed).toBe(NOT_SIGNED_IN);
+  });
+
+  test('a coach that was deleted takes nothing more, and goes on where it was once it is restored', async () => {
+    const coach = await newFleet(service, token);
+    const stroke = liveStroke(coach);
+    const link = await open(coach.loggerToken);
+    link.say(stroke.begin);
+    await sayPieces(link, stroke.pieces.slice(0, 2));
+    expect((await service.request('DELETE', `/coaches/${coach.coachId}`, { token })).status).toBe(204);
+    link.say(stroke.pieces[2]);
+    expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 404 });
+    const restored = await service.request('POST', `/coaches/${coach.coachId}/restoration`, {
+      token,
+      body: {},
+    });
+    expect(restored.status).toBe(200);
+    link.say(stroke.begin);
+    expect(await link.next()).toMatchObject({ type: 'resume', key: stroke.key, nextSeq: 2 });
   });
 
   test('a room that was removed takes its strokes along, and the link goes on', async () => {
