@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const project = (name: string, include: string[], extra: object = {}) => ({
@@ -11,8 +12,12 @@ const withPostgres = {
   hookTimeout: 120_000,
 };
 
+/** Most of the slow files wait for processes of their own: on a small machine one at a time would leave it idle. */
+const LEAST_AT_ONCE = 2;
+
 export default defineConfig({
   test: {
+    maxWorkers: Math.max(LEAST_AT_ONCE, availableParallelism() - 1),
     projects: [
       project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),
       project('contract', ['tests/contract/**/*.test.ts'], withPostgres),
