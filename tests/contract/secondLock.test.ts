@@ -64,6 +64,11 @@ beforeAll(async () => {
     `insert into live_pieces (account_id, stroke_id, seq, first_sample, samples) values ($1, $2, 0, 0, '')`,
     values,
   );
+  await service.pool.query(
+    `insert into lent_normals (account_id, room_id, place, direction, peers, namesakes)
+     values ($1, $2, 0, 'extend', $2, $2) on conflict do nothing`,
+    values,
+  );
   await service.request('POST', '/tokens', {
     token: dealer.token,
     body: { name: 'Nightly list', until: new Date(Date.now() + 86_400_000).toISOString() },
