@@ -49,7 +49,7 @@ describePages('people', (place) => {
     await dealer.page.reload();
     await dealer.page.getByText('Change Ines').click();
     await dealer.page.getByLabel('To delete it, type its name: Ines').fill('Ines');
-    await dealer.page.getByRole('button', { name: 'Delete for good' }).click();
+    await dealer.page.getByRole('button', { name: 'Delete it' }).click();
     await dealer.page.getByText('ines@example.com').waitFor({ state: 'detached' });
     await ines.page.reload();
     await ines.page.getByRole('button', { name: 'Sign in' }).waitFor();

@@ -81,6 +81,7 @@ function UploadHere({ room }: { readonly room: Room }) {
           <ColumnsTable
             room={room}
             columns={value.columns}
+            chosen={said.columns}
             onChange={(columns) => correct({ columns, directions: [] })}
           />
           <Corrected preview={value} said={said} onChange={correct} />

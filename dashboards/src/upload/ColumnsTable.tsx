@@ -7,6 +7,8 @@ import { codeOf } from './corrections.ts';
 interface ColumnsProps {
   readonly room: Room;
   readonly columns: readonly PreviewedColumn[];
+  /** What a person chose so far, also where the service has not answered to it yet; null: nothing. */
+  readonly chosen: readonly string[] | null;
   readonly onChange: (codes: readonly string[]) => void;
 }
 
@@ -20,10 +22,10 @@ function optionsOf(room: Room): (readonly [string, string])[] {
 }
 
 /** What each column is taken for, to be corrected. */
-export function ColumnsTable({ room, columns, onChange }: ColumnsProps) {
+export function ColumnsTable({ room, columns, chosen, onChange }: ColumnsProps) {
   const say = words.upload;
   const options = optionsOf(room);
-  const codes = columns.map(codeOf);
+  const codes = chosen ?? columns.map(codeOf);
   const isKnown = (code: string) => options.some(([known]) => known === code);
   return (
     <section aria-labelledby="columns">
@@ -50,8 +52,8 @@ export function ColumnsTable({ room, columns, onChange }: ColumnsProps) {
                     aria-describedby={isKnown(codes[i]) ? undefined : `column-${column}`}
                     value={isKnown(codes[i]) ? codes[i] : ''}
                     onChange={(event) => {
-                      const chosen = event.currentTarget.value;
-                      onChange(codes.map((code, n) => (n === i ? chosen : code)));
+                      const picked = event.currentTarget.value;
+                      onChange(codes.map((code, n) => (n === i ? picked : code)));
                     }}
                   >
                     {!isKnown(codes[i]) && <option value="">{say.pick}</option>}
