@@ -28,6 +28,9 @@ export function beginInstallation<Made>(
   make: (trx: Transaction<Tables>) => Promise<Made>,
 ): Promise<Made | null> {
   return db.transaction().execute(async (trx) => {
+    // Another start may be filling a whole demo meanwhile: that is waited for, however slow the machine.
+    await sql`set local lock_timeout = 0`.execute(trx);
+    await sql`set local statement_timeout = 0`.execute(trx);
     await sql`select pg_advisory_xact_lock(${FIRST_ACCOUNT_LOCK})`.execute(trx);
     return (await hasAccounts(trx)) ? null : make(trx);
   });
