@@ -158,7 +158,7 @@ export const COACH_STORIES: readonly CoachStory[] = [
     ],
   },
   {
-    name: 'Gullane',
+    name: 'Gulwane',
     model: 'Pebblewick 27',
     year: 2018,
     notes: 'Belongs to P. Lund; looked after by us.',
