@@ -17,11 +17,15 @@ export async function writeArchive<Result>(
   check: (unfinished: string) => Promise<unknown> = async () => undefined,
 ): Promise<Result> {
   const unfinished = `${file}.unfinished`;
+  const archive = pack();
+  /** What ails the file itself: whoever fills the archive then only sees that it is closed. */
+  let broken: unknown = null;
+  const written = pipeline(archive, createGzip(), createWriteStream(unfinished, { mode: 0o600 }));
+  written.catch((error: Error) => {
+    broken = error;
+    archive.destroy(error);
+  });
   try {
-    const archive = pack();
-    const written = pipeline(archive, createGzip(), createWriteStream(unfinished, { mode: 0o600 }));
-    // Told by the entry that is being written, and below.
-    written.catch((error: Error) => archive.destroy(error));
     const result = await fill((name, body) => addEntry(archive, name, body));
     archive.finalize();
     await written;
@@ -30,8 +34,10 @@ export async function writeArchive<Result>(
     await rename(unfinished, file);
     return result;
   } catch (error) {
+    const reason = broken ?? error;
+    archive.destroy();
     await rm(unfinished, { force: true });
-    throw error;
+    throw reason;
   }
 }
 

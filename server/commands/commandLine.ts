@@ -26,10 +26,15 @@ export async function runCommandLine(
     if (error instanceof CommanderError) terminal.exitCode = error.exitCode;
     else {
       terminal.exitCode = 1;
-      const isClear = error instanceof Error && CLEAR.some((kind) => error instanceof kind);
-      terminal.err(isClear ? error.message : stackOf(error));
+      terminal.err(isClear(error) ? error.message : stackOf(error));
     }
   }
+}
+
+/** Also what the system says of a file that was named: that it cannot be opened, or that the disk is full. */
+function isClear(error: unknown): error is Error {
+  if (!(error instanceof Error)) return false;
+  return CLEAR.some((kind) => error instanceof kind) || ('syscall' in error && 'path' in error);
 }
 
 function commands(environment: NodeJS.ProcessEnv, terminal: Terminal): Command {

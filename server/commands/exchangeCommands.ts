@@ -14,7 +14,7 @@ import {
 } from './exchange/importRecordings.ts';
 import { writeExport } from './exchange/writeExport.ts';
 import { say, type Terminal } from './terminal.ts';
-import { withDatabase } from './withDatabase.ts';
+import { withInstallation } from './withDatabase.ts';
 
 interface ExportOptions {
   readonly account?: string;
@@ -46,7 +46,7 @@ export function addExchangeCommands(
     .option('--json', 'print the result as JSON')
     .addHelpText('after', '\nThe archive explains itself in its README.txt. "import" takes it back.')
     .action(async (file: string, options: ExportOptions) => {
-      const counts = await withDatabase(environment, async ({ db }) => {
+      const counts = await withInstallation(environment, async ({ db }) => {
         const accountId = await accountNamed(db, options.account);
         const made = await writeArchive(file, (add) =>
           // Everything as of one moment.
@@ -101,7 +101,7 @@ async function importArchive(
   file: string,
   { account, json }: ImportOptions,
 ): Promise<void> {
-  const counts = await withDatabase(environment, ({ pool }) =>
+  const counts = await withInstallation(environment, ({ pool }) =>
     onOneConnection(pool, (db, client) =>
       db
         .transaction()
@@ -121,7 +121,7 @@ async function importFolder(
   if (room === undefined || !isUuid(room))
     throw new CommandError('Say which room was recorded, with --room <id>.');
   const recording: RecordingOptions = { ...options, roomId: room };
-  const result = await withDatabase(environment, async ({ db, pool }) => {
+  const result = await withInstallation(environment, async ({ db, pool }) => {
     const sender = await senderFor(db, room, options.logger);
     const client = await pool.connect();
     return importRecordings(client, sender, folder, recording, terminal.progress).finally(() =>

@@ -11,7 +11,7 @@ import { ROLES } from '../schemas/session.ts';
 import { accountNamed } from './accountNamed.ts';
 import { CommandError } from './commandError.ts';
 import { say, type Terminal } from './terminal.ts';
-import { withDatabase } from './withDatabase.ts';
+import { withInstallation } from './withDatabase.ts';
 
 interface AddOptions {
   readonly email: string;
@@ -39,7 +39,7 @@ export function addPeopleCommands(
     .option('--json', 'print the result as JSON')
     .action(async (options: AddOptions) => {
       const body = bodyOf(options);
-      const added = await withDatabase(environment, ({ db }) =>
+      const added = await withInstallation(environment, ({ db }) =>
         db.transaction().execute(async (trx) => invite(trx, await accountOf(trx, options), body)),
       );
       const path = `/join#${added.invitation}`;

@@ -1,7 +1,9 @@
 import { readConfiguration } from '../configuration.ts';
+import { isMigrated } from '../database/migrate.ts';
 import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { plainOwnerUrl } from '../database/plainOwner.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
+import { CommandError } from './commandError.ts';
 import { reachDatabaseOf } from './reachDatabase.ts';
 
 const CONNECTIONS = 4;
@@ -26,4 +28,15 @@ export async function withDatabase<Result>(
   } finally {
     await leave();
   }
+}
+
+/** The same where the schema must be this program's. Throws `CommandError` where it is not, or not yet. */
+export function withInstallation<Result>(
+  environment: NodeJS.ProcessEnv,
+  act: (database: Database) => Promise<Result>,
+): Promise<Result> {
+  return withDatabase(environment, async (database) => {
+    if (await isMigrated(database.db)) return act(database);
+    throw new CommandError('The database has not the tables of this program yet: start the service once.');
+  });
 }

@@ -34,7 +34,10 @@ describePages('people', (place) => {
     await dealer.page.getByText('has not joined yet').waitFor();
     expect(await violationsOn(dealer.page)).toEqual([]);
 
-    const ines = await place.visit(new URL(link).pathname + new URL(link).hash, PHONE);
+    const ines = await place.visit('/join', PHONE);
+    await ines.page.getByText('This address lacks its key.').waitFor();
+    // The whole link, pasted into the same tab.
+    await ines.page.goto(new URL(link).pathname + new URL(link).hash);
     await ines.page.getByLabel('Password').fill('short');
     await ines.page.getByRole('button', { name: 'Join' }).click();
     await ines.page.getByText('The password needs at least 12 characters.').waitFor();

@@ -178,6 +178,23 @@ describe('people and doctor', () => {
     expect(joined.body.person.accountId).toBe(person.accountId);
   });
 
+  test.each([
+    ['backup', 'b.tar.gz'],
+    ['export', 'e.tar.gz'],
+    ['people', 'add', '--email', 'ines@example.com', '--name', 'Ines'],
+  ])('on a database without tables %s says so in one line', async (...words) => {
+    const url = await emptyDatabase();
+    const { code, err } = await runCommand(url, ...words);
+    expect([code, err.split('\n').length]).toEqual([1, 1]);
+    expect(err).toMatch(/^The database (is empty|has not the tables)/);
+  });
+
+  test('a folder that is not there is told in one line', async () => {
+    const { code, err } = await runCommand(service.databaseUrl, 'export', join(folder, 'none', 'e.tar.gz'));
+    expect([code, err.split('\n').length]).toEqual([1, 1]);
+    expect(err).toContain('no such file or directory');
+  });
+
   test('what was typed wrongly is told in words, without a trace of the program', async () => {
     const { code, err } = await runCommand(
       service.databaseUrl,

@@ -5,6 +5,7 @@ import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { useLinkKey } from '../people/useLinkKey.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -14,7 +15,7 @@ const SHORTEST_PASSWORD = 12;
 /** Behind the one-time link. Its key stands after the `#`, which browsers send to nobody. */
 export function SetUpPage() {
   const { signedIn } = useContext(SessionContext);
-  const [token] = useState(() => location.hash.slice(1));
+  const token = useLinkKey();
   const [typed, setTyped] = useState({ name: '', email: '', password: '' });
   const [tries, setTries] = useState(0);
   const tried = tries > 0;

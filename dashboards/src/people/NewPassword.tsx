@@ -8,6 +8,7 @@ import { useSending } from '../components/useSending.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
+import { useLinkKey } from './useLinkKey.ts';
 
 export const SHORTEST_PASSWORD = 12;
 
@@ -26,7 +27,7 @@ interface NewPasswordProps {
 /** Behind a link that sets a password. Its key stands after the `#`, which browsers send to nobody. */
 export function NewPassword({ say, hint, path }: NewPasswordProps) {
   const { signedIn } = useContext(SessionContext);
-  const [key] = useState(() => location.hash.slice(1));
+  const key = useLinkKey();
   const [password, setPassword] = useState('');
   const [tries, setTries] = useState(0);
   const form = useFirstProblem(tries);

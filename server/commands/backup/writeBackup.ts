@@ -46,6 +46,10 @@ export async function writeBackup(
 }
 
 async function headOf(client: ClientBase, now: Date): Promise<BackupHead> {
+  const { rows } = await client.query<{ known: boolean }>(
+    "select to_regclass('kysely_migration') is not null as known",
+  );
+  if (!rows[0].known) throw new BackupError('The database is empty: there is nothing to back up.');
   const { rows: migrations } = await client.query<{ name: string }>(
     'select name from kysely_migration order by name',
   );
