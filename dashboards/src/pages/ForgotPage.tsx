@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { EmailField } from '../forms/SignInFields.tsx';
 import { words } from '../words.ts';
 
 /** Asks for a link by which the password is set anew; says the same whoever asks. */
@@ -31,18 +31,12 @@ export function ForgotPage() {
       <p class="lead">{say.lead}</p>
       <form ref={form} onSubmit={submit} noValidate>
         <div role="alert">{problem !== null && <p class="failure">{problem.message}</p>}</div>
-        <Field label={words.signIn.email} problem={(tries > 0 && missing) || fieldProblem('/email')}>
-          {(ids) => (
-            <input
-              {...ids}
-              type="email"
-              name="email"
-              autocomplete="username"
-              value={email}
-              onInput={(event) => setEmail(event.currentTarget.value)}
-            />
-          )}
-        </Field>
+        <EmailField
+          label={words.signIn.email}
+          value={email}
+          onInput={setEmail}
+          problem={(tries > 0 && missing) || fieldProblem('/email')}
+        />
         <button type="submit" class="main-action" disabled={busy}>
           {busy ? say.busy : say.submit}
         </button>

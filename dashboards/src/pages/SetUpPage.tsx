@@ -5,12 +5,11 @@ import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { useLinkKey } from '../people/useLinkKey.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
-
-const SHORTEST_PASSWORD = 12;
 
 /** Behind the one-time link. Its key stands after the `#`, which browsers send to nobody. */
 export function SetUpPage() {

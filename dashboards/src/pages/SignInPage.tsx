@@ -1,10 +1,10 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { EmailField, PasswordField } from '../forms/SignInFields.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
@@ -38,30 +38,14 @@ export function SignInPage({ again }: { readonly again: boolean }) {
       <p class="lead">{again ? words.signIn.again : words.tagline}</p>
       <form ref={form} onSubmit={submit} noValidate>
         <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
-        <Field label={words.signIn.email} problem={emailProblem}>
-          {(ids) => (
-            <input
-              {...ids}
-              type="email"
-              name="email"
-              autocomplete="username"
-              value={email}
-              onInput={(event) => setEmail(event.currentTarget.value)}
-            />
-          )}
-        </Field>
-        <Field label={words.signIn.password} problem={passwordProblem}>
-          {(ids) => (
-            <input
-              {...ids}
-              type="password"
-              name="password"
-              autocomplete="current-password"
-              value={password}
-              onInput={(event) => setPassword(event.currentTarget.value)}
-            />
-          )}
-        </Field>
+        <EmailField label={words.signIn.email} value={email} onInput={setEmail} problem={emailProblem} />
+        <PasswordField
+          label={words.signIn.password}
+          kind="current"
+          value={password}
+          onInput={setPassword}
+          problem={passwordProblem}
+        />
         <button type="submit" class="main-action" disabled={busy}>
           {busy ? words.signIn.busy : words.signIn.submit}
         </button>

@@ -1,16 +1,15 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { PasswordField } from '../forms/SignInFields.tsx';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
+import { SHORTEST_PASSWORD } from './shortestPassword.ts';
 import { useLinkKey } from './useLinkKey.ts';
-
-export const SHORTEST_PASSWORD = 12;
 
 interface NewPasswordProps {
   readonly say: {
@@ -61,22 +60,14 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
         <form ref={form} onSubmit={submit} noValidate>
           <p class="lead">{say.lead}</p>
           <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
-          <Field
+          <PasswordField
             label={words.newPassword.password}
             hint={hint}
+            kind="new"
+            value={password}
+            onInput={setPassword}
             problem={(tries > 0 && tooShort) || fieldProblem('/password')}
-          >
-            {(ids) => (
-              <input
-                {...ids}
-                type="password"
-                name="password"
-                autocomplete="new-password"
-                value={password}
-                onInput={(event) => setPassword(event.currentTarget.value)}
-              />
-            )}
-          </Field>
+          />
           <button type="submit" class="main-action" disabled={busy}>
             {busy ? say.busy : say.submit}
           </button>

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import { Field } from '../components/Field.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
 import { Opens } from '../forms/Opens.tsx';
-import { SHORTEST_PASSWORD } from '../people/NewPassword.tsx';
+import { PasswordField } from '../forms/SignInFields.tsx';
+import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { words } from '../words.ts';
 
 /** Changes the own password, which ends every other session. */
@@ -50,32 +50,21 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
   return (
     <form ref={form} class="inline-form" onSubmit={submit} noValidate>
       <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
-      <Field label={say.old} problem={tries > 0 ? missing.old : null}>
-        {(ids) => (
-          <input
-            {...ids}
-            type="password"
-            autocomplete="current-password"
-            value={oldPassword}
-            onInput={(event) => setOld(event.currentTarget.value)}
-          />
-        )}
-      </Field>
-      <Field
+      <PasswordField
+        label={say.old}
+        kind="current"
+        value={oldPassword}
+        onInput={setOld}
+        problem={tries > 0 ? missing.old : null}
+      />
+      <PasswordField
         label={say.next}
         hint={say.hint}
+        kind="new"
+        value={newPassword}
+        onInput={setNew}
         problem={(tries > 0 && missing.next) || fieldProblem('/newPassword')}
-      >
-        {(ids) => (
-          <input
-            {...ids}
-            type="password"
-            autocomplete="new-password"
-            value={newPassword}
-            onInput={(event) => setNew(event.currentTarget.value)}
-          />
-        )}
-      </Field>
+      />
       <button type="submit" class="main-action" disabled={busy}>
         {busy ? say.saving : say.save}
       </button>
