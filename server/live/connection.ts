@@ -67,6 +67,7 @@ export function serveConnection(
       await sightOf(database, held, roomId);
       return true;
     } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
       unwatch(roomId);
       tell(error, roomId);
       return false;
@@ -125,7 +126,11 @@ export function serveConnection(
     alive = false;
     messages = 0;
     socket.ping();
-    holderOf(database, held).catch(tell);
+    holderOf(database, held).catch((error: unknown) => {
+      // A database that cannot answer for a moment is asked again with the next look.
+      if (error instanceof ProblemError) tell(error);
+      else log.error({ err: error }, 'The session of a live feed could not be looked up.');
+    });
   }, LOOK_EVERY_MS);
   const signingIn = setTimeout(() => {
     if (held === null) tell(notSignedIn());

@@ -1,5 +1,7 @@
+import { setTimeout } from 'node:timers/promises';
 import type { FastifyBaseLogger } from 'fastify';
 import type { Kysely } from 'kysely';
+import { isUnavailable } from '../../ingest/unavailable.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { rowsOf, type Scope } from '../access/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
@@ -11,7 +13,10 @@ import { Heard, lastPiecesOfStored, pushesOf, readPiecesUnderWay } from './sampl
 
 /** Whoever watches a room. */
 export interface Watcher {
-  /** Whether it may still see the room: asked before each push. It stops watching by itself where it may not. */
+  /**
+   * Whether it may still see the room: asked before each push. It stops watching by itself where it may not, and
+   * rejects where that cannot be told for a moment.
+   */
   maySee(): Promise<boolean>;
   send(push: LivePush): void;
 }
@@ -28,8 +33,11 @@ export interface Feeds {
 interface Feed {
   readonly scope: Scope;
   readonly roomId: string;
-  /** How far each was told of strokes under way: one that began to watch in their midst was told more. */
-  readonly watchers: Map<Watcher, Heard>;
+  /**
+   * How far each was told of strokes under way: one that began to watch in their midst was told more. Null for one
+   * that waits for its first status.
+   */
+  readonly watchers: Map<Watcher, Heard | null>;
   /** What all of them were told of strokes under way. */
   readonly heard: Heard;
   /** What was told, once the first look was taken. */
@@ -47,18 +55,31 @@ interface FeedParts {
   readonly log: FastifyBaseLogger;
 }
 
+/** Between looks at a database that cannot answer for a moment. */
+const LOOK_AGAIN_AFTER_MS = 1000;
+
 /** Pushes what is new in watched rooms, whichever process worked it out. */
 export function openFeeds({ database, log }: FeedParts): Feeds {
   const feeds = new Map<string, Feed>();
 
+  /** What is new stays new while the database cannot answer: the look is taken again until it can. */
+  const lookUntilSeen = async (feed: Feed, look: Look): Promise<void> => {
+    while (feed.watchers.size > 0) {
+      try {
+        return await look(inScope(database, rowsOf(feed.scope)).db, feed);
+      } catch (error) {
+        log.error({ err: error, roomId: feed.roomId }, 'A live update could not be made.');
+        if (!isUnavailable(error)) return;
+        await setTimeout(LOOK_AGAIN_AFTER_MS, undefined, { ref: false });
+      }
+    }
+  };
   const refresh = (feed: Feed, look: Look): void => {
     if (feed.queued.has(look)) return;
     feed.queued.add(look);
-    inTurn(feed, async () => {
+    void inTurn(feed, () => {
       feed.queued.delete(look);
-      if (feed.watchers.size > 0) await look(inScope(database, rowsOf(feed.scope)).db, feed);
-    }).catch((error: unknown) => {
-      log.error({ err: error, roomId: feed.roomId }, 'A live update could not be made.');
+      return lookUntilSeen(feed, look);
     });
   };
   const refreshRoom = (room: RoomKey, look: Look): void => {
@@ -82,7 +103,7 @@ export function openFeeds({ database, log }: FeedParts): Feeds {
       const feed = feeds.get(name) ?? {
         scope,
         roomId,
-        watchers: new Map<Watcher, Heard>(),
+        watchers: new Map<Watcher, Heard | null>(),
         heard: new Heard(),
         told: undefined,
         turn: Promise.resolve(),
@@ -90,20 +111,23 @@ export function openFeeds({ database, log }: FeedParts): Feeds {
       };
       feeds.set(name, feed);
       const heard = new Heard();
-      feed.watchers.set(watcher, heard);
+      feed.watchers.set(watcher, null);
       const stop = (): void => {
         feed.watchers.delete(watcher);
         if (feed.watchers.size === 0 && feeds.get(name) === feed) feeds.delete(name);
       };
       try {
-        await inTurn(feed, async () => {
+        const begun = inTurn(feed, async () => {
           const { db } = inScope(database, rowsOf(scope));
           const first = await readRoomNews(db, scope, roomId, feed.told);
           // What is there when the watching begins is no news.
           feed.told ??= first.told;
+          feed.watchers.set(watcher, heard);
           watcher.send(first.status);
-          await catchUp(db, feed, watcher, heard);
         });
+        // The next in turn: nothing newer is told before it.
+        refresh(feed, (db) => catchUp(db, feed, watcher, heard));
+        await begun;
         return stop;
       } catch (error) {
         stop();
@@ -127,18 +151,28 @@ function inTurn(feed: Feed, work: () => Promise<void>): Promise<void> {
 }
 
 async function pushNews(db: Kysely<Tables>, feed: Feed): Promise<void> {
+  const seeing = await watchersThatMaySee(feed);
+  if (seeing.length === 0) return;
   const news = await readRoomNews(db, feed.scope, feed.roomId, feed.told);
   feed.told = news.told;
-  for (const watcher of [...feed.watchers.keys()]) {
-    if (!(await watcher.maySee()) || !feed.watchers.has(watcher)) continue;
+  for (const watcher of seeing) {
+    if (!feed.watchers.has(watcher)) continue;
     for (const push of [...news.fresh, news.status]) watcher.send(push);
   }
+}
+
+/** Asked before anything is told to any of them: a look that fails has told nothing, and can be taken again. */
+async function watchersThatMaySee(feed: Feed): Promise<Watcher[]> {
+  const seeing: Watcher[] = [];
+  for (const [watcher, heard] of [...feed.watchers])
+    if (heard !== null && (await watcher.maySee())) seeing.push(watcher);
+  return seeing;
 }
 
 /** Tells one that begins to watch of all there is of strokes under way. */
 async function catchUp(db: Kysely<Tables>, feed: Feed, watcher: Watcher, heard: Heard): Promise<void> {
   heard.note(await lastPiecesOfStored(db, feed.scope, feed.roomId));
-  for (;;) {
+  while (feed.watchers.get(watcher) === heard) {
     const pieces = await readPiecesUnderWay(db, feed.scope, feed.roomId, heard);
     if (pieces.length === 0) return;
     for (const push of pushesOf(feed.roomId, pieces)) watcher.send(push);
@@ -150,10 +184,13 @@ async function pushSamples(db: Kysely<Tables>, feed: Feed): Promise<void> {
   for (;;) {
     const pieces = await readPiecesUnderWay(db, feed.scope, feed.roomId, feed.heard);
     if (pieces.length === 0) return;
+    const seeing = await watchersThatMaySee(feed);
     feed.heard.note(pieces);
-    for (const [watcher, heard] of [...feed.watchers]) {
+    for (const watcher of seeing) {
+      const heard = feed.watchers.get(watcher);
+      if (!heard) continue;
       const news = pieces.filter((piece) => heard.isNews(piece));
-      if (news.length === 0 || !(await watcher.maySee()) || !feed.watchers.has(watcher)) continue;
+      if (news.length === 0) continue;
       for (const push of pushesOf(feed.roomId, news)) watcher.send(push);
       heard.note(news);
     }

@@ -41,8 +41,11 @@ export function listenToRooms({ pool, log, onRoom, onPieces, onGap }: ListenerPa
   };
   const connect = async (): Promise<pg.Client> => {
     const client = new pg.Client(pool.options);
+    let over = false;
     const lost = (error?: Error): void => {
-      if (stopped || connected === null) return;
+      // An error is followed by the end, which may come when the next connection is there already.
+      if (stopped || over) return;
+      over = true;
       log.warn({ err: error }, 'The connection that live updates come by was lost.');
       connected = null;
       again();
@@ -55,9 +58,18 @@ export function listenToRooms({ pool, log, onRoom, onPieces, onGap }: ListenerPa
     });
     client.on('error', lost);
     client.on('end', () => lost());
-    await client.connect();
-    await client.query(`listen ${ROOM_CHANNEL}; listen ${PIECES_CHANNEL}`);
-    return client;
+    try {
+      await client.connect();
+      await client.query(`listen ${ROOM_CHANNEL}; listen ${PIECES_CHANNEL}`);
+      return client;
+    } catch (error) {
+      // Whoever asked for it is told, and it is nothing that was lost.
+      over = true;
+      client
+        .end()
+        .catch((err: unknown) => log.debug({ err }, 'A connection that never listened ended badly.'));
+      throw error;
+    }
   };
   const ready = (): Promise<pg.Client> => {
     if (stopped) return Promise.reject(new Error('The listener was stopped.'));

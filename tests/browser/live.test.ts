@@ -96,10 +96,12 @@ describePages('a page that stays open', (place) => {
     const room = await addRoom(api, coach, 'Lounge');
     const work = { kind: 'lubricated', at: '2026-04-10T08:00:00Z' };
     const service = await ask<{ id: string }>(api, 'POST', `/rooms/${room.id}/services`, work);
-    const { page } = await place.visit('/');
+    // Opened by its address: no other page has a feed that could be taken for this one's.
+    const { page } = await place.visit(`/rooms/${room.id}/compare?service=${service.id}`);
+    const watched = new Promise((resolve) => {
+      page.on('websocket', (socket) => socket.on('framereceived', resolve));
+    });
     await signIn(page, place.person);
-    const watched = page.waitForEvent('websocket').then((socket) => socket.waitForEvent('framereceived'));
-    await page.goto(`/rooms/${room.id}/compare?service=${service.id}`);
     await watched;
     await page.getByText('It takes two strokes before the work').waitFor();
     for (const day of [5, 6, 12, 13]) await send(room.id, day);

@@ -73,7 +73,11 @@ describePages('a technician beside the coach', (place) => {
   async function openStroke(id: string, options = {}): Promise<Page> {
     const { page } = await place.visit(`/strokes/${id}`, options);
     await signIn(page, place.person);
-    await page.getByRole('figure', { name: 'Along the travel' }).locator('canvas').waitFor();
+    // The whole of it: what comes later draws the picture anew.
+    await page
+      .locator('figure[aria-busy=false]', { has: page.getByRole('heading', { name: 'Along the travel' }) })
+      .locator('canvas')
+      .waitFor();
     return page;
   }
   const travelOf = (page: Page) => page.getByRole('figure', { name: 'Along the travel' });

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
 import { Waiting } from '../components/states.tsx';
 import { words } from '../words.ts';
@@ -128,8 +128,8 @@ export function Plot(props: PlotProps) {
     if (was !== now) latest.current.onView?.(now);
   }, []);
 
-  // Only another picture or height draws anew.
-  useEffect(() => {
+  // Only another picture or height draws anew, and at once: a page that says something new has its picture too.
+  useLayoutEffect(() => {
     if (library === null || place.current === null) return;
     const here = place.current;
     const put = () => {

@@ -85,6 +85,7 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
       <Chart
         level={level}
         title={say.travel}
+        busy={[travel, normalLoad].some(({ value, problem }) => value === null && problem === null)}
         summary={[
           ...lines.map((line) => sideSummary(line, normal.get(line.side))),
           normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',
