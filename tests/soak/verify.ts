@@ -1,0 +1,115 @@
+import type { StrokeRecord } from '../../server/demo/simulator/strokeRecord.ts';
+import { makeRoom, type RoomThere, type SoakRoom } from './fleet.ts';
+import { type Caller, insist } from './insist.ts';
+import type { Promised } from './senders.ts';
+
+const MEASURES = ['runningAmps', 'inrushAmps', 'durationS', 'chargeAs', 'share', 'lagS', 'roughness'];
+const ID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
+const BATCH = 100;
+
+/** Everything that was acknowledged is there once, with the samples that were sent; answers what is not so. */
+export async function missingOf(person: Caller, promised: Promised): Promise<string[]> {
+  const faults: string[] = [];
+  const { room, there, strokes } = promised;
+  await settled(person, there);
+  const listed = new Map<string, string>();
+  for (const { key, id } of await strokesOf(person, there)) {
+    if (listed.has(key)) faults.push(`${key} is stored twice.`);
+    listed.set(key, id);
+  }
+  for (const [key, id] of strokes)
+    if (listed.get(key) !== id) faults.push(`${key} was acknowledged as ${id} and is ${listed.get(key)}.`);
+  if (listed.size !== strokes.size)
+    faults.push(`${room.name} has ${listed.size} strokes, and ${strokes.size} were acknowledged.`);
+  for (const event of room.events()) {
+    const id = strokes.get(event.key);
+    if (event.type !== 'stroke' || id === undefined) continue;
+    const trace = (await insist(person, 'GET', `/strokes/${id}/trace`)).body;
+    if (JSON.stringify(trace.sides) !== JSON.stringify(sidesAsTold(event.stroke)))
+      faults.push(`The samples of ${event.key} are not those that were sent.`);
+  }
+  return faults;
+}
+
+/** The samples as the service tells them: milliamps become amps. */
+function sidesAsTold({ sides }: StrokeRecord): unknown[] {
+  return sides.map(({ side, rateHz, t, amps, milliamps }) => ({
+    side,
+    ...(t === undefined ? { rateHz } : { t }),
+    amps: amps ?? milliamps?.map((value) => value / 1000),
+  }));
+}
+
+/** The same rooms in a service that nothing happens to, each in the order of time and at one go. */
+export async function sendQuietly(person: Caller, all: readonly Promised[]): Promise<Promised[]> {
+  const quiet: Promised[] = [];
+  for (const { room, strokes, services } of all) {
+    const there = await makeRoom(person, room);
+    const copy: Promised = { room, there, strokes: new Map(), services: new Map() };
+    quiet.push(copy);
+    let waiting: object[] = [];
+    const flush = async () => {
+      const caller = { url: person.url, token: there.loggerToken };
+      const answer = await insist(caller, 'POST', '/strokes', { body: waiting });
+      for (const { key, strokeId } of answer.body.results) copy.strokes.set(key, strokeId);
+      waiting = [];
+    };
+    for (const event of room.events()) {
+      if (event.type === 'service' && services.has(event.key)) {
+        const answer = await insist(person, 'POST', `/rooms/${there.roomId}/services`, {
+          body: event.service,
+        });
+        copy.services.set(event.key, answer.body.id);
+      } else if (event.type === 'stroke' && strokes.has(event.key)) {
+        waiting.push({ ...event.stroke, key: event.key, roomId: there.roomId });
+        if (waiting.length === BATCH) await flush();
+      }
+    }
+    if (waiting.length > 0) await flush();
+  }
+  for (const { there } of quiet) await settled(person, there);
+  return quiet;
+}
+
+/** All that is said of a room, with names in place of ids, a line for each question. */
+export async function answersOf(
+  person: Caller,
+  { room, there, strokes, services }: Promised,
+): Promise<string[]> {
+  await settled(person, there);
+  const names = new Map([...strokes, ...services].map(([key, id]) => [id, key]));
+  const paths = ['status', 'warnings?state=all&limit=500', ...trendsOf(room)];
+  const lines: string[] = [];
+  for (const path of paths) {
+    const { status, body } = await insist(person, 'GET', `/rooms/${there.roomId}/${path}`);
+    lines.push(`${path} ${status} ${JSON.stringify(body)}`);
+  }
+  for (const stroke of await strokesOf(person, there)) lines.push(JSON.stringify(stroke));
+  return lines.map((line) =>
+    line
+      .replaceAll(/"(id|createdAt|updatedAt|receivedAt)":"[^"]*"/g, '"$1":"…"')
+      .replaceAll(ID, (id) => names.get(id) ?? '…'),
+  );
+}
+
+function trendsOf({ member }: SoakRoom): string[] {
+  return MEASURES.flatMap((measure) =>
+    ['extend', 'retract'].flatMap((direction) =>
+      member.room.sides.map((side) => `trend?${new URLSearchParams({ measure, direction, side })}`),
+    ),
+  );
+}
+
+async function strokesOf(person: Caller, { roomId }: RoomThere): Promise<{ id: string; key: string }[]> {
+  const items: { id: string; key: string }[] = [];
+  for (let cursor = ''; ; ) {
+    const { body } = await insist(person, 'GET', `/rooms/${roomId}/strokes?limit=500${cursor}`);
+    items.push(...body.items);
+    if (body.next === null) return items;
+    cursor = `&cursor=${encodeURIComponent(body.next)}`;
+  }
+}
+
+async function settled(person: Caller, { roomId }: RoomThere): Promise<void> {
+  while ((await insist(person, 'GET', `/rooms/${roomId}/status`)).body.pending > 0);
+}
