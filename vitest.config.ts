@@ -21,7 +21,7 @@ export default defineConfig({
     projects: [
       project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),
       project('contract', ['tests/contract/**/*.test.ts'], withPostgres),
-      project('browser', ['tests/browser/**/*.test.ts'], { ...withPostgres, fileParallelism: false }),
+      project('browser', ['tests/browser/**/*.test.ts'], withPostgres),
     ],
   },
 });
