@@ -8,6 +8,7 @@ import * as lentNormals from './0006-lent-normals.ts';
 import * as tokensAndResets from './0007-tokens-and-resets.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 import * as recordAndDeletedCoaches from './0012-record-and-deleted-coaches.ts';
+import * as notices from './0014-notices.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -20,4 +21,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0007-tokens-and-resets': tokensAndResets,
   '0009-settings-and-verdicts': settingsAndVerdicts,
   '0012-record-and-deleted-coaches': recordAndDeletedCoaches,
+  '0014-notices': notices,
 };

@@ -1,4 +1,12 @@
-import type { ColumnType, Generated, Insertable, JSONColumnType, Selectable } from 'kysely';
+import type { ColumnType, Generated, Insertable, Selectable } from 'kysely';
+import type { Json, JsonOrNull, Severity, Time, TimeByDefault, TimeOrNull } from './columns.ts';
+import type {
+  MailNoticeTable,
+  RoomToTellTable,
+  ToldWarningTable,
+  WebhookDeliveryTable,
+  WebhookTable,
+} from './noticeTables.ts';
 
 /** Row types of the schema as it stands after every migration, for Kysely. Times come back as `Date`. */
 export interface Tables {
@@ -28,13 +36,12 @@ export interface Tables {
   password_resets: PasswordResetTable;
   record: RecordTable;
   retention_runs: RetentionRunTable;
+  told_warnings: ToldWarningTable;
+  rooms_to_tell: RoomToTellTable;
+  mail_notices: MailNoticeTable;
+  webhooks: WebhookTable;
+  webhook_deliveries: WebhookDeliveryTable;
 }
-
-type Time = ColumnType<Date, Date | string, Date | string>;
-type TimeOrNull = ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
-type TimeByDefault = ColumnType<Date, Date | string | undefined, Date | string>;
-type Json = JSONColumnType<object>;
-type JsonOrNull = ColumnType<object | null, string | null | undefined, string | null>;
 
 export interface AccountTable {
   id: string;
@@ -56,6 +63,20 @@ export interface PersonTable {
   locale: ColumnType<string | null, string | null | undefined, string | null>;
   looked_at: TimeOrNull;
   looked_before_at: TimeOrNull;
+  /** The least severity of warnings that it is mailed; null: none. */
+  notices_from: ColumnType<Severity | null, Severity | null | undefined, Severity | null>;
+  notices_cleared: Generated<boolean>;
+  /** Nothing is mailed from then to `quiet_to`, in its time zone: `22:00:00`. */
+  quiet_from: ColumnType<string | null, string | null | undefined, string | null>;
+  quiet_to: ColumnType<string | null, string | null | undefined, string | null>;
+  digest: Generated<boolean>;
+  /** Mailed of loggers not heard for so long; null: of none. */
+  silent_after_days: ColumnType<number | null, number | null | undefined, number | null>;
+  /** Its mailbox was refused for good then: nothing is mailed until it says so. */
+  mail_paused_at: TimeOrNull;
+  mail_paused_because: ColumnType<string | null, string | null | undefined, string | null>;
+  /** Signs the links by which its mails end. */
+  unsubscribe_key: Generated<Buffer>;
   created_at: TimeByDefault;
 }
 
@@ -283,7 +304,7 @@ export interface WarningTable {
   id: string;
   room_id: string;
   kind: string;
-  severity: 'watch' | 'service' | 'stop';
+  severity: Severity;
   side: string | null;
   direction: 'extend' | 'retract' | null;
   position: number | null;

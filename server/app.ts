@@ -23,6 +23,7 @@ import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
 import { PAGES, pageRoutes, sendPage } from './routes/pages.ts';
 import { describeProblems } from './routes/problemResponses.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
+import { unsubscribeRoutes } from './routes/unsubscribe.ts';
 import { SECURITY_HEADERS } from './securityHeaders.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
 import { validateWithZod } from './validation.ts';
@@ -37,6 +38,8 @@ export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly mailer?: Mailer;
   /** What people reach the service at, for links in messages; unless said, where it listens. */
   readonly publicUrl?: string;
+  /** Whether webhooks may lead to addresses that are not public. */
+  readonly webhooksToPrivate?: boolean;
   /** Where the built pages are, unless where Vite puts them. */
   readonly pagesFolder?: string;
 }
@@ -88,6 +91,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(healthRoutes);
   await app.register(metricsRoutes, options);
   await app.register(apiRoutes, options);
+  await app.register(unsubscribeRoutes);
   await app.register(pageRoutes, { folder });
   app.setNotFoundHandler((request, reply) =>
     answerUnknownRoute(routes, (to) => sendPage(folder, to), request, reply),

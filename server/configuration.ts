@@ -45,6 +45,10 @@ const Environment = z
     SMTP_URL: SmtpUrl.optional(),
     MAIL_FROM: z.string().min(3).max(300).optional(),
     PUBLIC_URL: PublicUrl.optional(),
+    WEBHOOKS_TO_PRIVATE: z
+      .enum(['0', '1'], { error: 'must be 1, or be left out' })
+      .transform((flag) => flag === '1')
+      .default(false),
     ...BrokerEnvironment,
     TRUST_PROXY: z.string().default('loopback'),
     LOG_LEVEL: z
@@ -83,6 +87,8 @@ export interface Configuration {
   readonly mail: { readonly smtpUrl: string; readonly from: string } | null;
   /** What people reach the service at; null: where it listens. */
   readonly publicUrl: string | null;
+  /** Webhooks may also lead to addresses that are not public, and without TLS. */
+  readonly webhooksToPrivate: boolean;
   /** The broker that strokes may come by; null: none. */
   readonly broker: BrokerSettings | null;
   /** Proxies whose word on the client's address and scheme is taken, as Fastify's `trustProxy`. */
@@ -113,6 +119,7 @@ export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration
     metricsToken: rest.METRICS_TOKEN ?? null,
     mail: smtpUrl === undefined || from === undefined ? null : { smtpUrl, from },
     publicUrl: rest.PUBLIC_URL ?? null,
+    webhooksToPrivate: rest.WEBHOOKS_TO_PRIVATE,
     broker: brokerSettings(rest),
     trustProxy: rest.TRUST_PROXY,
     logLevel: rest.LOG_LEVEL,

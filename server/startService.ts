@@ -18,6 +18,7 @@ import { describeSignIn } from './demo/fillSignIn.ts';
 import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
+import { startTelling } from './notices/startTelling.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 import { buildWorkerApp } from './workerApp.ts';
 
@@ -27,6 +28,8 @@ const REQUESTS_END_WITHIN_MS = 3000;
 const LOOPBACK = /^(localhost|127\.\d+\.\d+\.\d+|::1)$/;
 const WITHOUT_TLS =
   'Listening beyond this machine without TLS: passwords and tokens can be read on the way unless a proxy with TLS stands in front.';
+const WITHOUT_LINKS =
+  'PUBLIC_URL is not set: messages from this process have no links, and none to end them by.';
 
 export interface StartOptions {
   /** Told while the embedded database ended by itself and cannot be started again yet. */
@@ -66,30 +69,28 @@ async function start(
   await prepareQueue(database.pool);
 
   const { role } = configuration;
+  const mailer = mailerOf(configuration);
+  stops.push(async () => mailer.close());
   const app = await (role === 'worker'
     ? buildWorker(database, configuration)
-    : build(database, configuration, stops));
+    : build(database, configuration, mailer));
   if (role !== 'web') await work(app, stops);
   stops.push(() => closeApp(app));
   if (role !== 'worker') await serve(app, configuration, stops);
   const address = await listen(app, configuration);
   if (role !== 'worker') await greet(app, configuration, address);
+  if (role !== 'web') tell(app, configuration, mailer, stops);
   console.log(`ready ${address}`);
 }
 
-function build(
-  database: Database,
-  configuration: Configuration,
-  stops: (() => Promise<void>)[],
-): Promise<App> {
-  const mailer = mailerOf(configuration);
-  stops.push(async () => mailer.close());
+function build(database: Database, configuration: Configuration, mailer: Mailer): Promise<App> {
   return buildApp(database, {
     logger: loggerOf(configuration),
     trustProxy: configuration.trustProxy,
     metricsToken: configuration.metricsToken,
     mailer,
     publicUrl: configuration.publicUrl ?? undefined,
+    webhooksToPrivate: configuration.webhooksToPrivate,
   });
 }
 
@@ -115,6 +116,26 @@ async function work(app: App, stops: (() => Promise<void>)[]): Promise<void> {
   stops.push(() => worker.stop());
   const tidying = startTidying(app.database, app.log);
   stops.push(() => tidying.stop());
+}
+
+/** Tells people and programs. Of a process that serves no pages only `PUBLIC_URL` says where they are. */
+function tell(
+  app: App,
+  { publicUrl, role, webhooksToPrivate }: Configuration,
+  mailer: Mailer,
+  stops: (() => Promise<void>)[],
+): void {
+  const { database, log, metrics } = app;
+  if (role === 'worker' && publicUrl === null) log.warn(WITHOUT_LINKS);
+  const telling = startTelling({
+    pool: database.pool,
+    mailer,
+    publicUrl: () => (role === 'worker' ? (publicUrl ?? '') : app.publicUrl),
+    webhooksToPrivate,
+    log,
+    count: (channel, outcome) => metrics.notices.inc({ channel, outcome }),
+  });
+  stops.push(() => telling.stop());
 }
 
 /** Makes what an empty installation begins with, and takes strokes from the broker where there is one. */

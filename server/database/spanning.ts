@@ -11,6 +11,8 @@ export const SPANNING = {
   tidying: 'sessions and remembered answers run out in every account alike',
   queue: 'the worker takes rooms of any account, and begins with those left over from before',
   partitions: 'the samples of a month lie together, whosever they are',
+  notices:
+    'whoever is told of a room may be of another account, and what is due is taken of all accounts alike',
   commands: 'whoever is at the command line of the machine looks after all accounts',
 } as const satisfies Record<string, string>;
 

@@ -4,8 +4,10 @@ import { DELETED_FOR_DAYS } from '../things/coaches.ts';
 import { type Database, inScope } from './openDatabase.ts';
 
 const EVERY_MS = 3_600_000;
+/** So long it can be read what was told; a silence that was told is remembered for as long. */
+const TOLD_FOR_DAYS = 60;
 
-/** Removes what has run out: sessions, remembered answers, counted failures, coaches that nobody restored. */
+/** Removes what has run out: sessions, remembered answers, counted failures, coaches that nobody restored, what was told. */
 export async function tidy(database: Database): Promise<void> {
   const { db } = inScope(database, { spanning: 'tidying' });
   await db.deleteFrom('sessions').where('expires_at', '<', sql<Date>`now()`).execute();
@@ -21,6 +23,11 @@ export async function tidy(database: Database): Promise<void> {
     .deleteFrom('coaches')
     .where('deleted_at', '<', sql<Date>`now() - make_interval(days => ${DELETED_FOR_DAYS})`)
     .execute();
+  for (const told of ['mail_notices', 'webhook_deliveries'] as const)
+    await db
+      .deleteFrom(told)
+      .where('ended_at', '<', sql<Date>`now() - make_interval(days => ${TOLD_FOR_DAYS})`)
+      .execute();
 }
 
 /** Tidies at once and then every hour, until stopped; stopping lets what is under way come to its end. */

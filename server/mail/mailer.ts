@@ -7,6 +7,8 @@ export interface Mail {
   readonly text: string;
   /** Tells the message from every other: a mail server that gets it twice can know it. */
   readonly messageId?: string;
+  /** Ends messages of this kind, by one click where the mail program knows how (RFC 8058). */
+  readonly unsubscribeUrl?: string;
 }
 
 /** Where messages go: a mail server, or, without one, the terminal of whoever runs the service. */
@@ -46,7 +48,7 @@ export function smtpMailer(smtpUrl: string, from: string): Mailer {
   return {
     send: async (mail) => {
       try {
-        await transport.sendMail(mail);
+        await transport.sendMail(headed(mail));
       } catch (error) {
         throw new MailError(`The mail server did not take a message to ${mail.to}.`, isForGood(error), error);
       }
@@ -63,9 +65,22 @@ export function printingMailer(print: (text: string) => void): Mailer {
   };
 }
 
-/** Codes 550, 551 and 553 tell of the mailbox (RFC 5321, section 4.2.3); all others may pass. */
+function headed({ unsubscribeUrl, ...mail }: Mail) {
+  if (unsubscribeUrl === undefined) return mail;
+  const headers = {
+    'List-Unsubscribe': `<${unsubscribeUrl}>`,
+    'List-Unsubscribe-Post': 'List-Unsubscribe=One-Click',
+  };
+  return { ...mail, headers };
+}
+
+/**
+ * In answer to RCPT TO, codes 550, 551 and 553 tell of the mailbox (RFC 5321, section 4.2.3), unless they give policy
+ * as their reason (RFC 3463: 5.7), as a server does that does not know us. All others may pass.
+ */
 function isForGood(error: unknown): boolean {
   if (!(error instanceof Error)) return false;
-  const { responseCode } = error as Error & { responseCode?: unknown };
-  return typeof responseCode === 'number' && [550, 551, 553].includes(responseCode);
+  const { responseCode, command, response } = error as Error & Record<string, unknown>;
+  const isPolicy = typeof response === 'string' && /^\d{3}[ -]5\.7\./.test(response);
+  return command === 'RCPT TO' && [550, 551, 553].includes(Number(responseCode)) && !isPolicy;
 }

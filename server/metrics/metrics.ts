@@ -15,6 +15,8 @@ export interface Metrics {
   readonly analysed: Histogram;
   /** Rooms that were brought up to date. */
   readonly rooms: Counter;
+  /** Attempts to tell people by mail and programs by webhook, by what came of them. */
+  readonly notices: Counter<'channel' | 'outcome'>;
 }
 
 const ANSWER_SECONDS = [0.005, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 10];
@@ -57,6 +59,12 @@ export function createMetrics(pool: Pool, waiting: () => Promise<WorkWaiting>): 
     rooms: new Counter({
       name: 'slideload_rooms_analysed_total',
       help: 'Rooms that were brought up to date.',
+      registers,
+    }),
+    notices: new Counter({
+      name: 'slideload_notices_total',
+      help: 'Attempts to tell people and programs, by what came of them.',
+      labelNames: ['channel', 'outcome'],
       registers,
     }),
   };

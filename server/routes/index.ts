@@ -18,9 +18,14 @@ import { sessionsRoutes } from './sessions.ts';
 import { settingsRoutes } from './settings.ts';
 import { setUpRoutes } from './setUp.ts';
 import { type StrokesLiveOptions, strokesLiveRoutes } from './strokesLive.ts';
+import { webhookRoutes } from './webhooks.ts';
+
+export interface ApiOptions extends StrokesLiveOptions {
+  readonly webhooksToPrivate?: boolean;
+}
 
 /** Every route of the API, by thing. */
-export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<void> {
+export async function apiRoutes(app: App, options: ApiOptions): Promise<void> {
   // What one caller may see must not be kept for another by anything in between.
   app.addHook('onRequest', async (_request, reply) => {
     reply.header('cache-control', 'no-store');
@@ -37,6 +42,7 @@ export async function apiRoutes(app: App, options: StrokesLiveOptions): Promise<
   await app.register(invitationRoutes);
   await app.register(accountRoutes);
   await app.register(recordRoutes);
+  await app.register(webhookRoutes, { toPrivate: options.webhooksToPrivate ?? false });
   await app.register(coachRoutes);
   await app.register(roomRoutes);
   await app.register(loggerRoutes);

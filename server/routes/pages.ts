@@ -9,6 +9,8 @@ import type { App } from '../appTypes.ts';
 export const PAGES = fileURLToPath(new URL('../../dashboards/dist/', import.meta.url));
 const NOT_BUILT = 'The pages are not built here. Build them with: npm run prepare\n';
 const YEAR_S = 31_536_000;
+/** A page whose address mail programs post to as well (`unsubscribe.ts`): it is no unknown one. */
+export const UNSUBSCRIBE = '/unsubscribe/:token';
 
 /** The pages as files. Their names in `assets` change with their content, so those may be kept for ever. */
 export async function pageRoutes(app: App, { folder }: { folder: string }): Promise<void> {
@@ -27,6 +29,7 @@ export async function pageRoutes(app: App, { folder }: { folder: string }): Prom
       reply.header('cache-control', kept);
     },
   });
+  app.get(UNSUBSCRIBE, (_request, reply) => sendPage(folder, reply));
 }
 
 /** Any address that is no file is an address of the pages, which find out themselves what it names. */

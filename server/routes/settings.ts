@@ -1,7 +1,8 @@
 import { personOf } from '../access/caller.ts';
 import { changeSettings, noteLook, readSettings } from '../access/settings.ts';
 import type { App } from '../appTypes.ts';
-import { Look, Settings, SettingsPatch } from '../schemas/settings.ts';
+import { changeNoticeSettings, readNoticeSettings, resumeMail } from '../notices/settings.ts';
+import { Look, NoticeSettings, NoticeSettingsPatch, Settings, SettingsPatch } from '../schemas/settings.ts';
 
 const tags = ['session'];
 
@@ -24,6 +25,37 @@ export async function settingsRoutes(app: App): Promise<void> {
       },
     },
     (request) => changeSettings(request.db, personOf(request), request.body),
+  );
+
+  app.get(
+    '/api/v1/settings/notices',
+    { schema: { tags, summary: 'What the caller is told by mail', response: { 200: NoticeSettings } } },
+    (request) => readNoticeSettings(request.db, personOf(request)),
+  );
+
+  app.patch(
+    '/api/v1/settings/notices',
+    {
+      schema: {
+        tags,
+        summary: 'Change what the caller is told by mail',
+        body: NoticeSettingsPatch,
+        response: { 200: NoticeSettings },
+      },
+    },
+    (request) => changeNoticeSettings(request.db, personOf(request), request.body),
+  );
+
+  app.post(
+    '/api/v1/settings/notices/resumption',
+    {
+      schema: {
+        tags,
+        summary: 'Mail the caller again, after its mailbox was refused',
+        response: { 200: NoticeSettings },
+      },
+    },
+    (request) => resumeMail(request.db, personOf(request)),
   );
 
   app.post(

@@ -10,6 +10,8 @@ import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { writeDigests } from '../notices/digests.ts';
+import { tellSilentLoggers } from '../notices/silentLoggers.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
 import { keepRunning } from './keepRunning.ts';
 import { removeTraces } from './removeTraces.ts';
@@ -25,6 +27,9 @@ const REMOVE_TRACES = 'remove-traces';
 
 /** The queue's name for the work of `tendLiveStrokes`. */
 const TEND_LIVE_STROKES = 'tend-live-strokes';
+
+/** The queue's name for what is told by the clock: digests, and loggers that fell silent. */
+const TELL_BY_CLOCK = 'tell-by-clock';
 
 export interface WorkerParts extends Pick<Database, 'pool'> {
   readonly log: FastifyBaseLogger;
@@ -60,7 +65,8 @@ export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ s
       // The second: months to come for the samples. The third: months past.
       crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
       17 3 * * * ensure-trace-partitions
-      41 3 * * * ${REMOVE_TRACES} ?fill=2d`,
+      41 3 * * * ${REMOVE_TRACES} ?fill=2d
+      7 * * * * ${TELL_BY_CLOCK}`,
       taskList: {
         [FORMER_JOB]: async () => undefined,
         // Written by `queuePlacing` and nobody else.
@@ -77,6 +83,10 @@ export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ s
           await tendLiveStrokes(ofAll.pool);
         },
         'ensure-trace-partitions': ensurePartitions,
+        [TELL_BY_CLOCK]: async () => {
+          await tellSilentLoggers(inScope({ pool }, { spanning: 'notices' }).db, new Date());
+          await writeDigests({ pool }, new Date());
+        },
         [REMOVE_TRACES]: async () => {
           await removeTraces(db, new Date());
           await dropEmptyPartitions(ofAll.pool, new Date());

@@ -1,6 +1,7 @@
 import { type Insertable, type Kysely, type Selectable, sql } from 'kysely';
 import type { Warning } from '../../analysis/warning.ts';
 import type { Tables, WarningTable } from '../../migrations/tables.ts';
+import { markRooms } from '../notices/markRooms.ts';
 import type { FoldedHistory } from './foldHistory.ts';
 
 type Acknowledged = Pick<
@@ -23,7 +24,7 @@ interface WarningsOfRoom {
 /**
  * Writes the warnings of the spans gone through, and removes those that no longer follow from the histories. A
  * warning that opens elsewhere now has another id: it takes over the acknowledgement of one of its room, kind and side
- * whose span overlaps its own.
+ * whose span overlaps its own. Whoever wants to be told of a change finds the room marked for it.
  */
 export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly WarningsOfRoom[]): Promise<void> {
   const spans = rooms.map(({ room, folded: { from, warnings } }) => ({
@@ -54,6 +55,15 @@ export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly Warning
     })),
   );
   if (rows.length > 0) await upsert(trx, rows);
+  const changed = rooms.filter(
+    ({ room, folded: { warnings } }) =>
+      warnings.size > 0 || removed.some(({ room_id }) => room_id === room.roomId),
+  );
+  if (changed.length > 0)
+    await markRooms(
+      trx,
+      changed.map(({ room }) => room),
+    );
 }
 
 async function upsert(trx: Kysely<Tables>, rows: readonly Insertable<WarningTable>[]): Promise<void> {

@@ -24,6 +24,7 @@ const NAMED: Readonly<Record<string, keyof Things>> = {
   people: 'person',
   sessions: 'session',
   invitations: 'invitation',
+  webhooks: 'webhook',
 };
 
 function addressOf(url: string, things: Things): string {

@@ -91,6 +91,11 @@ export const ROWS: Readonly<Record<string, Row>> = {
   },
   'GET /api/v1/settings': { answers: people(200) },
   'PATCH /api/v1/settings': { answers: people(200), body: () => ({ units: 'us' }) },
+  'GET /api/v1/settings/notices': { answers: people(200) },
+  'PATCH /api/v1/settings/notices': { answers: people(200), body: () => ({ warningsFrom: 'stop' }) },
+  'POST /api/v1/settings/notices/resumption': { answers: people(200) },
+  'GET /unsubscribe/:token': { answers: open(200) },
+  'POST /unsubscribe/:token': { answers: open(404) },
   'POST /api/v1/overview/look': { answers: people(200) },
   'POST /api/v1/invitations/:invitation': {
     answers: open(200),
@@ -119,6 +124,20 @@ export const ROWS: Readonly<Record<string, Row>> = {
     query: '?limit=500',
     shows: { text: ({ person }) => person, to: ['dealer'] },
   },
+
+  'POST /api/v1/webhooks': {
+    answers: atHome(201, 404),
+    body: () => ({ url: 'https://programs.example.com/news' }),
+  },
+  'GET /api/v1/webhooks': {
+    answers: atHome(200, 404),
+    shows: { text: ({ webhook }) => webhook, to: ['dealer'] },
+  },
+  'GET /api/v1/webhooks/:id': { answers: dealers(200) },
+  'PATCH /api/v1/webhooks/:id': { answers: dealers(200), body: () => ({ enabled: false }) },
+  'DELETE /api/v1/webhooks/:id': { answers: dealers(204) },
+  'POST /api/v1/webhooks/:id/test': { answers: dealers(201) },
+  'GET /api/v1/webhooks/:id/deliveries': { answers: dealers(200) },
 
   'POST /api/v1/coaches': {
     answers: answers((caller) => (UNKNOWN.includes(caller) ? 401 : caller === 'owner' ? 403 : 201)),

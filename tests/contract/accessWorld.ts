@@ -47,6 +47,7 @@ export interface Things {
   readonly person: string;
   readonly session: string;
   readonly invitation: string;
+  readonly webhook: string;
   remove(): Promise<void>;
 }
 
@@ -67,9 +68,8 @@ export async function newThings(service: TestService, people: People): Promise<T
   const { db } = service;
   const account_id = people.dealer.person.accountId;
   const name = `Coach ${randomUUID()}`;
-  const [coach, otherCoach, room, logger, work, warning, grant, person] = Array.from({ length: 8 }, () =>
-    newId(),
-  );
+  const ids = Array.from({ length: 9 }, () => newId());
+  const [coach, otherCoach, room, logger, work, warning, grant, person, webhook] = ids;
   const coaches = [coach, otherCoach].map((id) => ({ account_id, id, name }));
   await db.insertInto('coaches').values(coaches).execute();
   const ofRoom = { account_id, id: room, coach_id: coach, name };
@@ -130,6 +130,18 @@ export async function newThings(service: TestService, people: People): Promise<T
       expires_at: new Date(Date.now() + 1e6),
     })
     .execute();
+  const url = 'https://programs.example.com/news';
+  await db
+    .insertInto('webhooks')
+    .values({
+      account_id,
+      id: webhook,
+      url,
+      events: ['logger.silent'],
+      severity: 'stop',
+      secret: randomBytes(32),
+    })
+    .execute();
   await beginSession(service, people.dealer.person);
   const session = await db
     .selectFrom('sessions')
@@ -151,7 +163,9 @@ export async function newThings(service: TestService, people: People): Promise<T
     person,
     session: session.id,
     invitation: invitation.text,
+    webhook,
     remove: async () => {
+      await db.deleteFrom('webhooks').where('account_id', '=', account_id).execute();
       await db.deleteFrom('coaches').where('account_id', '=', account_id).execute();
       await db.deleteFrom('people').where('account_id', '=', account_id).where('id', '=', person).execute();
     },

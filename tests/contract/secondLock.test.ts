@@ -77,6 +77,28 @@ beforeAll(async () => {
     `insert into password_resets (account_id, token_hash, person_id, expires_at) values ($1, '\\x00', $2, now())`,
     [dealer.person.accountId, dealer.person.id],
   );
+  await service.request('POST', '/webhooks', {
+    token: dealer.token,
+    body: { url: 'https://programs.example.com/news' },
+  });
+  await service.pool.query(
+    `insert into webhook_deliveries (account_id, webhook_id, id, key, event, body)
+     select account_id, id, $2, 'one', 'test', '{}' from webhooks where account_id = $1`,
+    values,
+  );
+  await service.pool.query(
+    `insert into mail_notices (account_id, person_id, key, notice) values ($1, $2, 'one', '{}')`,
+    [dealer.person.accountId, dealer.person.id],
+  );
+  await service.pool.query(
+    `insert into told_warnings (account_id, room_id, warning_id, kind, opened_at, severity, open)
+     values ($1, $2, $2, 'late-side', now(), 'watch', true)`,
+    values,
+  );
+  await service.pool.query(
+    `insert into rooms_to_tell (account_id, room_id, due_at) values ($1, $2, now() + interval '1 day')`,
+    values,
+  );
   const granted = await service.request('POST', `/coaches/${fleet.coachId}/grants`, {
     token: dealer.token,
     headers: { 'idempotency-key': 'once' },

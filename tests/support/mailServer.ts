@@ -8,19 +8,22 @@ export interface TestMailServer {
   readonly received: string[];
   /** Addresses that it refuses for good. */
   readonly refused: Set<string>;
+  /** Addresses that it cannot take anything for at the moment. */
+  readonly busy: Set<string>;
   stop(): Promise<void>;
 }
 
 export async function startMailServer(): Promise<TestMailServer> {
   const received: string[] = [];
   const refused = new Set<string>();
+  const busy = new Set<string>();
   const sockets = new Set<Socket>();
   const server = createServer((socket) => {
     sockets.add(socket);
     socket.once('close', () => sockets.delete(socket));
     // A sender that leaves in the middle has left.
     socket.on('error', () => socket.destroy());
-    talk(socket, received, refused);
+    talk(socket, received, { refused, busy });
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const address = server.address();
@@ -29,6 +32,7 @@ export async function startMailServer(): Promise<TestMailServer> {
     url: `smtp://127.0.0.1:${address.port}`,
     received,
     refused,
+    busy,
     stop: () => {
       for (const socket of sockets) socket.destroy();
       return new Promise((resolve) => server.close(() => resolve()));
@@ -36,8 +40,10 @@ export async function startMailServer(): Promise<TestMailServer> {
   };
 }
 
+type Addresses = Pick<TestMailServer, 'refused' | 'busy'>;
+
 /** Commands are answered line by line; what follows DATA is kept, up to a line with a single dot. */
-function talk(socket: Socket, received: string[], refused: ReadonlySet<string>): void {
+function talk(socket: Socket, received: string[], addresses: Addresses): void {
   let unread = '';
   let message: string | null = null;
   const say = (line: string) => socket.write(`${line}\r\n`);
@@ -54,16 +60,17 @@ function talk(socket: Socket, received: string[], refused: ReadonlySet<string>):
         received.push(message.replaceAll('=\r\n', ''));
         message = null;
         say('250 kept');
-      } else message = command(line, say, refused);
+      } else message = command(line, say, addresses);
     }
   });
 }
 
 /** Answers one command; the beginning of a message where it asked to send one. */
-function command(line: string, say: (line: string) => void, refused: ReadonlySet<string>): string | null {
+function command(line: string, say: (line: string) => void, { refused, busy }: Addresses): string | null {
   const [verb] = line.toUpperCase().split(' ');
   const recipient = /^RCPT TO:<([^>]*)>/i.exec(line)?.[1];
   if (recipient !== undefined && refused.has(recipient)) say('550 there is no such mailbox');
+  else if (recipient !== undefined && busy.has(recipient)) say('451 try again later');
   else if (verb === 'DATA') {
     say('354 go on');
     return '';

@@ -49,6 +49,8 @@ export interface ServiceOptions {
   /** Where messages go; unless said, into a log that nobody reads. */
   readonly mailer?: Mailer;
   readonly publicUrl?: string;
+  /** Whether webhooks may lead to this machine. */
+  readonly webhooksToPrivate?: boolean;
 }
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
@@ -62,6 +64,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     linkSilentAfterMs: options.linkSilentAfterMs,
     mailer: options.mailer,
     publicUrl: options.publicUrl,
+    webhooksToPrivate: options.webhooksToPrivate,
   });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
   const worker = options.worker === false ? null : await startWorker({ pool: served.pool, log: app.log });

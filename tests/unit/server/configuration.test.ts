@@ -15,6 +15,7 @@ test('everything has a default', () => {
     metricsToken: null,
     mail: null,
     publicUrl: null,
+    webhooksToPrivate: false,
     broker: null,
     trustProxy: 'loopback',
     logLevel: 'warn',

@@ -1,0 +1,90 @@
+import { type Kysely, sql } from 'kysely';
+import { v7 as newId } from 'uuid';
+import type { Severity } from '../../migrations/columns.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { newsBody } from '../webhooks/newsBody.ts';
+import type { Event, Notice, SilentNotice, WarningNotice } from './notice.ts';
+import { whoSees } from './whoSees.ts';
+
+/** Writes a notice for every person who sees the coach and wants it. `key` names what is told: never twice. */
+export async function enqueueMails(
+  trx: Kysely<Tables>,
+  key: string,
+  notice: WarningNotice,
+  now: Date,
+): Promise<void> {
+  const wanted =
+    notice.event === 'warning.cleared'
+      ? sql`p.notices_cleared and ${fromSeverity(notice.severity)}`
+      : fromSeverity(notice.severity);
+  await sql`
+    insert into mail_notices (account_id, person_id, key, notice, made_at, due_at)
+    select p.account_id, p.id, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${at(now)}
+    from (${whoSees(notice, now)}) s join people p on p.account_id = s.account_id and p.id = s.id
+    where p.mail_paused_at is null and ${wanted}
+    on conflict do nothing
+  `.execute(trx);
+}
+
+function fromSeverity(severity: Severity) {
+  const order = sql`array['watch', 'service', 'stop']`;
+  return sql`array_position(${order}, p.notices_from) <= array_position(${order}, ${severity})`;
+}
+
+export async function enqueueMail(
+  trx: Kysely<Tables>,
+  person: { readonly accountId: string; readonly personId: string },
+  key: string,
+  notice: Notice,
+  now: Date,
+): Promise<void> {
+  await sql`
+    insert into mail_notices (account_id, person_id, key, notice, made_at, due_at)
+    values (${person.accountId}, ${person.personId}, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${at(now)})
+    on conflict do nothing
+  `.execute(trx);
+}
+
+/** Writes a delivery for every webhook of the coach's account that takes such news. */
+export async function enqueueWebhooks(
+  trx: Kysely<Tables>,
+  key: string,
+  notice: WarningNotice | SilentNotice,
+  now: Date,
+): Promise<void> {
+  const event: Event = notice.event;
+  let query = trx
+    .selectFrom('webhooks')
+    .select(['id'])
+    .where('account_id', '=', notice.accountId)
+    .where('enabled', '=', true)
+    .where(sql<boolean>`${event} = any (events)`);
+  if (notice.event !== 'logger.silent')
+    query = query.where(
+      sql<boolean>`array_position(array['watch', 'service', 'stop'], severity)
+        <= array_position(array['watch', 'service', 'stop'], ${notice.severity})`,
+    );
+  const webhooks = await query.execute();
+  if (webhooks.length === 0) return;
+  const body = newsBody(notice);
+  await trx
+    .insertInto('webhook_deliveries')
+    .values(
+      webhooks.map(({ id }) => ({
+        account_id: notice.accountId,
+        webhook_id: id,
+        id: newId(),
+        key,
+        event,
+        body,
+        made_at: now,
+        due_at: now,
+      })),
+    )
+    .onConflict((conflict) => conflict.columns(['account_id', 'webhook_id', 'key']).doNothing())
+    .execute();
+}
+
+function at(time: Date) {
+  return sql`${time.toISOString()}::timestamptz`;
+}

@@ -1,0 +1,57 @@
+import type { Severity } from '../../migrations/columns.ts';
+import type { WarningNotice } from './notice.ts';
+
+type Event = WarningNotice['event'];
+
+const SEVERITIES: Readonly<Record<Severity, string>> = {
+  watch: 'can wait',
+  service: 'needs work',
+  stop: 'stop using it',
+};
+
+function count(n: number, one: string, many: string): string {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+function what(event: Event, severity: Severity): string {
+  if (event === 'warning.cleared') return 'a warning has cleared';
+  return `${event === 'warning.worse' ? 'worse: ' : ''}${SEVERITIES[severity]}`;
+}
+
+/** Every word that messages say. They report what was measured; none may promise that a room is in order. */
+export const mailWords = {
+  subject: (event: Event, severity: Severity, coach: string, room: string) =>
+    `${coach}, ${room}: ${what(event, severity)}`,
+  several: (n: number, stop: boolean) =>
+    `${count(n, 'notice', 'notices')}${stop ? ', stop using a room' : ''}`,
+  line: (event: Event, severity: Severity, coach: string, room: string) =>
+    `${coach}, ${room}: ${what(event, severity)}.`,
+  since: (when: string) => `First seen ${when}.`,
+  wasOpen: (from: string, to: string) => `It stood from ${from} to ${to}.`,
+  checks: 'What to check, in this order:',
+  cautions: 'What to mind:',
+  item: (text: string) => `- ${text}`,
+  andMore: (n: number) => `And ${count(n, 'more', 'more')}: look at the list of coaches.`,
+  promise:
+    'These are measurements and likely causes, not a promise. Look before you move a room, and keep everyone out of its travel.',
+  asked: 'You get this because you asked for it.',
+  change: (url: string) => `Change what you are told: ${url}`,
+  end: (url: string) => `End these messages: ${url}`,
+
+  silentSubject: (coach: string, logger: string) => `${coach}: ${logger} is silent`,
+  silent: (coach: string, logger: string, days: number) =>
+    `${coach}: the logger ${logger} was not heard for ${count(days, 'day', 'days')}.`,
+  lastHeard: (when: string) =>
+    `Last heard ${when}. Look at its supply and its network, unless the coach just stands still.`,
+  neverHeard: 'It was never heard. Look at its token, its supply and its network.',
+
+  digest: 'Your week: rooms that need work',
+  digestRooms: (rooms: Readonly<Record<string, number>>) =>
+    `Rooms: ${rooms.stop ?? 0} to stop using, ${rooms.service ?? 0} that need work, ${rooms.watch ?? 0} to watch, ` +
+    `${rooms.clear ?? 0} clear, ${rooms.learning ?? 0} still learning, ${rooms.unknown ?? 0} without an answer.`,
+  digestChanges: ({ worse, better, cleared }: { worse: number; better: number; cleared: number }) =>
+    `Since a week ago: ${worse} worse, ${better} better, ${cleared} cleared.`,
+  digestSilent: (n: number) => `Silent loggers: ${n}.`,
+  worst: (verdict: Severity, coach: string, room: string) => `${coach}, ${room}: ${SEVERITIES[verdict]}.`,
+  troubledWebhook: (url: string) => `The webhook ${url} does not answer well.`,
+} as const;

@@ -1,0 +1,72 @@
+import type { WarningKind } from '../../analysis/warning.ts';
+import type { Severity } from '../../migrations/columns.ts';
+
+export const WARNING_EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared'] as const;
+/** What programs can be told of. */
+export const EVENTS = [...WARNING_EVENTS, 'logger.silent'] as const;
+export type Event = (typeof EVENTS)[number];
+
+/** The coach that something is told of, and whose it is. */
+export interface OfCoach {
+  readonly accountId: string;
+  readonly coachId: string;
+  readonly coach: string;
+}
+
+/** A warning as it stood when it was told. */
+export interface WarningNotice extends OfCoach {
+  readonly event: (typeof WARNING_EVENTS)[number];
+  readonly at: string;
+  readonly roomId: string;
+  readonly room: string;
+  readonly warningId: string;
+  readonly kind: WarningKind;
+  /** The highest that was told of it. */
+  readonly severity: Severity;
+  readonly side: string | null;
+  readonly direction: 'extend' | 'retract' | null;
+  readonly headline: string;
+  readonly openedAt: string;
+  readonly clearedAt: string | null;
+  readonly checks: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface SilentNotice extends OfCoach {
+  readonly event: 'logger.silent';
+  readonly at: string;
+  readonly loggerId: string;
+  readonly logger: string;
+  /** Null: never. */
+  readonly lastHeardAt: string | null;
+  readonly days: number;
+}
+
+/** A dealer's week, as it stood on its Monday. */
+export interface DigestNotice {
+  readonly event: 'digest';
+  readonly at: string;
+  /** Of rooms by verdict. */
+  readonly rooms: Readonly<Record<string, number>>;
+  readonly changes: { readonly worse: number; readonly better: number; readonly cleared: number };
+  readonly silentLoggers: number;
+  /** Those that need work most, the most worrying first. */
+  readonly worst: readonly {
+    readonly roomId: string;
+    readonly room: string;
+    readonly coach: string;
+    readonly verdict: 'stop' | 'service';
+    readonly headline: string;
+  }[];
+  /** Addresses of webhooks that were switched off or do not answer well. */
+  readonly troubledWebhooks: readonly string[];
+}
+
+export type Notice = WarningNotice | SilentNotice | DigestNotice;
+
+const RANK: Readonly<Record<Severity, number>> = { watch: 0, service: 1, stop: 2 };
+
+/** Whether a severity is at least another. */
+export function atLeast(severity: Severity, least: Severity): boolean {
+  return RANK[severity] >= RANK[least];
+}

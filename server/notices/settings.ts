@@ -1,0 +1,81 @@
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import type { Scope } from '../access/scope.ts';
+import { notFound } from '../problems.ts';
+import type { NoticeSettings, NoticeSettingsPatch } from '../schemas/settings.ts';
+
+export async function readNoticeSettings(db: Kysely<Tables>, person: Scope): Promise<NoticeSettings> {
+  const row = await db
+    .selectFrom('people')
+    .select(['email', 'notices_from', 'notices_cleared', 'quiet_from', 'quiet_to', 'digest'])
+    .select(['silent_after_days', 'mail_paused_at', 'mail_paused_because'])
+    .where('account_id', '=', person.accountId)
+    .where('id', '=', person.personId)
+    .executeTakeFirst();
+  if (row === undefined) throw notFound('person');
+  const { quiet_from, quiet_to, mail_paused_at, mail_paused_because } = row;
+  return {
+    email: row.email,
+    warningsFrom: row.notices_from,
+    cleared: row.notices_cleared,
+    quiet:
+      quiet_from === null || quiet_to === null ? null : { from: clockOf(quiet_from), to: clockOf(quiet_to) },
+    digest: row.digest,
+    silentAfterDays: row.silent_after_days,
+    paused:
+      mail_paused_at === null
+        ? null
+        : { since: mail_paused_at.toISOString(), because: mail_paused_because ?? '' },
+  };
+}
+
+export async function changeNoticeSettings(
+  db: Kysely<Tables>,
+  person: Scope,
+  { warningsFrom, cleared, quiet, digest, silentAfterDays }: NoticeSettingsPatch,
+): Promise<NoticeSettings> {
+  const change = {
+    ...(warningsFrom === undefined ? {} : { notices_from: warningsFrom }),
+    ...(cleared === undefined ? {} : { notices_cleared: cleared }),
+    ...(quiet === undefined ? {} : { quiet_from: quiet?.from ?? null, quiet_to: quiet?.to ?? null }),
+    ...(digest === undefined ? {} : { digest }),
+    ...(silentAfterDays === undefined ? {} : { silent_after_days: silentAfterDays }),
+  };
+  // An update of no columns is none.
+  if (Object.keys(change).length > 0) await setOwn(db, person, change);
+  if (quiet !== undefined) await lookAtWaiting(db, person);
+  return readNoticeSettings(db, person);
+}
+
+/** What came up while it was paused is not mailed late. */
+export async function resumeMail(db: Kysely<Tables>, person: Scope): Promise<NoticeSettings> {
+  await setOwn(db, person, { mail_paused_at: null, mail_paused_because: null });
+  return readNoticeSettings(db, person);
+}
+
+/** What the quiet hours of before held back waits no longer than those of now. */
+async function lookAtWaiting(db: Kysely<Tables>, person: Scope): Promise<void> {
+  await db
+    .updateTable('mail_notices')
+    .set({ due_at: sql`now()` })
+    .where('account_id', '=', person.accountId)
+    .where('person_id', '=', person.personId)
+    .where('state', '=', 'waiting')
+    // It is in no message yet, so nobody is sending it.
+    .where('message', 'is', null)
+    .execute();
+}
+
+async function setOwn(db: Kysely<Tables>, person: Scope, change: object): Promise<void> {
+  await db
+    .updateTable('people')
+    .set(change)
+    .where('account_id', '=', person.accountId)
+    .where('id', '=', person.personId)
+    .execute();
+}
+
+/** Postgres tells the seconds too. */
+function clockOf(time: string): string {
+  return time.slice(0, 5);
+}

@@ -1,0 +1,66 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import type { FastifyBaseLogger } from 'fastify';
+import { type Database, inScope } from '../database/openDatabase.ts';
+import type { Mailer } from '../mail/mailer.ts';
+import { webhookLane } from '../webhooks/webhookLane.ts';
+import { keepAtWork, rest } from './lane.ts';
+import { mailLane } from './mailLane.ts';
+import { tellRooms } from './tellRooms.ts';
+
+/** What is under way when the service stops gets this long to end; then it is tried again by whoever works next. */
+const LET_END_MS = 4000;
+
+export interface TellingParts extends Pick<Database, 'pool'> {
+  readonly mailer: Mailer;
+  /** What people reach the service at; empty: nobody knows. */
+  readonly publicUrl: () => string;
+  /** Webhooks may also lead to addresses that are not public. */
+  readonly webhooksToPrivate: boolean;
+  readonly log: FastifyBaseLogger;
+  /** Told of each attempt. */
+  readonly count: (channel: 'mail' | 'webhook', outcome: string) => void;
+}
+
+/** What looks for news and the two lanes that they go out by, none of which waits for another. */
+export function telling({ pool, mailer, publicUrl, webhooksToPrivate, count }: Omit<TellingParts, 'log'>) {
+  const { db } = inScope({ pool }, { spanning: 'notices' });
+  return {
+    look: (now: Date) => tellRooms(db, now),
+    mails: mailLane({ db, mailer, publicUrl, count: (outcome) => count('mail', outcome) }),
+    webhooks: webhookLane({
+      db,
+      toPrivate: webhooksToPrivate,
+      count: (outcome) => count('webhook', outcome),
+    }),
+  };
+}
+
+/** Tells people and programs what there is to tell, until stopped. Any number of processes may do so at once. */
+export function startTelling(parts: TellingParts): { stop(): Promise<void> } {
+  const { log } = parts;
+  const { look, mails, webhooks } = telling(parts);
+  const stopping = new AbortController();
+  const { signal } = stopping;
+  const looking = async (): Promise<void> => {
+    while (!signal.aborted) {
+      await look(new Date()).catch((error: unknown) => log.error({ err: error }, 'Nothing can be told.'));
+      await rest(signal);
+    }
+  };
+  const cut = new AbortController();
+  const all = Promise.all([
+    looking(),
+    keepAtWork(mails, log, signal, cut.signal),
+    keepAtWork(webhooks, log, signal, cut.signal),
+  ]);
+  return {
+    stop: async () => {
+      stopping.abort();
+      const ended = new AbortController();
+      const late = pause(LET_END_MS, null, { signal: ended.signal }).catch(() => undefined);
+      await Promise.race([all, late]);
+      ended.abort();
+      cut.abort();
+    },
+  };
+}

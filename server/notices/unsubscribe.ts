@@ -1,0 +1,49 @@
+import { createHmac, timingSafeEqual } from 'node:crypto';
+import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
+import { type Database, inScope } from '../database/openDatabase.ts';
+import { notFound } from '../problems.ts';
+import { type ReaderRow, readReader } from './reader.ts';
+
+const PREFIX = 'slu_';
+const ID_BYTES = 16;
+const SIGNATURE_BYTES = 32;
+
+/** The secret of a link that ends a person's messages: who it is, signed with the key of the person's own row. */
+export function unsubscribeToken(reader: Pick<ReaderRow, 'account_id' | 'id' | 'unsubscribe_key'>): string {
+  const who = Buffer.concat([uuidBytes(reader.account_id), uuidBytes(reader.id)]);
+  return PREFIX + Buffer.concat([who, signatureOf(who, reader.unsubscribe_key)]).toString('base64url');
+}
+
+/** Ends all that the person is mailed of its own accord. Once more changes nothing. Throws 404 for any other link. */
+export async function unsubscribe(database: Database, token: string): Promise<void> {
+  const bytes = token.startsWith(PREFIX) ? Buffer.from(token.slice(PREFIX.length), 'base64url') : Buffer.of();
+  if (bytes.length !== 2 * ID_BYTES + SIGNATURE_BYTES) throw notFound('link');
+  const who = { accountId: idIn(bytes, 0), personId: idIn(bytes, ID_BYTES) };
+  const { db } = inScope(database, { accounts: [who.accountId] });
+  const reader = await readReader(db, who);
+  const signed = bytes.subarray(2 * ID_BYTES);
+  if (
+    reader === null ||
+    !timingSafeEqual(signed, signatureOf(bytes.subarray(0, 2 * ID_BYTES), reader.unsubscribe_key))
+  )
+    throw notFound('link');
+  await db
+    .updateTable('people')
+    .set({ notices_from: null, digest: false, silent_after_days: null })
+    .where('account_id', '=', who.accountId)
+    .where('id', '=', who.personId)
+    .execute();
+}
+
+function signatureOf(who: Buffer, key: Buffer): Buffer {
+  return createHmac('sha256', key).update(who).digest();
+}
+
+function idIn(bytes: Buffer, from: number): string {
+  try {
+    return uuidOf(bytes.subarray(from, from + ID_BYTES));
+  } catch {
+    // Not a UUID: nobody has it.
+    return '00000000-0000-0000-0000-000000000000';
+  }
+}

@@ -1,0 +1,138 @@
+import { z } from 'zod';
+import { DEALER, personOf } from '../access/caller.ts';
+import type { App } from '../appTypes.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
+import {
+  changeWebhook,
+  createWebhook,
+  deliveryOf,
+  findWebhook,
+  listDeliveries,
+  listWebhooks,
+  removeWebhook,
+  testWebhook,
+} from '../webhooks/webhooks.ts';
+import { NO_CONTENT } from './answers.ts';
+import { createOnce } from './createOnce.ts';
+import { answerPage, readCursor } from './paging.ts';
+
+const tags = ['webhooks'];
+const config = { see: DEALER, problems: ['not-found'] } as const;
+const TESTS = { max: 20, timeWindow: '1 minute' } as const;
+
+/** Where the account's programs are told of news, for its dealers. */
+export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolean }): Promise<void> {
+  app.post(
+    '/api/v1/webhooks',
+    {
+      schema: {
+        tags,
+        summary: 'Tell a program of news; the secret that checks their signatures is answered this once',
+        description: 'It gets a `WebhookNews`, signed after the Standard Webhooks specification 1.0.0.',
+        body: WebhookBody,
+        response: { 201: NewWebhook },
+      },
+      config,
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const made = await createOnce(request.db, request, (trx) =>
+        createWebhook(trx, accountId, request.body, toPrivate),
+      );
+      return reply.code(201).header('location', `/api/v1/webhooks/${made.id}`).send(made);
+    },
+  );
+
+  app.get(
+    '/api/v1/webhooks',
+    {
+      schema: {
+        tags,
+        summary: 'List the webhooks of the account',
+        // An account has few: all are answered at once.
+        response: { 200: z.object({ items: z.array(Webhook), next: z.null() }) },
+      },
+      config,
+    },
+    async (request) => ({ items: await listWebhooks(request.db, personOf(request).accountId), next: null }),
+  );
+
+  app.get(
+    '/api/v1/webhooks/:id',
+    { schema: { tags, summary: 'Read a webhook', params: ByIdParams, response: { 200: Webhook } }, config },
+    (request) => findWebhook(request.db, personOf(request).accountId, request.params.id),
+  );
+
+  app.patch(
+    '/api/v1/webhooks/:id',
+    {
+      schema: {
+        tags,
+        summary: 'Change a webhook, or switch it off and on',
+        params: ByIdParams,
+        body: WebhookPatch,
+        response: { 200: Webhook },
+      },
+      config,
+    },
+    (request) => {
+      const { accountId } = personOf(request);
+      return changeWebhook(request.db, accountId, request.params.id, request.body, toPrivate);
+    },
+  );
+
+  app.delete(
+    '/api/v1/webhooks/:id',
+    {
+      schema: { tags, summary: 'Remove a webhook', params: ByIdParams, response: { 204: NO_CONTENT } },
+      config,
+    },
+    async (request, reply) => {
+      await removeWebhook(request.db, personOf(request).accountId, request.params.id);
+      return reply.code(204).send();
+    },
+  );
+
+  app.post(
+    '/api/v1/webhooks/:id/test',
+    {
+      schema: {
+        tags,
+        summary: 'Send a webhook a test; what becomes of it is among its deliveries',
+        params: ByIdParams,
+        response: { 201: WebhookDelivery },
+      },
+      config: { ...config, rateLimit: TESTS },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      const made = await createOnce(request.db, request, (trx) =>
+        testWebhook(trx, accountId, request.params.id),
+      );
+      return reply.code(201).send(made);
+    },
+  );
+
+  app.get(
+    '/api/v1/webhooks/:id/deliveries',
+    {
+      schema: {
+        tags,
+        summary: 'What was sent to a webhook and what is on its way, the latest first',
+        params: ByIdParams,
+        querystring: PageQuery,
+        response: { 200: pageOf(WebhookDelivery) },
+      },
+      config,
+    },
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const { id } = request.params;
+      const list = `webhooks/${id}/deliveries`;
+      const beforeId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
+      const page = await listDeliveries(request.db, personOf(request).accountId, id, { limit, beforeId });
+      return answerPage(list, page, deliveryOf, (row) => [row.id]);
+    },
+  );
+}
