@@ -2,16 +2,21 @@ import compress from '@fastify/compress';
 import cookie from '@fastify/cookie';
 import helmet from '@fastify/helmet';
 import rateLimit from '@fastify/rate-limit';
-import fastify, { type FastifyServerOptions } from 'fastify';
+import fastify, { type FastifyServerOptions, type RouteOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { authenticate } from './access/authenticate.ts';
 import { giveDatabase } from './access/databaseOfCaller.ts';
 import { holdToRole } from './access/roles.ts';
 import type { App } from './appTypes.ts';
+import { answerBrokenRequest } from './brokenRequest.ts';
 import type { Database } from './database/openDatabase.ts';
 import { answerProblem } from './errorHandler.ts';
 import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
+import { limitBodies } from './limits/bodies.ts';
+import { DEFAULT_LIMITS, type Limits } from './limits/limits.ts';
+import { limitSenders } from './limits/senders.ts';
+import { SteadyStore } from './limits/steadyStore.ts';
 import { webSockets } from './live/webSockets.ts';
 import { type Mailer, printingMailer } from './mail/mailer.ts';
 import { measureApp } from './metrics/measureApp.ts';
@@ -42,21 +47,25 @@ export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly webhooksToPrivate?: boolean;
   /** Where the built pages are, unless where Vite puts them. */
   readonly pagesFolder?: string;
+  /** Those that are not named are the usual ones. */
+  readonly limits?: Partial<Limits>;
 }
 
 /** A database that stands still without a word lets no request hang for ever. */
 const ANSWER_WITHIN_MS = 60_000;
+const LOOK_AT_CONNECTIONS_EVERY_MS = 2000;
 const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
 
 /** The whole web application on an open database, not yet listening. */
 export async function buildApp(database: Database, options: AppOptions = {}): Promise<App> {
+  const limits = { ...DEFAULT_LIMITS, ...options.limits };
   const app: App = fastify({
     logger: options.logger ?? false,
     trustProxy: options.trustProxy ?? 'loopback',
     bodyLimit: JSON_BODY_LIMIT_BYTES,
-    requestTimeout: 120_000,
-    handlerTimeout: ANSWER_WITHIN_MS,
+    ...timeoutsOf(limits),
     frameworkErrors: answerProblem,
+    clientErrorHandler: answerBrokenRequest,
     routerOptions: { maxParamLength: 500 },
     return503OnClosing: false,
   }).withTypeProvider<ZodTypeProvider>();
@@ -70,19 +79,26 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.setValidatorCompiler(validateWithZod);
   app.setSerializerCompiler(serializerCompiler);
   app.setErrorHandler(answerProblem);
+  app.server.maxConnections = limits.connections;
+  await app.register(limitBodies, limits);
   takeJson(app);
 
   await app.register(measureApp);
   const routes = rememberRoutes(app);
+  app.addHook('onRoute', (route) => {
+    // The clock of an answer begins with the request: a body may take its time on the way.
+    if (mayHaveBody(route)) route.handlerTimeout = ANSWER_WITHIN_MS + limits.bodyAtMostMs + limits.waitMs;
+  });
   app.addHook('onRoute', describeProblems);
   await app.register(helmet, SECURITY_HEADERS);
   await app.register(cookie);
-  await app.register(rateLimit, { global: false });
+  await app.register(rateLimit, { global: false, store: SteadyStore });
   await app.register(compress, { globalDecompression: false });
   await app.register(webSockets);
   await app.register(openApi);
 
   app.addHook('onRequest', (request) => authenticate(database, request));
+  await app.register(limitSenders, limits);
   app.addHook('onRequest', (request) => holdToRole(database, request));
   app.addHook('preParsing', refuseCompressedBody);
   app.addHook('preValidation', refuseUnstorableText);
@@ -97,6 +113,24 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     answerUnknownRoute(routes, (to) => sendPage(folder, to), request, reply),
   );
   return app;
+}
+
+function mayHaveBody({ method }: RouteOptions): boolean {
+  return !['GET', 'HEAD'].includes(String(method));
+}
+
+/** Of the server: whoever is slow is cut off, and no answer takes for ever once the request is there. */
+function timeoutsOf({ headersWithinMs, bodyAtMostMs, waitMs }: Limits) {
+  const requestWithinMs = headersWithinMs + bodyAtMostMs + waitMs;
+  return {
+    http: {
+      headersTimeout: headersWithinMs,
+      requestTimeout: requestWithinMs,
+      connectionsCheckingInterval: Math.min(LOOK_AT_CONNECTIONS_EVERY_MS, headersWithinMs),
+    },
+    requestTimeout: requestWithinMs,
+    handlerTimeout: ANSWER_WITHIN_MS,
+  };
 }
 
 declare module 'fastify' {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { StartError } from './database/startError.ts';
+import { type Limits, LimitsEnvironment, limitsFrom } from './limits/limits.ts';
 import type { BrokerSettings } from './mqtt/brokerLink.ts';
 import { BrokerEnvironment, brokerSettings } from './mqtt/brokerSettings.ts';
 import { Email, Password } from './schemas/session.ts';
@@ -50,6 +51,7 @@ const Environment = z
       .transform((flag) => flag === '1')
       .default(false),
     ...BrokerEnvironment,
+    ...LimitsEnvironment,
     TRUST_PROXY: z.string().default('loopback'),
     LOG_LEVEL: z
       .enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'], {
@@ -94,6 +96,7 @@ export interface Configuration {
   /** Proxies whose word on the client's address and scheme is taken, as Fastify's `trustProxy`. */
   readonly trustProxy: string;
   readonly logLevel: string;
+  readonly limits: Limits;
 }
 
 /** Reads the environment; a variable set to nothing counts as left out. Throws `StartError` naming a bad one. */
@@ -123,6 +126,7 @@ export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration
     broker: brokerSettings(rest),
     trustProxy: rest.TRUST_PROXY,
     logLevel: rest.LOG_LEVEL,
+    limits: limitsFrom(rest),
   };
 }
 

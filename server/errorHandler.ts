@@ -1,4 +1,5 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import { DecodeError } from '../ingest/decodeError.ts';
 import { isUnavailable } from '../ingest/unavailable.ts';
 import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from './problems.ts';
 import { InvalidInput } from './validation.ts';
@@ -32,6 +33,8 @@ export function sendProblem(reply: FastifyReply, problem: ProblemError): Fastify
 export function problemOf(error: unknown): ProblemError {
   if (error instanceof InvalidInput) return placed(error);
   if (error instanceof ProblemError) return error;
+  if (error instanceof DecodeError)
+    return new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
   if (!(error instanceof Error)) return internal();
   // Every Node, Postgres and Fastify error carries these where they apply; both are checked before use.
   const { code, statusCode } = error as Partial<FastifyError>;
@@ -68,6 +71,7 @@ const BY_STATUS: Readonly<Record<number, ProblemName>> = {
   403: 'not-allowed',
   404: 'not-found',
   405: 'method-not-allowed',
+  408: 'request-timeout',
   409: 'conflict',
   413: 'body-too-large',
   414: 'address-too-long',

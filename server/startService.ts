@@ -91,6 +91,7 @@ function build(database: Database, configuration: Configuration, mailer: Mailer)
     mailer,
     publicUrl: configuration.publicUrl ?? undefined,
     webhooksToPrivate: configuration.webhooksToPrivate,
+    limits: configuration.limits,
   });
 }
 

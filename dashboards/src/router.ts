@@ -6,7 +6,7 @@ const MOVED = 'slideload:moved';
 /** Matches `/rooms/:id` against a path; the named parts, or null where it does not fit. */
 export function matchPath(pattern: string, path: string): Record<string, string> | null {
   const wanted = pattern.split('/');
-  const given = path.replace(/(?<=.)\/+$/, '').split('/');
+  const given = path.replace(/(?<=[^/])\/+$/, '').split('/');
   if (wanted.length !== given.length) return null;
   const parts: Record<string, string> = {};
   for (const [i, want] of wanted.entries()) {

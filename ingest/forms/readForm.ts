@@ -1,7 +1,9 @@
 import { decodeCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
+import { checkJsonShape } from '../json/shape.ts';
 import { senmlFieldOf } from '../senml/labels.ts';
+import { MOST_RECORDS } from '../senml/resolve.ts';
 import { strokeOfPack } from '../senml/strokeOfPack.ts';
 import type { SentForm, SentQuery } from './sentForm.ts';
 
@@ -29,7 +31,7 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
     case 'application/cbor':
       return { strokes: decodeCbor(bytes), placeOf: asSent };
     case 'application/senml+json':
-      return strokeOfPack(parseJson(textOf(bytes)), query, nowMs);
+      return strokeOfPack(parseJson(bytes), query, nowMs);
     case 'application/senml+cbor':
       return strokeOfPack(decodeCbor(bytes, 'text or label', senmlFieldOf), query, nowMs);
     case 'text/csv':
@@ -50,7 +52,9 @@ export function textOf(bytes: Uint8Array): string {
   }
 }
 
-function parseJson(text: string): unknown {
+function parseJson(bytes: Uint8Array): unknown {
+  const text = textOf(bytes);
+  checkJsonShape(bytes, MOST_RECORDS + 1);
   try {
     return JSON.parse(text);
   } catch (error) {

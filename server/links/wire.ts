@@ -2,6 +2,7 @@ import { encode } from 'cbor2/encoder';
 import { decodeCbor } from '../../ingest/cbor/decodeCbor.ts';
 import { DecodeError } from '../../ingest/decodeError.ts';
 import { isObject, type JsonObject } from '../../ingest/json/faults.ts';
+import { checkJsonShape } from '../../ingest/json/shape.ts';
 import { ProblemError } from '../problems.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 
@@ -10,7 +11,7 @@ export type Form = 'json' | 'cbor';
 
 /** Reads one message. Throws the problem of one that is none. */
 export function readMessage(bytes: Buffer, form: Form): JsonObject {
-  const message = form === 'json' ? parse(bytes) : readCbor(bytes);
+  const message = form === 'json' ? readJson(bytes) : readCbor(bytes);
   if (isObject(message)) return message;
   throw new ProblemError('invalid-field', 'A message must be an object.', {
     errors: [{ pointer: '', detail: 'Must be an object.' }],
@@ -21,7 +22,8 @@ export function writeAnswer(answer: LinkAnswer, form: Form): string | Uint8Array
   return form === 'json' ? JSON.stringify(answer) : encode(answer);
 }
 
-function parse(bytes: Buffer): unknown {
+function readJson(bytes: Buffer): unknown {
+  checkJsonShape(bytes);
   try {
     return JSON.parse(bytes.toString('utf8'));
   } catch (cause) {

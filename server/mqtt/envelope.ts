@@ -2,6 +2,7 @@ import { encode } from 'cbor2/encoder';
 import { decodeCbor } from '../../ingest/cbor/decodeCbor.ts';
 import { DecodeError } from '../../ingest/decodeError.ts';
 import { isObject, own } from '../../ingest/json/faults.ts';
+import { checkJsonShape } from '../../ingest/json/shape.ts';
 import { invalidField, ProblemError } from '../problems.ts';
 import { LARGE_BODY_BYTES } from '../requestBodies.ts';
 
@@ -48,6 +49,7 @@ export function writeResult(result: object, form: Form): Buffer {
 }
 
 function parse(payload: Buffer): unknown {
+  checkJsonShape(payload);
   try {
     return JSON.parse(payload.toString('utf8'));
   } catch (cause) {

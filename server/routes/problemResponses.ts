@@ -13,7 +13,8 @@ export function problemsOf(route: RouteOptions): ProblemName[] {
   if (writes) problems.push('foreign-origin', 'conflict');
   if (schema?.params !== undefined) problems.push('not-found');
   if (schema?.querystring !== undefined || schema?.body !== undefined) problems.push('invalid-field');
-  if (schema?.body !== undefined) problems.push('body-too-large', 'unsupported-media-type');
+  if (schema?.body !== undefined)
+    problems.push('request-timeout', 'body-too-large', 'unsupported-media-type');
   if (route.method === 'POST' && !isPublic) problems.push('idempotency-key-reused');
   return [...problems, ...(config?.problems ?? [])];
 }

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { DecodeError } from '../../ingest/decodeError.ts';
@@ -59,11 +60,11 @@ const OTHER_CHARSET = /;\s*charset\s*=\s*"?(?!utf-?8\b|us-ascii\b)[^";]/i;
 /** Lets the routes of this scope take the other forms of a stroke besides JSON. */
 export function takeForms(app: App): void {
   for (const type of FORMS) {
-    app.addContentTypeParser(type, { parseAs: 'buffer' }, async (request: FastifyRequest, body: Buffer) => {
+    app.addContentTypeParser(type, async (request: FastifyRequest, payload: Readable) => {
       if (OTHER_CHARSET.test(request.headers['content-type'] ?? '')) {
         throw new ProblemError('unsupported-media-type', 'Text is taken in UTF-8 only.');
       }
-      return new RawForm(type, body, request.query);
+      return new RawForm(type, await app.readBody(request, payload), request.query);
     });
   }
 }

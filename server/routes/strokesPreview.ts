@@ -1,3 +1,5 @@
+import type { Readable } from 'node:stream';
+import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
@@ -15,10 +17,8 @@ export async function strokesPreviewRoutes(app: App): Promise<void> {
   // In a scope of its own, as it takes nothing but CSV.
   await app.register(async (scope: App) => {
     scope.removeAllContentTypeParsers();
-    scope.addContentTypeParser(
-      'text/csv',
-      { parseAs: 'buffer' },
-      async (_request: unknown, body: Buffer) => body,
+    scope.addContentTypeParser('text/csv', (request: FastifyRequest, payload: Readable) =>
+      app.readBody(request, payload),
     );
     scope.post(
       '/api/v1/rooms/:id/strokes/preview',

@@ -8,7 +8,7 @@ import { trendBench } from './trendBench.ts';
 
 /**
  * `npm run bench`: ratios within one run, beside the aims. A name as argument runs that part alone, a number (0.1)
- * makes the ingest part so much shorter.
+ * makes the parts for ingest and memory so much shorter.
  */
 const wanted = process.argv.slice(2).filter((argument) => !Number(argument));
 const part = Number(process.argv.slice(2).find((argument) => Number(argument)) ?? 1);
@@ -18,7 +18,7 @@ const PARTS: Record<string, () => Promise<void>> = {
   fuzz: async () => printTable('Decoders given whatever there is', fuzzBench()),
   analysis: async () => printTable('Analysis of one stroke', analysisBench()),
   trend: async () => printTable('Trend of a room with 10,000 strokes', await trendBench()),
-  memory: async () => printTable('Memory of the service', await memoryBench()),
+  memory: async () => printTable('Memory of the service', await memoryBench(part)),
   ingest: async () =>
     printTable('Strokes a second (ratios to HTTP with a bare INSERT)', await ingestBench(part)),
 };

@@ -5,6 +5,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { App } from '../../server/appTypes.ts';
 import { answerProblem } from '../../server/errorHandler.ts';
 import { takeJson } from '../../server/jsonBody.ts';
+import { limitBodies } from '../../server/limits/bodies.ts';
+import { DEFAULT_LIMITS } from '../../server/limits/limits.ts';
 import { LARGE_BODY, LARGE_BODY_BYTES, refuseCompressedBody } from '../../server/requestBodies.ts';
 import { sendRequest } from '../support/request.ts';
 
@@ -15,6 +17,8 @@ let url: string;
 beforeAll(async () => {
   app = fastify();
   app.setErrorHandler(answerProblem);
+  app.decorateRequest('caller', null);
+  await app.register(limitBodies, DEFAULT_LIMITS);
   takeJson(app);
   await app.register(compress, { globalDecompression: false });
   app.addHook('preParsing', refuseCompressedBody);

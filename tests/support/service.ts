@@ -6,6 +6,7 @@ import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
+import type { Limits } from '../../server/limits/limits.ts';
 import type { Mailer } from '../../server/mail/mailer.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
 import { startWorker } from '../../server/work/queue.ts';
@@ -51,6 +52,7 @@ export interface ServiceOptions {
   readonly publicUrl?: string;
   /** Whether webhooks may lead to this machine. */
   readonly webhooksToPrivate?: boolean;
+  readonly limits?: Partial<Limits>;
 }
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
@@ -65,6 +67,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     mailer: options.mailer,
     publicUrl: options.publicUrl,
     webhooksToPrivate: options.webhooksToPrivate,
+    limits: options.limits,
   });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
   const worker = options.worker === false ? null : await startWorker({ pool: served.pool, log: app.log });

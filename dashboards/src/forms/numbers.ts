@@ -4,7 +4,7 @@ import { theReader } from '../reader.ts';
 export function typedNumber(text: string): number | null {
   const plain = text.trim().replace(',', '.');
   if (plain === '') return null;
-  return /^-?\d*\.?\d+$/.test(plain) ? Number(plain) : Number.NaN;
+  return /^-?(?:\d+(?:\.\d+)?|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
 }
 
 const perMetre = (): number => (theReader().us ? 1 / 0.0254 : 100);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { readConfiguration } from '../../../server/configuration.ts';
+import { DEFAULT_LIMITS } from '../../../server/limits/limits.ts';
 
 const ADMIN = { ADMIN_EMAIL: 'Mara@Example.com', ADMIN_PASSWORD: 'a long enough secret' };
 
@@ -19,6 +20,7 @@ test('everything has a default', () => {
     broker: null,
     trustProxy: 'loopback',
     logLevel: 'warn',
+    limits: DEFAULT_LIMITS,
   });
 });
 
@@ -36,6 +38,8 @@ test('what is set is taken', () => {
     MQTT_URL: 'mqtts://broker.example.com',
     MQTT_CLIENT_ID: 'one',
     MQTT_SHARE: '1',
+    LIMIT_BODY_MEMORY_MIB: '100',
+    LIMIT_HEADERS_SECONDS: '5',
     ...ADMIN,
   };
   expect(readConfiguration(set)).toMatchObject({
@@ -46,6 +50,7 @@ test('what is set is taken', () => {
     demo: true,
     broker: { url: 'mqtts://broker.example.com', clientId: 'one', shared: true, trustTopic: false },
     admin: { email: 'mara@example.com', password: ADMIN.ADMIN_PASSWORD },
+    limits: { ...DEFAULT_LIMITS, bodyBytes: 100 * 1024 * 1024, headersWithinMs: 5000 },
   });
 });
 
@@ -58,6 +63,8 @@ test.each([
   ['ADMIN_PASSWORD', { ...ADMIN, ADMIN_PASSWORD: 'too short' }],
   ['ADMIN_PASSWORD', { ADMIN_EMAIL: ADMIN.ADMIN_EMAIL }],
   ['ADMIN_EMAIL', { ...ADMIN, ADMIN_EMAIL: 'mara' }],
+  ['LIMIT_CONNECTIONS', { LIMIT_CONNECTIONS: '9' }],
+  ['LIMIT_BODY_SECONDS', { LIMIT_BODY_SECONDS: 'long' }],
   ['DEMO', { DEMO: 'maybe' }],
   ['LOG_LEVEL', { LOG_LEVEL: 'loud' }],
 ])('a bad %s is named in one line that does not repeat it', (name, environment) => {

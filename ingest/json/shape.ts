@@ -1,0 +1,46 @@
+import { DecodeError } from '../decodeError.ts';
+
+/** As deep as CBOR may be: a stroke needs five. */
+const MOST_DEPTH = 12;
+/** Objects and arrays: of 500 strokes with all the sides that one may have. */
+export const MOST_NESTS = 20_000;
+/** Names of fields, for each object or array that there may be. */
+const NAMES_TO_A_NEST = 10;
+
+const QUOTE = 0x22;
+const ESCAPE = 0x5c;
+const [COLON, OPEN_ARRAY, CLOSE_ARRAY, OPEN_OBJECT, CLOSE_OBJECT] = [0x3a, 0x5b, 0x5d, 0x7b, 0x7d];
+const NINE = 0x39;
+
+/**
+ * Looks through JSON before it is parsed: a body of nothing but brackets takes thirty times its bytes as objects.
+ * Throws `DecodeError` for one that is too deep, or has too many objects, arrays or names. Whether it is JSON at all is
+ * left to whoever parses it.
+ */
+export function checkJsonShape(bytes: Uint8Array, mostNests = MOST_NESTS): void {
+  let depth = 0;
+  let nests = 0;
+  let names = 0;
+  for (let at = 0; at < bytes.length; at++) {
+    const byte = bytes[at];
+    if (byte === QUOTE) at = endOfText(bytes, at);
+    // Digits and what stands between them are nearly all of a stroke.
+    else if (byte <= NINE) continue;
+    else if (byte === COLON) names++;
+    else if (byte === OPEN_ARRAY || byte === OPEN_OBJECT) {
+      nests++;
+      if (++depth > MOST_DEPTH) throw DecodeError.at('', `Nested more than ${MOST_DEPTH} deep.`);
+    } else if (byte === CLOSE_ARRAY || byte === CLOSE_OBJECT) depth--;
+  }
+  if (nests > mostNests) throw DecodeError.at('', `More than ${mostNests} objects and arrays.`);
+  if (names > mostNests * NAMES_TO_A_NEST) throw DecodeError.at('', 'More names than fields could have.');
+}
+
+/** Where the quotation mark stands that ends the text which begins at `start`; the end of all where none does. */
+function endOfText(bytes: Uint8Array, start: number): number {
+  for (let at = start + 1; at < bytes.length; at++) {
+    if (bytes[at] === ESCAPE) at++;
+    else if (bytes[at] === QUOTE) return at;
+  }
+  return bytes.length;
+}

@@ -1,0 +1,43 @@
+import type { FastifyRateLimitStore } from '@fastify/rate-limit';
+
+/** Senders whose counts are kept; beyond them whoever was counted longest ago is forgotten. */
+const MOST_KEYS = 20_000;
+
+interface Window {
+  count: number;
+  readonly beganMs: number;
+}
+
+/**
+ * Counts for `@fastify/rate-limit`, in windows of a clock that only goes forward: with the library's own store, which
+ * goes by the time of day, a clock set back by an hour would keep whoever was refused out for an hour.
+ */
+export class SteadyStore implements FastifyRateLimitStore {
+  readonly #windows = new Map<string, Window>();
+
+  incr(
+    key: string,
+    tell: (error: Error | null, result?: { current: number; ttl: number }) => void,
+    windowMs = 60_000,
+  ): void {
+    const nowMs = performance.now();
+    const before = this.#windows.get(key);
+    const window =
+      before === undefined || nowMs >= before.beganMs + windowMs ? { count: 0, beganMs: nowMs } : before;
+    window.count++;
+    if (window !== before) this.#begin(key, window);
+    tell(null, { current: window.count, ttl: window.beganMs + windowMs - nowMs });
+  }
+
+  child(): SteadyStore {
+    return new SteadyStore();
+  }
+
+  /** The latest stands last. */
+  #begin(key: string, window: Window): void {
+    this.#windows.delete(key);
+    this.#windows.set(key, window);
+    const [oldest] = this.#windows.keys();
+    if (this.#windows.size > MOST_KEYS && oldest !== undefined) this.#windows.delete(oldest);
+  }
+}

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { BodyMemory } from '../../../server/limits/bodyMemory.ts';
+import { SteadyStore } from '../../../server/limits/steadyStore.ts';
+import { WorkTurns } from '../../../server/limits/workTurns.ts';
+import { ProblemError } from '../../../server/problems.ts';
+
+describe('the memory for bodies', () => {
+  test('the oldest goes on beyond all limits, and the next once it has left', async () => {
+    const memory = new BodyMemory(100, 60_000);
+    const first = memory.begin('a');
+    const second = memory.begin('b');
+    expect(first.add(1000)).toBeNull();
+    const wait = second.add(1);
+    expect(wait).not.toBeNull();
+    first.leave();
+    await wait;
+    expect(second.add(98)).toBeNull();
+  });
+
+  test('one sender has half of it, and what others have does not count against it', async () => {
+    const memory = new BodyMemory(100, 60_000);
+    expect(memory.begin('oldest').add(10)).toBeNull();
+    expect(memory.begin('a').add(30)).toBeNull();
+    expect(memory.begin('a').add(20)).toBeNull();
+    const third = memory.begin('a');
+    const wait = third.add(1);
+    expect(memory.begin('b').add(30)).toBeNull();
+    third.leave();
+    await expect(wait).rejects.toBeInstanceOf(ProblemError);
+  });
+
+  test('who leaves while it waits, or waits too long, is told so', async () => {
+    for (const waitMs of [1, 60_000]) {
+      const memory = new BodyMemory(100, waitMs);
+      expect(memory.begin('a').add(200)).toBeNull();
+      const second = memory.begin('b');
+      const wait = second.add(1);
+      if (waitMs > 1) second.leave();
+      await expect(wait).rejects.toBeInstanceOf(ProblemError);
+    }
+  });
+
+  test('leaving twice gives back once', async () => {
+    const memory = new BodyMemory(100, 60_000);
+    expect(memory.begin('a').add(1)).toBeNull();
+    const second = memory.begin('b');
+    expect(second.add(40)).toBeNull();
+    second.leave();
+    second.leave();
+    expect(memory.begin('c').add(99)).toBeNull();
+    const last = memory.begin('d');
+    const wait = last.add(1);
+    last.leave();
+    await expect(wait).rejects.toBeInstanceOf(ProblemError);
+  });
+});
+
+test('work is done in the order in which it was asked for, as much at once as fits', async () => {
+  const turns = new WorkTurns(10);
+  const done: string[] = [];
+  const first = await turns.take(8);
+  const second = turns.take(30).then((leave) => {
+    done.push('too large to share');
+    leave();
+  });
+  const third = turns.take(1).then((leave) => {
+    done.push('small');
+    leave();
+  });
+  expect(done).toEqual([]);
+  first();
+  first();
+  await Promise.all([second, third]);
+  expect(done).toEqual(['too large to share', 'small']);
+});
+
+test('a window of requests begins and ends by a clock that is never set back', () => {
+  const store = new SteadyStore();
+  const count = (key: string, windowMs: number) => {
+    let told = { current: 0, ttl: 0 };
+    store.incr(
+      key,
+      (_, result) => {
+        told = result ?? told;
+      },
+      windowMs,
+    );
+    return told;
+  };
+  expect(count('a', 60_000)).toEqual({ current: 1, ttl: 60_000 });
+  expect(count('a', 60_000).current).toBe(2);
+  expect(count('b', 60_000).current).toBe(1);
+  // A window of no length is over at once.
+  expect(count('a', 0).current).toBe(1);
+  const realNow = Date.now;
+  try {
+    Date.now = () => realNow() - 3_600_000;
+    expect(count('b', 60_000).ttl).toBeLessThanOrEqual(60_000);
+  } finally {
+    Date.now = realNow;
+  }
+});
