@@ -17,6 +17,7 @@ import { useSession } from './useSession.ts';
 const ForgotPage = lazily(async () => (await import('./pages/ForgotPage.tsx')).ForgotPage);
 const JoinPage = lazily(async () => (await import('./pages/JoinPage.tsx')).JoinPage);
 const PeoplePage = lazily(async () => (await import('./pages/PeoplePage.tsx')).PeoplePage);
+const RecordPage = lazily(async () => (await import('./pages/RecordPage.tsx')).RecordPage);
 const ResetPage = lazily(async () => (await import('./pages/ResetPage.tsx')).ResetPage);
 const SignInsPage = lazily(async () => (await import('./pages/SignInsPage.tsx')).SignInsPage);
 const UploadPage = lazily(async () => (await import('./pages/UploadPage.tsx')).UploadPage);
@@ -31,6 +32,7 @@ function Page({ path }: { readonly path: string }) {
   if (path === '/new-coach') return <NewCoachPage />;
   if (path === '/settings') return <SettingsPage />;
   if (path === '/people') return <PeoplePage />;
+  if (path === '/record') return <RecordPage />;
   if (path === '/sign-ins') return <SignInsPage />;
   if (coach !== null) return <CoachPage key={coach.id} id={coach.id} />;
   if (room !== null) return <RoomPage key={room.id} id={room.id} />;

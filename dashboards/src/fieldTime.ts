@@ -23,6 +23,12 @@ export function fieldTime(at: Date): string {
   return new Date(wallClockMs(at.getTime())).toISOString().slice(0, 16);
 }
 
+/** The last millisecond of a day (`2026-05-02`) there; null where it is none. */
+export function endOfDay(day: string): Date | null {
+  const lastSecond = momentOf(`${day}T23:59:59`);
+  return lastSecond === null ? null : new Date(lastSecond.getTime() + 999);
+}
+
 /** The moment that a field holds; null where it holds none. Of an hour that comes twice, the later. */
 export function momentOf(field: string): Date | null {
   const wantedMs = Date.parse(`${field}Z`);

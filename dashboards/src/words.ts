@@ -3,6 +3,7 @@ import { coachesWords } from './words/coaches.ts';
 import { compareWords } from './words/compare.ts';
 import { liveWords } from './words/live.ts';
 import { peopleWords } from './words/people.ts';
+import { recordWords } from './words/record.ts';
 import { roomWords } from './words/room.ts';
 import { shellWords } from './words/shell.ts';
 import { strokeWords } from './words/stroke.ts';
@@ -26,4 +27,5 @@ export const words = {
   ...uploadWords,
   ...liveWords,
   ...peopleWords,
+  ...recordWords,
 } as const;

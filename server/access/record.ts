@@ -5,7 +5,9 @@ import type { RecordedAct, RecordQuery } from '../schemas/record.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import type { AccountInScope } from './scope.ts';
 
-export type RecordRow = Selectable<RecordTable>;
+export interface RecordRow extends Selectable<RecordTable> {
+  readonly coach_name: string | null;
+}
 
 /** More at once is no table that anybody reads: ask for a shorter span. */
 const MOST_LINES = 100_000;
@@ -14,20 +16,30 @@ const MOST_LINES = 100_000;
 export async function listRecord(
   db: Kysely<Tables>,
   accountId: AccountInScope,
-  { limit, from, to }: RecordQuery,
+  { limit, from, to, acts, personId }: RecordQuery,
   after: readonly [at: string, id: string] | null,
 ): Promise<Page<RecordRow & { readonly place: string }>> {
   let query = db
-    .selectFrom('record')
-    .selectAll()
+    .selectFrom('record as r')
+    .leftJoin('coaches as c', (join) =>
+      join.onRef('c.account_id', '=', 'r.account_id').onRef('c.id', '=', 'r.coach_id'),
+    )
+    .selectAll('r')
+    .select('c.name as coach_name')
     // To the microsecond, which a Date does not hold: the cursor must not pass anything over.
-    .select(sql<string>`to_char(at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"')`.as('place'))
-    .where('account_id', '=', accountId);
-  if (from !== undefined) query = query.where('at', '>=', new Date(from));
-  if (to !== undefined) query = query.where('at', '<=', new Date(to));
+    .select(sql<string>`to_char(r.at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"')`.as('place'))
+    .where('r.account_id', '=', accountId);
+  if (from !== undefined) query = query.where('r.at', '>=', new Date(from));
+  if (to !== undefined) query = query.where('r.at', '<=', new Date(to));
+  if (acts !== undefined) query = query.where('r.act', 'in', acts.split(','));
+  if (personId !== undefined) query = query.where('r.person_id', '=', personId);
   if (after !== null)
-    query = query.where(sql<boolean>`(at, id) < (${after[0]}::timestamptz, ${after[1]}::uuid)`);
-  const rows = await query.orderBy('at', 'desc').orderBy('id', 'desc').limit(oneMoreThan(limit)).execute();
+    query = query.where(sql<boolean>`(r.at, r.id) < (${after[0]}::timestamptz, ${after[1]}::uuid)`);
+  const rows = await query
+    .orderBy('r.at', 'desc')
+    .orderBy('r.id', 'desc')
+    .limit(oneMoreThan(limit))
+    .execute();
   return pageFrom(rows, limit);
 }
 
@@ -40,6 +52,7 @@ export function actOf(row: RecordRow): RecordedAct {
     thing: row.thing,
     thingId: row.thing_id,
     coachId: row.coach_id,
+    coachName: row.coach_name,
     details: row.details,
   };
 }
@@ -59,7 +72,7 @@ export async function recordCsv(
   }));
   return stringify(lines, {
     header: true,
-    columns: ['at', 'act', 'by', 'byId', 'thing', 'thingId', 'coachId', 'details'],
+    columns: ['at', 'act', 'by', 'byId', 'thing', 'thingId', 'coachId', 'coachName', 'details'],
     record_delimiter: '\r\n',
     escape_formulas: true,
   });

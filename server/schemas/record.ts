@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { Id, PageQuery, SpanQuery, Time } from './common.ts';
 
-export const RecordQuery = PageQuery.extend(SpanQuery.shape);
+export const RecordQuery = PageQuery.extend(SpanQuery.shape).extend({
+  acts: z
+    .string()
+    .max(2000)
+    .regex(/^[a-z-]+(,[a-z-]+)*$/, { error: 'Must be names of acts, with commas.' })
+    .optional()
+    .describe('Only these acts, such as signed-in,signed-out.'),
+  personId: Id.optional().describe('Only what this person did.'),
+});
 export type RecordQuery = z.infer<typeof RecordQuery>;
 
 /** One act of the record of who did what. */
@@ -17,6 +25,7 @@ export const RecordedAct = z
     thing: z.string().describe('What kind of thing it was done to.'),
     thingId: Id.nullable(),
     coachId: Id.nullable(),
+    coachName: z.string().nullable().describe('As the coach is called now; null where it is gone.'),
     details: z.record(z.string(), z.unknown()),
   })
   .meta({ id: 'RecordedAct' });

@@ -72,6 +72,21 @@ const STATES: readonly State[] = [
     reach: (page) => page.getByRole('heading', { name: 'This is how it looks' }).waitFor(),
   },
   {
+    name: 'who did what',
+    path: () => '/record',
+    reach: (page) => page.getByText('Work recorded').first().waitFor(),
+  },
+  {
+    name: 'who did what, when nothing was',
+    path: () => '/record?kind=work&to=2001-01-01',
+    reach: (page) => page.getByRole('heading', { name: 'Nothing of this kind was done' }).waitFor(),
+  },
+  {
+    name: 'adding a recording from a file',
+    path: (fleet) => `/rooms/${fleet.worsening.id}/upload`,
+    reach: (page) => title(page, /./),
+  },
+  {
     name: 'a room with warnings, all of it opened',
     path: (fleet) => `/rooms/${fleet.worsening.id}`,
     reach: async (page) => {

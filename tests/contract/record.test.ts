@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { ACTS_OF } from '../../dashboards/src/record/kinds.ts';
+import { words } from '../../dashboards/src/words.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService } from './strokeFixture.ts';
 
@@ -138,11 +140,34 @@ test('is read in pages, by time, and as a table', async () => {
     headers: { accept: 'text/csv' },
   });
   expect(csv.headers.get('content-type')).toContain('text/csv');
-  expect(csv.text.split('\r\n')[0]).toBe('at,act,by,byId,thing,thingId,coachId,details');
+  expect(csv.text.split('\r\n')[0]).toBe('at,act,by,byId,thing,thingId,coachId,coachName,details');
   expect(csv.text.trim().split('\r\n').length).toBeGreaterThan(all.length);
+});
+
+test('is asked for some acts, and for one person', async () => {
+  const all = await acts();
+  const some = await acts('&acts=service-recorded,grant-given');
+  expect(some).toEqual(all.filter(({ act }) => act === 'service-recorded' || act === 'grant-given'));
+  expect(some.map(({ coachName }) => coachName)).toEqual(['Meadow Drift', 'Meadow Drift']);
+  const own = await acts(`&personId=${dealer.person.id}`);
+  const by = (one: Record<string, unknown>) => (one.by as { id: string } | null)?.id;
+  expect(own).toEqual(all.filter((one) => by(one) === dealer.person.id));
+  expect(own.length).toBeLessThan(all.length);
+  for (const query of ["acts=a'b", 'acts=', 'personId=mara'])
+    expect((await as(dealer.token, 'GET', `/record?${query}`)).status).toBe(422);
 });
 
 test('is only added to', async () => {
   for (const change of [`update record set act = 'none'`, 'delete from record', 'truncate record'])
     await expect(service.pool.query(change)).rejects.toMatchObject({ code: '42501' });
+});
+
+test('every act that the database notes has its name on the pages, and is of one kind', async () => {
+  const { rows } = await service.pool.query<{ act: string }>(
+    `select distinct split_part(encode(tgargs, 'escape'), '\\000', 1) as act from pg_trigger
+      where tgfoid = 'note_act'::regproc`,
+  );
+  const noted = [...rows.map(({ act }) => act), 'sign-in-failed'].sort();
+  expect(Object.keys(words.acts).sort()).toEqual(noted);
+  expect(Object.values(ACTS_OF).flat().sort()).toEqual(noted);
 });

@@ -7,6 +7,7 @@ export type { Logger } from '../../../server/schemas/logger.ts';
 export type { CoachOverview, OverviewSummary } from '../../../server/schemas/overview.ts';
 export type { NewPersonalToken, PersonalToken } from '../../../server/schemas/personalToken.ts';
 export type { StrokesPreview } from '../../../server/schemas/preview.ts';
+export type { RecordedAct } from '../../../server/schemas/record.ts';
 export type {
   Comparison,
   RoomStatus,

@@ -1,18 +1,36 @@
 import type uPlot from 'uplot';
 import { finePercent, plainNumber } from '../format.ts';
+import { forEachReader, theReader } from '../reader.ts';
+import type { PlotLibrary } from './Plot.tsx';
 import type { ChartTheme } from './theme.ts';
 
 const FONT = '12px system-ui, sans-serif';
 const DAY_S = 86_400;
 
-const clock = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' });
-const day = new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short' });
-const month = new Intl.DateTimeFormat(undefined, { month: 'short', year: 'numeric' });
+let clock: Intl.DateTimeFormat;
+let day: Intl.DateTimeFormat;
+let month: Intl.DateTimeFormat;
+let tick: Intl.NumberFormat;
+forEachReader(({ locale, timeZone }) => {
+  clock = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', timeZone });
+  day = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', timeZone });
+  month = new Intl.DateTimeFormat(locale, { month: 'short', year: 'numeric', timeZone });
+  tick = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
+});
 
 /** Labels in the reader's own way of writing dates, as fine as the steps between them. */
 function timeLabels(_: uPlot, splits: number[], _axis: number, _space: number, stepS: number): string[] {
   const format = stepS < DAY_S ? clock : stepS < 30 * DAY_S ? day : month;
   return splits.map((at) => format.format(at * 1000));
+}
+
+/** Where days and months begin: in the reader's zone, not the device's. Seconds since 1970. */
+export function readersDate(library: PlotLibrary): (atS: number) => Date {
+  const { timeZone } = theReader();
+  return (atS) => {
+    const at = new Date(atS * 1000);
+    return timeZone === undefined ? at : library.tzDate(at, timeZone);
+  };
 }
 
 /** A year at 10,000 strokes or a minute at two: only the steps that `timeLabels` can tell apart. */
@@ -49,5 +67,4 @@ export function uprightAxis(theme: ChartTheme, unit: string): uPlot.Axis {
   };
 }
 
-const tick = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2 });
 export const tickNumber = (value: number): string => tick.format(value);

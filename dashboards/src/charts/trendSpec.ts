@@ -1,8 +1,8 @@
 import type uPlot from 'uplot';
 import type { Trend } from '../api/types.ts';
 import { words } from '../words.ts';
-import { timeAxis, uprightAxis } from './axes.ts';
-import type { PlotSpec } from './Plot.tsx';
+import { readersDate, timeAxis, uprightAxis } from './axes.ts';
+import type { PlotLibrary, PlotSpec } from './Plot.tsx';
 import { fontOf, inside, pixels } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
 import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
@@ -96,6 +96,7 @@ interface TrendPicture {
 export function trendSpec(
   { trend, scale, sideIndex, unit, extent }: TrendPicture,
   theme: ChartTheme,
+  library: PlotLibrary,
 ): PlotSpec {
   const { colour } = lookOf(theme, sideIndex);
   const times = trend.points.map((p) => Date.parse(p.at) / 1000);
@@ -119,6 +120,7 @@ export function trendSpec(
         },
         y: { range: () => [extent[0] - room, extent[1] + room] },
       },
+      tzDate: readersDate(library),
       axes: [timeAxis(theme), uprightAxis(theme, unit)],
       cursor: { y: false, points: { size: 9 }, drag: { x: true, y: false } },
       series: [

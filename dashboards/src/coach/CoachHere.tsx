@@ -8,6 +8,7 @@ import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
 import { CoachTools } from './CoachTools.tsx';
 import { Loggers } from './Loggers.tsx';
+import { SeeAll } from './SeeAll.tsx';
 
 const CoachSight = lazily(async () => (await import('../people/CoachSight.tsx')).CoachSight);
 
@@ -52,6 +53,7 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
               />
             ))}
           </div>
+          <SeeAll coach={coach} onDone={reload} />
           <section aria-labelledby="courses">
             <h2 id="courses">{words.course.title}</h2>
             <p class="about">{words.course.lead}</p>

@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import type { ComparedGroup, MeasureTitle } from '../api/types.ts';
 import { Scroll } from '../components/Scroll.tsx';
-import { percent, quantity } from '../format.ts';
+import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Profile } from './Profile.tsx';
@@ -95,12 +95,12 @@ export function Group({ group, titles, top }: GroupProps) {
           <p class="summary">{changedText(group)}</p>
           <Profile group={group} top={top} />
           <Scroll of={title}>
-            <ShiftTable caption={say.tableCaption} shifts={first} titles={titles} />
+            <ShiftTable caption={say.tableCaption(referenceText())} shifts={first} titles={titles} />
           </Scroll>
           <details class="no-print">
             <summary>{say.moreNumbers(title)}</summary>
             <Scroll of={say.moreNumbers(title)}>
-              <ShiftTable caption={say.otherMeasures} shifts={others} titles={titles} />
+              <ShiftTable caption={say.otherMeasures(referenceText())} shifts={others} titles={titles} />
               <ProfileTable group={group} />
             </Scroll>
           </details>

@@ -1,3 +1,5 @@
+import { endOfDay, momentOf } from '../fieldTime.ts';
+
 /** The four days that bound two spans, as the address and the date fields hold them: `2026-05-02`. */
 export const SPAN_NAMES = ['beforeFrom', 'beforeTo', 'afterFrom', 'afterTo'] as const;
 export type SpanName = (typeof SPAN_NAMES)[number];
@@ -9,7 +11,7 @@ export type Question =
   | { readonly kind: 'spans'; readonly spans: Spans };
 
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
-const isDay = (text: string): boolean => DAY.test(text) && !Number.isNaN(new Date(`${text}T12:00`).getTime());
+const isDay = (text: string): boolean => DAY.test(text) && !Number.isNaN(Date.parse(`${text}T12:00Z`));
 
 /** Reads the address; null where it asks for nothing that can be answered. */
 export function questionOf(search: string): Question | null {
@@ -38,8 +40,9 @@ export function comparisonPath(roomId: string, question: Question): string {
   if (question.kind === 'service') asked.set('service', question.serviceId);
   else
     for (const name of SPAN_NAMES) {
-      const time = name.endsWith('From') ? '00:00:00.000' : '23:59:59.999';
-      asked.set(name, new Date(`${question.spans[name]}T${time}`).toISOString());
+      const day = question.spans[name];
+      const bound = name.endsWith('From') ? momentOf(`${day}T00:00`) : endOfDay(day);
+      if (bound !== null) asked.set(name, bound.toISOString());
     }
   return `/rooms/${roomId}/comparison?${asked}`;
 }

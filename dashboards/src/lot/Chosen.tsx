@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
+import { saveCsv } from '../api/saveCsv.ts';
 import { Failure } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
 import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
-import { saveCsv } from './saveCsv.ts';
 
 /** As many as one address, and one request, can name. */
 const NAMED_AT_ONCE = 250;
@@ -73,7 +73,12 @@ export function Chosen({ coachIds, since, onNone, onChange }: ChosenProps) {
             type="button"
             disabled={saving.busy}
             onClick={() =>
-              void saving.send(() => saveCsv(inParts(coachIds).map((ids) => csvPath(ids, since))))
+              void saving.send(() =>
+                saveCsv(
+                  inParts(coachIds).map((ids) => csvPath(ids, since)),
+                  words.lot.fileName,
+                ),
+              )
             }
           >
             {saving.busy ? say.saving : say.csvChosen}

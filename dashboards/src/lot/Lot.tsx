@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { saveCsv } from '../api/saveCsv.ts';
 import type { CoachOverview, OverviewSummary } from '../api/types.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
 import { useLoad } from '../api/useLoad.ts';
@@ -13,7 +14,6 @@ import { Chosen } from './Chosen.tsx';
 import { CoachRow } from './CoachRow.tsx';
 import { Filters } from './Filters.tsx';
 import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
-import { saveCsv } from './saveCsv.ts';
 
 const COACHES_AT_ONCE = 50;
 const EVERY_MS = 60_000;
@@ -99,7 +99,7 @@ export function Lot({ since }: LotProps) {
                   type="button"
                   class="quiet"
                   disabled={saving.busy}
-                  onClick={() => void saving.send(() => saveCsv([path]))}
+                  onClick={() => void saving.send(() => saveCsv([path], words.lot.fileName))}
                 >
                   {saving.busy ? say.saving : say.csvShown}
                 </button>

@@ -24,7 +24,9 @@ export function PeoplePage() {
   return (
     <section class="narrow">
       <PageTitle text={say.title} />
-      <p class="lead">{say.lead}</p>
+      <p class="lead">
+        {say.lead} <a href="/record">{words.record.title}</a>
+      </p>
       {invited !== null && (
         <ShownOnce
           label={say.link}

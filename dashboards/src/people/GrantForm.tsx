@@ -4,12 +4,12 @@ import type { Grant, NewGrant } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { endOfDay } from '../fieldTime.ts';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
 import { DayField } from './DayField.tsx';
-import { endOfDay } from './endOfDay.ts';
 
 interface GrantFormProps {
   readonly coachId: string;
@@ -33,7 +33,7 @@ export function GrantForm({ coachId, onDone }: GrantFormProps) {
     event.preventDefault();
     setTries(tries + 1);
     if (missing !== null) return;
-    const until = endOfDay(day);
+    const until = endOfDay(day)?.toISOString() ?? null;
     const body = { email: email.trim(), role, ...(until === null ? {} : { until }) };
     const sent = await send(async (idempotencyKey) => {
       onDone(await call<NewGrant>(`/coaches/${coachId}/grants`, { method: 'POST', body, idempotencyKey }));

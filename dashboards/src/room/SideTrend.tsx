@@ -12,12 +12,12 @@ import {
   LineKey,
   WorkKey,
 } from '../charts/keys.tsx';
-import { Plot } from '../charts/Plot.tsx';
+import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { shownValue, type TrendScale, trendExtent, trendSpec } from '../charts/trendSpec.ts';
 import type { View } from '../charts/view.ts';
 import { Loaded } from '../components/states.tsx';
-import { quantity, whenText } from '../format.ts';
+import { quantity, referenceText, whenText } from '../format.ts';
 import { navigate } from '../router.ts';
 import { sideTitle } from '../sideName.ts';
 import { words } from '../words.ts';
@@ -45,7 +45,7 @@ function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; si
   return (
     <>
       <LineKey
-        text={say.point(scale === 'adjusted' ? say.adjusted : say.asMeasured)}
+        text={say.point(scale === 'adjusted' ? say.adjusted(referenceText()) : say.asMeasured)}
         side={sideIndex}
         solid
       />
@@ -79,7 +79,8 @@ function TrendChart(props: TrendChartProps) {
     if (own !== null) report(reportAs, own);
   }, [own, report, reportAs]);
   const spec = useCallback(
-    (theme: ChartTheme) => trendSpec({ trend, scale, sideIndex, extent: [low, high], unit }, theme),
+    (theme: ChartTheme, library: PlotLibrary) =>
+      trendSpec({ trend, scale, sideIndex, extent: [low, high], unit }, theme, library),
     [trend, scale, sideIndex, low, high, unit],
   );
   const readout = (index: number | null) => {

@@ -2,6 +2,7 @@ import { useCallback, useId, useState } from 'preact/hooks';
 import type { Direction, MeasureTitle, Room } from '../api/types.ts';
 import type { TrendScale } from '../charts/trendSpec.ts';
 import { Field } from '../components/Field.tsx';
+import { referenceText } from '../format.ts';
 import { words } from '../words.ts';
 import { SideTrend } from './SideTrend.tsx';
 
@@ -87,7 +88,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
         <Choice
           label={words.trend.scale}
           options={[
-            ['adjusted', words.trend.adjusted],
+            ['adjusted', words.trend.adjusted(referenceText())],
             ['measured', words.trend.asMeasured],
           ]}
           value={scale}

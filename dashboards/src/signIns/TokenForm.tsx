@@ -4,11 +4,11 @@ import type { NewPersonalToken } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { endOfDay } from '../fieldTime.ts';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { DayField } from '../people/DayField.tsx';
-import { endOfDay } from '../people/endOfDay.ts';
 import { words } from '../words.ts';
 
 type May = 'read' | 'change';
@@ -23,7 +23,7 @@ export function TokenForm({ onDone }: { readonly onDone: (made: NewPersonalToken
   const [tries, setTries] = useState(0);
   const form = useFirstProblem(tries);
   const { busy, problem, fieldProblem, send } = useSending();
-  const until = endOfDay(day);
+  const until = endOfDay(day)?.toISOString() ?? null;
   const missing = {
     name: name.trim() === '' ? say.nameMissing : null,
     until: until === null ? say.untilMissing : null,

@@ -72,4 +72,10 @@ export const coachesWords = {
     fileName: 'coaches.csv',
     seenAlready: 'seen',
   },
+
+  seeAll: {
+    title: (n: number) => (n === 1 ? 'Mark the open warning as seen' : `Mark all ${n} open warnings as seen`),
+    lead: 'This says that you know of them. It mends nothing: they stay until the strokes run as they used to.',
+    submit: (n: number) => (n === 1 ? 'I have seen it' : `I have seen all ${n}`),
+  },
 } as const;

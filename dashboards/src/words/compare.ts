@@ -46,8 +46,8 @@ export const compareWords = {
       `from ${from} to ${to} of the travel ${amps} ${way}`,
     fullyIn: 'fully in',
     fullyOut: 'fully out',
-    tableCaption: 'Brought to 12.6 V and 20 °C',
-    otherMeasures: 'The other measures, brought to 12.6 V and 20 °C',
+    tableCaption: (reference: string) => `Brought to ${reference}`,
+    otherMeasures: (reference: string) => `The other measures, brought to ${reference}`,
     moreNumbers: (group: string) => `All numbers: ${group}`,
     tooFewHere: 'It takes two strokes before and two after. There are not enough in this direction.',
     tooFew:

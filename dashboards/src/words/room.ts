@@ -34,7 +34,7 @@ export const roomWords = {
     side: (side: string) => `Side: ${side}`,
     bothSides: 'Both sides together',
     asMeasured: 'as measured',
-    adjusted: 'brought to 12.6 V and 20 °C',
+    adjusted: (reference: string) => `brought to ${reference}`,
     point: (how: string) => `a stroke, ${how}`,
     scale: 'Values',
     empty: 'No stroke in this direction yet.',

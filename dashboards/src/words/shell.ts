@@ -9,6 +9,7 @@ export const shellWords = {
   none: '–',
   joint: ' · ',
   onlySide: 'Motor',
+  reference: (volts: string, temperature: string) => `${volts} and ${temperature}`,
   tableOf: (what: string) => `Table: ${what}`,
   stale: (problem: string) => `What you see is from before. ${problem}`,
   promise:

@@ -1,6 +1,13 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { comparisonPath } from '../../../dashboards/src/compare/question.ts';
 import { fieldTime, momentOf } from '../../../dashboards/src/fieldTime.ts';
-import { placeText, quantity, temperatureText, whenText } from '../../../dashboards/src/format.ts';
+import {
+  placeText,
+  quantity,
+  referenceText,
+  temperatureText,
+  whenText,
+} from '../../../dashboards/src/format.ts';
 import { metresField, typedMetres, typedNumber } from '../../../dashboards/src/forms/numbers.ts';
 import { DEVICE, readAs } from '../../../dashboards/src/reader.ts';
 
@@ -29,6 +36,13 @@ describe('values', () => {
       '20 °C',
     ]);
     expect(plain(placeText(0.5, 0.96))).toBe('50 % (48 cm)');
+  });
+
+  test('are said to be brought to a supply and a temperature in the same', () => {
+    readAs(us);
+    expect(plain(referenceText())).toBe('12.6 V and 68 °F');
+    readAs(german);
+    expect(plain(referenceText())).toBe('12,6 V and 20 °C');
   });
 
   test('follow the region where no units are set', () => {
@@ -82,5 +96,23 @@ describe('moments in fields', () => {
 
   test('that are none are null', () => {
     for (const text of ['', 'soon', '2026-13-40T00:00']) expect(momentOf(text)).toBeNull();
+  });
+});
+
+test('the days of two spans begin and end where the reader is, not where the device is', () => {
+  const spans = {
+    beforeFrom: '2026-03-01',
+    beforeTo: '2026-03-07',
+    afterFrom: '2026-03-08',
+    afterTo: '2026-03-08',
+  };
+  readAs(us);
+  const asked = new URLSearchParams(comparisonPath('a', { kind: 'spans', spans }).split('?')[1]);
+  // Denver is 7 h behind UTC, and 6 h from 2 o'clock on 8 March 2026 on (RFC 8536 zone America/Denver).
+  expect(Object.fromEntries(asked)).toEqual({
+    beforeFrom: '2026-03-01T07:00:00.000Z',
+    beforeTo: '2026-03-08T06:59:59.999Z',
+    afterFrom: '2026-03-08T07:00:00.000Z',
+    afterTo: '2026-03-09T05:59:59.999Z',
   });
 });

@@ -1,10 +1,9 @@
-import { call } from '../api/client.ts';
-import { words } from '../words.ts';
+import { call } from './client.ts';
 
 const LINE_END = '\r\n';
 
 /** Has the service write what the paths ask for as CSV, and the browser save it all as one file. */
-export async function saveCsv(paths: readonly string[]): Promise<void> {
+export async function saveCsv(paths: readonly string[], fileName: string): Promise<void> {
   const texts: string[] = [];
   for (const path of paths) texts.push(await call<string>(path, { accept: 'text/csv' }));
   // The titles of the columns stand in the first alone.
@@ -14,7 +13,7 @@ export async function saveCsv(paths: readonly string[]): Promise<void> {
   const file = new Blob(['\ufeff', first, ...rows], { type: 'text/csv;charset=utf-8' });
   const link = document.createElement('a');
   link.href = URL.createObjectURL(file);
-  link.download = words.lot.fileName;
+  link.download = fileName;
   link.click();
   URL.revokeObjectURL(link.href);
 }

@@ -1,0 +1,41 @@
+import { words } from '../words.ts';
+
+export type Act = keyof typeof words.acts;
+export type RecordKind = keyof typeof words.recordKinds;
+
+/** What a reader asks for by one word. Every act that has a name is of one kind. */
+export const ACTS_OF: Readonly<Record<RecordKind, readonly Act[]>> = {
+  signIns: ['signed-in', 'signed-out', 'sign-in-failed', 'password-changed', 'token-made', 'token-ended'],
+  people: [
+    'person-added',
+    'person-joined',
+    'person-removed',
+    'role-changed',
+    'invitation-made',
+    'grant-given',
+    'grant-accepted',
+    'grant-ended',
+  ],
+  coaches: [
+    'coach-deleted',
+    'coach-restored',
+    'coach-removed',
+    'room-removed',
+    'logger-added',
+    'logger-removed',
+    'stroke-removed',
+  ],
+  work: ['service-recorded', 'service-changed', 'service-removed', 'warning-acknowledged'],
+  settings: ['settings-changed', 'account-changed'],
+};
+
+// The keys of the words are the kinds.
+export const RECORD_KINDS = Object.keys(words.recordKinds) as RecordKind[];
+
+export const isKind = (text: string | null): text is RecordKind => RECORD_KINDS.some((kind) => kind === text);
+
+/** What an act is called; one that is newer than these pages, by the name that the service has for it. */
+export function actWord(act: string): string {
+  const known: Readonly<Record<string, string>> = words.acts;
+  return known[act] ?? act.replaceAll('-', ' ');
+}
