@@ -113,6 +113,7 @@ async function work(app: App, stops: (() => Promise<void>)[]): Promise<void> {
       app.metrics.rooms.inc(rooms);
       app.metrics.analysed.observe(seconds);
     },
+    setAside: () => app.metrics.setAside.inc(),
   });
   stops.push(() => worker.stop());
   const tidying = startTidying(app.database, app.log);

@@ -69,7 +69,8 @@ async function millisecondsToWait(db: Kysely<Tables>, email: string): Promise<nu
     .selectFrom('sign_in_failures')
     .select(sql<number>`extract(epoch from now() - failed_at) * 1000`.as('ageMs'))
     .where('email', '=', email)
-    .where(sql<boolean>`failed_at > now() - make_interval(secs => ${WINDOW_MS / 1000})`)
+    // Those of a future are from before a clock that was set back: they would close the door for as long.
+    .where(sql<boolean>`failed_at between now() - make_interval(secs => ${WINDOW_MS / 1000}) and now()`)
     .orderBy('failed_at', 'desc')
     .limit(WRONG_PASSWORDS)
     .execute();

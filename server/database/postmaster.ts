@@ -58,8 +58,8 @@ export async function startPostmaster(
 }
 
 async function untilReady(child: ChildProcess, cluster: Cluster): Promise<void> {
-  const deadline = Date.now() + READY_WITHIN_MS;
-  while (Date.now() < deadline) {
+  const deadline = performance.now() + READY_WITHIN_MS;
+  while (performance.now() < deadline) {
     if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null)
       throw new StartError(`Postgres did not start: ${await lastLine(cluster.log)} (${cluster.log})`);
     // Its first line is the process, its eighth the state (Postgres source, src/include/utils/pidfile.h).
@@ -96,10 +96,10 @@ export async function endOrphans(cluster: Cluster): Promise<void> {
     return;
   }
   if (pid !== null && working.includes(pid)) process.kill(pid, 'SIGINT');
-  const deadline = Date.now() + STOP_WITHIN_MS;
+  const deadline = performance.now() + STOP_WITHIN_MS;
   while (postgresProcessesIn(cluster.folder, pid).length > 0) {
-    if (Date.now() > deadline && pid !== null && working.includes(pid)) process.kill(pid, 'SIGQUIT');
-    if (Date.now() > deadline + STOP_WITHIN_MS)
+    if (performance.now() > deadline && pid !== null && working.includes(pid)) process.kill(pid, 'SIGQUIT');
+    if (performance.now() > deadline + STOP_WITHIN_MS)
       throw new StartError(
         `Another Postgres (process ${working[0]}) works in ${cluster.folder} and does not end.`,
       );

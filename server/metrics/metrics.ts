@@ -17,6 +17,8 @@ export interface Metrics {
   readonly rooms: Counter;
   /** Attempts to tell people by mail and programs by webhook, by what came of them. */
   readonly notices: Counter<'channel' | 'outcome'>;
+  /** Strokes that the analysis failed on. */
+  readonly setAside: Counter;
 }
 
 const ANSWER_SECONDS = [0.005, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 10];
@@ -65,6 +67,11 @@ export function createMetrics(pool: Pool, waiting: () => Promise<WorkWaiting>): 
       name: 'slideload_notices_total',
       help: 'Attempts to tell people and programs, by what came of them.',
       labelNames: ['channel', 'outcome'],
+      registers,
+    }),
+    setAside: new Counter({
+      name: 'slideload_strokes_set_aside_total',
+      help: 'Strokes that the analysis failed on; doctor names them.',
       registers,
     }),
   };

@@ -17,7 +17,7 @@ const KEPT_FOR_MS = 5000;
 export function workWaiting(
   pool: Pick<Queries, 'query'>,
   log: FastifyBaseLogger,
-  now: () => number = Date.now,
+  now: () => number = () => performance.now(),
 ): () => Promise<WorkWaiting> {
   let last: WorkWaiting = { rooms: 0, oldestS: 0 };
   let askedAt = Number.NEGATIVE_INFINITY;

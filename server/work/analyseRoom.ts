@@ -7,6 +7,7 @@ import { measureBatch } from './measureStrokes.ts';
 import { holdPeers, preparePublication, publishNormals } from './publishNormals.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from './roomRow.ts';
+import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 import { writeHistory } from './writeHistory.ts';
@@ -27,10 +28,11 @@ export async function analyseRoom(
   room: RoomKey,
   log: AnalysisLog,
   stopping: AbortSignal,
+  hand?: StrokeInHand,
 ): Promise<AnalysisOutcome> {
   return db.connection().execute(async (connection) => {
     try {
-      const work = () => inRounds(connection, room, log, new Turns(stopping));
+      const work = () => inRounds(connection, room, log, new Turns(stopping, hand));
       return (await holdingRoom(connection, room, work)) ?? 'busy';
     } catch (error) {
       if (error instanceof WorkStopped) return 'stopped';

@@ -1,13 +1,14 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { keepUpToDate } from './keepUpToDate.ts';
+import { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog, FromThread, RoundDone, ThreadStart, ToThread } from './threadMessages.ts';
 
 /** Runs in a thread of its own and keeps the rooms up to date for `startAnalysisThread`, with its own connections. */
 if (parentPort === null) throw new Error('This is to be run in a thread.');
 const port = parentPort;
 // Given by `startAnalysisThread` and nobody else.
-const { databaseUrl } = workerData as ThreadStart;
+const { databaseUrl, hand, heldUp } = workerData as ThreadStart;
 /** One for the many rooms that are done together, one for those that are done one by one. */
 const CONNECTIONS = 2;
 // It looks for rooms of any account, and takes those of several together.
@@ -25,7 +26,7 @@ const log: AnalysisLog = {
 port.on('message', (message: ToThread) => {
   if (message === 'stop') stopping.abort();
 });
-await keepUpToDate(db, log, stopping.signal);
+await keepUpToDate(db, log, stopping.signal, new StrokeInHand(hand, heldUp));
 await pool.end();
 port.close();
 

@@ -102,7 +102,7 @@ export async function foldEvents(
       await turns.next();
       // Only between two instants: a checkpoint stands for everything up to its time.
       if (before && event.atMs > before.atMs && endsStretch(events, checkpoints, from)) keepState(before);
-      const judgement = judge(state, event);
+      const judgement = judge(state, event, turns);
       events++;
       before = event;
       for (const warning of judgement.warnings) warnings.set(warning.id, warning);
@@ -133,12 +133,12 @@ function endsStretch(events: number, made: readonly Checkpoint[], from: Checkpoi
   return stretchOf(events + 1) > stretchOf(events) && (last === null || last.events < events);
 }
 
-function judge(state: RoomState, event: RoomEvent): Judgement {
+function judge(state: RoomState, event: RoomEvent, { hand }: Turns): Judgement {
+  if (!isUsable(event)) return advanceRoom(state, event);
   try {
-    return advanceRoom(state, event);
+    return hand.holding(event.strokeId, () => advanceRoom(state, event));
   } catch (error) {
-    if (isUsable(event)) throw new UnjudgedStroke(event.strokeId, error);
-    throw error;
+    throw new UnjudgedStroke(event.strokeId, error);
   }
 }
 

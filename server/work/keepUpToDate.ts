@@ -5,6 +5,7 @@ import type { RoomKey } from '../live/roomChannel.ts';
 import { analyseRooms } from './analyseRooms.ts';
 import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';
 import { OneByOne } from './oneByOne.ts';
+import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 
@@ -28,11 +29,15 @@ export async function keepUpToDate(
   db: Kysely<Tables>,
   log: AnalysisLog,
   stopping: AbortSignal,
+  hand: StrokeInHand,
 ): Promise<void> {
-  const oneByOne = new OneByOne(db, log, stopping);
+  const oneByOne = new OneByOne(db, log, stopping, hand);
   while (!stopping.aborted) {
     try {
-      await db.connection().execute((connection) => lookAgainAndAgain(connection, oneByOne, log, stopping));
+      await db.connection().execute((connection) => {
+        const turns = new Turns(stopping, hand);
+        return lookAgainAndAgain(connection, oneByOne, log, turns, stopping);
+      });
     } catch (error) {
       if (error instanceof WorkStopped || stopping.aborted) break;
       log.error({ err: error }, 'The analysis could not go on.');
@@ -46,9 +51,9 @@ async function lookAgainAndAgain(
   connection: Kysely<Tables>,
   oneByOne: OneByOne,
   log: AnalysisLog,
+  turns: Turns,
   stopping: AbortSignal,
 ): Promise<void> {
-  const turns = new Turns(stopping);
   let after: RoomKey | null = null;
   while (!stopping.aborted) {
     const started = performance.now();

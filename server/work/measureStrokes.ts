@@ -45,7 +45,11 @@ export async function measureBatch(
     await turns.next();
     const room = byId.get(stroke.room_id);
     if (room === undefined) continue;
-    results.push({ ...stroke, version: room.version, analysis: measure({ trace, ...stroke }, room, log) });
+    results.push({
+      ...stroke,
+      version: room.version,
+      analysis: measure({ trace, ...stroke }, room, log, turns),
+    });
   }
   const written = await writeAnalyses(db, results);
   return written > 0n && strokes.length === BATCH;
@@ -90,11 +94,14 @@ async function readUnmeasured(
   return rows;
 }
 
-function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog): StrokeAnalysis {
+function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog, { hand }: Turns): StrokeAnalysis {
   if (stroke.cut_short) return { status: 'unusable', reason: 'The record ended before the stroke did.' };
-  if (stroke.trace === null) return { status: 'unusable', reason: 'Its samples are no longer kept.' };
+  const { trace } = stroke;
+  if (trace === null) return { status: 'unusable', reason: 'Its samples are no longer kept.' };
   try {
-    return measureStroke(toStrokeTrace(decodeTrace(stroke.trace), stroke.direction), room.description);
+    return hand.holding(stroke.id, () =>
+      measureStroke(toStrokeTrace(decodeTrace(trace), stroke.direction), room.description),
+    );
   } catch (error) {
     log.error({ err: error, strokeId: stroke.id }, 'A stroke could not be measured.');
     return { status: 'unusable', reason: 'The record could not be measured.' };

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
 import { analyseRoom } from './analyseRoom.ts';
+import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 
 const FIRST_REST_MS = 1000;
@@ -12,16 +13,18 @@ export class OneByOne {
   readonly #db: Kysely<Tables>;
   readonly #log: AnalysisLog;
   readonly #stopping: AbortSignal;
+  readonly #hand: StrokeInHand;
   /** Waiting or under way. */
   readonly #rooms = new Map<string, RoomKey>();
   /** Those that failed rest for a while, longer each time. */
   readonly #resting = new Map<string, { readonly until: number; readonly restMs: number }>();
   #working: Promise<void> = Promise.resolve();
 
-  constructor(db: Kysely<Tables>, log: AnalysisLog, stopping: AbortSignal) {
+  constructor(db: Kysely<Tables>, log: AnalysisLog, stopping: AbortSignal, hand: StrokeInHand) {
     this.#db = db;
     this.#log = log;
     this.#stopping = stopping;
+    this.#hand = hand;
   }
 
   /** The ids of those that nobody else here needs to look at. */
@@ -44,7 +47,7 @@ export class OneByOne {
 
   async #work(room: RoomKey): Promise<void> {
     try {
-      if (!this.#stopping.aborted) await analyseRoom(this.#db, room, this.#log, this.#stopping);
+      if (!this.#stopping.aborted) await analyseRoom(this.#db, room, this.#log, this.#stopping, this.#hand);
       this.#resting.delete(room.roomId);
     } catch (error) {
       this.#log.error({ err: error, roomId: room.roomId }, 'A room could not be analysed.');

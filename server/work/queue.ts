@@ -35,6 +35,8 @@ export interface WorkerParts extends Pick<Database, 'pool'> {
   readonly log: FastifyBaseLogger;
   /** Told of each round of the analysis. */
   readonly done?: AnalysisLog['done'];
+  /** Told of each stroke that the analysis failed on, and which it set aside. */
+  readonly setAside?: () => void;
 }
 
 /** Brings the queue's own tables up to date. */
@@ -46,7 +48,12 @@ export async function prepareQueue(pool: Pool): Promise<void> {
  * Starts working on rooms, in a thread beside the one that serves requests, and on what is due by the clock. `stop`
  * has the rooms under way left, to be found by another worker or at the next start.
  */
-export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ stop(): Promise<void> }> {
+export async function startWorker({
+  pool,
+  log,
+  done,
+  setAside,
+}: WorkerParts): Promise<{ stop(): Promise<void> }> {
   const ofAll = inScope({ pool }, { spanning: 'queue' });
   const { db } = ofAll;
   const ensurePartitions = () =>
@@ -55,7 +62,13 @@ export async function startWorker({ pool, log, done }: WorkerParts): Promise<{ s
   await markOutdatedRooms(db);
   const thread = startAnalysisThread(
     { databaseUrl: urlOf(pool) },
-    { error: (details, message) => log.error(details, message), done },
+    {
+      error: (details, message) => {
+        log.error(details, message);
+        if (details.strokeId !== undefined) setAside?.();
+      },
+      done,
+    },
   );
   const begin = () =>
     run({

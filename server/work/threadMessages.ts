@@ -1,6 +1,10 @@
 /** What the thread is started with. */
 export interface ThreadStart {
   readonly databaseUrl: string;
+  /** Where it says which stroke it has in hand (`StrokeInHand`). */
+  readonly hand: SharedArrayBuffer;
+  /** Strokes over which a thread hung or died before. */
+  readonly heldUp: readonly string[];
 }
 
 /** Leave what is under way and end. */

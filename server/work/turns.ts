@@ -1,3 +1,5 @@
+import { StrokeInHand } from './strokeInHand.ts';
+
 /** Work between two looks at other work: a request waits no longer than this for its turn. */
 const LONGEST_MS = 8;
 
@@ -11,11 +13,13 @@ export class WorkStopped extends Error {
 
 /** Lets requests have their turn within long work on the same thread, and ends the work when it is to stop. */
 export class Turns {
+  readonly hand: StrokeInHand;
   readonly #stopping: AbortSignal;
   #since = performance.now();
 
-  constructor(stopping: AbortSignal) {
+  constructor(stopping: AbortSignal, hand: StrokeInHand = new StrokeInHand()) {
     this.#stopping = stopping;
+    this.hand = hand;
   }
 
   /** Call it between two pieces. Throws `WorkStopped`. */

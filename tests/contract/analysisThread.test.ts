@@ -44,3 +44,26 @@ test('what the database refuses is told here, again and again until it is stoppe
     expect.stringContaining('does not exist'),
   ]);
 });
+
+test('a stroke that the analysis does not come to an end with is set aside, and its room goes on', async () => {
+  const fleet = await newFleet(service, token);
+  const samples = Array.from({ length: 200_000 }, (_, i) => 8 + Math.sin(i / 7));
+  const largest = strokeBody(fleet.roomId, 1, 9, {
+    sides: ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps: samples })),
+  });
+  const [, largestId] = await store(service, fleet, [strokeBody(fleet.roomId, 0), largest]);
+  const told: LogDetails[] = [];
+  // No stroke of this size is ever done within a millisecond.
+  const thread = startAnalysisThread(
+    { databaseUrl: service.databaseUrl, stuckAfterMs: 1 },
+    { error: (details) => told.push(details) },
+  );
+  try {
+    expect((await settled(service, token, fleet.roomId)).pending).toBe(0);
+  } finally {
+    await thread.stop();
+  }
+  const { body } = await service.request('GET', `/strokes/${largestId}`, { token });
+  expect(body.analysis).toEqual({ status: 'unusable', reason: 'The record could not be measured.' });
+  expect(told).toContainEqual(expect.objectContaining({ strokeId: largestId }));
+});
