@@ -53,10 +53,13 @@ export interface ServiceOptions {
   /** Whether webhooks may lead to this machine. */
   readonly webhooksToPrivate?: boolean;
   readonly limits?: Partial<Limits>;
+  /** One that is migrated already, to be dropped in the end; unless said, an empty one. */
+  readonly database?: { readonly url: string; drop(): Promise<void> };
 }
 
 export async function startService(options: ServiceOptions = {}): Promise<TestService> {
-  const database = await createDatabase(inject('postgresUrl'), inject('postgresTemplate'));
+  const database =
+    options.database ?? (await createDatabase(inject('postgresUrl'), inject('postgresTemplate')));
   const url = await plainOwnerUrl(database.url, console.error);
   const served = openDatabase(url);
   // A test looks at the rows of everybody.
