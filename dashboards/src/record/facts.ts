@@ -20,6 +20,7 @@ export function factsOf({ details }: Pick<RecordedAct, 'details'>): string[] {
     known({ ...words.services.kinds, ...words.warnings.kinds }, text('kind')),
     side === null ? null : sideName(side),
     text('key'),
+    text('url'),
     until === null ? null : words.record.until(dayText(until)),
   ].filter((fact) => fact !== null);
 }

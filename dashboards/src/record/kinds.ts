@@ -26,7 +26,7 @@ export const ACTS_OF: Readonly<Record<RecordKind, readonly Act[]>> = {
     'stroke-removed',
   ],
   work: ['service-recorded', 'service-changed', 'service-removed', 'warning-acknowledged'],
-  settings: ['settings-changed', 'account-changed'],
+  settings: ['settings-changed', 'account-changed', 'webhook-added', 'webhook-changed', 'webhook-removed'],
 };
 
 // The keys of the words are the kinds.

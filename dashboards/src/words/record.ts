@@ -56,5 +56,8 @@ export const recordWords = {
     'warning-acknowledged': 'Warning acknowledged',
     'settings-changed': 'Own settings changed',
     'account-changed': 'Account changed',
+    'webhook-added': 'Webhook added',
+    'webhook-changed': 'Webhook changed',
+    'webhook-removed': 'Webhook removed',
   },
 } as const;
