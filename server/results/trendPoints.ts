@@ -2,6 +2,7 @@ import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
+import { PACKED, PackedPoints } from './packedPoints.ts';
 import type { TrendQuestion } from './trend.ts';
 
 interface Place {
@@ -25,63 +26,74 @@ const KEPT_WHOLE = 200;
  */
 export async function trendPoints(
   pool: Queries,
-  { accountId, roomId, side }: Place,
-  { measure, direction, from, to, points }: TrendQuestion,
+  place: Place,
+  question: TrendQuestion,
 ): Promise<TrendPoints> {
-  // Postgres counts from 1. The name has been checked against the registry.
-  const place = MEASURE_NAMES.indexOf(measure) + 1;
-  const values = [accountId, roomId, side, direction, from ?? null, to ?? null];
-  const thin = points !== undefined;
-  const { rows } = await pool.query<{ points: string | null; total?: number; beyond?: number }>({
-    name: `trend-${place}${thin ? '-thin' : ''}`,
-    text: thin ? thinText(place) : `select ${AS_JSON} as points from (${allText(place)}) points`,
-    values: thin ? [...values, points] : values,
-  });
-  const [{ points: text, total, beyond }] = rows;
-  const thinned = points !== undefined && total !== undefined && total > points;
-  return { text: `[${text ?? ''}]`, thinned: thinned ? { points: total, beyond: beyond ?? 0 } : undefined };
+  const { points: most } = question;
+  if (most === undefined)
+    return { text: `[${(await ask<string>(pool, place, question, AS_JSON)) ?? ''}]`, thinned: undefined };
+  const points = new PackedPoints(await ask<Buffer>(pool, place, question, PACKED));
+  const isThinned = points.count > most;
+  const texts = isThinned ? thinOut(points, most).map((point) => points.text(point)) : points.texts();
+  const thinned = isThinned ? { points: points.count, beyond: points.countBeyond() } : undefined;
+  return { text: `[${texts.join()}]`, thinned };
 }
 
+/** What an aggregate answers for all points in order of time; null where there is none. */
+async function ask<Answer extends string | Buffer>(
+  pool: Queries,
+  { accountId, roomId, side }: Place,
+  { measure, direction, from, to }: TrendQuestion,
+  aggregate: string,
+): Promise<Answer | null> {
+  // Postgres counts from 1. The name has been checked against the registry.
+  const index = MEASURE_NAMES.indexOf(measure) + 1;
+  const { rows } = await pool.query<{ points: Answer | null }>({
+    name: `trend-${index}-${aggregate === PACKED ? 'packed' : 'text'}`,
+    text: `select ${aggregate} as points from (${rowsText(index)}) points`,
+    values: [accountId, roomId, side, direction, from ?? null, to ?? null],
+  });
+  return rows[0].points;
+}
+
+/**
+ * All of them, put into text by the database so that they pass through here untouched. The times have whole
+ * milliseconds: with a microsecond more all of them have six digits, of which three are left.
+ */
 const AS_JSON = `string_agg(
-  '{"strokeId":"' || stroke_id || '","at":"' ||
-  to_char(placed_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') ||
-  '","value":' || value ||
-  ',"expected":' || coalesce(expected::text, 'null') ||
-  ',"adjusted":' || coalesce(adjusted::text, 'null') ||
-  ',"beyond":' || coalesce(beyond::text, 'null') || '}', ','
+  '{"strokeId":"' || stroke_id || '","at":'
+    || left(to_json(placed_at at time zone 'UTC' + interval '1 microsecond')::text, 24) || 'Z","value":' || value
+    || ',"expected":' || coalesce(expected::text, 'null') || ',"adjusted":' || coalesce(adjusted::text, 'null')
+    || ',"beyond":' || coalesce(beyond::text, 'null') || '}', ','
 )`;
 
-function allText(place: number): string {
+function rowsText(index: number): string {
   return `
-    select stroke_id, placed_at, value[${place}] as value, expected[${place}] as expected,
-      adjusted[${place}] as adjusted, beyond[${place}] as beyond
+    select stroke_id, placed_at, value[${index}] as value, expected[${index}] as expected,
+      adjusted[${index}] as adjusted, beyond[${index}] as beyond
     from measures
     where account_id = $1 and room_id = $2 and side = $3 and direction = $4
       and placed_at >= coalesce($5::timestamptz, '-infinity')
       and placed_at <= coalesce($6::timestamptz, 'infinity')
-      and value[${place}] is not null
+      and value[${index}] is not null
     -- Here the primary key gives the order; told to the aggregate, it would sort the finished texts.
     order by placed_at, stroke_id`;
 }
 
-/** $7 points: half as many stretches, with two points of each. */
-function thinText(place: number): string {
-  return `
-    with own as (
-      select *, coalesce(adjusted, value) as shown, row_number() over (order by placed_at, stroke_id) as n,
-        count(*) over () as total, count(*) filter (where beyond) over () as beyond_total
-      from (${allText(place)}) points
-    ), stretched as (
-      select *, (n - 1) * greatest(1, $7::integer / 2) / total as stretch from own
-    ), marked as (
-      select *, row_number() over (partition by stretch order by shown, n) as from_lowest,
-        row_number() over (partition by stretch order by shown desc, n) as from_highest
-      from stretched
-    )
-    select ${AS_JSON} as points, max(total)::integer as total, max(beyond_total)::integer as beyond
-    from (
-      select * from marked
-      where total <= $7::integer or from_lowest = 1 or from_highest = 1 or n > total - ${KEPT_WHOLE}
-      order by n
-    ) points`;
+/** Half as many stretches as `most`, of each its lowest and its highest point, the earlier of equals; and the newest. */
+function thinOut(points: PackedPoints, most: number): number[] {
+  const stretches = Math.max(1, Math.floor(most / 2));
+  const kept = new Set<number>();
+  for (let stretch = 0; stretch < stretches; stretch++) {
+    const from = Math.ceil((stretch * points.count) / stretches);
+    const to = Math.ceil(((stretch + 1) * points.count) / stretches);
+    let [lowest, highest] = [from, from];
+    for (let point = from + 1; point < to; point++) {
+      if (points.shown(point) < points.shown(lowest)) lowest = point;
+      if (points.shown(point) > points.shown(highest)) highest = point;
+    }
+    kept.add(Math.min(lowest, highest)).add(Math.max(lowest, highest));
+  }
+  for (let point = Math.max(0, points.count - KEPT_WHOLE); point < points.count; point++) kept.add(point);
+  return [...kept].sort((a, b) => a - b);
 }

@@ -1,0 +1,82 @@
+/**
+ * The points of a trend as the database hands them over to be chosen from: one string of bytes, so many for each point.
+ * A row, an object and a date for each would take most of the time of an answer, and so would the text of each.
+ *
+ *     16 bytes  id of the stroke            float64  expected, NaN for null
+ *     int64     microseconds since 2000     float64  adjusted, NaN for null
+ *     float64   value                       int16    beyond: 0, 1, or 2 for null
+ */
+const BYTES = 50;
+const AT = 16;
+const VALUE = 24;
+const EXPECTED = 32;
+const ADJUSTED = 40;
+const BEYOND = 48;
+/** Where Postgres counts its times from. */
+const POSTGRES_EPOCH_MS = Date.UTC(2000, 0, 1);
+
+/** SQL that packs rows with `stroke_id`, `placed_at`, `value`, `expected`, `adjusted` and `beyond`, in their order. */
+export const PACKED = `string_agg(
+  uuid_send(stroke_id) || timestamptz_send(placed_at) || float8send(value) || float8send(coalesce(expected, 'NaN'))
+    || float8send(coalesce(adjusted, 'NaN')) || int2send(coalesce(beyond::integer, 2)::smallint), ''
+)`;
+
+/** What `PACKED` answered; null where there was no row. Points are told by their place, from 0. */
+export class PackedPoints {
+  readonly count: number;
+  readonly #bytes: Buffer;
+
+  constructor(bytes: Buffer | null) {
+    this.#bytes = bytes ?? Buffer.alloc(0);
+    this.count = this.#bytes.length / BYTES;
+  }
+
+  /** The value as it is drawn: the adjusted one, or what was measured where that is not known. */
+  shown(point: number): number {
+    const adjusted = this.#number(point, ADJUSTED);
+    return Number.isNaN(adjusted) ? this.#number(point, VALUE) : adjusted;
+  }
+
+  countBeyond(): number {
+    let count = 0;
+    for (let point = 0; point < this.count; point++) if (this.#beyond(point) === true) count++;
+    return count;
+  }
+
+  texts(): string[] {
+    return Array.from({ length: this.count }, (_, point) => this.text(point));
+  }
+
+  /** As JSON text of the schema's `TrendPoint`. */
+  text(point: number): string {
+    const value = textOf(this.#number(point, VALUE));
+    const expected = textOf(this.#number(point, EXPECTED));
+    const adjusted = textOf(this.#number(point, ADJUSTED));
+    return `{"strokeId":"${this.#strokeId(point)}","at":"${this.#at(point)}","value":${value},"expected":${expected},"adjusted":${adjusted},"beyond":${this.#beyond(point)}}`;
+  }
+
+  #strokeId(point: number): string {
+    const from = point * BYTES;
+    const hex = this.#bytes.toString('hex', from, from + AT);
+    return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
+  }
+
+  #at(point: number): string {
+    const from = point * BYTES + AT;
+    const microseconds = this.#bytes.readInt32BE(from) * 2 ** 32 + this.#bytes.readUInt32BE(from + 4);
+    return new Date(POSTGRES_EPOCH_MS + microseconds / 1000).toISOString();
+  }
+
+  #beyond(point: number): boolean | null {
+    const beyond = this.#bytes.readInt16BE(point * BYTES + BEYOND);
+    return beyond === 2 ? null : beyond === 1;
+  }
+
+  #number(point: number, place: number): number {
+    return this.#bytes.readDoubleBE(point * BYTES + place);
+  }
+}
+
+function textOf(number: number): string {
+  return Number.isNaN(number) ? 'null' : String(number);
+}
