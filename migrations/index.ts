@@ -9,6 +9,7 @@ import * as tokensAndResets from './0007-tokens-and-resets.ts';
 import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 import * as recordAndDeletedCoaches from './0012-record-and-deleted-coaches.ts';
 import * as notices from './0014-notices.ts';
+import * as packedCheckpoints from './0016-packed-checkpoints.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -22,4 +23,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0009-settings-and-verdicts': settingsAndVerdicts,
   '0012-record-and-deleted-coaches': recordAndDeletedCoaches,
   '0014-notices': notices,
+  '0016-packed-checkpoints': packedCheckpoints,
 };

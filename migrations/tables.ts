@@ -279,7 +279,8 @@ export interface RoomCheckpointTable {
   at: Time;
   events: number;
   analysis_version: number;
-  state: Json;
+  /** JSON, compressed by Brotli. */
+  state: Buffer;
 }
 
 /** What a room learnt from its own strokes alone, by side and direction; stays until its borrowers know that it is gone. */

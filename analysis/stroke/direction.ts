@@ -1,4 +1,4 @@
-import { median } from '../statistics/median.ts';
+import { median, medianInPlace } from '../statistics/median.ts';
 import { present } from '../statistics/select.ts';
 import type { Direction, RoomDescription, StrokeTrace } from '../trace.ts';
 
@@ -60,10 +60,17 @@ function restOf(read: Float64Array): number {
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value));
   const agree = Math.abs(head - tail) <= 0.1 * largest;
-  const usual = median(read.filter((_, i) => i % USUAL_STRIDE === 0));
+  const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
   const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(2.5, MOST_REST_PART * largest);
   const rest = (head + tail) / 2;
   // A record without any rest begins and ends at the level that it holds most of the time.
   const running = Math.abs(usual - rest) < RUNNING_PART * Math.abs(rest);
   return agree && near && !running ? rest : 0;
+}
+
+/** The first value and every `stride`-th after it. */
+function everyOther(values: Float64Array, stride: number): Float64Array {
+  const some = new Float64Array(Math.ceil(values.length / stride));
+  for (let i = 0; i < some.length; i++) some[i] = values[i * stride];
+  return some;
 }

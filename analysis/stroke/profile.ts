@@ -12,12 +12,19 @@ export function profileOf(
   amps: Float64Array,
   include: Uint8Array,
 ): (number | null)[] {
+  const n = amps.length;
+  const bins = new Uint8Array(n);
   const counts = new Uint32Array(PROFILE_BINS + 1);
-  for (let i = 0; i < amps.length; i++) if (include[i] === 1) counts[binOf(positions[i]) + 1]++;
+  for (let i = 0; i < n; i++) {
+    if (include[i] === 0) continue;
+    const bin = binOf(positions[i]);
+    bins[i] = bin;
+    counts[bin + 1]++;
+  }
   for (let b = 0; b < PROFILE_BINS; b++) counts[b + 1] += counts[b];
   const sorted = new Float64Array(counts[PROFILE_BINS]);
   const next = counts.slice();
-  for (let i = 0; i < amps.length; i++) if (include[i] === 1) sorted[next[binOf(positions[i])]++] = amps[i];
+  for (let i = 0; i < n; i++) if (include[i] === 1) sorted[next[bins[i]]++] = amps[i];
   return Array.from({ length: PROFILE_BINS }, (_, b) =>
     counts[b + 1] > counts[b] ? medianOfStretch(sorted, counts[b], counts[b + 1]) : null,
   );

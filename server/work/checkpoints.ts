@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { packState, unpackState } from './packedState.ts';
 
 /** The room's state after all events up to a time, kept so that an on-time stroke need not go through the history. */
 export interface Checkpoint {
@@ -26,7 +27,7 @@ export async function latestCheckpoint(
 ): Promise<Checkpoint | null> {
   const row = await db
     .selectFrom('room_checkpoints')
-    .select(['at', 'events', sql<string>`state #>> '{}'`.as('state')])
+    .select(['at', 'events', 'state'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('at', '<', before)
@@ -34,7 +35,7 @@ export async function latestCheckpoint(
     .orderBy('at', 'desc')
     .limit(1)
     .executeTakeFirst();
-  return row ?? null;
+  return row === undefined ? null : { ...row, state: unpackState(row.state) };
 }
 
 interface CheckpointsOfRoom {
@@ -56,13 +57,31 @@ export async function replaceCheckpoints(
       and c.at >= coalesce(x.since, '-infinity') and (x.included or c.at > x.since)
   `.execute(db);
   await thinOut(db, rooms);
-  const made = rooms.flatMap(({ room, folded }) => folded.checkpoints.map((one) => rowOf(room, one)));
+  await insert(
+    db,
+    rooms.flatMap(({ room, folded }) => folded.checkpoints.map((checkpoint) => ({ room, checkpoint }))),
+  );
+}
+
+/** Their states go as one string of bytes, one after the other. */
+async function insert(
+  db: Kysely<Tables>,
+  made: readonly { readonly room: CheckpointsOfRoom['room']; readonly checkpoint: Checkpoint }[],
+): Promise<void> {
   if (made.length === 0) return;
+  const states = made.map(({ checkpoint }) => packState(checkpoint.state));
+  let end = 0;
+  const rows = made.map(({ room, checkpoint: { at, events } }, i) => {
+    const from = end;
+    end += states[i].length;
+    return { account_id: room.accountId, room_id: room.roomId, at, events, from, bytes: states[i].length };
+  });
   await sql`
     insert into room_checkpoints (account_id, room_id, at, events, analysis_version, state)
-    select x.account_id, x.room_id, x.at, x.events, ${ANALYSIS_VERSION}, x.state
-    from json_to_recordset(${JSON.stringify(made)}::json)
-      as x (account_id uuid, room_id uuid, at timestamptz, events integer, state jsonb)
+    select x.account_id, x.room_id, x.at, x.events, ${ANALYSIS_VERSION},
+      substring(${Buffer.concat(states)}::bytea from x."from" + 1 for x.bytes)
+    from json_to_recordset(${JSON.stringify(rows)}::json)
+      as x (account_id uuid, room_id uuid, at timestamptz, events integer, "from" integer, bytes integer)
   `.execute(db);
 }
 
@@ -92,11 +111,6 @@ async function thinOut(db: Kysely<Tables>, rooms: readonly CheckpointsOfRoom[]):
     where c.account_id = x.account_id and c.room_id = x.room_id and c.events < x.below
       and (c.events / ${sql.lit(EVENTS_APART)}) % ${sql.lit(OLD_KEEP_ONE_IN)} <> 0
   `.execute(db);
-}
-
-function rowOf(room: CheckpointsOfRoom['room'], { at, events, state }: Checkpoint) {
-  // The state as one JSON string: the database would else put its keys in an order of its own.
-  return { account_id: room.accountId, room_id: room.roomId, at, events, state };
 }
 
 /** Of each stretch of events the last checkpoint is the one that stays. */

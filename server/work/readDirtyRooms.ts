@@ -3,6 +3,7 @@ import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
 import type { Checkpoint } from './checkpoints.ts';
+import { unpackState } from './packedState.ts';
 import { peersOf } from './peers.ts';
 import { describeRoom, type RoomToAnalyse } from './roomRow.ts';
 
@@ -23,7 +24,7 @@ type Row = Selectable<RoomTable> & {
   revision: string;
   at: Date | null;
   events: number;
-  state: string;
+  state: Buffer;
 };
 
 /** Reads many rooms at once; those that are up to date or gone by now are left out. */
@@ -37,7 +38,7 @@ export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[
     join rooms r on r.account_id = k.account_id and r.id = k.room_id
     join coaches o on o.account_id = r.account_id and o.id = r.coach_id
     left join lateral (
-      select at, events, state #>> '{}' as state from room_checkpoints c
+      select at, events, state from room_checkpoints c
       where c.account_id = k.account_id and c.room_id = k.room_id and c.at < p.dirty_from
         and c.analysis_version = ${ANALYSIS_VERSION}
       order by c.at desc limit 1
@@ -53,6 +54,6 @@ export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[
     },
     dirtyFrom: row.dirty_from,
     revision: row.revision,
-    from: row.at && { at: row.at, events: row.events, state: row.state },
+    from: row.at && { at: row.at, events: row.events, state: unpackState(row.state) },
   }));
 }

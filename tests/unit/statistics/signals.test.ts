@@ -31,6 +31,21 @@ describe('filters', () => {
       fc.property(gappy, fc.integer({ min: 0, max: 6 }), (values, half) => {
         const byHand = values.map((_, i) => median(values.slice(Math.max(0, i - half), i + half + 1)));
         expect([...rollingMedian(values, half)]).toEqual(byHand);
+        expect([...rollingMedian(Float64Array.from(values), half)]).toEqual(byHand);
+      }),
+    );
+  });
+
+  test('so it is without gaps, in windows narrow and wide, of few levels and of many', () => {
+    const levels = fc.oneof(
+      fc.integer({ min: -2, max: 2 }),
+      fc.double({ min: -9, max: 9, noNaN: true }).map(readable),
+    );
+    const whole = fc.array(levels, { minLength: 1, maxLength: 200 });
+    fc.assert(
+      fc.property(whole, fc.integer({ min: 0, max: 40 }), (values, half) => {
+        const byHand = values.map((_, i) => median(values.slice(Math.max(0, i - half), i + half + 1)));
+        expect([...rollingMedian(Float64Array.from(values), half)]).toEqual(byHand);
       }),
     );
   });
