@@ -1,7 +1,8 @@
 import pg from 'pg';
 
 /** Owns our tables where whoever connects could not be held to row-level security; nobody can sign in as it. */
-const PLAIN_OWNER = 'slideload_owner';
+/** The role that embedded databases are worked in. */
+export const PLAIN_OWNER = 'slideload_owner';
 /** Held while it is made, so that several starts at once make it once. The ASCII of "owner". */
 const LOCK = 0x6f_77_6e_65_72;
 
