@@ -16,10 +16,12 @@ import { useSession } from './useSession.ts';
 
 const ForgotPage = lazily(async () => (await import('./pages/ForgotPage.tsx')).ForgotPage);
 const JoinPage = lazily(async () => (await import('./pages/JoinPage.tsx')).JoinPage);
+const NoticesPage = lazily(async () => (await import('./pages/NoticesPage.tsx')).NoticesPage);
 const PeoplePage = lazily(async () => (await import('./pages/PeoplePage.tsx')).PeoplePage);
 const RecordPage = lazily(async () => (await import('./pages/RecordPage.tsx')).RecordPage);
 const ResetPage = lazily(async () => (await import('./pages/ResetPage.tsx')).ResetPage);
 const SignInsPage = lazily(async () => (await import('./pages/SignInsPage.tsx')).SignInsPage);
+const UnsubscribePage = lazily(async () => (await import('./pages/UnsubscribePage.tsx')).UnsubscribePage);
 const UploadPage = lazily(async () => (await import('./pages/UploadPage.tsx')).UploadPage);
 
 function Page({ path }: { readonly path: string }) {
@@ -31,6 +33,7 @@ function Page({ path }: { readonly path: string }) {
   if (path === '/') return <CoachesPage />;
   if (path === '/new-coach') return <NewCoachPage />;
   if (path === '/settings') return <SettingsPage />;
+  if (path === '/notices') return <NoticesPage />;
   if (path === '/people') return <PeoplePage />;
   if (path === '/record') return <RecordPage />;
   if (path === '/sign-ins') return <SignInsPage />;
@@ -48,6 +51,8 @@ function openPage(path: string) {
   if (path === '/join') return <JoinPage />;
   if (path === '/reset') return <ResetPage />;
   if (path === '/forgot') return <ForgotPage />;
+  const ending = matchPath('/unsubscribe/:token', path);
+  if (ending !== null) return <UnsubscribePage token={ending.token} />;
   return null;
 }
 

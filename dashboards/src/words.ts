@@ -2,6 +2,7 @@ import { chartWords } from './words/charts.ts';
 import { coachesWords } from './words/coaches.ts';
 import { compareWords } from './words/compare.ts';
 import { liveWords } from './words/live.ts';
+import { noticesWords } from './words/notices.ts';
 import { peopleWords } from './words/people.ts';
 import { recordWords } from './words/record.ts';
 import { roomWords } from './words/room.ts';
@@ -28,4 +29,5 @@ export const words = {
   ...liveWords,
   ...peopleWords,
   ...recordWords,
+  ...noticesWords,
 } as const;

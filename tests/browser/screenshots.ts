@@ -107,6 +107,7 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
     coach: `/coaches/${worst.items[0].id}`,
     'new-coach': '/new-coach',
     settings: '/settings',
+    notices: '/notices',
     'room-calm': `/rooms/${rooms[rooms.length - 1]}`,
   };
   if (rising === undefined) return pages;

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { OverviewSummary, Verdict } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
+import { Tick } from '../components/Tick.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { words } from '../words.ts';
 import { asksForAll, type LotQuestion, SORTS, VERDICT_ORDER } from './question.ts';
@@ -46,21 +47,6 @@ function Search({ value, onChange }: { readonly value: string; readonly onChange
         />
       )}
     </Field>
-  );
-}
-
-interface TickProps {
-  readonly label: string;
-  readonly on: boolean;
-  readonly onChange: (on: boolean) => void;
-}
-
-function Tick({ label, on, onChange }: TickProps) {
-  return (
-    <label class="tick">
-      <input type="checkbox" checked={on} onChange={(event) => onChange(event.currentTarget.checked)} />
-      <span>{label}</span>
-    </label>
   );
 }
 

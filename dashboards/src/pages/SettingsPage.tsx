@@ -105,6 +105,11 @@ export function SettingsPage() {
         {busy ? say.saving : saved ? say.saved : ''}
       </p>
       <p>
+        <a href="/notices">{words.notices.title}</a>
+        {words.joint}
+        {words.notices.lead}
+      </p>
+      <p>
         <a href="/sign-ins">{words.signIns.title}</a>
         {words.joint}
         {words.signIns.lead}

@@ -12,8 +12,20 @@ function sentencesIn(part: unknown): string[] {
   return Object.values(part).flatMap(sentencesIn);
 }
 
-const { verdicts, coach, course, offline, room, services, settings, warnings, problems, signIn, setUp } =
-  words;
+const {
+  verdicts,
+  coach,
+  course,
+  notices,
+  offline,
+  room,
+  services,
+  settings,
+  warnings,
+  problems,
+  signIn,
+  setUp,
+} = words;
 
 /** What an owner reads: the answer, the course, the warnings, recording work, and what goes wrong on the way. */
 const FOR_OWNERS: Readonly<Record<string, unknown>> = {
@@ -24,6 +36,7 @@ const FOR_OWNERS: Readonly<Record<string, unknown>> = {
   room,
   services,
   settings,
+  notices,
   'how sure a warning is': warnings.sure,
   'what a warning likely is': warnings.likely,
   'when to stop': warnings.stopWhen,

@@ -1,0 +1,70 @@
+import { useContext, useRef, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { NoticeSettings, NoticeSettingsPatch, Severity } from '../api/types.ts';
+import { Failure } from '../components/states.tsx';
+import { Tick } from '../components/Tick.tsx';
+import { useSending } from '../components/useSending.ts';
+import { SelectField } from '../forms/SelectField.tsx';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+import { PausedMail } from './PausedMail.tsx';
+import { QuietHours } from './QuietHours.tsx';
+import { SilentDays } from './SilentDays.tsx';
+
+const NONE = 'none';
+
+/** What a person wants to be mailed; each choice is kept as it is made. */
+export function MailChoice({ settings: loaded }: { readonly settings: NoticeSettings }) {
+  const say = words.notices;
+  const { person } = useContext(SessionContext);
+  const [settings, setSettings] = useState(loaded);
+  const [saved, setSaved] = useState(false);
+  const { busy, problem, fieldProblem, send } = useSending();
+  const before = useRef<Promise<unknown>>(Promise.resolve());
+  // One after the other: a choice that is made while another is being kept is kept next.
+  const change = (patch: NoticeSettingsPatch) => {
+    before.current = before.current.then(() =>
+      send(async () => {
+        setSettings(await call<NoticeSettings>('/settings/notices', { method: 'PATCH', body: patch }));
+        setSaved(true);
+      }),
+    );
+  };
+  return (
+    <>
+      {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={setSettings} />}
+      {problem !== null && <Failure problem={problem} />}
+      <SelectField<Severity | typeof NONE>
+        label={say.from}
+        hint={say.to(settings.email)}
+        value={settings.warningsFrom ?? NONE}
+        options={[
+          [NONE, say.none],
+          ['watch', say.fromWatch],
+          ['service', say.fromService],
+          ['stop', say.fromStop],
+        ]}
+        onChange={(from) => change({ warningsFrom: from === NONE ? null : from })}
+        problem={fieldProblem('/warningsFrom')}
+      />
+      {settings.warningsFrom !== null && (
+        <Tick label={say.cleared} on={settings.cleared} onChange={(cleared) => change({ cleared })} />
+      )}
+      <SilentDays
+        days={settings.silentAfterDays}
+        onChange={(silentAfterDays) => change({ silentAfterDays })}
+      />
+      {person?.role === 'dealer' && (
+        <Tick label={say.digest} on={settings.digest} onChange={(digest) => change({ digest })} />
+      )}
+      <QuietHours
+        quiet={settings.quiet}
+        onChange={(quiet) => change({ quiet })}
+        problem={fieldProblem('/quiet/to')}
+      />
+      <p role="status" class="about">
+        {busy ? say.saving : saved ? say.saved : ''}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,32 @@
+import { call } from '../api/client.ts';
+import type { NoticeSettings } from '../api/types.ts';
+import { Failure } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { whenText } from '../format.ts';
+import { words } from '../words.ts';
+
+interface PausedMailProps {
+  readonly paused: NonNullable<NoticeSettings['paused']>;
+  readonly onResumed: (settings: NoticeSettings) => void;
+}
+
+/** Says that the mailbox was refused, and goes on once its owner has mended it. */
+export function PausedMail({ paused, onResumed }: PausedMailProps) {
+  const say = words.notices;
+  const { busy, problem, send } = useSending();
+  const resume = () =>
+    send(async () => {
+      onResumed(await call<NoticeSettings>('/settings/notices/resumption', { method: 'POST' }));
+    });
+  return (
+    <section class="note" aria-label={say.paused(whenText(paused.since))}>
+      <p>
+        {say.paused(whenText(paused.since))} {paused.because}
+      </p>
+      {problem !== null && <Failure problem={problem} />}
+      <button type="button" disabled={busy} onClick={resume}>
+        {busy ? say.resuming : say.resume}
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,52 @@
+import { useState } from 'preact/hooks';
+import type { NewWebhook, Page, Webhook } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { Loaded } from '../components/states.tsx';
+import { Opens } from '../forms/Opens.tsx';
+import { ShownOnce } from '../people/ShownOnce.tsx';
+import { words } from '../words.ts';
+import { WebhookForm } from './WebhookForm.tsx';
+import { WebhookLine } from './WebhookLine.tsx';
+
+/** The account's webhooks: what each is told, how it answers, and making them. */
+export function Webhooks() {
+  const say = words.webhooks;
+  const load = useLoad<Page<Webhook>>('/webhooks');
+  const [made, setMade] = useState<NewWebhook | null>(null);
+  return (
+    <section aria-labelledby="webhooks">
+      <h2 id="webhooks">{say.title}</h2>
+      <p class="about">{say.lead}</p>
+      {made !== null && (
+        <ShownOnce
+          label={say.secret}
+          about={say.secretOnce}
+          text={made.secret}
+          close={say.secretKept}
+          onClose={() => setMade(null)}
+        />
+      )}
+      <Loaded load={load}>
+        {({ items }) =>
+          items.length === 0 ? (
+            <p>{say.noWebhooks}</p>
+          ) : (
+            <ul class="works">
+              {items.map((webhook) => (
+                <WebhookLine key={webhook.id} webhook={webhook} onChange={load.reload} />
+              ))}
+            </ul>
+          )
+        }
+      </Loaded>
+      <Opens title={say.add}>
+        <WebhookForm
+          onDone={(webhook) => {
+            setMade(webhook);
+            load.reload();
+          }}
+        />
+      </Opens>
+    </section>
+  );
+}

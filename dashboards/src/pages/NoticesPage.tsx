@@ -1,0 +1,23 @@
+import { useContext } from 'preact/hooks';
+import type { NoticeSettings } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Loaded } from '../components/states.tsx';
+import { MailChoice } from '../notices/MailChoice.tsx';
+import { Webhooks } from '../notices/Webhooks.tsx';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+/** What the person is told by mail; for dealers also which programs are told. */
+export function NoticesPage() {
+  const { person } = useContext(SessionContext);
+  const load = useLoad<NoticeSettings>('/settings/notices');
+  return (
+    <section class="narrow">
+      <PageTitle text={words.notices.title} />
+      <p class="lead">{words.notices.lead}</p>
+      <Loaded load={load}>{(settings) => <MailChoice settings={settings} />}</Loaded>
+      {person?.role === 'dealer' && <Webhooks />}
+    </section>
+  );
+}

@@ -1,0 +1,34 @@
+import { useState } from 'preact/hooks';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Failure } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { endMail } from '../notices/endMail.ts';
+import { words } from '../words.ts';
+
+/** What the link in a message leads to: one button, as a mail program that only looks at links must end nothing. */
+export function UnsubscribePage({ token }: { readonly token: string }) {
+  const say = words.unsubscribe;
+  const [done, setDone] = useState(false);
+  const { busy, problem, send } = useSending();
+  const end = async () => setDone(await send(() => endMail(token)));
+  return (
+    <section class="narrow">
+      <PageTitle text={say.title} />
+      <p class="lead">{say.lead}</p>
+      {problem !== null &&
+        (problem.status === 404 ? (
+          <p class="failure" role="alert">
+            {say.wrong}
+          </p>
+        ) : (
+          <Failure problem={problem} />
+        ))}
+      <p role="status">{done && say.done}</p>
+      {!done && (
+        <button type="button" class="main-action" disabled={busy} onClick={end}>
+          {busy ? say.busy : say.submit}
+        </button>
+      )}
+    </section>
+  );
+}
