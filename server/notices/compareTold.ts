@@ -31,6 +31,8 @@ export interface News {
   readonly event: (typeof WARNING_EVENTS)[number];
   readonly told: Told;
   readonly standing: Standing | null;
+  /** Among all that was ever told of the room: no two have the same. */
+  readonly number: number;
 }
 
 export interface Compared {
@@ -50,6 +52,8 @@ export function compareTold(standing: readonly Standing[], told: readonly Told[]
   const left = new Map(told.map((one) => [one.warningId, one]));
   const after: Told[] = [];
   const news: News[] = [];
+  const toldSoFar = told.reduce((sum, { revision }) => sum + revision, 0);
+  const tell = (one: Omit<News, 'number'>) => news.push({ ...one, number: toldSoFar + news.length + 1 });
   const take = (known: Told | undefined): Told | undefined => {
     if (known !== undefined) left.delete(known.warningId);
     return known;
@@ -63,7 +67,7 @@ export function compareTold(standing: readonly Standing[], told: readonly Told[]
     const next = known === undefined ? firstTime(one) : again(one, known);
     if (next === null) continue;
     after.push(next.told);
-    if (next.event !== null) news.push({ event: next.event, told: next.told, standing: one });
+    if (next.event !== null) tell({ event: next.event, told: next.told, standing: one });
   }
   const away: Date[] = [];
   for (const one of left.values()) {
@@ -74,7 +78,7 @@ export function compareTold(standing: readonly Standing[], told: readonly Told[]
       if (goneAt <= now) {
         const gone = { ...one, open: false, clearedAt: now, missingSince, revision: one.revision + 1 };
         after.push(gone);
-        news.push({ event: 'warning.cleared', told: gone, standing: null });
+        tell({ event: 'warning.cleared', told: gone, standing: null });
       } else {
         after.push({ ...one, missingSince });
         away.push(goneAt);

@@ -29,7 +29,7 @@ export function composeMail(
       ...(left > 0 ? [say.andMore(left)] : []),
       say.promise,
       say.asked,
-      ...(end === null ? [] : [say.change(`${publicUrl}/settings`), say.end(end)]),
+      ...(end === null ? [] : [say.change(`${publicUrl}/notices`), say.end(end)]),
     ].join('\n\n'),
     messageId: messageIdOf(message, publicUrl),
     ...(end === null ? {} : { unsubscribeUrl: end }),
@@ -69,8 +69,12 @@ class Writer {
     this.#inFull = inFull;
     this.#time = new Intl.DateTimeFormat(locale ?? 'en-GB', {
       timeZone: time_zone ?? 'UTC',
-      dateStyle: 'long',
-      timeStyle: 'long',
+      year: 'numeric',
+      month: 'long',
+      day: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZoneName: 'short',
     });
   }
 

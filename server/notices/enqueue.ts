@@ -6,6 +6,9 @@ import { newsBody } from '../webhooks/newsBody.ts';
 import type { Event, Notice, SilentNotice, WarningNotice } from './notice.ts';
 import { whoSees } from './whoSees.ts';
 
+/** A mail waits so long for what comes up together with it: what many rooms bring at once is one message. */
+export const GATHER_S = 60;
+
 /** Writes a notice for every person who sees the coach and wants it. `key` names what is told: never twice. */
 export async function enqueueMails(
   trx: Kysely<Tables>,
@@ -19,7 +22,7 @@ export async function enqueueMails(
       : fromSeverity(notice.severity);
   await sql`
     insert into mail_notices (account_id, person_id, key, notice, made_at, due_at)
-    select p.account_id, p.id, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${at(now)}
+    select p.account_id, p.id, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${gathered(now)}
     from (${whoSees(notice, now)}) s join people p on p.account_id = s.account_id and p.id = s.id
     where p.mail_paused_at is null and ${wanted}
     on conflict do nothing
@@ -40,7 +43,7 @@ export async function enqueueMail(
 ): Promise<void> {
   await sql`
     insert into mail_notices (account_id, person_id, key, notice, made_at, due_at)
-    values (${person.accountId}, ${person.personId}, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${at(now)})
+    values (${person.accountId}, ${person.personId}, ${key}, ${JSON.stringify(notice)}::jsonb, ${at(now)}, ${gathered(now)})
     on conflict do nothing
   `.execute(trx);
 }
@@ -87,4 +90,8 @@ export async function enqueueWebhooks(
 
 function at(time: Date) {
   return sql`${time.toISOString()}::timestamptz`;
+}
+
+function gathered(now: Date) {
+  return at(new Date(now.getTime() + GATHER_S * 1000));
 }

@@ -3,6 +3,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import { MailError, type Mailer } from '../mail/mailer.ts';
 import { backOffMs, GIVE_UP_AFTER_MS } from './backOff.ts';
 import { composeMail } from './composeMail.ts';
+import { GATHER_S } from './enqueue.ts';
 import type { Lane } from './lane.ts';
 import type { Notice } from './notice.ts';
 import { quietUntil } from './quietHours.ts';
@@ -63,6 +64,8 @@ async function claim(db: Kysely<Tables>, most: number, now: Date): Promise<MailP
       message = coalesce(n.message, r.message)
     from reader r
     where n.account_id = r.account_id and n.person_id = r.id and n.state = 'waiting' and n.due_at <= ${at}::timestamptz
+      -- What still waits for more to come goes along.
+      + case when n.message is null then make_interval(secs => ${GATHER_S}) else interval '0' end
     returning n.account_id, n.person_id, n.message, n.key, n.notice, n.attempts, n.made_at
   `.execute(db);
   const pieces = new Map<string, MailRow[]>();

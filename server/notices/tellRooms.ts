@@ -54,7 +54,7 @@ async function tellRoom(trx: Transaction<Tables>, room: DueRoom, now: Date): Pro
     const row = warnings.find(({ id }) => id === one.standing?.warningId);
     if (room.deleted || (row !== undefined && isHistory(row, now))) continue;
     const notice = warningNotice(room, one, row, now);
-    const key = `warning ${one.told.warningId} ${one.told.revision}`;
+    const key = `warning ${one.told.warningId} ${one.number}`;
     await enqueueMails(trx, key, notice, now);
     await enqueueWebhooks(trx, key, notice, now);
   }

@@ -3,6 +3,7 @@ import type { Warning } from '../../analysis/warning.ts';
 import { inScope } from '../../server/database/openDatabase.ts';
 import { type Mailer, smtpMailer } from '../../server/mail/mailer.ts';
 import { writeDigests } from '../../server/notices/digests.ts';
+import { GATHER_S } from '../../server/notices/enqueue.ts';
 import { workThrough } from '../../server/notices/lane.ts';
 import { tellSilentLoggers } from '../../server/notices/silentLoggers.ts';
 import { telling } from '../../server/notices/startTelling.ts';
@@ -19,7 +20,7 @@ export const HOUR_MS = 60 * MINUTE_MS;
 export interface Newsroom {
   readonly service: TestService;
   readonly mailServer: TestMailServer;
-  /** What a process of its own would do at that moment: it shares nothing with others but the database. */
+  /** What a process of its own would do at that moment, mails a minute later: it shares nothing with others but the database. */
   tellAt(ms: number, options?: { toPrivate?: boolean }): Promise<void>;
   /** What is done by the clock, at that moment. */
   lookAround(ms: number): Promise<void>;
@@ -53,7 +54,8 @@ export async function startNewsroom(): Promise<Newsroom> {
         count: (channel, outcome) => service.app.metrics.notices.inc({ channel, outcome }),
       });
       await look(now);
-      await Promise.all([workThrough(mails, now), workThrough(webhooks, now)]);
+      const gathered = new Date(ms + GATHER_S * 1000);
+      await Promise.all([workThrough(mails, gathered), workThrough(webhooks, now)]);
       mailer.close();
     },
     mailsTo: (email) => mailServer.received.filter((mail) => mail.includes(`To: ${email}\r\n`)),

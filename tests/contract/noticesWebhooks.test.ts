@@ -176,6 +176,7 @@ describe('a webhook', () => {
     });
     await receiver.untilReceived(1);
     await other.untilReceived(1);
+    await news.service.pool.query('update mail_notices set due_at = now()');
     while (news.mailsTo(told.dealer.email).length === 0) await new Promise(setImmediate);
     // Another piece for the other, while the first still hangs.
     await told.find(newWarning({ kind: 'late-side' }));

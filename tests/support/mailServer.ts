@@ -54,7 +54,8 @@ function talk(socket: Socket, received: string[], addresses: Addresses): void {
     for (let end = unread.indexOf('\r\n'); end >= 0; end = unread.indexOf('\r\n')) {
       const line = unread.slice(0, end);
       unread = unread.slice(end + 2);
-      if (message !== null && line !== '.') message += `${line}\r\n`;
+      // A dot at the beginning was doubled (RFC 5321, section 4.5.2).
+      if (message !== null && line !== '.') message += `${line.replace(/^\./, '')}\r\n`;
       else if (message !== null) {
         // A line that is too long is broken with "=" at its end (RFC 2045, section 6.7).
         received.push(message.replaceAll('=\r\n', ''));
