@@ -18,6 +18,8 @@ export interface Limits {
   /** Time that a body has whatever its size; each byte buys as much more as `bodyBytesPerS` says. */
   readonly bodyWithinMs: number;
   readonly bodyBytesPerS: number;
+  /** A body of which nothing came for so long is given up, whatever was there before. */
+  readonly bodyStallMs: number;
   /** However fast it comes: so long may a body take and no longer. */
   readonly bodyAtMostMs: number;
 }
@@ -31,6 +33,7 @@ export const DEFAULT_LIMITS: Limits = {
   headersWithinMs: 20_000,
   bodyWithinMs: 20_000,
   bodyBytesPerS: 1024,
+  bodyStallMs: 30_000,
   bodyAtMostMs: 600_000,
 };
 

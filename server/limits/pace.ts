@@ -2,7 +2,8 @@ import type { Limits } from './limits.ts';
 
 /**
  * Watches how fast a body comes: it has a time whatever its size, and each byte buys as much more as the slowest
- * allowed line needs for it. Time in which we do not read does not count. Goes by a clock that is never set back.
+ * allowed line needs for it, though never so much that it may stand still for long. Time in which we do not read does
+ * not count. Goes by a clock that is never set back.
  */
 export class Pace {
   readonly #limits: Limits;
@@ -22,7 +23,8 @@ export class Pace {
   }
 
   received(bytes: number): void {
-    this.#deadlineMs += (bytes / this.#limits.bodyBytesPerS) * 1000;
+    const bought = this.#deadlineMs + (bytes / this.#limits.bodyBytesPerS) * 1000;
+    this.#deadlineMs = Math.min(bought, performance.now() + this.#limits.bodyStallMs);
   }
 
   pause(): void {
@@ -41,7 +43,7 @@ export class Pace {
     clearTimeout(this.#timer);
   }
 
-  /** At the deadline as it is known now; bytes that came until then have moved it. */
+  /** At the deadline as it is known now, or when a stall would be over; bytes that came until then have moved it. */
   #look(): NodeJS.Timeout {
     const left = () => Math.min(this.#deadlineMs, this.#latestMs) - performance.now();
     return setTimeout(
@@ -49,7 +51,7 @@ export class Pace {
         if (left() <= 0) this.#tooSlow();
         else this.#timer = this.#look();
       },
-      Math.max(1, Math.ceil(left())),
+      Math.max(1, Math.ceil(Math.min(left(), this.#limits.bodyStallMs))),
     );
   }
 }

@@ -149,6 +149,12 @@ describe('a slow sender', () => {
     expect(readAnswer(await sender.answer).status).toBe(200);
   });
 
+  test('that stops in the middle is given up, however much it had sent', async () => {
+    const { service, fleet } = await withFleet({ bodyStallMs: 300 });
+    const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+    expect(readAnswer(await sender.answer).status).toBe(408);
+  });
+
   test('may not take for ever, however much it sends', async () => {
     const { service, fleet } = await withFleet({ bodyAtMostMs: 300, bodyBytesPerS: 1 });
     const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
