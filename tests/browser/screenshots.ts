@@ -108,6 +108,8 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
     'new-coach': '/new-coach',
     settings: '/settings',
     notices: '/notices',
+    people: '/people',
+    record: '/record',
     'room-calm': `/rooms/${rooms[rooms.length - 1]}`,
   };
   if (rising === undefined) return pages;
