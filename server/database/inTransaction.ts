@@ -20,6 +20,6 @@ export async function inTransaction<Result>(
   }
 }
 
-function isGivenUp(error: unknown): boolean {
+export function isGivenUp(error: unknown): boolean {
   return error instanceof Error && 'code' in error && (error.code === '40P01' || error.code === '40001');
 }

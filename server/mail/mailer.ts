@@ -80,6 +80,7 @@ function headed({ unsubscribeUrl, ...mail }: Mail) {
  */
 function isForGood(error: unknown): boolean {
   if (!(error instanceof Error)) return false;
+  // What nodemailer hangs on its errors; each is looked at before it is believed.
   const { responseCode, command, response } = error as Error & Record<string, unknown>;
   const isPolicy = typeof response === 'string' && /^\d{3}[ -]5\.7\./.test(response);
   return command === 'RCPT TO' && [550, 551, 553].includes(Number(responseCode)) && !isPolicy;

@@ -110,7 +110,7 @@ class Writer {
     return [say.silent(coach, logger, days), heard, ...this.#link(`/coaches/${coachId}`)].join('\n');
   }
 
-  #digest({ rooms, changes, silentLoggers, worst, troubledWebhooks }: DigestNotice): string {
+  #digest({ rooms, changes, silentLoggers, worst, troubledWebhooks, paused }: DigestNotice): string {
     return [
       say.digestRooms(rooms),
       say.digestChanges(changes),
@@ -125,6 +125,7 @@ class Writer {
         ? ['', say.cautions, say.item(CAUTIONS.travel)]
         : []),
       ...troubledWebhooks.map(say.troubledWebhook),
+      ...paused.map(say.pausedMail),
       '',
       ...this.#link('/'),
     ].join('\n');

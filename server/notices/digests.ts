@@ -75,6 +75,12 @@ async function weekOf(
   const { rows: troubled } = await sql<{ url: string }>`
     select url from webhooks where account_id = ${accountId} and (disabled_because is not null or failures > 0)
   `.execute(spanning);
+  const paused = await spanning
+    .selectFrom('people')
+    .select('email')
+    .where('account_id', '=', accountId)
+    .where('mail_paused_at', 'is not', null)
+    .execute();
   const { worse, better, cleared } = summary.changes ?? { worse: 0, better: 0, cleared: 0 };
   return {
     event: 'digest',
@@ -92,5 +98,6 @@ async function weekOf(
       )
       .slice(0, MOST_ROOMS),
     troubledWebhooks: troubled.map(({ url }) => url),
+    paused: paused.map(({ email }) => email),
   };
 }

@@ -83,9 +83,12 @@ async function send(parts: MailLaneParts, piece: MailPiece, now: Date): Promise<
   const reader = await readReader(db, piece);
   // Whoever was removed took along what was waiting.
   if (reader === null) return;
+  const over = piece.rows.filter(({ made_at }) => now.getTime() - made_at.getTime() > GIVE_UP_AFTER_MS);
+  await settle(db, piece, over, now, 'failed', 'The mail server did not take it within three days.');
+  const inTime = piece.rows.filter((row) => !over.includes(row));
   const quiet = quietTimeOf(reader, now);
-  if (quiet !== null) return postpone(db, piece, quiet);
-  const { kept, dropped } = await wanted(db, reader, piece.rows, now);
+  if (quiet !== null) return postpone(db, piece, inTime, quiet);
+  const { kept, dropped } = await wanted(db, reader, inTime, now);
   if (dropped.length > 0) {
     await settle(db, piece, dropped, now, 'dropped', 'It may no longer see this, or does not want it.');
     count('dropped');
@@ -120,10 +123,14 @@ function latestOf(rows: readonly MailRow[]): Notice[] {
 }
 
 /** No attempt was made: it goes with whatever else is due then. */
-async function postpone(db: Kysely<Tables>, piece: MailPiece, until: Date): Promise<void> {
-  await mine(db, piece, piece.rows)
-    .set({ due_at: until, message: null, attempts: sql`attempts - 1` })
-    .execute();
+async function postpone(
+  db: Kysely<Tables>,
+  piece: MailPiece,
+  rows: readonly MailRow[],
+  until: Date,
+): Promise<void> {
+  if (rows.length === 0) return;
+  await mine(db, piece, rows).set({ due_at: until, message: null, attempts: sql`attempts - 1` }).execute();
 }
 
 async function tryLater(
@@ -132,13 +139,8 @@ async function tryLater(
   rows: readonly MailRow[],
   now: Date,
 ): Promise<void> {
-  const isOver = ({ made_at }: MailRow) => now.getTime() - made_at.getTime() > GIVE_UP_AFTER_MS;
-  const over = rows.filter(isOver);
-  await settle(db, piece, over, now, 'failed', 'The mail server did not take it within three days.');
-  const rest = rows.filter((row) => !isOver(row));
-  if (rest.length === 0) return;
-  const due_at = new Date(now.getTime() + backOffMs(Math.max(...rest.map(({ attempts }) => attempts))));
-  await mine(db, piece, rest).set({ due_at, reason: 'The mail server did not take it.' }).execute();
+  const due_at = new Date(now.getTime() + backOffMs(Math.max(...rows.map(({ attempts }) => attempts))));
+  await mine(db, piece, rows).set({ due_at, reason: 'The mail server did not take it.' }).execute();
 }
 
 async function settle(

@@ -53,5 +53,6 @@ export const mailWords = {
     `Since a week ago: ${worse} worse, ${better} better, ${cleared} cleared.`,
   digestSilent: (n: number) => `Silent loggers: ${n}.`,
   worst: (verdict: Severity, coach: string, room: string) => `${coach}, ${room}: ${SEVERITIES[verdict]}.`,
+  pausedMail: (email: string) => `Mail to ${email} is paused: the mailbox was refused.`,
   troubledWebhook: (url: string) => `The webhook ${url} does not answer well.`,
 } as const;

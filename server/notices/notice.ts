@@ -60,6 +60,8 @@ export interface DigestNotice {
   }[];
   /** Addresses of webhooks that were switched off or do not answer well. */
   readonly troubledWebhooks: readonly string[];
+  /** Colleagues whose mailboxes were refused: they are told nothing until they go on. */
+  readonly paused: readonly string[];
 }
 
 export type Notice = WarningNotice | SilentNotice | DigestNotice;

@@ -22,10 +22,10 @@ export interface TellingParts extends Pick<Database, 'pool'> {
 }
 
 /** What looks for news and the two lanes that they go out by, none of which waits for another. */
-export function telling({ pool, mailer, publicUrl, webhooksToPrivate, count }: Omit<TellingParts, 'log'>) {
+export function telling({ pool, mailer, publicUrl, webhooksToPrivate, log, count }: TellingParts) {
   const { db } = inScope({ pool }, { spanning: 'notices' });
   return {
-    look: (now: Date) => tellRooms(db, now),
+    look: (now: Date) => tellRooms(db, log, now),
     mails: mailLane({ db, mailer, publicUrl, count: (outcome) => count('mail', outcome) }),
     webhooks: webhookLane({
       db,

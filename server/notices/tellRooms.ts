@@ -1,7 +1,8 @@
+import type { FastifyBaseLogger } from 'fastify';
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import type { ToldWarningTable } from '../../migrations/noticeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { inTransaction } from '../database/inTransaction.ts';
+import { inTransaction, isGivenUp } from '../database/inTransaction.ts';
 import { compareTold, type Standing, type Told } from './compareTold.ts';
 import { enqueueMails, enqueueWebhooks } from './enqueue.ts';
 import { SETTLE_S } from './markRooms.ts';
@@ -11,6 +12,8 @@ import { type StandingRow, type TellableRoom, warningNotice } from './warningNot
 const LONGEST_SETTLE_MS = 15 * 60_000;
 /** What a stroke said longer ago is history: noted as told, and told to nobody. */
 const HISTORY_AFTER_MS = 7 * 86_400_000;
+/** One that cannot be told, for a fault of ours, holds up no other. */
+const LEFT_FOR_MS = 10 * 60_000;
 
 interface DueRoom extends TellableRoom {
   readonly marked_at: Date;
@@ -18,9 +21,31 @@ interface DueRoom extends TellableRoom {
   readonly deleted: boolean;
 }
 
-/** Looks at every marked room that is due, and writes what is to be told of it. */
-export async function tellRooms(db: Kysely<Tables>, now: Date): Promise<void> {
-  while (await inTransaction(db, (trx) => tellNext(trx, now)));
+/** Looks at every marked room that is due, and writes what is to be told of it. One that cannot be told is left for later. */
+export async function tellRooms(
+  db: Kysely<Tables>,
+  log: Pick<FastifyBaseLogger, 'error'>,
+  now: Date,
+): Promise<void> {
+  for (let more = true; more; ) {
+    try {
+      more = await inTransaction(db, (trx) => tellNext(trx, now));
+    } catch (error) {
+      if (!(error instanceof RoomNotTold)) throw error;
+      log.error({ err: error.cause, roomId: error.room.room_id }, 'A room could not be told of.');
+      await lookAgain(db, error.room, new Date(now.getTime() + LEFT_FOR_MS));
+    }
+  }
+}
+
+class RoomNotTold extends Error {
+  readonly room: DueRoom;
+
+  constructor(room: DueRoom, cause: unknown) {
+    super('A room could not be told of.', { cause });
+    this.name = 'RoomNotTold';
+    this.room = room;
+  }
 }
 
 /** Answers whether there was one. Any number of processes may look: each room is held by one until it is told. */
@@ -42,7 +67,11 @@ async function tellNext(trx: Transaction<Tables>, now: Date): Promise<boolean> {
   if (room === undefined) return false;
   if (room.busy && now.getTime() - room.marked_at.getTime() < LONGEST_SETTLE_MS)
     await lookAgain(trx, room, new Date(now.getTime() + SETTLE_S * 1000));
-  else await tellRoom(trx, room, now);
+  else
+    await tellRoom(trx, room, now).catch((error: unknown) => {
+      // What Postgres gave up for another's sake is done again at once.
+      throw isGivenUp(error) ? error : new RoomNotTold(room, error);
+    });
   return true;
 }
 
@@ -61,12 +90,12 @@ async function tellRoom(trx: Transaction<Tables>, room: DueRoom, now: Date): Pro
   await lookAgain(trx, room, lookAgainAt);
 }
 
-async function lookAgain(trx: Transaction<Tables>, room: DueRoom, at: Date | null): Promise<void> {
+async function lookAgain(db: Kysely<Tables>, room: DueRoom, at: Date | null): Promise<void> {
   await (at === null
     ? sql`delete from rooms_to_tell where account_id = ${room.account_id} and room_id = ${room.room_id}`
     : sql`update rooms_to_tell set due_at = ${at.toISOString()}::timestamptz
         where account_id = ${room.account_id} and room_id = ${room.room_id}`
-  ).execute(trx);
+  ).execute(db);
 }
 
 async function standingOf(trx: Transaction<Tables>, room: DueRoom): Promise<StandingRow[]> {

@@ -46,13 +46,19 @@ describe('the week of a dealer', () => {
     expect(mails()).toHaveLength(2);
   });
 
-  test('names the rooms that need work, with the caution that belongs to them', async () => {
+  test('names the rooms that need work, with the caution that belongs to them, and who is not reached', async () => {
     await needsWork();
+    const colleague = await news.service.newMember(told.dealer, 'owner');
+    await news.service.pool.query(
+      "update people set mail_paused_at = now(), mail_paused_because = 'refused' where id = $1",
+      [colleague.person.id],
+    );
     await weekAt(MONDAY_MS + 8 * HOUR_MS);
     for (const part of [
       'Rooms: 1 to stop using',
       'Meadow Drift, Dinette: stop using it.',
       'The motor stalls.',
+      `Mail to ${colleague.email} is paused`,
       'Keep everyone, and every hand, out of the travel',
       'not a promise',
     ])

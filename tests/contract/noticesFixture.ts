@@ -51,6 +51,7 @@ export async function startNewsroom(): Promise<Newsroom> {
         mailer,
         publicUrl: () => PUBLIC_URL,
         webhooksToPrivate: toPrivate,
+        log: service.app.log,
         count: (channel, outcome) => service.app.metrics.notices.inc({ channel, outcome }),
       });
       await look(now);

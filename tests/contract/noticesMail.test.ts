@@ -106,6 +106,36 @@ describe('a warning is told', () => {
     expect(mails()).toEqual([]);
   });
 
+  test('in a message that no name of a thing can break', async () => {
+    const name = 'Ada\r\nBcc: other@example.com\r\n\r\n.\r\nMAIL FROM';
+    await news.service.request('PATCH', `/coaches/${told.fleet.coachId}`, {
+      token: told.dealer.token,
+      body: { name },
+    });
+    await told.find(newWarning());
+    const before = news.mailServer.received.length;
+    await news.tellAt(soon());
+    expect(news.mailServer.received.length).toBe(before + 1);
+    const [head] = mails()[0].split('\r\n\r\n', 1);
+    expect(head).not.toMatch(/^Bcc:/im);
+    expect(mails()[0]).toContain('Keep everyone out of the travel.');
+  });
+
+  test('of every room but one that it cannot be told of for a fault of ours', async () => {
+    const other = await newTold(news.service);
+    await told.find(newWarning());
+    await other.find(newWarning());
+    // A fault that strikes one room alone.
+    await news.service.pool.query(
+      `alter table told_warnings add constraint broken check (room_id <> '${told.fleet.roomId}')`,
+    );
+    await news.tellAt(soon());
+    await news.service.pool.query('alter table told_warnings drop constraint broken');
+    expect([mails().length, news.mailsTo(other.dealer.email).length]).toEqual([0, 1]);
+    await news.tellAt(soon() + HOUR_MS);
+    expect(mails()).toHaveLength(1);
+  });
+
   test('with all else that is due in one message', async () => {
     await told.find(newWarning(), newWarning({ kind: 'late-side' }), newWarning({ kind: 'stall-spike' }));
     await news.tellAt(soon());

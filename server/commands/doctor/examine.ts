@@ -6,6 +6,7 @@ import { examineDatabase } from './database.ts';
 import { examineDataFolder } from './dataFolder.ts';
 import { broken, type Finding } from './finding.ts';
 import { examineProgram } from './program.ts';
+import { examineTelling } from './telling.ts';
 import { examineWork } from './work.ts';
 
 const CONNECTIONS = 2;
@@ -22,7 +23,7 @@ export async function examine(configuration: Configuration, now: Date): Promise<
         await reachDatabase(() => pool.query('select 1'));
         const { findings: ofDatabase, usable } = await examineDatabase(pool, now);
         findings.push(...ofDatabase);
-        if (usable) findings.push(...(await examineWork(pool)));
+        if (usable) findings.push(...(await examineWork(pool)), ...(await examineTelling(pool)));
       } finally {
         await pool.end();
       }
