@@ -10,6 +10,19 @@ const SECURITY = {
   sender: [{ loggerToken: [] }, { personToken: [] }, { sessionCookie: [] }],
 } as const;
 
+/** What an account's webhooks are sent. */
+const NEWS = {
+  post: {
+    summary: 'News of a warning or a logger, signed after the Standard Webhooks specification 1.0.0',
+    requestBody: {
+      content: { 'application/json': { schema: { $ref: '#/components/schemas/WebhookNews' } } },
+    },
+    responses: {
+      '2XX': { description: 'Taken. Anything else is tried again; 410 switches the webhook off.' },
+    },
+  },
+} as const;
+
 /** Generates the OpenAPI 3.1 document from the very schemas that validate. */
 export const openApi = fp(async (app: App) => {
   app.addHook('onRoute', (route) => {
@@ -24,6 +37,7 @@ export const openApi = fp(async (app: App) => {
         version: '1',
         description: 'Takes in the motor current of slide rooms, learns their normal and warns of trouble.',
       },
+      webhooks: { news: NEWS },
       components: {
         securitySchemes: {
           personToken: { type: 'http', scheme: 'bearer', description: 'Answered by `POST /api/v1/session`.' },
