@@ -60,6 +60,8 @@ async function build(): Promise<void> {
       // The pages' security policy allows nothing but the service itself: no data: address, no inline script.
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
+      // How long it takes is nothing that whoever starts the service can do something about.
+      rolldownOptions: { checks: { bundlerTimings: false } },
     },
   });
   await buildWorker(vite);
@@ -87,6 +89,7 @@ async function buildWorker(vite: typeof import('vite')): Promise<void> {
       emptyOutDir: false,
       target: 'es2022',
       rolldownOptions: {
+        checks: { bundlerTimings: false },
         input: join(here, 'worker', 'worker.ts'),
         output: { entryFileNames: 'worker.js', format: 'iife' },
       },

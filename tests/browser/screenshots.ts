@@ -35,7 +35,7 @@ interface Running {
 
 async function startDemo(): Promise<Running> {
   const dataDir = await mkdtemp(join(tmpdir(), 'slideload-screenshots-'));
-  const service = spawn(process.execPath, ['--enable-source-maps', 'server/start.mjs'], {
+  const service = spawn(process.execPath, ['--enable-source-maps', 'server/dist/main.mjs'], {
     cwd: root,
     env: {
       ...process.env,

@@ -4,7 +4,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
-const STARTS = { npm: ['npm', 'start'], node: ['node', '--enable-source-maps', 'server/start.mjs'] } as const;
+const STARTS = {
+  npm: ['npm', 'start'],
+  node: ['node', '--enable-source-maps', 'server/dist/main.mjs'],
+} as const;
 
 /** The service as a process of its own, in a process group of its own as a terminal would give it. */
 export interface ChildService {

@@ -1,4 +1,5 @@
 import type { TestProject } from 'vitest/node';
+import { buildIfStale } from '../../server/build.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
@@ -15,8 +16,10 @@ declare module 'vitest' {
   }
 }
 
-/** Starts one Postgres for all test files and migrates one database, which each file then copies. */
+/** Builds the service where that is due, starts one Postgres for all test files and migrates one database, which each file then copies. */
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
+  // Tests that start the service as a process of its own start what was built.
+  await buildIfStale();
   const postgres = await startTestPostgres();
   const template = await createDatabase(postgres.url);
   const database = openDatabase(await plainOwnerUrl(template.url, console.error), 2);

@@ -4,23 +4,27 @@ import { fileURLToPath } from 'node:url';
 
 /**
  * Puts the service into two files, one for the process and one for its thread: to read and translate some hundred files
- * one by one takes five times the processor time at each start, and twice the memory.
+ * one by one takes five times the processor time at each start, and twice the memory. Run as a program it says where
+ * nothing may be written, and leaves everything as it is.
  */
 const ROOT = fileURLToPath(new URL('../', import.meta.url));
 const DIST = join(ROOT, 'server', 'dist');
 const SOURCES = ['analysis', 'ingest', 'migrations', 'server', 'package-lock.json'];
-const ENTRIES = { 'main.mjs': 'server/main.ts', 'threadEntry.mjs': 'server/work/analysisThread.ts' };
+const ENTRIES: Readonly<Record<string, string>> = {
+  'main.mjs': 'server/main.ts',
+  'threadEntry.mjs': 'server/work/analysisThread.ts',
+};
 /** Of several hundred files itself. Every other package is left where it is: some must be there only once. */
 const TAKEN_IN = ['kysely'];
 
 /** Builds it where a source is newer than what was built, or nothing was. */
-export async function buildIfStale() {
+export async function buildIfStale(): Promise<void> {
   const built = await Promise.all(Object.keys(ENTRIES).map((name) => changedMs(join(DIST, name))));
   const newest = await Promise.all(SOURCES.map((name) => newestMs(join(ROOT, name))));
   if (Math.max(...newest) >= Math.min(...built)) await build();
 }
 
-async function build() {
+async function build(): Promise<void> {
   const { build: bundle } = await import('esbuild');
   const { dependencies } = JSON.parse(await readFile(join(ROOT, 'package.json'), 'utf8'));
   const { outputFiles } = await bundle({
@@ -51,17 +55,15 @@ async function build() {
 }
 
 /** Milliseconds since 1970; 0 for what is not there. */
-async function changedMs(path) {
-  return stat(path).then(
-    ({ mtimeMs }) => mtimeMs,
-    (error) => {
-      if (error.code === 'ENOENT') return 0;
-      throw error;
-    },
-  );
+async function changedMs(path: string): Promise<number> {
+  const found = await stat(path).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === 'ENOENT') return null;
+    throw error;
+  });
+  return found?.mtimeMs ?? 0;
 }
 
-async function newestMs(path) {
+async function newestMs(path: string): Promise<number> {
   if (path === DIST) return 0;
   const found = await stat(path);
   if (!found.isDirectory()) return found.mtimeMs;
@@ -69,4 +71,10 @@ async function newestMs(path) {
   return Math.max(0, ...times);
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await buildIfStale();
+const NOT_WRITABLE = new Set(['EACCES', 'EPERM', 'EROFS']);
+
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  await buildIfStale().catch((error: NodeJS.ErrnoException) => {
+    if (!NOT_WRITABLE.has(error.code ?? '')) throw error;
+    console.error(`What was built before is started: ${error.message}`);
+  });
