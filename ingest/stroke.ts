@@ -8,6 +8,8 @@ export interface RecordedSide {
   readonly clock: Clock;
   /** Amperes as sent; NaN is a missed sample. */
   readonly amps: Float64Array;
+  /** Where whole counts of a converter were sent: what they were multiplied by. It need not be told, but saves finding it. */
+  readonly ampsPerCount?: number;
 }
 
 export interface RecordedSupply {

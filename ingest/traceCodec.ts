@@ -35,11 +35,11 @@ export function encodeTrace(trace: RecordedTrace): Buffer {
   writer.byte(VERSION);
   writer.varint(trace.sides.length);
   let before: Clock | null = null;
-  for (const { side, clock, amps } of trace.sides) {
+  for (const { side, clock, amps, ampsPerCount } of trace.sides) {
     writer.text(side);
     writeClock(writer, clock, before);
     before = clock;
-    writeSeries(writer, amps);
+    writeSeries(writer, amps, ampsPerCount);
   }
   writer.byte(trace.supply ? 1 : 0);
   if (trace.supply) {

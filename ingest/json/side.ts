@@ -38,7 +38,9 @@ function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide
   }
   const amps = readAmps(value, pointer, faults);
   const clock = amps && readClock(value, amps.length, pointer, faults);
-  return amps && clock ? { side, clock, amps } : null;
+  if (amps === null || clock === null) return null;
+  const ampsPerCount = own(value, 'ampsPerCount');
+  return typeof ampsPerCount === 'number' ? { side, clock, amps, ampsPerCount } : { side, clock, amps };
 }
 
 const FORMS = ['amps', 'milliamps', 'counts'] as const;

@@ -22,10 +22,16 @@ export function fromWhole(form: WholeNumbers['form'], parameter: number, numbers
 
 /**
  * Finds the sender's own resolution: whole numbers from which every value follows exactly, to the last bit. null
- * where there is none (a computed signal in full precision). Values are finite and none is -0.
+ * where there is none (a computed signal in full precision). Values are finite and none is -0. `likelyStep`, where it
+ * is known, saves looking for a step.
  */
-export function findWholeNumbers(values: Float64Array): WholeNumbers | null {
-  return decimals(values, 'decimal') ?? decimals(values, 'float32') ?? steps(values);
+export function findWholeNumbers(values: Float64Array, likelyStep = 0): WholeNumbers | null {
+  return (
+    decimals(values, 'decimal') ??
+    decimals(values, 'float32') ??
+    multiples(values, Math.abs(likelyStep)) ??
+    steps(values)
+  );
 }
 
 /** A value with d digits has d + 1 as well, so the digits only ever rise on the way through. */
@@ -57,12 +63,22 @@ function steps(values: Float64Array): WholeNumbers | null {
   const guess = smallestGap(values);
   if (guess === 0) return null;
   for (let digits = 1; digits <= 17; digits++) {
-    const step = Number(guess.toPrecision(digits));
-    if (step > 0 && values.every((value) => isMultiple(value, step))) {
-      return { form: 'step', parameter: step, integers: values.map((v) => plainZero(Math.round(v / step))) };
-    }
+    const found = multiples(values, Number(guess.toPrecision(digits)));
+    if (found !== null) return found;
   }
   return null;
+}
+
+/** Null where they are not, or the step is none. */
+function multiples(values: Float64Array, step: number): WholeNumbers | null {
+  if (!(step > 0)) return null;
+  const integers = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i];
+    if (!isMultiple(value, step)) return null;
+    integers[i] = plainZero(Math.round(value / step));
+  }
+  return { form: 'step', parameter: step, integers };
 }
 
 function isMultiple(value: number, step: number): boolean {

@@ -10,12 +10,15 @@ import { readExceptions, restoreExceptions, takeExceptions, writeExceptions } fr
 const FORMS = ['decimal', 'float32', 'step', 'plain float32', 'plain float64'] as const;
 const MOST_SAMPLES = 1_000_000;
 
-/** Writes numbers so that `readSeries` gives the very same ones: -0, gaps (NaN) and the last bit included. */
-export function writeSeries(writer: ByteWriter, values: Float64Array): void {
+/**
+ * Writes numbers so that `readSeries` gives the very same ones: -0, gaps (NaN) and the last bit included. `step`: what
+ * they may be multiples of, as far as the caller knows.
+ */
+export function writeSeries(writer: ByteWriter, values: Float64Array, step?: number): void {
   writer.varint(values.length);
   const { exceptions, filled } = takeExceptions(values);
   writeExceptions(writer, exceptions);
-  const whole = findWholeNumbers(filled);
+  const whole = findWholeNumbers(filled, step);
   if (whole === null) {
     writePlain(writer, filled);
     return;

@@ -5,7 +5,9 @@ import { analysed, type BenchFleet, makeFleet } from './fleet.ts';
 import { type Floors, openFloors } from './floors.ts';
 import { linesOf, type Rates } from './ingestLines.ts';
 import { acknowledgementTimes, sendAll, type Target } from './load.ts';
+import { postgresMs, processorMs } from './processorTime.ts';
 import { CBOR_TYPE, JSON_TYPE, strokeSource } from './sentStrokes.ts';
+import { startBenchService } from './startBenchService.ts';
 import { SAMPLES_A_STROKE } from './syntheticStroke.ts';
 import type { Line } from './table.ts';
 
@@ -24,6 +26,9 @@ interface Bench {
   readonly rivals: string;
   readonly client: pg.Client;
   readonly floors: Floors;
+  /** Processor milliseconds of the service and of Postgres so far; of what it is measured against likewise. */
+  readonly spentMs: () => number;
+  readonly spentByRivalsMs: () => number;
   readonly counts: typeof COUNTS;
 }
 
@@ -51,6 +56,7 @@ export function ingestBench(part = 1): Promise<Line[]> {
       cbor: [],
       batches: [],
       paced: [],
+      spentMs: { bare: [], json: [], cbor: [], batches: [] },
     };
     await withChildren(rivalsUrl, serviceUrl, counts, async (bench) => {
       const round = roundOf(bench);
@@ -73,11 +79,21 @@ async function withChildren(
   try {
     const rivals = await startChild('rivals.ts', { DATABASE_URL: rivalsUrl });
     children.push(rivals);
-    const service = await startChild('serviceProcess.ts', { DATABASE_URL: serviceUrl });
+    const service = await startBenchService(serviceUrl);
     children.push(service);
     await client.connect();
     const fleet = await makeFleet(String(service.said.url), ROOMS);
-    await work({ fleet, rivals: `http://127.0.0.1:${rivals.said.port}`, client, floors, counts });
+    const { rows } = await client.query<{ pid: number }>('select pg_backend_pid() as pid');
+    const spent = (child: Child) => () => processorMs(child.process.pid ?? 0) + postgresMs(rows[0].pid);
+    await work({
+      fleet,
+      rivals: `http://127.0.0.1:${rivals.said.port}`,
+      client,
+      floors,
+      spentMs: spent(service),
+      spentByRivalsMs: spent(rivals),
+      counts,
+    });
   } finally {
     await client.end();
     await floors.end();
@@ -85,7 +101,7 @@ async function withChildren(
   }
 }
 
-function roundOf({ fleet, rivals, client, floors, counts }: Bench) {
+function roundOf({ fleet, rivals, client, floors, spentMs, spentByRivalsMs, counts }: Bench) {
   const source = strokeSource(fleet.rooms);
   const service = (type: Target['headers']): Target => ({
     url: `${fleet.url}/api/v1/strokes`,
@@ -101,10 +117,14 @@ function roundOf({ fleet, rivals, client, floors, counts }: Bench) {
     strokes: number,
     connections = CONNECTIONS,
   ) => {
-    const started = performance.now();
+    const [started, spentBefore] = [performance.now(), spentMs()];
     const sendingS = await sendAll(target, bodies, connections);
     await analysed(client);
-    return { acknowledged: strokes / sendingS, analysed: (1000 * strokes) / (performance.now() - started) };
+    return {
+      acknowledged: strokes / sendingS,
+      analysed: (1000 * strokes) / (performance.now() - started),
+      spentMs: (spentMs() - spentBefore) / strokes,
+    };
   };
   const [asJson, asCbor] = [service(JSON_TYPE), service(CBOR_TYPE)];
   return {
@@ -117,13 +137,20 @@ function roundOf({ fleet, rivals, client, floors, counts }: Bench) {
       rates.insert.push(await floors.single(counts.floor));
       rates.hundred.push(await floors.hundred(counts.floor));
       rates.empty.push(await floor('/empty'));
+      const spentBefore = spentByRivalsMs();
       rates.bare.push(await floor('/bare'));
+      rates.spentMs.bare.push((spentByRivalsMs() - spentBefore) / counts.floor);
       const json = await untilAnalysed(asJson, source.json(counts.single), counts.single);
       rates.acknowledged.push(json.acknowledged);
-      rates.json.push(json.analysed);
-      rates.cbor.push((await untilAnalysed(asCbor, source.cbor(counts.single), counts.single)).analysed);
-      const batches = source.batches(counts.batches, BATCH.size);
-      rates.batches.push((await untilAnalysed(asJson, batches, counts.batches, BATCH.connections)).analysed);
+      const cbor = await untilAnalysed(asCbor, source.cbor(counts.single), counts.single);
+      const bodies = source.batches(counts.batches, BATCH.size);
+      const batches = await untilAnalysed(asJson, bodies, counts.batches, BATCH.connections);
+      for (const [form, found] of Object.entries({ json, cbor, batches })) {
+        // One of the three that stand in the line above.
+        const name = form as 'json' | 'cbor' | 'batches';
+        rates[name].push(found.analysed);
+        rates.spentMs[name].push(found.spentMs);
+      }
       const rows = { url: `${rivals}/rows`, headers: {} };
       rates.rows.push(counts.rows / (await sendAll(rows, source.json(counts.rows), BATCH.connections)));
       rates.paced.push(await acknowledgementTimes(asJson, source.json(counts.paced), json.analysed / 2));

@@ -18,6 +18,8 @@ export interface Rates {
   readonly batches: number[];
   /** Milliseconds of single acknowledgements at half of that load. */
   readonly paced: number[][];
+  /** Processor milliseconds a stroke (a row, where it is bare), the sender's left out. */
+  readonly spentMs: Readonly<Record<'bare' | 'json' | 'cbor' | 'batches', number[]>>;
 }
 
 /** The figures beside their aims. The ratios are to HTTP with a bare INSERT. */
@@ -42,5 +44,21 @@ export function linesOf(rates: Rates): Line[] {
     { what: 'batches of 100 to a row for each sample', ratio: batches / rows, aim: '>= 15' },
     { what: 'acknowledgement of one JSON stroke at half of that load, median ms', ratio: middle, aim: '' },
     { what: 'its 99th percentile to its median', ratio: slowest / middle, aim: '< 5' },
+    ...spentLines(rates.spentMs),
   ];
+}
+
+/** What the ratios above come from, and less moved by whatever else the machine does. */
+function spentLines(spentMs: Rates['spentMs']): Line[] {
+  const named = {
+    bare: 'a bare row',
+    json: 'a JSON stroke',
+    cbor: 'a CBOR stroke',
+    batches: 'a stroke of a batch',
+  };
+  return Object.entries(named).map(([form, what]) => ({
+    what: `processor ms of service and Postgres for ${what}`,
+    ratio: median(spentMs[form as keyof typeof named]),
+    aim: '',
+  }));
 }

@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import { type LoggerLink, openLink } from '../support/loggerLink.ts';
 import { sendRequest } from '../support/request.ts';
 import { withPostgres } from './benchPostgres.ts';
-import { startChild } from './childProcess.ts';
 import { type BenchFleet, makeFleet } from './fleet.ts';
 import { sendAll } from './load.ts';
+import { startBenchService } from './startBenchService.ts';
 import { randomNumbers, syntheticStroke } from './syntheticStroke.ts';
 import type { Line } from './table.ts';
 
@@ -24,7 +24,7 @@ const AIM = '<= 512';
  */
 export function memoryBench(part: number): Promise<Line[]> {
   return withPostgres(async ({ newDatabase }) => {
-    const service = await startChild('serviceProcess.ts', { DATABASE_URL: await newDatabase('memory') });
+    const service = await startBenchService(await newDatabase('memory'));
     const read = () => residentMebibytes(service.process.pid);
     try {
       const fleet = await makeFleet(String(service.said.url), 40);

@@ -2,9 +2,9 @@ import pg from 'pg';
 import { MEASURES } from '../../analysis/measures.ts';
 import { sendRequest } from '../support/request.ts';
 import { withPostgres } from './benchPostgres.ts';
-import { startChild } from './childProcess.ts';
 import { type BenchFleet, makeFleet } from './fleet.ts';
 import { median } from './median.ts';
+import { startBenchService } from './startBenchService.ts';
 import type { Line } from './table.ts';
 
 const STROKES = 10_000;
@@ -19,7 +19,7 @@ const POINTS = 2000;
 export function trendBench(): Promise<Line[]> {
   return withPostgres(async ({ newDatabase }) => {
     const url = await newDatabase('service');
-    const service = await startChild('serviceProcess.ts', { DATABASE_URL: url });
+    const service = await startBenchService(url);
     const client = new pg.Client(url);
     try {
       const fleet = await makeFleet(String(service.said.url), 1);
