@@ -41,6 +41,8 @@ export function webhookLane(parts: WebhookLaneParts): Lane<WebhookPiece> {
 
 async function claim(db: Kysely<Tables>, most: number, now: Date): Promise<WebhookPiece[]> {
   const at = sql`${now.toISOString()}::timestamptz`;
+  const taken = sql`${at} + make_interval(secs => ${TAKEN_FOR_MS / 1000})`;
+  // The delivery is taken as well as the webhook: whoever changes that meanwhile has it tried at once.
   const { rows } = await sql<WebhookPiece>`
     with free as materialized (
       select w.account_id, w.id from webhooks w
@@ -48,17 +50,23 @@ async function claim(db: Kysely<Tables>, most: number, now: Date): Promise<Webho
         select account_id, webhook_id from webhook_deliveries where state = 'waiting' and due_at <= ${at}
       )
       order by w.try_at limit ${most} for no key update skip locked
-    ), taken as (
-      update webhooks w set try_at = ${at} + make_interval(secs => ${TAKEN_FOR_MS / 1000})
+    ), busy as (
+      update webhooks w set try_at = ${taken}
       from free f where w.account_id = f.account_id and w.id = f.id
       returning w.account_id, w.id, w.url, w.secret, w.failures
+    ), next as (
+      select b.*, d.id as delivery_id
+      from busy b cross join lateral (
+        select id from webhook_deliveries d
+        where d.account_id = b.account_id and d.webhook_id = b.id and d.state = 'waiting' and d.due_at <= ${at}
+        order by (d.event = 'test') desc, d.id limit 1
+      ) d
     )
-    select t.account_id, t.id as webhook_id, t.url, t.secret, t.failures, d.id, d.event, d.body, d.attempts, d.made_at
-    from taken t cross join lateral (
-      select * from webhook_deliveries d
-      where d.account_id = t.account_id and d.webhook_id = t.id and d.state = 'waiting' and d.due_at <= ${at}
-      order by (d.event = 'test') desc, d.due_at, d.id limit 1
-    ) d
+    update webhook_deliveries d set due_at = ${taken}
+    from next n
+    where d.account_id = n.account_id and d.webhook_id = n.id and d.id = n.delivery_id
+      and d.state = 'waiting' and d.due_at <= ${at}
+    returning d.account_id, d.webhook_id, n.url, n.secret, n.failures, d.id, d.event, d.body, d.attempts, d.made_at
   `.execute(db);
   return rows;
 }
@@ -72,7 +80,10 @@ async function send(
   const { id, url, body, secret, attempts } = piece;
   const attempt = await post(url, signedHeaders(id, new Date(), body, secret), body, { toPrivate, cut });
   // Cut off by our own end: it is tried again as if it had not been.
-  if (cut.aborted && 'error' in attempt) return free(db, piece, now, piece.failures);
+  if (cut.aborted && 'error' in attempt) {
+    await delivery(db, piece).set({ due_at: now }).execute();
+    return free(db, piece, now, piece.failures);
+  }
   const said = { attempts: attempts + 1, status: null, error: null, ...attempt };
   const next = whatNow(piece, attempt, now);
   await delivery(db, piece)
@@ -107,7 +118,8 @@ function whatNow({ failures, attempts, event, made_at }: WebhookPiece, attempt: 
     return { delivery: isOver ? failed : { due_at }, waitMs: 0, failures: 0, outcome: 'refused' };
   }
   const waitMs = backOffMs(failures + 1);
-  return { delivery: isOver ? failed : {}, waitMs, failures: failures + 1, outcome: 'failed' };
+  const due_at = new Date(now.getTime() + waitMs);
+  return { delivery: isOver ? failed : { due_at }, waitMs, failures: failures + 1, outcome: 'failed' };
 }
 
 function delivery(db: Kysely<Tables>, piece: WebhookPiece) {

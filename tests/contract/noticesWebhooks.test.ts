@@ -160,7 +160,7 @@ describe('a webhook', () => {
   test('that hangs holds up no other, and no mail', async () => {
     receiver.answer = 'nothing';
     const other = await startReceiver();
-    await newWebhook();
+    const hanging = await newWebhook();
     await newWebhook({ url: other.url });
     await told.set({ warningsFrom: 'watch' });
     await told.find(newWarning());
@@ -183,6 +183,10 @@ describe('a webhook', () => {
     await news.service.pool.query('update rooms_to_tell set due_at = now()');
     await other.untilReceived(2);
     expect(receiver.received).toHaveLength(1);
+    // Whoever changes it has it tried at once; what is under way is not sent beside itself.
+    await ask('PATCH', `/webhooks/${hanging.id}`, { enabled: true });
+    await receiver.untilReceived(2);
+    expect(new Set(receiver.received.map(({ headers }) => headers['webhook-id'])).size).toBe(2);
     await receiver.stop();
     await telling.stop();
     mailer.close();
