@@ -10,6 +10,7 @@ import { startChild } from '../childProcess.ts';
 import { analysed } from '../fleet.ts';
 import { median } from '../median.ts';
 import { type Line, printTable } from '../table.ts';
+import { bytesOf } from './bytes.ts';
 import { copiedIds, copyCoach } from './copies.ts';
 import { type ModelCoach, makeModelCoach, STROKES, strokeOf } from './model.ts';
 import { beginListening, grownTables, plansHeard } from './plans.ts';
@@ -52,6 +53,9 @@ try {
   for (const [what, spent] of sizes[0].ms)
     console.log(`${SIZES[0]} coaches: ${what}: ${median(spent).toFixed(1)} ms`);
   printTable(`What it costs, against ${SIZES[0]} coaches`, linesOf(sizes));
+  console.log(`\nWhat it takes on disk with ${SIZES[SIZES.length - 1]} coaches`);
+  for (const { thing, things, bytes } of await bytesOf(sizes[sizes.length - 1].client))
+    console.log(`  ${thing}: ${(bytes / things).toFixed(0)} bytes (${things} of them)`);
   readWhole = await printPlans(sizes[sizes.length - 1]);
 } finally {
   for (const size of sizes) await size.stop();
