@@ -3,6 +3,7 @@ import { placedAt, placedBy } from '../../ingest/placing.ts';
 import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { queueJob } from '../database/queueJob.ts';
 
 /** The queue's name for the work of placing a logger's strokes by its offset. */
 export const PLACE_STROKES = 'place-strokes';
@@ -12,11 +13,9 @@ export interface PlaceStrokesPayload {
   readonly loggerId: string;
 }
 
-/** Queues that work, in the transaction that changes the offset: what a death cuts off is done at the next start. */
-export async function queuePlacing(trx: Kysely<Tables>, accountId: string, loggerId: string): Promise<void> {
-  await sql`select graphile_worker.add_job(
-    ${PLACE_STROKES}, ${JSON.stringify({ accountId, loggerId })}::json, job_key => ${`${PLACE_STROKES}/${loggerId}`}
-  )`.execute(trx);
+/** Queues that work, in the transaction that changes the offset. */
+export function queuePlacing(trx: Kysely<Tables>, accountId: string, loggerId: string): Promise<void> {
+  return queueJob(trx, PLACE_STROKES, { accountId, loggerId }, `${PLACE_STROKES}/${loggerId}`);
 }
 
 /**

@@ -1,6 +1,7 @@
-import { type Kysely, sql } from 'kysely';
+import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { queueJob } from '../database/queueJob.ts';
 import { withdrawAll } from './publishNormals.ts';
 import { readRoom } from './roomRow.ts';
 
@@ -21,11 +22,7 @@ export async function queueWithdrawal(
   accountId: string,
   roomIds: readonly string[],
 ): Promise<void> {
-  for (const roomId of roomIds) {
-    await sql`select graphile_worker.add_job(${WITHDRAW_NORMALS}, ${JSON.stringify({ accountId, roomId })}::json)`.execute(
-      trx,
-    );
-  }
+  for (const roomId of roomIds) await queueJob(trx, WITHDRAW_NORMALS, { accountId, roomId });
 }
 
 /** Done again, or after the room was given a model once more, it changes nothing. */
