@@ -26,6 +26,8 @@ export interface Tally {
 
 const MOST_TOGETHER = 100;
 const ANSWER_WITHIN_MS = 60_000;
+const TOO_SLOW = 408;
+const TOO_MANY = 429;
 
 interface Result {
   readonly key: string | null;
@@ -47,8 +49,10 @@ export async function forward(sending: Sending): Promise<Tally> {
     const strokes = await spool.oldest(together);
     if (strokes.length === 0) return tally;
     const answer = await post(sending, strokes);
-    if (answer === null || answer.status === 429 || answer.status >= 500) {
+    if (answer === null || [TOO_SLOW, TOO_MANY].includes(answer.status) || answer.status >= 500) {
       say(answer === null ? 'No answer.' : `The service answered ${answer.status}.`);
+      // The line may be too slow for so many.
+      if (answer === null || answer.status === TOO_SLOW) together = Math.ceil(strokes.length / 2);
       await backOff.wait(answer?.retryAfterS);
       continue;
     }
