@@ -43,7 +43,11 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   const { active, unread } = readSides(trace);
   const doubts: DoneAnalysis['doubts'][number][] = [...unread];
   const reasons = unread.map(({ side, detail }) => `${side}: ${detail}`);
-  if (active.length === 0) return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), doubts);
+  if (active.length === 0) {
+    // A switch that was only tapped speaks against no sensor.
+    const tapped = unread.every(({ detail }) => detail === TOO_BRIEF.detail);
+    return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), tapped ? [] : doubts);
+  }
   const supply = plausibleSupply(trace.supply, room.nominalVolts);
   const pauses = commonRests(active.map((side) => side.active));
   const sides: Record<string, SideMeasures> = {};
@@ -126,11 +130,12 @@ function readSide(trace: SideTrace): ActiveSide | UnreadSide {
   const found = activity(signal, rest);
   if (found === null) return NO_CURRENT;
   if (found.toS - found.fromS < SHORTEST_STROKE_S) {
-    return { doubt: 'flat', detail: 'The motor ran for less than a second.' };
+    return TOO_BRIEF;
   }
   return { signal, rest, amps, active: found };
 }
 
+const TOO_BRIEF: UnreadSide = { doubt: 'flat', detail: 'The motor ran for less than a second.' };
 const NO_CURRENT: UnreadSide = { doubt: 'flat', detail: 'The record shows no motor current.' };
 
 function shareOf(sides: Record<string, SideMeasures>, room: RoomDescription): Record<string, number> | null {

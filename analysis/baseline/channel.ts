@@ -3,8 +3,9 @@ import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import { borrowedFit } from './borrowedFit.ts';
-import type { Lent } from './lent.ts';
-import { type MeasurePrior, PRIORS, unseenSupply } from './priors.ts';
+import { type Conditions, goesBySeason, regressors } from './conditions.ts';
+import type { Lent, LentPrior } from './lent.ts';
+import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
 
 /** Strokes of one direction after which a room's own normal is usable (contract, section 5: status). */
 export const LEARNING_STROKES = 8;
@@ -38,8 +39,8 @@ export interface Shape {
 export interface Channel {
   readonly side: string;
   readonly direction: Direction;
-  /** Supply less 12.6 V and ambient less 20 °C of each reference stroke; null: not recorded. */
-  conditions: [number | null, number | null][];
+  /** Of each reference stroke. */
+  conditions: Conditions[];
   /** By reference stroke, by measure, on the measure's scale. */
   values: (number | null)[][];
   fits: (Fit | null)[];
@@ -59,9 +60,6 @@ export interface Channel {
   /** What rooms of the same coach model lend it; null: nothing. */
   readonly lent: Lent | null;
 }
-
-export const REFERENCE_VOLTS = 12.6;
-export const REFERENCE_C = 20;
 
 export function beginChannel(side: string, direction: Direction, lent: Lent | null = null): Channel {
   return {
@@ -95,7 +93,7 @@ export function isBorrowing(channel: Channel): boolean {
 /** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
 export function learn(
   channel: Channel,
-  conditions: [number | null, number | null],
+  conditions: Conditions,
   atMs: number,
   values: (number | null)[],
 ): void {
@@ -106,15 +104,16 @@ export function learn(
   channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index));
 }
 
-/** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */
-const NEWS: readonly [number, number] = [0.3, 3];
+/** How far outside all reference strokes so far a condition is news to the slopes: volts, degrees, and by season. */
+const NEWS: Conditions = [0.3, 3, 3];
 
 /** Whether a stroke's supply or temperature lies outside what the reference has seen, by enough to teach a slope. */
-export function isNews(channel: Channel, conditions: readonly [number | null, number | null]): boolean {
+export function isNews(channel: Channel, conditions: Conditions): boolean {
+  const bySeason = goesBySeason(channel.conditions);
   return NEWS.some((least, i) => {
     const here = conditions[i];
     const known = channel.conditions.map((other) => other[i]).filter((value) => value !== null);
-    if (here === null || known.length === 0) return false;
+    if (here === null || least === null || known.length === 0 || (i === 2 && !bySeason)) return false;
     return here < Math.min(...known) - least || here > Math.max(...known) + least;
   });
 }
@@ -181,25 +180,22 @@ export function shapeOf(old: Fit): Shape {
   };
 }
 
-/** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it. */
-export function regressors([volts, degrees]: readonly [number | null, number | null]): number[] {
-  return [1, volts ?? 0, degrees ?? 0];
-}
-
 function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | null {
   const rows: number[][] = [];
   const responses: number[] = [];
+  const bySeason = goesBySeason(channel.conditions);
   channel.values.forEach((values, stroke) => {
     const value = values[index];
     if (value === null) return;
-    rows.push(regressors(channel.conditions[stroke]));
+    rows.push(regressors(channel.conditions[stroke], bySeason));
     responses.push(value);
   });
   const prior = PRIORS[name];
   const shape = channel.shapes[index];
   const seesSupply = channel.conditions.some(([volts]) => volts !== null);
-  const known = seesSupply ? prior : unseenSupply(prior);
-  const lent = shape === null ? (channel.lent?.measures[index] ?? null) : null;
+  const powered = seesSupply ? prior : unseenSupply(prior);
+  const known = bySeason ? unseenTemperature(powered) : powered;
+  const lent = shape === null ? lentPrior(channel, index, bySeason) : null;
   if (rows.length < (lent === null ? 3 : 1)) return null;
   // What nobody lends is learnt as it would be alone.
   if (lent === null && isBorrowing(channel)) return null;
@@ -218,6 +214,16 @@ function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | n
         Math.min(rows.length, fitted.effectiveParameters),
     ),
   };
+}
+
+/** The season is another regressor than the temperature: what is lent says that it matters, not which way. */
+function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrior | null {
+  const lent = channel.lent?.measures[index] ?? null;
+  if (lent === null || !bySeason) return lent;
+  const [level, perVolt, perDegree] = lent.means;
+  const covariance = [...lent.covariance];
+  covariance[8] += perDegree ** 2;
+  return { ...lent, means: [level, perVolt, 0], covariance };
 }
 
 function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {

@@ -2,15 +2,14 @@ import type { Limits } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
-import { type Channel, type Fit, isReady, regressors } from './channel.ts';
-import { PRIORS, UNRECORDED } from './priors.ts';
+import { type Channel, type Fit, isReady } from './channel.ts';
+import { type Conditions, goesBySeason, regressors } from './conditions.ts';
+import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
 import { fromScale } from './scale.ts';
 
 /** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
 const BEYOND_PROBABILITY = 1 / 400;
-/** Within this time an unrecorded temperature may have become any other, days. */
-const SEASON_DAYS = 45;
-/** What a season that nobody recorded can do, in standard deviations: a fall within it is no new normal. */
+/** What weather that nobody recorded can do, in standard deviations: a fall within it is no new normal. */
 export const SEASON_SPREADS = 1.5;
 /** How fast the level follows a change that is no fault, and how far up it may ever go. */
 const FOLLOW = 0.04;
@@ -37,6 +36,8 @@ export interface Residual {
   readonly unrecorded: number;
   readonly expected: number;
   readonly adjusted: number;
+  /** How far a residual may lie either way, and whether this one lies further. */
+  readonly limit: number;
   readonly beyond: boolean;
 }
 
@@ -44,19 +45,20 @@ export interface Residual {
 export function judgeMeasure(
   channel: Channel,
   index: number,
-  conditions: readonly [number | null, number | null],
+  conditions: Conditions,
   atMs: number,
   value: number,
 ): Residual | null {
   const fit = channel.fits[index];
   if (!isReady(channel) || fit === null) return null;
   const measure = MEASURE_NAMES[index];
-  const row = regressors(conditions);
+  const row = regressors(conditions, goesBySeason(channel.conditions));
   const { value: reference, standardDeviation } = predict(fit, row);
   const unrecorded = unrecordedSpread(channel, measure, conditions, atMs);
   const deviation = Math.hypot(standardDeviation, unrecorded);
   const level = channel.level[index];
   const residual = value - reference - level;
+  const limit = beyondQuantile(fit) * deviation;
   return {
     measure,
     residual,
@@ -67,18 +69,19 @@ export function judgeMeasure(
     unrecorded,
     expected: fromScale(measure, reference + level),
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
-    beyond: Math.abs(residual) > beyondQuantile(fit) * deviation,
+    limit,
+    beyond: Math.abs(residual) > limit,
   };
 }
 
 /**
- * What an unrecorded supply or temperature adds. Where a channel never has it, its strokes still share it while the
- * season does not change: the doubt grows with the time since the reference was made.
+ * What an unrecorded supply or temperature adds. Where a channel never has it, the season stands for the temperature,
+ * and only what the weather since the reference was made is off it is left; the supply is part of the spread.
  */
 function unrecordedSpread(
   channel: Channel,
   measure: MeasureName,
-  conditions: readonly [number | null, number | null],
+  conditions: Conditions,
   atMs: number,
 ): number {
   const prior = PRIORS[measure];
@@ -86,8 +89,8 @@ function unrecordedSpread(
   const spreads = [prior.perVolt, prior.perDegree].map((slope, i) => {
     if (conditions[i] !== null) return 0;
     const usual = channel.conditions.some((known) => known[i] !== null);
-    const part = usual ? 1 : i === 1 ? Math.min(1, days / SEASON_DAYS) : 0;
-    return part * UNRECORDED[i] * Math.hypot(slope.mean, slope.spread);
+    const most = usual ? UNRECORDED[i] : i === 1 ? UNSEASONABLE_C * Math.min(1, days / WEATHER_DAYS) : 0;
+    return most * Math.hypot(slope.mean, slope.spread);
   });
   return Math.hypot(...spreads);
 }

@@ -2,7 +2,8 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
-import { LEARNING_STROKES, regressors } from './channel.ts';
+import { LEARNING_STROKES } from './channel.ts';
+import { type Conditions, regressors } from './conditions.ts';
 import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
 
 /**
@@ -33,7 +34,7 @@ export interface LentNormal {
 export interface Lending {
   readonly side: string;
   readonly direction: Direction;
-  conditions: [number | null, number | null][];
+  conditions: Conditions[];
   /** By stroke, by measure, on the measure's scale. */
   values: (number | null)[][];
   normal: LentNormal | null;
@@ -46,7 +47,7 @@ export function beginLending(side: string, direction: Direction): Lending {
 /** Takes in one stroke; with the last one needed the normal is made. Later ones change nothing. */
 export function lend(
   lending: Lending,
-  conditions: [number | null, number | null],
+  conditions: Conditions,
   atMs: number,
   values: (number | null)[],
 ): void {
@@ -66,7 +67,9 @@ export function restartLending(lending: Lending): void {
 function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: number): LentMeasure | null {
   const known = values.flatMap((stroke, i) => {
     const value = stroke[index];
-    return value === null ? [] : [{ value, row: regressors(conditions[i]), conditions: conditions[i] }];
+    return value === null
+      ? []
+      : [{ value, row: regressors(conditions[i], false), conditions: conditions[i] }];
   });
   if (known.length < LEARNING_STROKES / 2) return null;
   const seesSupply = known.some((stroke) => stroke.conditions[0] !== null);
@@ -116,7 +119,7 @@ function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: 
 /** A supply or temperature that nobody recorded may have been off all along: the strokes of one season share it. */
 function unrecordedVariance(
   prior: MeasurePrior,
-  strokes: readonly { readonly conditions: readonly (number | null)[] }[],
+  strokes: readonly { readonly conditions: Conditions }[],
 ): number {
   return [prior.perVolt, prior.perDegree].reduce((sum, slope, i) => {
     const part = strokes.filter(({ conditions }) => conditions[i] === null).length / strokes.length;

@@ -112,8 +112,21 @@ export function unseenSupply(prior: MeasurePrior): MeasurePrior {
   };
 }
 
+/**
+ * Where nobody records the temperature, the season stands for it: as steep a slope as a temperature's, either way
+ * round, since nobody tells on which half of the earth a coach winters.
+ */
+export function unseenTemperature(prior: MeasurePrior): MeasurePrior {
+  const { mean, spread } = prior.perDegree;
+  return { ...prior, perDegree: { mean: 0, spread: Math.hypot(mean, spread) } };
+}
+
 /** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
 export const UNRECORDED: readonly [number, number] = [0.4, 8];
+/** How far the weather of some weeks may be off the season, degrees. */
+export const UNSEASONABLE_C = 4;
+/** Within so many days it may have become that. */
+export const WEATHER_DAYS = 10;
 
 /**
  * How far the levels of rooms of one coach model differ (standard deviation, on the measure's scale) before any two of

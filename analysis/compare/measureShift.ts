@@ -1,4 +1,4 @@
-import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/channel.ts';
+import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { fromScale, toScale } from '../baseline/scale.ts';
 import { type MEASURES, measureValue } from '../measures.ts';

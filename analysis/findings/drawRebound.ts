@@ -1,4 +1,5 @@
 import { type Channel, isReady } from '../baseline/channel.ts';
+import { goesBySeason, regressors } from '../baseline/conditions.ts';
 import { channelOf } from '../room/state.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { median } from '../statistics/median.ts';
@@ -6,9 +7,15 @@ import { theilSen } from '../statistics/theilSen.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 
 /** The running current around the latest service, natural logarithm over the reference of before it. */
+interface Origin {
+  /** Intercept and slopes. */
+  readonly coefficients: readonly number[];
+  readonly bySeason: boolean;
+}
+
 export interface ReboundMemory {
-  /** Intercept and slopes by channel, `side|direction`, as they were before any service. */
-  origin: Record<string, readonly number[]>;
+  /** What was normal before any service, by channel, `side|direction`. */
+  origin: Record<string, Origin>;
   /** Mean rise of the sides on the latest strokes before the service. */
   before: number[];
   /** The same since the service; null: there was none. */
@@ -51,8 +58,8 @@ export function noteStroke(context: FindingContext): void {
     if (channel === undefined || measured === undefined) continue;
     const origin = originOf(memory, channel);
     if (origin === null) continue;
-    const [volts, degrees] = context.conditions;
-    const expected = origin[0] + origin[1] * (volts ?? 0) + origin[2] * (degrees ?? 0);
+    const row = regressors(context.conditions, origin.bySeason);
+    const expected = row.reduce((sum, x, i) => sum + x * origin.coefficients[i], 0);
     levels.push(Math.log(measured.runningAmps) - expected);
   }
   if (levels.length === 0) return;
@@ -63,11 +70,11 @@ export function noteStroke(context: FindingContext): void {
   if (memory.after === null && list.length > KEPT_BEFORE) list.shift();
 }
 
-function originOf(memory: ReboundMemory, channel: Channel): readonly number[] | null {
+function originOf(memory: ReboundMemory, channel: Channel): Origin | null {
   const key = `${channel.side}|${channel.direction}`;
   const fit = channel.fits[0];
   if (memory.origin[key] === undefined && isReady(channel) && fit !== null)
-    memory.origin[key] = fit.coefficients;
+    memory.origin[key] = { coefficients: fit.coefficients, bySeason: goesBySeason(channel.conditions) };
   return memory.origin[key] ?? null;
 }
 

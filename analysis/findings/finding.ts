@@ -1,3 +1,4 @@
+import type { Conditions } from '../baseline/conditions.ts';
 import type { Residual } from '../baseline/judge.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
@@ -11,8 +12,7 @@ export interface FindingContext {
   readonly event: StrokeEvent;
   readonly analysis: DoneAnalysis;
   readonly direction: Direction;
-  /** Supply less 12.6 V and ambient less 20 °C; null: not recorded. */
-  readonly conditions: readonly [number | null, number | null];
+  readonly conditions: Conditions;
   /** Sides whose record of this stroke is not to be trusted: nothing is concluded from their current. */
   readonly doubtful: ReadonlySet<string>;
   /** Null while learning, or where the stroke has no such measure. */

@@ -1,4 +1,4 @@
-import { REFERENCE_C } from '../baseline/channel.ts';
+import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { median } from '../statistics/median.ts';
 import type { Drive } from '../trace.ts';
@@ -27,7 +27,9 @@ const SHOULD_NEED: Readonly<Record<Drive, number>> = {
   cable: 42,
   other: 42,
 };
-const OVERLOADED_PART = 0.37;
+const OVERLOADED_PART = 0.5;
+/** So near its stall a motor crawls: then one stall that was read is enough. */
+const CRAWLING_PART = 0.65;
 
 /**
  * The running current is far above the rated one from the first strokes on. The median of a side's first strokes
@@ -77,7 +79,7 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   };
 }
 
-/** Latest running currents and stall currents of a side, the cold taken off. */
+/** Latest running currents of a side, the cold taken off, and stall currents, brought to 12.6 V: they are V/R. */
 export interface HeavyMemory {
   amps: number[];
   stall: number[];
@@ -93,7 +95,10 @@ function remember(context: FindingContext): void {
     const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
     memory.amps.push(measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder));
     // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
-    if (measured.endStopAmps !== null) memory.stall.push(Math.max(measured.inrushAmps, measured.endStopAmps));
+    if (measured.endStopAmps !== null) {
+      const stall = Math.max(measured.inrushAmps, measured.endStopAmps);
+      memory.stall.push((stall * REFERENCE_VOLTS) / (analysis.supplyVolts ?? REFERENCE_VOLTS));
+    }
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
     for (const list of [memory.amps, memory.stall, memory.above])
@@ -130,6 +135,7 @@ function ratioToDrive({ state }: FindingContext, side: string): number {
   const { ratedAmps, drive } = state.room;
   if (ratedAmps !== null) return running / ratedAmps;
   if (above.length > 0) return 0;
-  const overload = stall.length < 2 ? 0 : running / (OVERLOADED_PART * median(stall));
+  const part = stall.length === 0 ? 0 : running / median(stall);
+  const overload = stall.length < 2 && part < CRAWLING_PART ? 0 : part / OVERLOADED_PART;
   return FAR_ABOVE * Math.max(running / SHOULD_NEED[drive], overload);
 }

@@ -1,3 +1,5 @@
+import type { Residual } from '../baseline/judge.ts';
+import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { median } from '../statistics/median.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
@@ -25,12 +27,28 @@ const PLACE_PART = 0.06;
 const CLEAR_STROKES = 4;
 const SERVICE_PART = 0.08;
 
+type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
+
+/**
+ * A room whose sides were always switched off together has no normal lag; where one of them runs on now, each side's
+ * own time against its normal tells it. What supply and weather do to both is no lag.
+ */
+function byDurations({ state, analysis, residual }: FindingContext): LagJudged | null {
+  const [first, last] = state.room.sides.map((side) => residual(side, 'durationS'));
+  if (analysis.lagS === null || first === null || last === null) return null;
+  const durationS = Math.max(...Object.values(analysis.sides).map((side) => side.durationS));
+  const noise = durationS * Math.hypot(first.noise, last.noise);
+  const uncertainty = durationS * Math.hypot(first.uncertainty, last.uncertainty);
+  const rise = durationS * (last.rise - first.rise);
+  return { rise, noise, uncertainty, unrecorded: 0, deviation: Math.hypot(noise, uncertainty) };
+}
+
 /** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
 export function lateSide(context: FindingContext): FindingAnswer {
   const { state, analysis } = context;
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
-  const judged = context.residual(sides[0], 'lagS');
+  const judged = context.residual(sides[0], 'lagS') ?? byDurations(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;
   const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
@@ -38,9 +56,11 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
   const k = Math.max(K_SIGMAS * judged.noise, least) + shared;
   const h = Math.max(H_SIGMAS * judged.noise, least);
-  [memory.up, memory.upRun] = step(memory.up, memory.upRun, Math.min(judged.rise, k + h / 2), k, h);
-  [memory.down, memory.downRun] = step(memory.down, memory.downRun, Math.min(-judged.rise, k + h / 2), k, h);
-  keepLatest(memory.shifts, judged.rise);
+  const [first, last] = sides.map((side) => context.residual(side, 'runningAmps')?.rise ?? 0);
+  const move = unexplainedLag(judged.rise, last - first, durationS);
+  [memory.up, memory.upRun] = step(memory.up, memory.upRun, Math.min(move, k + h / 2), k, h);
+  [memory.down, memory.downRun] = step(memory.down, memory.downRun, Math.min(-move, k + h / 2), k, h);
+  keepLatest(memory.shifts, move);
   const [open] = openOf(state, 'late-side');
   const shift = median(memory.shifts.slice(-LEAST_RUN));
   if (open !== undefined && memory.shifts.length >= CLEAR_STROKES) {
@@ -49,11 +69,11 @@ export function lateSide(context: FindingContext): FindingAnswer {
       return { present: [], gone: [open] };
     }
   }
-  const tells = (sum: number, run: number) => {
+  const tells = (latest: number, sum: number, run: number) => {
     const isPlace = mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
-    return sum > h && run >= LEAST_RUN && !isPlace;
+    return sum > h && latest > k && run >= LEAST_RUN && !isPlace;
   };
-  const raised = tells(memory.up, memory.upRun) || tells(memory.down, memory.downRun);
+  const raised = tells(move, memory.up, memory.upRun) || tells(-move, memory.down, memory.downRun);
   if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
   const side = shift > 0 ? sides[1] : sides[0];
   const seconds = Math.round(10 * Math.abs(shift)) / 10;

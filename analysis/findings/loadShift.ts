@@ -5,18 +5,20 @@ import { DIRECTIONS, type Direction } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
-import { coldRise } from './sensorScale.ts';
 import { mayBeThePlace } from './stay.ts';
+import { coldAllowance, followSeason, isPart, unseenWeather, unseenZero } from './unseen.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
- * absolute terms, whichever is larger: a rise of the running current below 3.5 % and a move of the share below 1.5
+ * absolute terms, whichever is larger: a rise of the running current below 4.5 % and a move of the share below 2
  * points are never a reason to call anybody, however quiet the room.
  */
-const RISE = { kLeast: 0.035, hLeast: 0.11 };
-const SHIFT = { kLeast: 0.015, hLeast: 0.045 };
+const RISE = { kLeast: 0.045, hLeast: 0.11 };
+const SHIFT = { kLeast: 0.02, hLeast: 0.06 };
 /** More than the ground that a coach stands on does to the current and to the share: then one stay is enough to tell. */
-const PLACE_RISE = 0.1;
+const PLACE_RISE = 0.13;
+/** The same where nobody recorded the temperature: a frost of some days does more. */
+const FROST_RISE = 0.2;
 const PLACE_SHIFT = 0.05;
 /** A side counts as relieved when it fell by this part of what the other rose by. */
 const RELIEVED = 0.35;
@@ -38,18 +40,18 @@ export interface LoadShift {
 /** Takes one stroke into the load's memory and says how the load stands. Null while there is no baseline. */
 export function updateLoad(context: FindingContext): LoadShift | null {
   const { state, analysis } = context;
+  if (isPart(context)) return null;
   const memory = state.load;
   const risen: string[] = [];
   const rises = new Map<string, number>();
   let deviation = 0;
   const cold = coldAllowance(context);
-  const thermometer = cold !== null;
   for (const side of state.room.sides) {
     const judged = context.residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
-    const unseen = judged.unrecorded * (thermometer ? THERMOMETER_LEAVES : 1);
-    const { k, h } = design(judged, RISE, WEATHER_PART * unseen);
+    const unseen = unseenWeather(judged, cold);
+    const { k, h } = design(judged, RISE, Math.hypot(unseen, unseenZero(context, side)));
     const warmed = judged.rise - (cold ?? 0);
     const rise = warmed - load.season;
     if (load.sum < h / 2) load.season = followSeason(load.season, warmed, SEASON_SPREADS * unseen);
@@ -59,9 +61,12 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     keepLatest(load.ways, context.direction);
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
     deviation = Math.max(deviation, judged.deviation);
-    const isPlace = mayBeThePlace(state.stay, load.run) && median(load.rises.slice(-load.run)) < PLACE_RISE;
+    const placeRise = context.conditions[1] === null ? FROST_RISE : PLACE_RISE;
+    const isPlace = mayBeThePlace(state.stay, load.run) && median(load.rises.slice(-load.run)) < placeRise;
     const isOffset = analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, load);
-    if (load.sum > h && load.run >= LEAST_RUN && !isPlace && !isOffset) risen.push(side);
+    // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
+    const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
+    if (isSo && !isPlace && !isOffset) risen.push(side);
   }
   if (rises.size === 0) return null;
   const taker = analysis.share === null ? null : updateShare(context, memory);
@@ -81,39 +86,6 @@ function design(
   const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
   const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * shared + extrapolated;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
-}
-
-/**
- * A degree colder raises the stall current by 0.39 % and the running current by half a per cent as a rule, up to twice
- * as much in a stiff room: so much of the stall's rise is never counted.
- */
-const COLD_PER_STALL = 2;
-const MOST_COLD = 0.35;
-
-/**
- * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
- * current is a thermometer of its own. Zero where it is warm or the temperature is recorded; null where the stall was
- * not read either. Natural logarithm.
- */
-function coldAllowance({ state, conditions }: FindingContext): number | null {
-  if (conditions[1] !== null) return 0;
-  const rises = state.room.sides.map((side) => coldRise(state.scale[side]));
-  const read = rises.filter((rise) => rise !== null);
-  if (read.length < rises.length) return null;
-  return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
-}
-
-/** How much of what an unrecorded temperature may do a stall current that serves as thermometer leaves open. */
-const THERMOMETER_LEAVES = 0.4;
-/** Of what an unrecorded temperature may do, the weather of some days; the rest is the season, which is followed. */
-const WEATHER_PART = 0.5;
-const SEASON_FOLLOW = 0.08;
-const MOST_AT_ONCE = 0.05;
-
-/** A season comes slowly and goes no further than `most`; what comes at once, or goes further, is no season. */
-function followSeason(season: number, rise: number, most: number): number {
-  const step = Math.max(-MOST_AT_ONCE, Math.min(MOST_AT_ONCE, rise - season));
-  return Math.max(-most, Math.min(most, season + SEASON_FOLLOW * step));
 }
 
 /** Each direction's part of the rise is at least so much of the whole. */
@@ -140,24 +112,27 @@ function hasMoved(rises: readonly number[]): boolean {
 }
 
 function updateShare(context: FindingContext, memory: LoadMemory): string | null {
+  const { analysis } = context;
   const { sides } = context.state.room;
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const { share } = memory;
-  const { k, h } = design(judged, SHIFT, judged.unrecorded);
+  const part = analysis.share?.[sides[0]] ?? 0.5;
+  const zeros = Math.hypot(...sides.map((side) => unseenZero(context, side)));
+  const { k, h } = design(judged, SHIFT, Math.hypot(judged.unrecorded, part * (1 - part) * zeros));
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   [share.up, share.upRun] = step(share.up, share.upRun, Math.min(move, k + h / 2), k, h);
   [share.down, share.downRun] = step(share.down, share.downRun, Math.min(-move, k + h / 2), k, h);
   share.deviation = judged.deviation;
   keepLatest(share.shifts, move);
-  const tells = (sum: number, run: number) => {
-    if (!(sum > h) || run < LEAST_RUN) return false;
+  const tells = (latest: number, sum: number, run: number) => {
+    if (!(sum > h && latest > k) || run < LEAST_RUN) return false;
     const shift = Math.abs(median(share.shifts.slice(-run)));
     return !mayBeThePlace(context.state.stay, run) || shift >= PLACE_SHIFT;
   };
-  if (tells(share.up, share.upRun)) return sides[0];
-  if (tells(share.down, share.downRun)) return sides[1];
+  if (tells(move, share.up, share.upRun)) return sides[0];
+  if (tells(-move, share.down, share.downRun)) return sides[1];
   return null;
 }
 

@@ -1,3 +1,4 @@
+import type { Conditions } from '../baseline/conditions.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 
@@ -15,7 +16,8 @@ export interface ScaleMemory {
 const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
-const UNRECORDED_MORE = 0.06;
+/** What a supply, and a temperature, may do besides where nobody recorded it. */
+const UNRECORDED_MORE: Conditions = [0.06, 0.12, 0];
 /** Of the running current's change, the stall currents show at least and at most so much. */
 const LIKE = { least: 0.75, most: 1.35 };
 /** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
@@ -65,7 +67,10 @@ function mayAgree(context: FindingContext, side: string, difference: number): bo
 
 /** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
 function leastChange({ conditions }: FindingContext): number {
-  return LEAST + conditions.filter((condition) => condition === null).length * UNRECORDED_MORE;
+  return (
+    LEAST +
+    UNRECORDED_MORE.reduce<number>((sum, more, i) => sum + (conditions[i] === null ? (more ?? 0) : 0), 0)
+  );
 }
 
 /**

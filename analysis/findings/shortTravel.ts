@@ -93,8 +93,10 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
   if (open === undefined && !short) learnRate(travel, stopped);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
+  const opens = shortBy > SHORT_WITHOUT_STOP;
   if (
     !short ||
+    (open === undefined && !opens) ||
     (open === undefined &&
       !missesStop &&
       !isShortAgain(travel, least, longest.deviation) &&

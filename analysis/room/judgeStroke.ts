@@ -6,12 +6,12 @@ import {
   learn,
   learnProfile,
   MOST_REFERENCE_STROKES,
-  REFERENCE_C,
   REFERENCE_STROKES,
-  REFERENCE_VOLTS,
   settle,
 } from '../baseline/channel.ts';
+import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
+import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
@@ -24,9 +24,8 @@ export interface JudgedStroke {
   residual(side: string, measure: MeasureName): Residual | null;
 }
 
-export function conditionsOf(event: StrokeEvent, analysis: DoneAnalysis): [number | null, number | null] {
-  const volts = analysis.supplyVolts === null ? null : analysis.supplyVolts - REFERENCE_VOLTS;
-  return [volts, event.ambientC === null ? null : event.ambientC - REFERENCE_C];
+export function conditionsOf(event: StrokeEvent, analysis: DoneAnalysis): Conditions {
+  return conditionsAt(analysis.supplyVolts, event.ambientC, event.atMs);
 }
 
 export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): JudgedStroke {
@@ -47,7 +46,28 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     });
   }
-  return { expectations, residual: (side, measure) => residuals.get(`${side}|${measure}`) ?? null };
+  const residual: JudgedStroke['residual'] = (side, measure) => residuals.get(`${side}|${measure}`) ?? null;
+  return { expectations: excuseLag(state, analysis, expectations, residual), residual };
+}
+
+/** A lag that the sides' load explains is not beyond its limits: the ground stands crooked, and that is said by the load. */
+function excuseLag(
+  state: RoomState,
+  analysis: DoneAnalysis,
+  expectations: Expectation[],
+  residual: JudgedStroke['residual'],
+): Expectation[] {
+  const { sides } = state.room;
+  if (sides.length !== 2 || sides.some((side) => analysis.sides[side] === undefined)) return expectations;
+  const [first, last] = sides.map((side) => residual(side, 'runningAmps')?.residual ?? 0);
+  const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
+  return expectations.map((expectation) => {
+    if (expectation.measure !== 'lagS' || expectation.beyond !== true) return expectation;
+    const lag = residual(expectation.side, 'lagS');
+    if (lag === null) return expectation;
+    const left = unexplainedLag(lag.residual, last - first, durationS);
+    return { ...expectation, beyond: Math.abs(left) > lag.limit };
+  });
 }
 
 const OVER_ALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ']);
@@ -126,11 +146,7 @@ export function scaledValues(analysis: DoneAnalysis, side: string): (number | nu
 /** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */
 const NEWS_RISE = 0.05;
 
-function isWanted(
-  channel: Channel,
-  conditions: readonly [number | null, number | null],
-  running: Residual | null,
-): boolean {
+function isWanted(channel: Channel, conditions: Conditions, running: Residual | null): boolean {
   // A borrowed normal judges, but the first strokes teach whatever it says of them: or an odd first one would stay.
   if (!isReady(channel) || isBorrowing(channel)) return true;
   if (running === null || running.beyond) return false;

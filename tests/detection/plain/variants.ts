@@ -1,4 +1,4 @@
-import type { ServiceKind } from '../../../analysis/trace.ts';
+import { DIRECTIONS, type ServiceKind } from '../../../analysis/trace.ts';
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import type { PlainCondition } from './condition.ts';
 import type { PlainRoom } from './room.ts';
@@ -35,7 +35,11 @@ export function drawVariants(room: PlainRoom, strokes: number, random: Random): 
       stroke >= from && stroke < until ? { ...condition, ambientC: degrees } : condition,
     );
   }
-  if (has('weak-spells')) changes.push(voltSpells(own, 0.25, 11.6, 12.2));
+  if (has('weak-spells')) {
+    // A supply that sags below seven eighths of nominal while the room moves is a fault, not a healthy room's.
+    const low = Math.max(11.6, HELD_VOLTS + room.supplyOhms * mostAmps(room));
+    changes.push(voltSpells(own, 0.25, low, low + 0.6));
+  }
   if (has('strong-spells')) changes.push(voltSpells(own, 0.4, 13.8, 14.6));
   if (has('re-zeroed')) {
     const every = own.integer(6, 40);
@@ -71,6 +75,14 @@ export function drawVariants(room: PlainRoom, strokes: number, random: Random): 
   const storageBeforeStay = has('storage') ? own.integer(2, Math.floor(strokes / 3)) : null;
   const partial = has('partial-strokes') ? own.uniform(0.02, 0.08) : 0;
   return { names, changes, services, storageBeforeStay, parts: partsOf(partial) };
+}
+
+const HELD_VOLTS = 10.8;
+
+/** What all sides draw together, the way that takes more, in the cold. */
+function mostAmps({ sides }: PlainRoom): number {
+  const ways = DIRECTIONS.map((way) => sides.reduce((sum, side) => sum + side.amps[way], 0));
+  return 1.3 * Math.max(...ways);
 }
 
 function voltSpells(random: Random, share: number, low: number, high: number): Change {

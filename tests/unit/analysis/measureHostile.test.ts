@@ -86,11 +86,6 @@ const WRONG = [
     reason: /50 % of the samples are missing/,
   },
   {
-    name: 'a blink',
-    amps: Array.from({ length: 500 }, (_, i) => (i > 200 && i < 220 ? 9 : 0)),
-    reason: /less than a second/,
-  },
-  {
     name: 'millions of amperes',
     amps: Array.from({ length: 500 }, (_, i) => (i > 100 && i < 400 ? 1e9 : 0)),
     reason: /larger than any such motor draws/,
@@ -104,6 +99,13 @@ test.each(WRONG)('says in plain words why a record is of no use: $name', ({ amps
   const found = measureStroke(trace, ONE_MOTOR);
   expect(found).toMatchObject({ status: 'unusable', reason: expect.stringMatching(reason) });
   expect(found.doubts?.length).toBeGreaterThan(0);
+});
+
+test('a switch that was only tapped is of no use either, and speaks against no sensor', () => {
+  const amps = Float64Array.from({ length: 500 }, (_, i) => (i > 200 && i < 220 ? 9 : 0));
+  const trace = traceOf([{ side: 'main', timesS: evenTimes(50, 10), amps }]);
+  const reason = expect.stringMatching(/less than a second/);
+  expect(measureStroke(trace, ONE_MOTOR)).toEqual({ status: 'unusable', reason, doubts: [] });
 });
 
 test('a stroke without any side, or with strangers only, is unusable and says so', () => {

@@ -1,0 +1,68 @@
+import type { Residual } from '../baseline/judge.ts';
+import { channelOf } from '../room/state.ts';
+import type { FindingContext } from './finding.ts';
+import { coldRise } from './sensorScale.ts';
+
+/**
+ * A degree colder raises the stall current by 0.39 % and the running current by half a per cent as a rule, up to twice
+ * as much in a stiff room: so much of the stall's rise is never counted.
+ */
+const COLD_PER_STALL = 2;
+const MOST_COLD = 0.35;
+/** How much of what unrecorded weather may do a stall current that serves as thermometer leaves open. */
+const THERMOMETER_LEAVES = 0.4;
+/** What the stiffest rooms do in the cold beyond what is allowed for, as a part of that. */
+const COLD_DOUBT = 0.4;
+
+/**
+ * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
+ * current is a thermometer of its own. Null where the temperature is recorded, and where the stall was not read either.
+ * Natural logarithm, zero where it is warm.
+ */
+export function coldAllowance({ state, conditions }: FindingContext): number | null {
+  if (conditions[1] !== null) return null;
+  const rises = state.room.sides.map((side) => coldRise(state.scale[side]));
+  const read = rises.filter((rise) => rise !== null);
+  if (read.length < rises.length) return null;
+  return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
+}
+
+/** What unrecorded conditions may do to strokes in a row besides, standard deviation; `cold`: what was allowed for. */
+export function unseenWeather({ unrecorded }: Residual, cold: number | null): number {
+  if (cold === null) return unrecorded;
+  // Doubt counts twice where it is extrapolated: all together is no more than any cold does.
+  const stiffer = Math.min(COLD_DOUBT * cold, (MOST_COLD - cold) / 2);
+  return Math.hypot(THERMOMETER_LEAVES * unrecorded, stiffer);
+}
+
+/** How far a clamp's zero wanders where nobody sees it at rest, amperes: a Hall element's, a guess, no source. */
+const ZERO_AMPS = 0.15;
+/** Within so many days it may have wandered so far. */
+const ZERO_DAYS = 10;
+
+/** What a zero that was not seen at rest may add to a side's running current by now, as a part of it. */
+export function unseenZero({ state, event, analysis, direction }: FindingContext, side: string): number {
+  const { offsetAmps, runningAmps } = analysis.sides[side];
+  if (offsetAmps !== null) return 0;
+  const sinceMs = event.atMs - (channelOf(state, side, direction)?.learntAtMs ?? event.atMs);
+  return (Math.min(1, sinceMs / 86_400_000 / ZERO_DAYS) * ZERO_AMPS) / runningAmps;
+}
+
+const SEASON_FOLLOW = 0.08;
+const MOST_AT_ONCE = 0.05;
+
+/** Unseasonable weather comes slowly and goes no further than `most`; what comes at once, or goes further, is none. */
+export function followSeason(season: number, rise: number, most: number): number {
+  const step = Math.max(-MOST_AT_ONCE, Math.min(MOST_AT_ONCE, rise - season));
+  return Math.max(-most, Math.min(most, season + SEASON_FOLLOW * step));
+}
+
+/** A stroke that took less of its time than this is a part of one, natural logarithm. */
+const WHOLE_STROKE = Math.log(0.75);
+
+/** Whether a stroke was broken off, or goes on where one was: its current is that of a part of the travel only. */
+export function isPart({ state, residual }: FindingContext): boolean {
+  const times = state.room.sides.map((side) => residual(side, 'durationS')?.rise ?? null);
+  const known = times.filter((time) => time !== null);
+  return known.length > 0 && Math.max(...known) < WHOLE_STROKE;
+}

@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { unexplainedLag } from '../../../analysis/baseline/lagByLoad.ts';
+import { foldAll, kindsOf } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+test.each([
+  { name: 'the last side works harder and is later for it', moved: 1, harder: 0.2, left: 0 },
+  { name: 'it is later than its load accounts for', moved: 2, harder: 0.1, left: 1.3 },
+  { name: 'it works less and is later', moved: 1, harder: -0.2, left: 1 },
+  { name: 'the first side works harder and is later for it', moved: -1, harder: -0.2, left: 0 },
+  { name: 'nothing but the lag has moved', moved: -0.4, harder: 0, left: -0.4 },
+])('$name', ({ moved, harder, left }) => {
+  expect(unexplainedLag(moved, harder, 20)).toBeCloseTo(left, 12);
+});
+
+test('a side that is late by itself is said, one that its load makes late is not beyond its limits', () => {
+  const late = strokeEvents(60, ROOM, 4, (i) => (i >= 40 ? { lagS: 1.5 } : {}));
+  expect(kindsOf(foldAll(ROOM, late).warnings)).toEqual(['late-side']);
+  const crooked = strokeEvents(44, ROOM, 4, (i) => (i >= 40 ? { lagS: 0.7, factors: [0.93, 1.07] } : {}));
+  const beyond = foldAll(ROOM, crooked)
+    .judgements.slice(40)
+    .flatMap(({ expectations }) =>
+      expectations.filter(({ measure }) => measure === 'lagS').map((lag) => lag.beyond),
+    );
+  expect(beyond).toEqual(Array(8).fill(false));
+});
