@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import Fastify from 'fastify';
-import { afterEach, test, vi } from 'vitest';
+import { afterEach, onTestFinished, test, vi } from 'vitest';
 import { startEmbeddedPostgres } from '../../server/database/embeddedPostgres.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
@@ -29,6 +29,10 @@ async function until(isSo: () => boolean | Promise<boolean>): Promise<void> {
 test('a time that comes while the database is away ends nothing, and the next one is kept', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'slideload-minute-'));
   const postgres = await startEmbeddedPostgres(folder);
+  onTestFinished(async () => {
+    await postgres.stop();
+    await rm(folder, { recursive: true });
+  });
   const database = openDatabase(await plainOwnerUrl(postgres.url, console.error));
   await migrate(database);
   await prepareQueue(database.pool);
@@ -62,6 +66,4 @@ test('a time that comes while the database is away ends nothing, and the next on
   vi.useRealTimers();
   await worker.stop();
   await database.pool.end();
-  await postgres.stop();
-  await rm(folder, { recursive: true });
 });
