@@ -41,3 +41,17 @@ export function useSending(): Sending {
     },
   };
 }
+
+/** The same for choices that are kept as they are made: one made while another is being kept is kept next. */
+export function useSendingInTurn(): Sending {
+  const sending = useSending();
+  const before = useRef<Promise<unknown>>(Promise.resolve());
+  return {
+    ...sending,
+    send: (what) => {
+      const done = before.current.then(() => sending.send(what));
+      before.current = done;
+      return done;
+    },
+  };
+}

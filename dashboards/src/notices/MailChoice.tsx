@@ -1,9 +1,9 @@
-import { useContext, useRef, useState } from 'preact/hooks';
+import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NoticeSettings, NoticeSettingsPatch, Severity } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { Tick } from '../components/Tick.tsx';
-import { useSending } from '../components/useSending.ts';
+import { useSendingInTurn } from '../components/useSending.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -19,17 +19,12 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   const { person } = useContext(SessionContext);
   const [settings, setSettings] = useState(loaded);
   const [saved, setSaved] = useState(false);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const before = useRef<Promise<unknown>>(Promise.resolve());
-  // One after the other: a choice that is made while another is being kept is kept next.
-  const change = (patch: NoticeSettingsPatch) => {
-    before.current = before.current.then(() =>
-      send(async () => {
-        setSettings(await call<NoticeSettings>('/settings/notices', { method: 'PATCH', body: patch }));
-        setSaved(true);
-      }),
-    );
-  };
+  const { busy, problem, fieldProblem, send } = useSendingInTurn();
+  const change = (patch: NoticeSettingsPatch) =>
+    send(async () => {
+      setSettings(await call<NoticeSettings>('/settings/notices', { method: 'PATCH', body: patch }));
+      setSaved(true);
+    });
   return (
     <>
       {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={setSettings} />}

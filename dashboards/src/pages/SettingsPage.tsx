@@ -4,7 +4,7 @@ import type { Settings } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { useSendingInTurn } from '../components/useSending.ts';
 import { placeText, plainNumber, temperatureText, whenText } from '../format.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { SessionContext } from '../session.ts';
@@ -44,7 +44,7 @@ function zones(set: string | null): string[] {
 export function SettingsPage() {
   const say = words.settings;
   const { settings, setSettings } = useContext(SessionContext);
-  const { busy, problem, fieldProblem, send } = useSending();
+  const { busy, problem, fieldProblem, send } = useSendingInTurn();
   const [saved, setSaved] = useState(false);
   const [zone, setZone] = useState(settings.timeZone ?? FOLLOW);
   const change = (patch: Partial<Settings>) =>
