@@ -6,6 +6,9 @@ import type { Promised } from './senders.ts';
 const MEASURES = ['runningAmps', 'inrushAmps', 'durationS', 'chargeAs', 'share', 'lagS', 'roughness'];
 const ID = /[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
 const BATCH = 100;
+/** A stroke whose clock cannot be right is placed when it arrives: at another time here than there. */
+const TIME = /"\d{4}-\d\d-\d\dT[\d:.]+Z"/g;
+const BEGAN_MS = Date.now();
 
 /** Everything that was acknowledged is there once, with the samples that were sent; answers what is not so. */
 export async function missingOf(person: Caller, promised: Promised): Promise<string[]> {
@@ -88,6 +91,7 @@ export async function answersOf(
   return lines.map((line) =>
     line
       .replaceAll(/"(id|createdAt|updatedAt|receivedAt)":"[^"]*"/g, '"$1":"…"')
+      .replaceAll(TIME, (time) => (Date.parse(JSON.parse(time)) < BEGAN_MS ? time : '"on arrival"'))
       .replaceAll(ID, (id) => names.get(id) ?? '…'),
   );
 }
