@@ -29,7 +29,8 @@ export interface DemoRoom {
 export interface DemoCoach {
   readonly coach: CoachBody;
   readonly logger: LoggerBody;
-  readonly rooms: readonly DemoRoom[];
+  /** Each made when it is come to: it takes a while, in which nothing else is done. */
+  readonly rooms: Iterable<DemoRoom>;
 }
 
 /** Everything that the demo puts into an empty database, in the contract's own JSON forms. */

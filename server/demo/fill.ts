@@ -66,21 +66,22 @@ async function addCoach(
   const { id: coachId } = await createCoach(trx, accountId, coach);
   const { id: loggerId } = await createLogger(trx, accountId, coachId, logger);
   const sender: Sender = { accountId, senderId: loggerId, loggerId, coachId };
+  const times: number[] = [];
   for (const room of rooms) {
     const { id: roomId } = await createRoom(trx, accountId, coachId, room.room);
     await sendStrokes(client, sender, roomId, room);
     for (const service of room.services) await createService(trx, technician, roomId, service);
+    times.push(...room.strokes.map((stroke) => Date.parse(stroke.startedAt)));
   }
-  await noteHeard(trx, sender, rooms);
+  await noteHeard(trx, sender, times);
 }
 
 /** The logger was last heard when its latest stroke ran. */
 async function noteHeard(
   trx: Transaction<Tables>,
   { accountId, senderId }: Sender,
-  rooms: readonly DemoRoom[],
+  times: readonly number[],
 ): Promise<void> {
-  const times = rooms.flatMap(({ strokes }) => strokes.map((stroke) => Date.parse(stroke.startedAt)));
   if (times.length === 0) return;
   await trx
     .updateTable('loggers')

@@ -64,16 +64,25 @@ function tellRoom(story: RoomStory, place: number, keyPrefix: string, nowMs: num
  * before `now`. The same `now` gives the same scenario.
  */
 export function demoScenario(now: Date): DemoScenario {
-  let place = 0;
+  const nowMs = now.getTime();
+  let before = 0;
   return {
     ...DEMO_SIGN_IN,
-    coaches: COACH_STORIES.map(({ name, model, year, notes, logger, rooms }) => ({
-      coach: { name, model, year, notes },
-      logger: { name: logger, sensor: 'clamp' },
-      rooms: rooms.map((story, at) => {
-        const slug = `${name}-${at + 1}`.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');
-        return tellRoom(story, place++, slug, now.getTime());
-      }),
-    })),
+    coaches: COACH_STORIES.map(({ name, model, year, notes, logger, rooms }) => {
+      const firstPlace = before;
+      before += rooms.length;
+      return {
+        coach: { name, model, year, notes },
+        logger: { name: logger, sensor: 'clamp' },
+        rooms: {
+          *[Symbol.iterator]() {
+            for (const [at, story] of rooms.entries()) {
+              const slug = `${name}-${at + 1}`.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');
+              yield tellRoom(story, firstPlace + at, slug, nowMs);
+            }
+          },
+        },
+      };
+    }),
   };
 }

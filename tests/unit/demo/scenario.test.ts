@@ -10,7 +10,7 @@ import { Email, Password } from '../../../server/schemas/session.ts';
 const ROOM_ID = '01890a5d-ac96-774b-bcce-b302099a8057';
 const NOW = new Date('2026-05-02T10:00:00Z');
 const scenario = demoScenario(NOW);
-const rooms = scenario.coaches.flatMap((coach) => coach.rooms);
+const rooms = scenario.coaches.flatMap((coach) => [...coach.rooms]);
 
 describe('the demo scenario', () => {
   test('is accepted by the schemas that guard the service', () => {
