@@ -84,7 +84,9 @@ test('one that comes in the midst is told of the beginning too, each sample once
   await sayPieces(link, stroke.pieces.slice(15));
   await hear(early, stroke);
   const [first] = await hear(late, stroke);
-  expect(first).toMatchObject({ side: 'front', seq: 14, startsAtS: 0 });
+  // All that was there by then in one push, and whatever came while it was read.
+  expect(first).toMatchObject({ side: 'front', startsAtS: 0 });
+  expect(first.seq).toBeGreaterThanOrEqual(14);
 });
 
 test('another process on the same database pushes them too', async () => {
