@@ -17,6 +17,8 @@ const LEAST_AT_ONCE = 2;
 
 export default defineConfig({
   test: {
+    // No module keeps anything between files that one of them could find: they are read once for each process.
+    isolate: false,
     maxWorkers: Math.max(LEAST_AT_ONCE, availableParallelism() - 1),
     projects: [
       project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),

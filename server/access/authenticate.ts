@@ -5,7 +5,7 @@ import type { Caller } from './caller.ts';
 import { loggerOfToken } from './loggerTokens.ts';
 import { holdScript, personOfScript } from './personalTokens.ts';
 import { refuseForeignPage } from './sameOrigin.ts';
-import { SESSION_COOKIE } from './sessionCookie.ts';
+import { sessionCookieOf } from './sessionCookie.ts';
 import { personOfToken } from './sessions.ts';
 import { readToken, type Token } from './tokens.ts';
 
@@ -31,7 +31,7 @@ export function tokenOf(request: FastifyRequest): Token | null {
     const [, text] = /^bearer +(\S+) *$/i.exec(authorization) ?? [];
     return text === undefined ? null : readToken(text);
   }
-  const cookie = request.cookies[SESSION_COOKIE];
+  const cookie = sessionCookieOf(request);
   if (cookie === undefined) return null;
   refuseForeignPage(request);
   return readToken(cookie);

@@ -17,8 +17,11 @@ const inTurn = oneAtATime();
  * attempt is refused until the first of the ten is 15 minutes old. An address that nobody has answers alike in words,
  * in time and in being counted, so that nothing tells who is known here.
  */
-export function signIn(database: Database, email: string, password: string): Promise<Person> {
+export async function signIn(database: Database, email: string, password: string): Promise<Person> {
   const { db } = inScope(database, { spanning: 'sign-in' });
+  // A closed door costs whoever keeps knocking nobody's turn.
+  const waitMs = await millisecondsToWait(db, email);
+  if (waitMs > 0) throw tooManyAttempts(waitMs);
   return inTurn(email, () => attempt(db, email, password));
 }
 

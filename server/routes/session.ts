@@ -4,7 +4,7 @@ import { tokenOf } from '../access/authenticate.ts';
 import { personOf } from '../access/caller.ts';
 import { findPerson } from '../access/people.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { clearSessionCookie, SESSION_COOKIE, setSessionCookie } from '../access/sessionCookie.ts';
+import { clearSessionCookie, sessionCookieOf, setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession, endSession, personOfToken } from '../access/sessions.ts';
 import { signIn } from '../access/signIn.ts';
 import { readToken } from '../access/tokens.ts';
@@ -18,7 +18,7 @@ const SIGN_INS_PER_MINUTE = 300;
 
 /** Signing in again in a browser ends the session that it had there: an old cookie is worth nothing any more. */
 async function endReplaced(app: App, request: FastifyRequest, personId: string): Promise<void> {
-  const cookie = request.cookies[SESSION_COOKIE];
+  const cookie = sessionCookieOf(request);
   const token = cookie === undefined ? null : readToken(cookie);
   if (token?.kind !== 'person') return;
   const before = await personOfToken(app.database, token);

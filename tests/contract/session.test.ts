@@ -31,7 +31,19 @@ describe('signing in', () => {
 
   test('gives a secure cookie over https', async () => {
     const answer = await signIn(member.email, member.password, { 'x-forwarded-proto': 'https' });
-    expect(cookieOf(answer)).toMatch(/; Secure/);
+    const cookie = cookieOf(answer);
+    expect(cookie).toMatch(/^__Host-session=slp_[^;]+; Path=\/; [^;]+; HttpOnly; Secure; SameSite=Lax$/);
+    expect(cookie).not.toMatch(/domain/i);
+    const read = (sent: string, protocol: string) =>
+      service.request('GET', '/session', { headers: { cookie: sent, 'x-forwarded-proto': protocol } });
+    const own = cookie.split(';')[0] ?? '';
+    expect((await read(own, 'https')).body).toEqual({ person: member.person });
+    // Another site of the same domain could set one without the prefix.
+    expect((await read(`session=${answer.body.token}`, 'https')).status).toBe(401);
+    expect((await read(`session=${answer.body.token}`, 'http')).status).toBe(200);
+    const headers = { cookie: own, 'x-forwarded-proto': 'https' };
+    const ended = await service.request('DELETE', '/session', { headers });
+    expect([ended.status, cookieOf(ended)]).toEqual([204, expect.stringMatching(/^__Host-session=; /)]);
   });
 
   test('again in the same browser ends the session that was there', async () => {
@@ -183,6 +195,37 @@ describe('ten wrong passwords', () => {
     expect((await signIn(member.email, 'wrong for the tenth time')).status).toBe(401);
     expect((await signIn(member.email, member.password)).status).toBe(429);
   });
+});
+
+/** The whole of an attack by `SIGN_IN_ATTEMPTS=10000 npx vitest run --project contract tests/contract/session.test.ts`. */
+const ATTEMPTS = Number(process.env.SIGN_IN_ATTEMPTS ?? 800);
+
+test(`${ATTEMPTS} attempts from everywhere are ten wrong passwords for each address, and tell nothing`, {
+  timeout: 600_000,
+}, async () => {
+  const senders = 20;
+  const unknown = `${crypto.randomUUID()}@example.com`;
+  const told = [member.email, unknown].map((email) => ({ email, answers: new Map<string, number>() }));
+  const each = ATTEMPTS / told.length / senders;
+  const send = async (sender: number): Promise<void> => {
+    for (let n = 0; n < each; n++)
+      for (const { email, answers } of told) {
+        // Each comes from another network: no limit of senders helps.
+        const from = `2001:db8:${sender}:${n}::1`;
+        const { status, body } = await signIn(email, `guess ${sender} ${n}`, { 'x-forwarded-for': from });
+        const answer = `${status} ${body.type}`;
+        answers.set(answer, (answers.get(answer) ?? 0) + 1);
+      }
+  };
+  await Promise.all(Array.from({ length: senders }, (_, sender) => send(sender)));
+  const expected = {
+    '401 /problems/wrong-password': 10,
+    '429 /problems/too-many-attempts': ATTEMPTS / told.length - 10,
+  };
+  expect(told.map(({ answers }) => Object.fromEntries(answers))).toEqual([expected, expected]);
+  // Whoever is signed in stays so, and others come in as ever.
+  expect((await service.request('GET', '/session', { token: member.token })).status).toBe(200);
+  expect((await signIn(FIRST_PERSON.email, FIRST_PERSON.password)).status).toBe(200);
 });
 
 test('right sign-ins at once all succeed', async () => {
