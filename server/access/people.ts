@@ -7,6 +7,7 @@ import type { Person } from '../schemas/session.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope, Scope } from './scope.ts';
+import { endSessions } from './sessions.ts';
 
 /** The caller as the API shows a person. */
 export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {
@@ -99,6 +100,16 @@ export async function removeColleague(
   await sql`select end_visits_of(${id})`.execute(trx);
   await trx.deleteFrom('people').where('account_id', '=', accountId).where('id', '=', id).execute();
   if (person.role === 'dealer') await refuseToLoseLastDealer(trx, accountId);
+}
+
+/** Signs the person out on every device, which was lost perhaps; it may sign in again. */
+export async function signOutColleague(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<void> {
+  const person = await findColleague(trx, accountId, id);
+  await endSessions(trx, { accountId, personId: person.id });
 }
 
 /** Two dealers who remove each other at once take turns. */

@@ -14,6 +14,8 @@ const IDLE_DAYS = 14;
 const SEEN_EVERY_MS = 60_000;
 const DAY_MS = 86_400_000;
 
+type WhoseSessions = Pick<Scope, 'accountId' | 'personId'>;
+
 /** Begins a session and answers its token, which is not kept. */
 export async function beginSession(
   database: Database,
@@ -110,14 +112,14 @@ export async function endSessionById(db: Kysely<Tables>, person: Scope, id: stri
 /** Signs the person out everywhere, save where `except` was given. */
 export async function endSessions(
   db: Kysely<Tables>,
-  person: Scope,
+  person: WhoseSessions,
   except: Token | null = null,
 ): Promise<void> {
   const all = endings(db, person);
   await (except === null ? all : all.where('token_hash', '<>', except.hash)).execute();
 }
 
-function endings(db: Kysely<Tables>, person: Scope) {
+function endings(db: Kysely<Tables>, person: WhoseSessions) {
   return db
     .deleteFrom('sessions')
     .where('account_id', '=', person.accountId)

@@ -7,6 +7,7 @@ import {
   invitePerson,
   listColleagues,
   removeColleague,
+  signOutColleague,
 } from '../access/people.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
@@ -108,6 +109,24 @@ export async function peopleRoutes(app: App): Promise<void> {
     async (request, reply) => {
       const { accountId } = personOf(request);
       await inTransaction(request.db, (trx) => removeColleague(trx, accountId, request.params.id));
+      return reply.code(204).send();
+    },
+  );
+
+  app.delete(
+    '/api/v1/people/:id/sessions',
+    {
+      schema: {
+        tags,
+        summary: 'Sign a person out everywhere, as after the loss of a phone',
+        params: ByIdParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { see: DEALER, byHand: true },
+    },
+    async (request, reply) => {
+      const { accountId } = personOf(request);
+      await inTransaction(request.db, (trx) => signOutColleague(trx, accountId, request.params.id));
       return reply.code(204).send();
     },
   );

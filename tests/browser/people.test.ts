@@ -51,6 +51,12 @@ describePages('people', (place) => {
 
     await dealer.page.reload();
     await dealer.page.getByText('Change Ines').click();
+    await dealer.page.getByRole('button', { name: 'Sign out everywhere' }).click();
+    await dealer.page.getByText('Ines is signed out on every device.').waitFor();
+    expect(await violationsOn(dealer.page)).toEqual([]);
+    await ines.page.reload();
+    await signIn(ines.page, { email: 'ines@example.com', password: PASSWORD });
+    await ines.page.getByText('Heron 12').first().waitFor();
     await dealer.page.getByLabel('To delete it, type its name: Ines').fill('Ines');
     await dealer.page.getByRole('button', { name: 'Delete it' }).click();
     await dealer.page.getByText('ines@example.com').waitFor({ state: 'detached' });

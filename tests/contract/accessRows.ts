@@ -114,6 +114,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'GET /api/v1/people/:id': { answers: dealers(200) },
   'PATCH /api/v1/people/:id': { answers: dealers(200), body: () => ({ role: 'technician' }) },
   'DELETE /api/v1/people/:id': { answers: dealers(204) },
+  'DELETE /api/v1/people/:id/sessions': { answers: dealers(204) },
   'POST /api/v1/people/:id/invitation': { answers: dealers(201) },
 
   'GET /api/v1/account': { answers: atHome(200, 404) },

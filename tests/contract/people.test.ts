@@ -137,6 +137,18 @@ describe('a person', () => {
     expect((await invite(email)).person.email).toBe(email);
   });
 
+  test('who lost a phone is signed out on every device, and may sign in again', async () => {
+    const { person, email, password, token } = await service.newMember(dealer, 'technician');
+    const other = await service.signIn(email, password);
+    expect((await as(token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(404);
+    expect((await as(dealer.token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(204);
+    for (const ended of [token, other]) expect((await as(ended, 'GET', '/coaches')).status).toBe(401);
+    const again = await service.signIn(email, password);
+    expect((await as(again, 'GET', '/coaches')).status).toBe(200);
+    const { body } = await as(dealer.token, 'GET', `/record?acts=signed-out&personId=${dealer.person.id}`);
+    expect(body.items).toMatchObject([{ act: 'signed-out' }, { act: 'signed-out' }]);
+  });
+
   test('who is the last dealer stays one', async () => {
     const path = `/people/${dealer.person.id}`;
     await invite(newEmail(), 'dealer');

@@ -33,6 +33,7 @@ export function PersonLine({ person, onChange, onInvited }: PersonLineProps) {
       <Opens title={say.change(person.name)}>
         <ChangeForm person={person} onChange={onChange} />
         {!person.joined && <AnotherLink person={person} onInvited={onInvited} />}
+        {person.joined && !self && <SignOut person={person} />}
         <Delete
           path={`/people/${person.id}`}
           name={person.name}
@@ -75,6 +76,24 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
         {busy ? say.saving : say.save}
       </button>
     </form>
+  );
+}
+
+/** For a phone that was lost. */
+function SignOut({ person }: Pick<PersonLineProps, 'person'>) {
+  const say = words.people;
+  const [done, setDone] = useState(false);
+  const { busy, problem, send } = useSending();
+  const ask = async () =>
+    setDone(await send(async () => call(`/people/${person.id}/sessions`, { method: 'DELETE' })));
+  return (
+    <>
+      {problem !== null && <Failure problem={problem} />}
+      <button type="button" disabled={busy} onClick={ask}>
+        {say.signOut}
+      </button>
+      <p role="status">{done ? say.signedOut(person.name) : ''}</p>
+    </>
   );
 }
 

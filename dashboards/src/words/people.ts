@@ -27,6 +27,8 @@ export const peopleWords = {
     change: (name: string) => `Change ${name}`,
     save: 'Save',
     saving: 'Saving…',
+    signOut: 'Sign out everywhere',
+    signedOut: (name: string) => `${name} is signed out on every device.`,
     remove: (name: string) => `${name} is signed out at once, on every device, and sees nothing any more.`,
   },
 
