@@ -270,6 +270,8 @@ export interface RoomProgressTable {
   /** bigint comes back as a string. */
   revision: ColumnType<string, number | string | undefined, number | string>;
   summary: JsonOrNull;
+  /** Of the summary. */
+  verdict: ColumnType<string | null, never, never>;
   limits: JsonOrNull;
 }
 

@@ -57,12 +57,12 @@ function progressOf({ room, folded, dirtyFrom }: RoomResults) {
 async function noteVerdicts(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
   await sql`
     insert into verdict_changes (account_id, room_id, verdict_before, verdict)
-    select p.account_id, p.room_id, coalesce(p.summary ->> 'verdict', 'learning'), x.verdict
+    select p.account_id, p.room_id, coalesce(p.verdict, 'learning'), x.verdict
     from unnest(
       ${rooms.map(({ room }) => room.accountId)}::uuid[], ${rooms.map(({ room }) => room.roomId)}::uuid[],
       ${rooms.map(({ folded }) => folded.summary.verdict)}::text[]
     ) as x (account_id, room_id, verdict)
     join room_progress p on p.account_id = x.account_id and p.room_id = x.room_id
-    where coalesce(p.summary ->> 'verdict', 'learning') <> x.verdict
+    where coalesce(p.verdict, 'learning') <> x.verdict
   `.execute(trx);
 }

@@ -144,6 +144,16 @@ test('connections are of a role that is held to the locks', async () => {
   expect(rows).toEqual([{ bypasses: false }]);
 });
 
+/** All but those that follow from others. */
+async function writtenColumns(table: string): Promise<string[]> {
+  const { rows } = await service.pool.query(
+    `select quote_ident(column_name) as name from information_schema.columns
+     where table_schema = current_schema and table_name = $1 and is_generated = 'NEVER'`,
+    [table],
+  );
+  return rows.map(({ name }) => name);
+}
+
 test('in every table a scope without the account sees, changes, removes and adds nothing', async () => {
   const scopes: [string, () => RowScope][] = [
     ['a stranger', () => ({ accounts: [stranger.person.accountId] })],
@@ -163,6 +173,7 @@ test('in every table a scope without the account sees, changes, removes and adds
     // The default partition is for samples of other months.
     if (there === 0 && name !== 'traces_default' && !/^traces_\d/.test(name)) empty.push(name);
     if (there === 0) continue;
+    const written = (await writtenColumns(name)).join();
     const { rows } = await service.pool.query(
       `select to_jsonb(t) as row from ${name} t where ${column} = $1 limit 1`,
       [dealer.person.accountId],
@@ -189,7 +200,7 @@ test('in every table a scope without the account sees, changes, removes and adds
       await pool.query({ text: `delete from ${name} where ${column} = '${dealer.person.accountId}'` });
       expect(await count(ofDealer(), name, column), `${who} removes from ${name}`).toBe(there);
       const added = pool.query({
-        text: `insert into ${name} select * from jsonb_populate_record(null::${name}, $1)`,
+        text: `insert into ${name} (${written}) select ${written} from jsonb_populate_record(null::${name}, $1)`,
         values: [JSON.stringify(rows[0].row)],
       });
       await expect(added, `${who} adds to ${name}`).rejects.toMatchObject({ code: '42501' });
