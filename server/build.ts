@@ -42,6 +42,8 @@ async function build(): Promise<void> {
     target: 'node20',
     external: Object.keys(dependencies).filter((name) => !TAKEN_IN.includes(name)),
     sourcemap: 'linked',
+    // The sources lie beside it: with them in the map, every start would read them twice.
+    sourcesContent: false,
     legalComments: 'none',
     logLevel: 'warning',
   });

@@ -1,13 +1,12 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Coach } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { words } from '../words.ts';
+import { InlineForm } from './InlineForm.tsx';
 import { fieldOf, typedNumber } from './numbers.ts';
 import { CloseContext } from './Opens.tsx';
 import { TextField } from './TextField.tsx';
+import { useForm } from './useForm.ts';
 
 interface CoachFormProps {
   /** The coach to change; null for a new one. */
@@ -27,43 +26,33 @@ export function CoachForm({ coach, onDone }: CoachFormProps) {
     year: fieldOf(coach?.year ?? null),
     notes: coach?.notes ?? '',
   });
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
   const set = (name: keyof typeof typed) => (value: string) =>
     setTyped((held) => ({ ...held, [name]: value }));
   const year = typedNumber(typed.year);
-  const wrong = {
-    name: typed.name.trim() === '' ? say.nameMissing : null,
-    year: Number.isNaN(year) ? say.noNumber : null,
-  };
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (wrong.name !== null || wrong.year !== null) return;
-    const body = { name: typed.name.trim(), model: orNull(typed.model), year, notes: orNull(typed.notes) };
-    let done: Coach | null = null;
-    const sent = await send(async (idempotencyKey) => {
-      done =
+  const form = useForm<keyof typeof typed>({
+    wrong: {
+      name: typed.name.trim() === '' ? say.nameMissing : null,
+      year: Number.isNaN(year) ? say.noNumber : null,
+    },
+    send: async (idempotencyKey) => {
+      const body = { name: typed.name.trim(), model: orNull(typed.model), year, notes: orNull(typed.notes) };
+      const done =
         coach === null
           ? await call<Coach>('/coaches', { method: 'POST', body, idempotencyKey })
           : await call<Coach>(`/coaches/${coach.id}`, { method: 'PATCH', body });
-    });
-    if (!sent || done === null) return;
-    close();
-    onDone(done);
-  };
-  const tried = tries > 0;
+      close();
+      onDone(done);
+    },
+  });
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={coach === null ? say.addCoach : say.save} busy={say.saving}>
       <TextField
         label={say.coachName}
         hint={say.coachNameHint}
         value={typed.name}
         onInput={set('name')}
         maxLength={300}
-        problem={(tried && wrong.name) || fieldProblem('/name')}
+        problem={form.problemOf('name')}
       />
       <TextField
         label={say.model}
@@ -71,14 +60,14 @@ export function CoachForm({ coach, onDone }: CoachFormProps) {
         value={typed.model}
         onInput={set('model')}
         maxLength={300}
-        problem={fieldProblem('/model')}
+        problem={form.problemOf('model')}
       />
       <TextField
         label={say.year}
         inputMode="numeric"
         value={typed.year}
         onInput={set('year')}
-        problem={(tried && wrong.year) || fieldProblem('/year')}
+        problem={form.problemOf('year')}
       />
       <TextField
         label={say.notes}
@@ -86,11 +75,8 @@ export function CoachForm({ coach, onDone }: CoachFormProps) {
         value={typed.notes}
         onInput={set('notes')}
         maxLength={10_000}
-        problem={fieldProblem('/notes')}
+        problem={form.problemOf('notes')}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.saving : coach === null ? say.addCoach : say.save}
-      </button>
-    </form>
+    </InlineForm>
   );
 }

@@ -1,11 +1,9 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Room } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { theReader } from '../reader.ts';
 import { words } from '../words.ts';
+import { InlineForm } from './InlineForm.tsx';
 import { CloseContext } from './Opens.tsx';
 import {
   blankRoom,
@@ -17,6 +15,7 @@ import {
 } from './roomFields.ts';
 import { SelectField } from './SelectField.tsx';
 import { TextField } from './TextField.tsx';
+import { useForm } from './useForm.ts';
 
 interface RoomFormProps {
   readonly coachId: string;
@@ -36,31 +35,24 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
   const say = words.forms;
   const close = useContext(CloseContext);
   const [typed, setTyped] = useState<RoomFields>(room === null ? blankRoom : fieldsOfRoom(room));
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const wrong = problemsOfRoom(typed);
   const set = (part: Partial<RoomFields>) => setTyped((held) => ({ ...held, ...part }));
   const setDrive = (drive: Room['drive']) =>
     // The sides follow the drive until somebody names them.
     set(typed.sides === usualSides(typed.drive) ? { drive, sides: usualSides(drive) } : { drive });
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (Object.keys(wrong).length > 0) return;
-    const body = bodyOfRoom(typed, room);
-    const sent = await send(async (idempotencyKey) => {
+  const form = useForm<keyof RoomFields>({
+    wrong: problemsOfRoom(typed),
+    send: async (idempotencyKey) => {
+      const body = bodyOfRoom(typed, room);
       if (room === null) await call(`/coaches/${coachId}/rooms`, { method: 'POST', body, idempotencyKey });
       else await call(`/rooms/${room.id}`, { method: 'PATCH', body });
-    });
-    if (!sent) return;
-    if (room === null) setTyped(blankRoom);
-    setTries(0);
-    close();
-    onDone();
-  };
-  const problemOf = (name: keyof RoomFields) =>
-    (tries > 0 && wrong[name]) || fieldProblem(POINTERS[name] ?? `/${name}`);
+    },
+    onSent: () => {
+      if (room === null) setTyped(blankRoom);
+      close();
+      onDone();
+    },
+  });
+  const problemOf = (name: keyof RoomFields) => form.problemOf(name, POINTERS[name]);
   const numberField = (
     name: 'travel' | 'ratedAmps' | 'gearTeeth' | 'rackPitchMm' | 'nominalVolts',
     label: string,
@@ -76,8 +68,7 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
     />
   );
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={room === null ? say.addRoom : say.save} busy={say.saving}>
       <TextField
         label={say.roomName}
         value={typed.name}
@@ -103,7 +94,6 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
       {numberField('ratedAmps', say.ratedAmps, say.ratedAmpsHint)}
       <details
         open={
-          tries > 0 &&
           (problemOf('gearTeeth') ?? problemOf('rackPitchMm') ?? problemOf('nominalVolts')) !== null
             ? true
             : undefined
@@ -115,9 +105,6 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
         {numberField('nominalVolts', say.nominalVolts)}
       </details>
       {room !== null && <p class="hint">{say.madeAnew}</p>}
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.saving : room === null ? say.addRoom : say.save}
-      </button>
-    </form>
+    </InlineForm>
   );
 }

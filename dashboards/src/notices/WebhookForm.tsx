@@ -1,13 +1,12 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NewWebhook, Severity } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
 import { Tick } from '../components/Tick.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
+import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { words } from '../words.ts';
 
 const EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared', 'logger.silent'] as const;
@@ -20,40 +19,34 @@ export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) =>
   const [url, setUrl] = useState('');
   const [severity, setSeverity] = useState<Severity>('watch');
   const [events, setEvents] = useState<readonly Event[]>(EVENTS);
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const missing = {
-    url: url.trim() === '' ? say.urlMissing : null,
-    events: events.length === 0 ? say.eventsMissing : null,
-  };
-  const submit = async (event: globalThis.Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing.url ?? missing.events) return;
-    const body = { url: url.trim(), severity, events };
-    const sent = await send(async (idempotencyKey) => {
+  const form = useForm<'url' | 'events' | 'severity'>({
+    wrong: {
+      url: url.trim() === '' ? say.urlMissing : null,
+      events: events.length === 0 ? say.eventsMissing : null,
+    },
+    send: async (idempotencyKey) => {
+      const body = { url: url.trim(), severity, events };
       onDone(await call<NewWebhook>('/webhooks', { method: 'POST', body, idempotencyKey }));
-    });
-    if (!sent) return;
-    setUrl('');
-    setTries(0);
-    close();
-  };
+    },
+    onSent: () => {
+      setUrl('');
+      close();
+    },
+  });
+  const eventsProblem = form.problemOf('events');
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={say.add} busy={say.adding}>
       <TextField
         label={say.url}
         hint={say.urlHint}
         value={url}
         onInput={setUrl}
         maxLength={2000}
-        problem={(tries > 0 && missing.url) || fieldProblem('/url')}
+        problem={form.problemOf('url')}
       />
       <fieldset>
         <legend>{say.events}</legend>
-        {tries > 0 && missing.events !== null && <p class="field-problem">{missing.events}</p>}
+        {eventsProblem !== null && <p class="field-problem">{eventsProblem}</p>}
         {EVENTS.map((each) => (
           <div key={each}>
             <Tick
@@ -73,11 +66,8 @@ export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) =>
           ['stop', words.notices.fromStop],
         ]}
         onChange={setSeverity}
-        problem={fieldProblem('/severity')}
+        problem={form.problemOf('severity')}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.adding : say.add}
-      </button>
-    </form>
+    </InlineForm>
   );
 }

@@ -3,8 +3,7 @@ import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
+import { useForm } from '../forms/useForm.ts';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { useLinkKey } from '../people/useLinkKey.ts';
 import { navigate } from '../router.ts';
@@ -16,21 +15,13 @@ export function SetUpPage() {
   const { signedIn } = useContext(SessionContext);
   const token = useLinkKey();
   const [typed, setTyped] = useState({ name: '', email: '', password: '' });
-  const [tries, setTries] = useState(0);
-  const tried = tries > 0;
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const missing = {
-    name: typed.name.trim() === '' ? words.setUp.nameMissing : null,
-    email: typed.email.trim() === '' ? words.signIn.emailMissing : null,
-    password: typed.password.length < SHORTEST_PASSWORD ? words.setUp.passwordShort : null,
-  };
-
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing.name ?? missing.email ?? missing.password) return;
-    await send(async () => {
+  const { ref, busy, problem, problemOf, onSubmit } = useForm({
+    wrong: {
+      name: typed.name.trim() === '' ? words.setUp.nameMissing : null,
+      email: typed.email.trim() === '' ? words.signIn.emailMissing : null,
+      password: typed.password.length < SHORTEST_PASSWORD ? words.setUp.passwordShort : null,
+    },
+    send: async () => {
       const answer = await call<SignedIn>('/set-up', {
         method: 'POST',
         body: { token, ...typed, email: typed.email.trim(), name: typed.name.trim() },
@@ -38,8 +29,8 @@ export function SetUpPage() {
       });
       signedIn(answer.person);
       navigate('/');
-    });
-  };
+    },
+  });
 
   const control = (name: keyof typeof typed, autocomplete: string) => ({
     name,
@@ -48,7 +39,6 @@ export function SetUpPage() {
     onInput: (event: { currentTarget: HTMLInputElement }) =>
       setTyped({ ...typed, [name]: event.currentTarget.value }),
   });
-  const problemOf = (name: keyof typeof typed) => (tried && missing[name]) || fieldProblem(`/${name}`);
 
   return (
     <section class="narrow">
@@ -58,7 +48,7 @@ export function SetUpPage() {
           {words.setUp.noToken}
         </p>
       ) : (
-        <form ref={form} onSubmit={submit} noValidate>
+        <form ref={ref} onSubmit={onSubmit} noValidate>
           <p class="lead">{words.setUp.lead}</p>
           <div role="alert">{problem !== null && <p class="failure">{problem.message}</p>}</div>
           <Field label={words.setUp.name} problem={problemOf('name')}>

@@ -1,13 +1,12 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Grant, NewGrant } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { endOfDay } from '../fieldTime.ts';
+import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { words } from '../words.ts';
 import { DayField } from './DayField.tsx';
 
@@ -25,33 +24,26 @@ export function GrantForm({ coachId, onDone }: GrantFormProps) {
   const [email, setEmail] = useState('');
   const [role, setRole] = useState<Grant['role']>('owner');
   const [day, setDay] = useState('');
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const missing = email.trim() === '' ? words.people.emailMissing : null;
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing !== null) return;
-    const until = endOfDay(day)?.toISOString() ?? null;
-    const body = { email: email.trim(), role, ...(until === null ? {} : { until }) };
-    const sent = await send(async (idempotencyKey) => {
+  const form = useForm<'email' | 'until'>({
+    wrong: { email: email.trim() === '' ? words.people.emailMissing : null },
+    send: async (idempotencyKey) => {
+      const until = endOfDay(day)?.toISOString() ?? null;
+      const body = { email: email.trim(), role, ...(until === null ? {} : { until }) };
       onDone(await call<NewGrant>(`/coaches/${coachId}/grants`, { method: 'POST', body, idempotencyKey }));
-    });
-    if (!sent) return;
-    setEmail('');
-    setTries(0);
-    close();
-  };
+    },
+    onSent: () => {
+      setEmail('');
+      close();
+    },
+  });
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={say.submit} busy={say.sending}>
       <TextField
         label={words.people.email}
         value={email}
         onInput={setEmail}
         maxLength={254}
-        problem={(tries > 0 && missing) || fieldProblem('/email')}
+        problem={form.problemOf('email')}
       />
       <SelectField label={say.as} value={role} options={ROLES} onChange={setRole} />
       <DayField
@@ -59,11 +51,8 @@ export function GrantForm({ coachId, onDone }: GrantFormProps) {
         hint={say.untilHint}
         value={day}
         onInput={setDay}
-        problem={fieldProblem('/until')}
+        problem={form.problemOf('until')}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.sending : say.submit}
-      </button>
-    </form>
+    </InlineForm>
   );
 }

@@ -1,12 +1,11 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Invited, Role } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
+import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { words } from '../words.ts';
 import { ROLE_CHOICES } from './roles.ts';
 
@@ -17,43 +16,36 @@ export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => 
   const [email, setEmail] = useState('');
   const [name, setName] = useState('');
   const [role, setRole] = useState<Role>('technician');
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const missing = {
-    email: email.trim() === '' ? say.emailMissing : null,
-    name: name.trim() === '' ? words.forms.nameMissing : null,
-  };
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing.email ?? missing.name) return;
-    const body = { email: email.trim(), name: name.trim(), role };
-    const sent = await send(async (idempotencyKey) => {
+  const form = useForm({
+    wrong: {
+      email: email.trim() === '' ? say.emailMissing : null,
+      name: name.trim() === '' ? words.forms.nameMissing : null,
+    },
+    send: async (idempotencyKey) => {
+      const body = { email: email.trim(), name: name.trim(), role };
       onDone(await call<Invited>('/people', { method: 'POST', body, idempotencyKey }));
-    });
-    if (!sent) return;
-    setEmail('');
-    setName('');
-    setTries(0);
-    close();
-  };
+    },
+    onSent: () => {
+      setEmail('');
+      setName('');
+      close();
+    },
+  });
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={say.send} busy={say.sending}>
       <TextField
         label={say.email}
         value={email}
         onInput={setEmail}
         maxLength={254}
-        problem={(tries > 0 && missing.email) || fieldProblem('/email')}
+        problem={form.problemOf('email')}
       />
       <TextField
         label={say.name}
         value={name}
         onInput={setName}
         maxLength={300}
-        problem={(tries > 0 && missing.name) || fieldProblem('/name')}
+        problem={form.problemOf('name')}
       />
       <SelectField
         label={say.role}
@@ -62,9 +54,6 @@ export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => 
         onChange={setRole}
         hint={words.roleMeans[role]}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.sending : say.send}
-      </button>
-    </form>
+    </InlineForm>
   );
 }

@@ -2,9 +2,8 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { PasswordField } from '../forms/SignInFields.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -28,17 +27,9 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
   const { signedIn } = useContext(SessionContext);
   const key = useLinkKey();
   const [password, setPassword] = useState('');
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const tooShort = password.length < SHORTEST_PASSWORD ? words.newPassword.tooShort : null;
-  const said = problem?.status === 404 ? words.newPassword.over : problem?.message;
-
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (tooShort !== null) return;
-    await send(async () => {
+  const { ref, busy, problem, problemOf, onSubmit } = useForm({
+    wrong: { password: password.length < SHORTEST_PASSWORD ? words.newPassword.tooShort : null },
+    send: async () => {
       const answer = await call<SignedIn>(`${path}/${encodeURIComponent(key)}`, {
         method: 'POST',
         body: { password },
@@ -46,8 +37,9 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
       });
       signedIn(answer.person);
       navigate('/');
-    });
-  };
+    },
+  });
+  const said = problem?.status === 404 ? words.newPassword.over : problem?.message;
 
   return (
     <section class="narrow">
@@ -57,7 +49,7 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
           {words.newPassword.noKey}
         </p>
       ) : (
-        <form ref={form} onSubmit={submit} noValidate>
+        <form ref={ref} onSubmit={onSubmit} noValidate>
           <p class="lead">{say.lead}</p>
           <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
           <PasswordField
@@ -66,7 +58,7 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
             kind="new"
             value={password}
             onInput={setPassword}
-            problem={(tries > 0 && tooShort) || fieldProblem('/password')}
+            problem={problemOf('password')}
           />
           <button type="submit" class="main-action" disabled={busy}>
             {busy ? say.busy : say.submit}

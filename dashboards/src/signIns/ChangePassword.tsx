@@ -1,9 +1,8 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { PasswordField } from '../forms/SignInFields.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { words } from '../words.ts';
 
@@ -26,36 +25,28 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
   const say = words.signIns;
   const [oldPassword, setOld] = useState('');
   const [newPassword, setNew] = useState('');
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const missing = {
-    old: oldPassword === '' ? say.oldMissing : null,
-    next: newPassword.length < SHORTEST_PASSWORD ? say.tooShort : null,
-  };
+  const { ref, busy, problem, problemOf, onSubmit } = useForm({
+    wrong: {
+      oldPassword: oldPassword === '' ? say.oldMissing : null,
+      newPassword: newPassword.length < SHORTEST_PASSWORD ? say.tooShort : null,
+    },
+    send: () => call('/password', { method: 'PUT', body: { oldPassword, newPassword }, keepSession: true }),
+    onSent: () => {
+      setOld('');
+      setNew('');
+      onDone();
+    },
+  });
   const said = problem?.status === 401 ? say.wrongOld : problem?.message;
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing.old ?? missing.next) return;
-    const sent = await send(async () => {
-      await call('/password', { method: 'PUT', body: { oldPassword, newPassword }, keepSession: true });
-    });
-    if (!sent) return;
-    setOld('');
-    setNew('');
-    setTries(0);
-    onDone();
-  };
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
+    <form ref={ref} class="inline-form" onSubmit={onSubmit} noValidate>
       <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
       <PasswordField
         label={say.old}
         kind="current"
         value={oldPassword}
         onInput={setOld}
-        problem={tries > 0 ? missing.old : null}
+        problem={problemOf('oldPassword')}
       />
       <PasswordField
         label={say.next}
@@ -63,7 +54,7 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
         kind="new"
         value={newPassword}
         onInput={setNew}
-        problem={(tries > 0 && missing.next) || fieldProblem('/newPassword')}
+        problem={problemOf('newPassword')}
       />
       <button type="submit" class="main-action" disabled={busy}>
         {busy ? say.saving : say.save}

@@ -1,13 +1,12 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NewPersonalToken } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
 import { endOfDay } from '../fieldTime.ts';
+import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { DayField } from '../people/DayField.tsx';
 import { words } from '../words.ts';
 
@@ -20,42 +19,35 @@ export function TokenForm({ onDone }: { readonly onDone: (made: NewPersonalToken
   const [name, setName] = useState('');
   const [day, setDay] = useState('');
   const [may, setMay] = useState<May>('read');
-  const [tries, setTries] = useState(0);
-  const form = useFirstProblem(tries);
-  const { busy, problem, fieldProblem, send } = useSending();
   const until = endOfDay(day)?.toISOString() ?? null;
-  const missing = {
-    name: name.trim() === '' ? say.nameMissing : null,
-    until: until === null ? say.untilMissing : null,
-  };
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTries(tries + 1);
-    if (missing.name ?? missing.until) return;
-    const body = { name: name.trim(), until, mayChange: may === 'change' };
-    const sent = await send(async (idempotencyKey) => {
+  const form = useForm({
+    wrong: {
+      name: name.trim() === '' ? say.nameMissing : null,
+      until: until === null ? say.untilMissing : null,
+    },
+    send: async (idempotencyKey) => {
+      const body = { name: name.trim(), until, mayChange: may === 'change' };
       onDone(await call<NewPersonalToken>('/tokens', { method: 'POST', body, idempotencyKey }));
-    });
-    if (!sent) return;
-    setName('');
-    setTries(0);
-    close();
-  };
+    },
+    onSent: () => {
+      setName('');
+      close();
+    },
+  });
   return (
-    <form ref={form} class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={say.make} busy={say.making}>
       <TextField
         label={say.tokenName}
         value={name}
         onInput={setName}
         maxLength={300}
-        problem={(tries > 0 && missing.name) || fieldProblem('/name')}
+        problem={form.problemOf('name')}
       />
       <DayField
         label={say.until}
         value={day}
         onInput={setDay}
-        problem={(tries > 0 && missing.until) || (fieldProblem('/until') === null ? null : say.untilMissing)}
+        problem={form.problemOf('until') && say.untilMissing}
       />
       <SelectField
         label={say.may}
@@ -66,9 +58,6 @@ export function TokenForm({ onDone }: { readonly onDone: (made: NewPersonalToken
         ]}
         onChange={setMay}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.making : say.make}
-      </button>
-    </form>
+    </InlineForm>
   );
 }
