@@ -1,8 +1,9 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
+/** No module keeps anything that another file could find: a process reads them once, for all the files that it runs. */
 const project = (name: string, include: string[], extra: object = {}) => ({
-  test: { name, include, environment: 'node' as const, ...extra },
+  test: { name, include, environment: 'node' as const, isolate: false, ...extra },
 });
 
 /** Contract and browser tests share one real Postgres, started once by the global set-up; each file gets a clone. */
@@ -17,8 +18,6 @@ const LEAST_AT_ONCE = 2;
 
 export default defineConfig({
   test: {
-    // No module keeps anything between files that one of them could find: they are read once for each process.
-    isolate: false,
     maxWorkers: Math.max(LEAST_AT_ONCE, availableParallelism() - 1),
     projects: [
       project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),
