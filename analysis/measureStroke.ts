@@ -1,8 +1,9 @@
 import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
 import { median } from './statistics/median.ts';
-import { type Activity, activity, commonRests } from './stroke/activity.ts';
+import { type Activity, activity, commonRests, type Interval } from './stroke/activity.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
+import { lagOf } from './stroke/lag.ts';
 import { measureSide } from './stroke/measureSide.ts';
 import { type RestLevel, restLevel } from './stroke/restLevel.ts';
 import { type SideSignal, sideSignal } from './stroke/sideSignal.ts';
@@ -16,8 +17,6 @@ const LEAST_ACTIVE_AMPS = 0.15;
 /** No slide room of this kind draws as much: the scale or the sensor is wrong, amperes. */
 const MOST_ACTIVE_AMPS = 1000;
 const SHORTEST_STROKE_S = 1;
-/** Sides whose currents end within this of each other were switched off together. */
-const SWITCHED_OFF_TOGETHER_S = 0.25;
 /** More missed samples than this leave too little to trust. */
 const MOST_MISSED = 0.3;
 
@@ -99,15 +98,19 @@ export function readSides(trace: StrokeTrace): {
 } {
   const active: ActiveSide[] = [];
   const unread: DoneAnalysis['doubts'][number][] = [];
-  for (const side of trace.sides) {
-    const found = readSide(side);
-    if ('doubt' in found) unread.push({ side: side.side, ...found });
+  const first = trace.sides.map((side) => readSide(side, null));
+  const stood = first.map((side) => ('rest' in side ? side.rest.stood : null)).find((span) => span !== null);
+  first.forEach((alone, i) => {
+    const unknown = stood !== undefined && 'rest' in alone && alone.rest.offsetAmps === null;
+    const found = unknown ? readSide(trace.sides[i], stood) : alone;
+    if ('doubt' in found) unread.push({ side: trace.sides[i].side, ...found });
     else active.push(found);
-  }
+  });
   return { active, unread };
 }
 
-function readSide(trace: SideTrace): ActiveSide | UnreadSide {
+/** `stood`: when another side of the room was seen to stand. */
+function readSide(trace: SideTrace, stood: Interval | null): ActiveSide | UnreadSide {
   const sign = signOf(trace.amps);
   const signal = sign === 0 ? null : sideSignal(trace, sign);
   if (signal === null || signal.amps.length < 8) {
@@ -116,7 +119,7 @@ function readSide(trace: SideTrace): ActiveSide | UnreadSide {
   if (signal.missedShare > MOST_MISSED) {
     return { doubt: 'gaps', detail: `${Math.round(100 * signal.missedShare)} % of the samples are missing.` };
   }
-  const rest = restLevel(signal);
+  const rest = restLevel(signal, stood);
   if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS)) return NO_CURRENT;
   if (rest.activeAmps < 3 * rest.noiseAmps && rest.noiseAmps > LEAST_ACTIVE_AMPS) {
     return { doubt: 'noise', detail: "The sensor's noise is as large as the motor's current." };
@@ -143,16 +146,6 @@ function shareOf(sides: Record<string, SideMeasures>, room: RoomDescription): Re
   const total = room.sides.reduce((sum, name) => sum + sides[name].runningAmps, 0);
   if (!(total > 0)) return null;
   return Object.fromEntries(room.sides.map((name) => [name, sides[name].runningAmps / total]));
-}
-
-/** Null too where the sides were switched off together before either came to its stop: that tells no lag. */
-function lagOf(sides: Record<string, SideMeasures>, room: RoomDescription): number | null {
-  if (room.sides.length < 2 || room.sides.some((name) => sides[name] === undefined)) return null;
-  const first = sides[room.sides[0]].phases;
-  const last = sides[room.sides[room.sides.length - 1]].phases;
-  const lagS = (last.endStopStartS ?? last.endS) - (first.endStopStartS ?? first.endS);
-  const stopped = first.endStopStartS !== null || last.endStopStartS !== null;
-  return stopped || Math.abs(lagS) > SWITCHED_OFF_TOGETHER_S ? lagS : null;
 }
 
 function supplyWhileRunning(supply: SupplyTrace | null, side: SideMeasures): number | null {

@@ -1,5 +1,6 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
+import { quantile } from '../statistics/quantile.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import { borrowedFit } from './borrowedFit.ts';
@@ -101,7 +102,21 @@ export function learn(
   channel.conditions.push(conditions);
   channel.values.push(values);
   if (!isReady(channel)) return;
-  channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index));
+  const whole = wholeStrokes(channel);
+  channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));
+}
+
+/** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
+const PART_OF_STROKE = Math.log(0.7);
+const DURATION = MEASURE_NAMES.indexOf('durationS');
+
+/** Which reference strokes were not broken off or taken up again: those know no whole stroke's normal. */
+function wholeStrokes({ values }: Channel): boolean[] {
+  const times = values.map((stroke) => stroke[DURATION]);
+  const known = times.filter((time) => time !== null);
+  if (known.length === 0) return times.map(() => true);
+  const long = quantile(known, 0.75);
+  return times.map((time) => time === null || time > long + PART_OF_STROKE);
 }
 
 /** How far outside all reference strokes so far a condition is news to the slopes: volts, degrees, and by season. */
@@ -180,13 +195,18 @@ export function shapeOf(old: Fit): Shape {
   };
 }
 
-function fitMeasure(channel: Channel, name: MeasureName, index: number): Fit | null {
+function fitMeasure(
+  channel: Channel,
+  name: MeasureName,
+  index: number,
+  whole: readonly boolean[],
+): Fit | null {
   const rows: number[][] = [];
   const responses: number[] = [];
   const bySeason = goesBySeason(channel.conditions);
   channel.values.forEach((values, stroke) => {
     const value = values[index];
-    if (value === null) return;
+    if (value === null || !whole[stroke]) return;
     rows.push(regressors(channel.conditions[stroke], bySeason));
     responses.push(value);
   });

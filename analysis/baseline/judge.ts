@@ -34,6 +34,8 @@ export interface Residual {
   readonly uncertainty: number;
   /** What a supply or temperature that was not recorded may add. */
   readonly unrecorded: number;
+  /** What a zero that was not seen at rest may add. */
+  readonly zero: number;
   readonly expected: number;
   readonly adjusted: number;
   /** How far a residual may lie either way, and whether this one lies further. */
@@ -41,13 +43,14 @@ export interface Residual {
   readonly beyond: boolean;
 }
 
-/** Null while the channel is learning, or where this measure has no baseline. */
+/** Null while the channel is learning, or where this measure has no baseline. `zero`: see `Residual`. */
 export function judgeMeasure(
   channel: Channel,
   index: number,
   conditions: Conditions,
   atMs: number,
   value: number,
+  zero = 0,
 ): Residual | null {
   const fit = channel.fits[index];
   if (!isReady(channel) || fit === null) return null;
@@ -55,7 +58,7 @@ export function judgeMeasure(
   const row = regressors(conditions, goesBySeason(channel.conditions));
   const { value: reference, standardDeviation } = predict(fit, row);
   const unrecorded = unrecordedSpread(channel, measure, conditions, atMs);
-  const deviation = Math.hypot(standardDeviation, unrecorded);
+  const deviation = Math.hypot(standardDeviation, unrecorded, zero);
   const level = channel.level[index];
   const residual = value - reference - level;
   const limit = beyondQuantile(fit) * deviation;
@@ -67,6 +70,7 @@ export function judgeMeasure(
     noise: fit.scale,
     uncertainty: Math.sqrt(Math.max(0, standardDeviation ** 2 - fit.scale ** 2)),
     unrecorded,
+    zero,
     expected: fromScale(measure, reference + level),
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
     limit,

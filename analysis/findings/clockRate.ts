@@ -1,15 +1,26 @@
-import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
 
-/** How much longer than expected the latest strokes of a direction seemed to take, natural logarithm, and whether their
- * course along the travel was the whole of the usual one. */
-export interface ClockMemory extends Record<Direction, { longer: number; whole: boolean }[]> {}
+/** How long one of the latest strokes seemed to take. */
+interface TimedStroke {
+  /** Against what was expected, natural logarithm. */
+  longer: number;
+  /** Whether it holds the usual course of the current from end to end, or as many samples as ever. */
+  whole: boolean;
+}
+
+/** The latest strokes of each direction. */
+export interface ClockMemory extends Record<Direction, TimedStroke[]> {
+  /** Samples a second, as the logger told it, of the latest stroke that took its usual time; null: none did. */
+  usualHz: number | null;
+  /** What was last said of the rate; null: nothing that still stands. */
+  said: number | null;
+}
 
 export function beginClockMemory(): ClockMemory {
-  return { extend: [], retract: [] };
+  return { extend: [], retract: [], usualHz: null, said: null };
 }
 
 const LATEST = 2;
@@ -17,6 +28,8 @@ const FEWEST = 3;
 /** A rate that is wrong by less shows in nothing; all strokes are off by the same. */
 const LEAST = 0.17;
 const ALIKE = 0.06;
+/** A clock that stood still loses as many seconds of a quick stroke as of a slow one: a larger part of its time. */
+const ALIKE_PART = 0.25;
 /** What no battery does to a stroke's time, where neither the supply nor a stall tells how strong it was. */
 const LEAST_UNSEEN = 0.3;
 /** A current further from its normal than this tells of something else. */
@@ -27,75 +40,105 @@ const BETTER = 0.7;
 /**
  * By how much the logger's rate seems to be off: the factor, natural logarithm, by which all strokes of both directions
  * seem to take longer (negative: shorter) at an unchanged current; null: it is not. A weak supply slows the room and
- * lowers the stall; strokes that really end early show a part of the usual course only.
+ * lowers the stall; strokes that really end early show a part of the usual course only. Once said, it goes on while a
+ * stroke's time is nearer to what was said than to its normal.
  */
 export function rateChange(context: FindingContext): number | null {
-  const { state, analysis, direction } = context;
-  const read = readStroke(context, analysis);
-  if (read === null) return null;
-  const own = state.clock[direction];
-  own.push(read);
+  const { clock } = context.state;
+  const timed = timesOf(context);
+  if (timed === null) return null;
+  const raw = median(timed.map(({ longer }) => longer));
+  const byRate = isByRate(context, raw);
+  const told = byRate ? raw : median(timed.map(({ longer, isOther }) => (isOther ? 0 : longer)));
+  const own = clock[context.direction];
+  const whole = told > -LEAST / 2 || byRate || holdsBothEnds(context, Math.exp(told));
+  own.push({ longer: told, whole });
   if (own.length > LATEST) own.shift();
+  const goesOn = clock.said !== null && Math.abs(raw - clock.said) < Math.abs(raw);
+  clock.said = sharedBy(context) ?? (goesOn ? clock.said : null);
+  return clock.said;
+}
+
+/** What the latest strokes of both directions agree on, natural logarithm; null: nothing, or they really are short. */
+function sharedBy({ state }: FindingContext): number | null {
   const recorded = DIRECTIONS.filter((way) => state.usable[way] > 0);
   const latest = recorded.flatMap((way) => state.clock[way]);
   if (latest.length < Math.min(FEWEST, LATEST * recorded.length)) return null;
   if (recorded.some((way) => state.clock[way].length === 0)) return null;
   const longer = median(latest.map((stroke) => stroke.longer));
-  if (Math.abs(longer) < LEAST || latest.some((stroke) => Math.abs(stroke.longer - longer) > ALIKE))
+  const alike = Math.max(ALIKE, ALIKE_PART * Math.abs(longer));
+  if (Math.abs(longer) < LEAST || latest.some((stroke) => Math.abs(stroke.longer - longer) > alike))
     return null;
   return longer > 0 || latest.every(({ whole }) => whole) ? longer : null;
 }
 
-function readStroke(
-  context: FindingContext,
-  analysis: DoneAnalysis,
-): { longer: number; whole: boolean } | null {
-  const sides = context.state.room.sides.filter((side) => analysis.sides[side] !== undefined);
-  const longers: number[] = [];
-  for (const side of sides) {
-    const duration = context.residual(side, 'durationS');
-    const running = context.residual(side, 'runningAmps');
+/** By how much longer each side seemed to take, and whether something else than the clock explains it; null: not known. */
+function timesOf({
+  state,
+  analysis,
+  residual,
+}: FindingContext): { longer: number; isOther: boolean }[] | null {
+  const times: { longer: number; isOther: boolean }[] = [];
+  for (const side of state.room.sides.filter((name) => analysis.sides[name] !== undefined)) {
+    const duration = residual(side, 'durationS');
+    const running = residual(side, 'runningAmps');
     if (duration === null || running === null) return null;
     const longer = duration.residual;
     // A supply that nobody recorded stretches the time as it lowers the stall.
-    const stall = context.analysis.supplyVolts === null ? context.residual(side, 'endStopAmps') : null;
+    const stall = analysis.supplyVolts === null ? residual(side, 'endStopAmps') : null;
     const bySupply = stall === null ? 0 : -stall.residual;
-    const unseen = context.analysis.supplyVolts === null && stall === null;
+    const unseen = analysis.supplyVolts === null && stall === null;
     const isOther =
       Math.abs(running.residual) > SAME_CURRENT ||
       Math.abs(bySupply) > Math.abs(longer) / 2 ||
       (unseen && Math.abs(longer) < LEAST_UNSEEN);
-    longers.push(isOther ? 0 : longer);
+    times.push({ longer, isOther });
   }
-  if (longers.length === 0) return null;
-  const longer = median(longers);
-  return { longer, whole: longer >= 0 || sides.every((side) => isWhole(context, side, Math.exp(longer))) };
+  return times.length > 0 ? times : null;
 }
 
-/** Whether a stroke's profile is the whole usual course rather than its first or last part. */
-function isWhole({ state, analysis, direction }: FindingContext, side: string, part: number): boolean {
-  const usual = channelOf(state, side, direction)?.profile ?? [];
-  const { profile } = analysis.sides[side];
-  const whole = misfit(profile, usual, 0, 1);
-  const first = misfit(profile, usual, 0, part);
-  const last = misfit(profile, usual, 1 - part, part);
-  return whole < BETTER * Math.min(first, last);
+/** Whether the logger claims to sample as much faster as the stroke took less time: it holds as many samples as ever. */
+function isByRate({ state, analysis }: FindingContext, longer: number): boolean {
+  const { clock } = state;
+  const rateHz = median(Object.values(analysis.sides).map((side) => side.rateHz ?? 0));
+  if (!(rateHz > 0)) return false;
+  if (Math.abs(longer) < ALIKE) clock.usualHz = rateHz;
+  const faster = Math.log(rateHz / (clock.usualHz ?? rateHz));
+  return Math.abs(faster) > LEAST && Math.abs(faster + longer) < ALIKE;
 }
 
-/** Mean square of a profile's difference from the stretch of the usual one that begins at `from`, their levels aside. */
+/** Where a profile may have been cut: its parts before and after are the usual beginning and the usual end. */
+const CUTS = [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8] as const;
+
+/**
+ * Whether a stroke that seems to have taken a `part` of its time shows both ends of the usual course, all of it squeezed
+ * or a piece cut out of its middle, rather than its beginning or its end only.
+ */
+function holdsBothEnds({ state, analysis, direction }: FindingContext, part: number): boolean {
+  return Object.entries(analysis.sides).every(([side, { profile }]) => {
+    const usual = channelOf(state, side, direction)?.profile ?? [];
+    const cutAt = (cut: number) => misfit(profile, usual, (x) => (x < cut ? x * part : 1 - (1 - x) * part));
+    const whole = Math.min(
+      misfit(profile, usual, (x) => x),
+      ...CUTS.map(cutAt),
+    );
+    return whole < BETTER * Math.min(cutAt(0), cutAt(1));
+  });
+}
+
+/** Mean square of a profile's difference from the usual one at `placeOf` each place, their levels aside. */
 function misfit(
   profile: readonly (number | null)[],
   usual: readonly (number | null)[],
-  from: number,
-  length: number,
+  placeOf: (x: number) => number,
 ): number {
+  const bins = profile.length;
   const ratios: number[] = [];
   profile.forEach((amps, bin) => {
-    const place = (from + ((bin + 0.5) / profile.length) * length) * profile.length;
-    const normal = usual[Math.min(profile.length - 1, Math.floor(place))] ?? null;
+    const normal = usual[Math.min(bins - 1, Math.floor(placeOf((bin + 0.5) / bins) * bins))] ?? null;
     if (amps !== null && normal !== null && amps > 0 && normal > 0) ratios.push(Math.log(amps / normal));
   });
-  if (ratios.length < profile.length / 2) return Number.POSITIVE_INFINITY;
+  if (ratios.length < bins / 2) return Number.POSITIVE_INFINITY;
   const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
   return ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0) / ratios.length;
 }

@@ -24,7 +24,7 @@ export function droppedOn(context: FindingContext): Dropped[] {
   const { state, analysis, direction } = context;
   if (state.room.sides.length < 2) return [];
   return state.room.sides.flatMap((side) => {
-    const normal = channelOf(state, side, direction)?.profile;
+    const normal = context.doubtful.has(side) ? undefined : channelOf(state, side, direction)?.profile;
     const stretch = normal === undefined ? null : longestLost(analysis, side, normal);
     return stretch === null ? [] : [{ side, ...stretch }];
   });

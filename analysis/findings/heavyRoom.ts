@@ -1,14 +1,14 @@
 import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { median } from '../statistics/median.ts';
-import type { Drive } from '../trace.ts';
+import { DIRECTIONS, type Direction, type Drive } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { type AboveModel, aboveModel, overModelLimit } from './heavyForModel.ts';
 import { nameSide } from './risingDraw.ts';
 
-/** Far above what a healthy side stays under. */
-const FAR_ABOVE = 1.3;
-const NO_MORE = 1.12;
+/** Far above what a healthy side stays under: more than cold and a crooked stand add to one near its rating. */
+const FAR_ABOVE = 1.2;
+const NO_MORE = 1.1;
 const STOP_ABOVE = 2;
 /** It is said within the first strokes or never: later a rise is `rising-draw`. */
 const FIRST_STROKES = 8;
@@ -17,24 +17,24 @@ const FEWEST = 3;
 const FEWEST_FOR_MODEL = 4;
 
 /**
- * Running current that no side of such a drive should need, amperes, where the room's own rating is not known:
- * common practice, no source. A motor that runs at well over a third of what it draws stalled is overloaded in any drive
+ * Running current that no side of such a drive should need, amperes, where the room's own rating is not known: a third
+ * above the 12 A a side, or 30 A of a single motor, that drives in health are known to draw. Common practice, no source. A motor that runs at well over a third of what it draws stalled is overloaded in any drive
  * (best efficiency lies far below: maker's data sheets of permanent-magnet motors).
  */
 const SHOULD_NEED: Readonly<Record<Drive, number>> = {
   'in-wall': 16,
-  'through-frame': 42,
-  cable: 42,
-  other: 42,
+  'through-frame': 40,
+  cable: 40,
+  other: 40,
 };
 const OVERLOADED_PART = 0.5;
 /** So near its stall a motor crawls: then one stall that was read is enough. */
 const CRAWLING_PART = 0.65;
 
 /**
- * The running current is far above the rated one from the first strokes on. The median of a side's first strokes
- * (three at least) is told against `ratedAmps`, the cold allowed for; and against what rooms of the same coach model
- * need, where there are any.
+ * The running current is far above the rated one from the first strokes on. The median of a side's first strokes in the
+ * direction that takes more is told against `ratedAmps`, the cold allowed for; and against what rooms of the same coach
+ * model need, where there are any.
  */
 export function heavyRoom(context: FindingContext): FindingAnswer {
   const { state } = context;
@@ -50,7 +50,7 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   const worst = Math.max(...ratios.map((ratio) => ratio ?? 0));
   const every = heavy.length === state.room.sides.length && heavy.length > 1;
   const side = every ? null : heavy[0];
-  const amps = Math.round(10 * Math.max(...heavy.map((name) => median(state.heavy[name].amps)))) / 10;
+  const amps = Math.round(10 * Math.max(...heavy.map((name) => drawn(state.heavy[name]).most))) / 10;
   const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
   const limit = state.room.ratedAmps ?? Math.round((10 * FAR_ABOVE * amps) / worst) / 10;
   const model = heavy.every((name) => byModel(context, name)) ? modelAmps(context, heavy) : null;
@@ -81,10 +81,14 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
 
 /** Latest running currents of a side, the cold taken off, and stall currents, brought to 12.6 V: they are V/R. */
 export interface HeavyMemory {
-  amps: number[];
+  amps: Record<Direction, number[]>;
   stall: number[];
   /** The latest strokes against rooms of the same coach model. */
   above: AboveModel[];
+}
+
+export function beginHeavyMemory(): HeavyMemory {
+  return { amps: { extend: [], retract: [] }, stall: [], above: [] };
 }
 
 function remember(context: FindingContext): void {
@@ -93,7 +97,8 @@ function remember(context: FindingContext): void {
     const memory = state.heavy[side];
     if (memory === undefined || doubtful.has(side)) continue;
     const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
-    memory.amps.push(measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder));
+    const amps = measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
+    memory.amps[context.direction].push(amps);
     // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
     if (measured.endStopAmps !== null) {
       const stall = Math.max(measured.inrushAmps, measured.endStopAmps);
@@ -101,15 +106,15 @@ function remember(context: FindingContext): void {
     }
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
-    for (const list of [memory.amps, memory.stall, memory.above])
+    for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
       if (list.length > FIRST_STROKES) list.shift();
   }
 }
 
 /** Heavy at `FAR_ABOVE`, whatever it is told against. */
 function ratioOf(context: FindingContext, side: string): number | null {
-  const { amps } = context.state.heavy[side];
-  if (amps.length < FEWEST) return null;
+  const { extend, retract } = context.state.heavy[side].amps;
+  if (extend.length + retract.length < FEWEST) return null;
   return Math.max(ratioToDrive(context, side), ratioToModel(context, side));
 }
 
@@ -128,14 +133,28 @@ function modelAmps({ state }: FindingContext, sides: readonly string[]): number 
   return Math.round(10 * Math.max(...amps)) / 10;
 }
 
-/** Without a rating the drive's guess is only asked where no room of the model tells better. */
+/** One stroke of a direction may be an odd one. */
+const FEWEST_EACH_WAY = 2;
+
+/** Running amperes of a side in the direction that takes more and in the one that takes less; 0 where not yet known. */
+function drawn({ amps }: HeavyMemory): { most: number; least: number } {
+  const recorded = DIRECTIONS.map((direction) => amps[direction]).filter((list) => list.length > 0);
+  const medians = recorded.map((list) => (list.length < FEWEST_EACH_WAY ? 0 : median(list)));
+  return { most: Math.max(0, ...medians), least: Math.min(...medians) };
+}
+
+/**
+ * Without a rating the drive's guess is only asked where no room of the model tells better, and of the direction that
+ * takes less: weight on the racks is felt both ways, a seal or a slope one way.
+ */
 function ratioToDrive({ state }: FindingContext, side: string): number {
-  const { amps, stall, above } = state.heavy[side];
-  const running = median(amps.slice(-5));
+  const memory = state.heavy[side];
+  const { most, least } = drawn(memory);
   const { ratedAmps, drive } = state.room;
-  if (ratedAmps !== null) return running / ratedAmps;
-  if (above.length > 0) return 0;
-  const part = stall.length === 0 ? 0 : running / median(stall);
-  const overload = stall.length < 2 && part < CRAWLING_PART ? 0 : part / OVERLOADED_PART;
-  return FAR_ABOVE * Math.max(running / SHOULD_NEED[drive], overload);
+  if (ratedAmps !== null) return most / ratedAmps;
+  if (memory.above.length > 0) return 0;
+  const usual = median([...memory.amps.extend, ...memory.amps.retract]);
+  const part = memory.stall.length === 0 ? 0 : usual / median(memory.stall);
+  const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / OVERLOADED_PART;
+  return FAR_ABOVE * Math.max(least / SHOULD_NEED[drive], overload);
 }

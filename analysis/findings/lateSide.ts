@@ -1,6 +1,7 @@
 import type { Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { median } from '../statistics/median.ts';
+import { SWITCHED_OFF_TOGETHER_S } from '../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { keepLatest, step } from './loadMemory.ts';
@@ -21,7 +22,7 @@ export function beginLagMemory(): LagMemory {
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
-const LEAST_PART = 0.02;
+const LEAST_PART = 0.008;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
 const CLEAR_STROKES = 4;
@@ -30,17 +31,16 @@ const SERVICE_PART = 0.08;
 type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
 
 /**
- * A room whose sides were always switched off together has no normal lag; where one of them runs on now, each side's
- * own time against its normal tells it. What supply and weather do to both is no lag.
+ * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
+ * to within what measuring calls together. Null while either side still learns, and where one came to a stop now.
  */
-function byDurations({ state, analysis, residual }: FindingContext): LagJudged | null {
-  const [first, last] = state.room.sides.map((side) => residual(side, 'durationS'));
-  if (analysis.lagS === null || first === null || last === null) return null;
-  const durationS = Math.max(...Object.values(analysis.sides).map((side) => side.durationS));
-  const noise = durationS * Math.hypot(first.noise, last.noise);
-  const uncertainty = durationS * Math.hypot(first.uncertainty, last.uncertainty);
-  const rise = durationS * (last.rise - first.rise);
-  return { rise, noise, uncertainty, unrecorded: 0, deviation: Math.hypot(noise, uncertainty) };
+function fromTogether({ state, analysis, residual }: FindingContext): LagJudged | null {
+  const asEver = state.room.sides.every(
+    (side) => residual(side, 'durationS') !== null && analysis.sides[side].endStopAmps === null,
+  );
+  if (analysis.lagS === null || !asEver) return null;
+  const noise = SWITCHED_OFF_TOGETHER_S / 2;
+  return { rise: analysis.lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
 }
 
 /** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
@@ -48,7 +48,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const { state, analysis } = context;
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
-  const judged = context.residual(sides[0], 'lagS') ?? byDurations(context);
+  const judged = context.residual(sides[0], 'lagS') ?? fromTogether(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;
   const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));

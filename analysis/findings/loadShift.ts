@@ -6,7 +6,7 @@ import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
 import { keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
 import { mayBeThePlace } from './stay.ts';
-import { coldAllowance, followSeason, isPart, unseenWeather, unseenZero } from './unseen.ts';
+import { coldAllowance, followSeason, isPart, unseenWeather } from './unseen.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in
@@ -14,7 +14,7 @@ import { coldAllowance, followSeason, isPart, unseenWeather, unseenZero } from '
  * points are never a reason to call anybody, however quiet the room.
  */
 const RISE = { kLeast: 0.045, hLeast: 0.11 };
-const SHIFT = { kLeast: 0.02, hLeast: 0.06 };
+const SHIFT = { kLeast: 0.02, hLeast: 0.09 };
 /** More than the ground that a coach stands on does to the current and to the share: then one stay is enough to tell. */
 const PLACE_RISE = 0.13;
 /** The same where nobody recorded the temperature: a frost of some days does more. */
@@ -51,7 +51,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     if (judged === null) continue;
     const load = memory.sides[side];
     const unseen = unseenWeather(judged, cold);
-    const { k, h } = design(judged, RISE, Math.hypot(unseen, unseenZero(context, side)));
+    const { k, h } = design(judged, RISE, unseen);
     const warmed = judged.rise - (cold ?? 0);
     const rise = warmed - load.season;
     if (load.sum < h / 2) load.season = followSeason(load.season, warmed, SEASON_SPREADS * unseen);
@@ -77,14 +77,14 @@ export function updateLoad(context: FindingContext): LoadShift | null {
 
 /** `unseen`: what conditions that were not recorded may add to strokes in a row, on the measure's scale. */
 function design(
-  { noise, uncertainty }: Residual,
+  { noise, uncertainty, zero }: Residual,
   { kLeast, hLeast }: { readonly kLeast: number; readonly hLeast: number },
   unseen: number,
 ): { k: number; h: number } {
   const shared = Math.hypot(uncertainty, unseen);
   // What goes beyond the reference's own standard error is extrapolation: it counts twice.
   const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
-  const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * shared + extrapolated;
+  const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * Math.hypot(shared, zero) + extrapolated;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
 }
 
@@ -112,14 +112,11 @@ function hasMoved(rises: readonly number[]): boolean {
 }
 
 function updateShare(context: FindingContext, memory: LoadMemory): string | null {
-  const { analysis } = context;
   const { sides } = context.state.room;
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const { share } = memory;
-  const part = analysis.share?.[sides[0]] ?? 0.5;
-  const zeros = Math.hypot(...sides.map((side) => unseenZero(context, side)));
-  const { k, h } = design(judged, SHIFT, Math.hypot(judged.unrecorded, part * (1 - part) * zeros));
+  const { k, h } = design(judged, SHIFT, judged.unrecorded);
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   [share.up, share.upRun] = step(share.up, share.upRun, Math.min(move, k + h / 2), k, h);

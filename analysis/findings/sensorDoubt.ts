@@ -90,7 +90,7 @@ function movedZero(
   const reads = `${Math.abs(amps).toFixed(1)} A`;
   return {
     doubt: 'offset',
-    detail: `It reads ${reads} more one way and as much less the other: its zero moved.`,
+    detail: `Its zero moved by ${reads}: whatever the current, it reads wrong by that much.`,
   };
 }
 

@@ -2,7 +2,7 @@ import type { Conditions } from '../baseline/conditions.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 
-/** Troubles that were said first explain a changed current; the scale is not doubted then. */
+/** Troubles that were said first explain a higher current; the scale is not doubted then. */
 const EXPLAIN: ReadonlySet<string> = new Set(['rising-draw', 'uneven-sides', 'dropped-load', 'draw-rebound']);
 
 /** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
@@ -46,17 +46,17 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   }
   if (context.residual(side, 'runningAmps') === null || memory.running.length === 0) return null;
   const running = median(memory.running);
-  const stall = stallRise(memory);
+  const stall = stallRise(context, side);
   const said = context.state.open.some((open) => open.kind === 'sensor-doubt' && open.side === side);
   const like = said ? STILL.like : LIKE;
-  const explained = context.state.open.some((open) => EXPLAIN.has(open.kind));
+  const explained = running > 0 && context.state.open.some((open) => EXPLAIN.has(open.kind));
   if (explained && !said) return null;
   const least = said ? STILL.least : leastChange(context);
   if (stall === null || Math.abs(running) < least) return null;
   const ratio = stall / running;
   const agrees = ratio > like.least && ratio < like.most;
   if (!agrees && !(running < -FALL && stall < 0 && mayAgree(context, side, stall - running))) return null;
-  return sharedByAll(context, side, stall) ? null : running;
+  return running;
 }
 
 /** Whether the stall's and the running current's changes differ by no more than the start's own spread. */
@@ -85,14 +85,26 @@ export function coldRise(memory: ScaleMemory): number | null {
   return Math.max(0, stall + faster);
 }
 
-/** The stall at the end stop lasts and is read well; the inrush is over before a slow logger sees its peak. */
-function stallRise({ endStop, inrush }: ScaleMemory): number | null {
-  const list = endStop.length >= 2 ? endStop : inrush.length >= LATEST ? inrush : [];
-  return list.length > 0 ? median(list) : null;
-}
+/** Both sides' stall currents moved alike, by at least this part: that is cold copper, not two sensors at once. */
+const SHARED_PART = 0.5;
 
-/** Both sides' stall currents moved alike: that is cold copper, not two sensors at once. */
-function sharedByAll({ state }: FindingContext, side: string, stall: number): boolean {
-  const others = state.room.sides.filter((name) => name !== side).map((name) => stallRise(state.scale[name]));
-  return others.length > 0 && others.every((other) => other !== null && other / stall > 0.5);
+/**
+ * How much a side's stall current rose over the latest strokes; null where it was not read, or where the other sides
+ * share it. The stall at the end stop lasts and is read well. The inrush is over before a slow logger sees its peak, but
+ * the peaks of all sides fall between the same two samples: what the others' rose is taken off.
+ */
+function stallRise({ state, residual }: FindingContext, side: string): number | null {
+  const atStop = residual(side, 'endStopAmps') !== null && state.scale[side].endStop.length >= 2;
+  const read = (name: string): number | null => {
+    const list = atStop ? state.scale[name].endStop : state.scale[name].inrush;
+    return list.length < (atStop ? 2 : LATEST) ? null : median(list);
+  };
+  const own = read(side);
+  const others = state.room.sides
+    .filter((name) => name !== side)
+    .map(read)
+    .filter((rise) => rise !== null);
+  if (own === null || others.length === 0) return own;
+  if (!atStop) return own - median(others);
+  return others.every((other) => other / own > SHARED_PART) ? null : own;
 }

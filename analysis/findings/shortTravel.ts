@@ -1,3 +1,4 @@
+import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
@@ -150,8 +151,8 @@ function strongerSupply(context: FindingContext): number {
 function isShortAgain({ latest }: DirectionTravel, least: number, deviation: number): boolean {
   if (latest.length < WITHOUT_STOP_STROKES || latest.some(({ short }) => short <= SHORT_WITHOUT_STOP))
     return false;
-  const mean = latest.reduce((sum, { short }) => sum + short, 0) / latest.length;
-  return mean > Math.max(0.75 * least, (SIGMAS * deviation) / Math.sqrt(latest.length));
+  const usual = median(latest.map(({ short }) => short));
+  return usual > Math.max(0.75 * least, (SIGMAS * deviation) / Math.sqrt(latest.length));
 }
 
 function learnRate(travel: DirectionTravel, stopped: boolean): void {
@@ -161,6 +162,6 @@ function learnRate(travel: DirectionTravel, stopped: boolean): void {
 
 function lacksItsStop({ stopRate, latest }: DirectionTravel): boolean {
   if (stopRate === null || stopRate < STOPPED_USUALLY || latest.length < WITHOUT_STOP_STROKES) return false;
-  const mean = latest.reduce((sum, { short }) => sum + short, 0) / latest.length;
-  return mean > SHORT_WITHOUT_STOP && latest.every(({ stopped }) => !stopped);
+  const usual = median(latest.map(({ short }) => short));
+  return usual > SHORT_WITHOUT_STOP && latest.every(({ stopped }) => !stopped);
 }

@@ -1,5 +1,4 @@
 import type { Residual } from '../baseline/judge.ts';
-import { channelOf } from '../room/state.ts';
 import type { FindingContext } from './finding.ts';
 import { coldRise } from './sensorScale.ts';
 
@@ -33,19 +32,6 @@ export function unseenWeather({ unrecorded }: Residual, cold: number | null): nu
   // Doubt counts twice where it is extrapolated: all together is no more than any cold does.
   const stiffer = Math.min(COLD_DOUBT * cold, (MOST_COLD - cold) / 2);
   return Math.hypot(THERMOMETER_LEAVES * unrecorded, stiffer);
-}
-
-/** How far a clamp's zero wanders where nobody sees it at rest, amperes: a Hall element's, a guess, no source. */
-const ZERO_AMPS = 0.15;
-/** Within so many days it may have wandered so far. */
-const ZERO_DAYS = 10;
-
-/** What a zero that was not seen at rest may add to a side's running current by now, as a part of it. */
-export function unseenZero({ state, event, analysis, direction }: FindingContext, side: string): number {
-  const { offsetAmps, runningAmps } = analysis.sides[side];
-  if (offsetAmps !== null) return 0;
-  const sinceMs = event.atMs - (channelOf(state, side, direction)?.learntAtMs ?? event.atMs);
-  return (Math.min(1, sinceMs / 86_400_000 / ZERO_DAYS) * ZERO_AMPS) / runningAmps;
 }
 
 const SEASON_FOLLOW = 0.08;

@@ -3,11 +3,24 @@ import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
 
-/** Amperes that one side read over what was expected on its latest strokes without any rest, by direction. */
-export type ZeroMemory = Record<Direction, number[]>;
+/** What one stroke read over what was expected of it. */
+interface ReadStroke {
+  readonly runningAmps: number;
+  readonly stallAmps: number;
+  /** Standard deviation of a healthy stall, amperes. */
+  readonly stallSpread: number;
+  /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
+  readonly longer: number;
+  readonly byLoad: number;
+}
+
+/** One side's latest strokes without any rest: amperes over what was expected, by direction; and all it read. */
+export interface ZeroMemory extends Record<Direction, number[]> {
+  read: ReadStroke[];
+}
 
 export function beginZeroMemory(): ZeroMemory {
-  return { extend: [], retract: [] };
+  return { extend: [], retract: [], read: [] };
 }
 
 const LATEST = 2;
@@ -15,13 +28,18 @@ const FEWEST = 3;
 /** As much as an offset that is seen at rest must be to be said (`stroke/doubts.ts`). */
 const LEAST_AMPS = 0.9;
 const LEAST_PART = 0.15;
-/** Both ways by the same amount, within this part of it. */
+/** Both ways, or running and stalled, by the same amount, within this part of it. */
 const ALIKE = 0.4;
+/** The stall moved by more than chance does: standard deviations of the latest strokes' mean. */
+const SIGMAS = 2;
+/** A load slows the motor that bears it by more than this part of what its equation says. */
+const SLOWED_PART = 1 / 3;
 
 /**
  * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did
  * not. A reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in
- * the other; friction raises both.
+ * the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
+ * running current, and slows nothing; friction leaves the stall, which is V/R, and slows the room.
  */
 export function zeroChange(context: FindingContext, side: string): number | null {
   const { state, analysis, direction } = context;
@@ -36,10 +54,43 @@ export function zeroChange(context: FindingContext, side: string): number | null
   const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise);
   memory[direction].push(measured.runningAmps - expected);
   if (memory[direction].length > LATEST) memory[direction].shift();
-  const { extend, retract } = memory;
+  const read = readStroke(context, side, measured.runningAmps - expected);
+  memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST);
+  const moved = byDirections(memory) ?? byStall(memory);
+  return moved !== null && Math.abs(moved) > Math.max(LEAST_AMPS, LEAST_PART * expected) ? moved : null;
+}
+
+function byDirections({ extend, retract }: ZeroMemory): number | null {
   if (extend.length === 0 || retract.length === 0 || extend.length + retract.length < FEWEST) return null;
   const [out, back] = [median(extend), median(retract)];
   const size = (Math.abs(out) + Math.abs(back)) / 2;
-  const opposite = out * back < 0 && Math.abs(out + back) < ALIKE * size;
-  return opposite && size > Math.max(LEAST_AMPS, LEAST_PART * expected) ? (out - back) / 2 : null;
+  return out * back < 0 && Math.abs(out + back) < ALIKE * size ? (out - back) / 2 : null;
+}
+
+/** Null without a stall that was read, or a recorded supply: it moves both the stall and the time. */
+function readStroke({ analysis, residual }: FindingContext, side: string, amps: number): ReadStroke | null {
+  const stall = residual(side, 'endStopAmps');
+  const duration = residual(side, 'durationS');
+  const { endStopAmps, runningAmps } = analysis.sides[side];
+  if (analysis.supplyVolts === null || endStopAmps === null || stall === null || duration === null)
+    return null;
+  const usualStall = endStopAmps * Math.exp(-stall.rise);
+  return {
+    runningAmps: amps,
+    stallAmps: endStopAmps - usualStall,
+    stallSpread: usualStall * stall.deviation,
+    longer: duration.rise,
+    // Speed = (V - I R) / Ke, and the stall is V / R.
+    byLoad: amps / Math.max(usualStall - runningAmps, runningAmps),
+  };
+}
+
+function byStall({ read }: ZeroMemory): number | null {
+  if (read.length < FEWEST) return null;
+  const of = (key: keyof ReadStroke) => median(read.map((stroke) => stroke[key]));
+  const [running, stall] = [of('runningAmps'), of('stallAmps')];
+  const isSeen = Math.abs(stall) > (SIGMAS * of('stallSpread')) / Math.sqrt(FEWEST);
+  const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
+  const isSlowed = of('longer') / of('byLoad') > SLOWED_PART;
+  return isSeen && isAlike && !isSlowed ? running : null;
 }

@@ -14,6 +14,7 @@ import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
+import { unseenZero } from '../baseline/unseenZero.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from './state.ts';
@@ -38,8 +39,9 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
     MEASURE_NAMES.forEach((measure, index) => {
       const value = measureValue(analysis, measure, side);
       if (value === null) return;
+      const zero = unseenZero(analysis, side, measure, event.atMs - channel.learntAtMs);
       const judged = isComparable(state, channel, analysis, measure)
-        ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value))
+        ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value), zero)
         : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
       const { expected = null, adjusted = null, beyond = null } = judged ?? {};

@@ -3,7 +3,7 @@ import { beginLending, type Lending } from '../baseline/lending.ts';
 import type { Lent } from '../baseline/lent.ts';
 import { beginClockMemory, type ClockMemory } from '../findings/clockRate.ts';
 import { beginReboundMemory, type ReboundMemory } from '../findings/drawRebound.ts';
-import type { HeavyMemory } from '../findings/heavyRoom.ts';
+import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyRoom.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lateSide.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
 import type { RecentFlags } from '../findings/recent.ts';
@@ -63,7 +63,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     lag: beginLagMemory(),
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
-    heavy: Object.fromEntries(room.sides.map((side) => [side, { amps: [], stall: [], above: [] }])),
+    heavy: Object.fromEntries(room.sides.map((side) => [side, beginHeavyMemory()])),
     scale: Object.fromEntries(
       room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
     ),

@@ -2,6 +2,8 @@ import { median, medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { Interval } from './activity.ts';
+import { firstAtOrAfter } from './phases.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
 /** Windows of this length even out noise and leave every phase of a stroke standing. */
@@ -26,6 +28,8 @@ export interface RestLevel {
   readonly offsetAmps: number | null;
   /** Standard deviation of the sensor's noise, amperes. */
   readonly noiseAmps: number;
+  /** When the motor was seen to stand before its start or in a pause; null: it was not. */
+  readonly stood: Interval | null;
   /** The typical current while the motor runs, less the offset: only to set thresholds by. */
   readonly activeAmps: number;
   /** The signal's moving median over a fifth of a second, the offset still in. */
@@ -36,26 +40,48 @@ export interface RestLevel {
  * The sensor's offset and noise, from the rest before and after the stroke.
  *
  * A rest is a run of samples at either edge of the record below three tenths of the way from the lowest level to the
- * running level; where both edges have none, a pause within it serves. Without one, the offset is unknown and the noise is told from the differences between neighbours:
+ * running level; where both edges have none, a pause within it serves. Without one, the time at which another side of
+ * the room was seen to stand: one switch drives them all, though this one's zero may lie too high to be taken for a
+ * rest by itself. Without that, the offset is unknown and the noise is told from the differences between neighbours:
  * their median absolute deviation over the square root of two (von Neumann, 1941, for the idea of successive
  * differences).
  */
-export function restLevel(signal: SideSignal): RestLevel {
+export function restLevel(signal: SideSignal, otherStood: Interval | null = null): RestLevel {
   const smooth = rollingMedian(signal.amps, halfWindow(signal, SMOOTHING_S));
   const ranked = smooth.slice();
   const high = quantileInPlace(ranked, 0.9);
   const low = quantileInPlace(ranked, 0.02);
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
   const threshold = low + 0.3 * (rough - low);
-  const edges = edgeRest(signal, smooth, threshold, rough);
-  const rest = edges.length > 0 ? edges : pauseRest(signal, smooth, threshold, rough);
+  const { rest, stood } =
+    edgeRest(signal, smooth, threshold, rough) ??
+    pauseRest(signal, smooth, threshold, rough) ??
+    restThen(signal, otherStood, rough) ??
+    NO_REST;
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
-    return { offsetAmps: null, noiseAmps, activeAmps: rough, smooth };
+    return { offsetAmps: null, noiseAmps, stood, activeAmps: rough, smooth };
   }
   const { mean, deviation } = centreOf(rest, rough - median(rest));
   const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
-  return { offsetAmps: mean, noiseAmps, activeAmps: rough - mean, smooth };
+  return { offsetAmps: mean, noiseAmps, stood, activeAmps: rough - mean, smooth };
+}
+
+/** The readings of a rest, and when it was, where it tells of the other sides as well: sides come to their end apart. */
+interface Rest {
+  readonly rest: Float64Array;
+  readonly stood: Interval | null;
+}
+
+const NO_REST: Rest = { rest: new Float64Array(0), stood: null };
+
+/** What a side read while another one stood; null where that is no rest of this one. */
+function restThen(signal: SideSignal, stood: Interval | null, rough: number): Rest | null {
+  if (stood === null) return null;
+  const from = firstAtOrAfter(signal.timesS, stood.fromS);
+  const rest = signal.amps.subarray(from, firstAtOrAfter(signal.timesS, stood.toS));
+  const plausible = rest.length > 0 && median(rest) < MOST_REST_TIMES * (rough - median(rest));
+  return plausible && isLong(signal, rest, SHORTEST_REST_S) ? { rest, stood: null } : null;
 }
 
 /**
@@ -78,7 +104,7 @@ function medianAbove(values: Float64Array, level: number): number {
   return count > 0 ? medianInPlace(above.subarray(0, count)) : level;
 }
 
-function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Float64Array {
+function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Rest | null {
   const n = smooth.length;
   let head = 0;
   while (head < n && smooth[head] < threshold && signal.amps[head] < threshold) head++;
@@ -100,10 +126,12 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
       return edge.subarray(0, 0);
     return isLong(signal, edge, neededS) ? edge : edge.subarray(0, 0);
   });
+  if (first.length + last.length === 0) return null;
   const rest = new Float64Array(first.length + last.length);
   rest.set(first);
   rest.set(last, first.length);
-  return rest;
+  const stood = first.length > 0 ? { fromS: signal.timesS[0], toS: signal.timesS[first.length] } : null;
+  return { rest, stood };
 }
 
 /** A motor that starts again after a pause draws at least so many times its running current. */
@@ -115,8 +143,8 @@ const SHORTEST_PAUSE_REST_S = 0.4;
  * The readings of the longest pause within the stroke: a stretch below the threshold that ends in a start. A side that
  * lost its load for a while ends it without one.
  */
-function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Float64Array {
-  let longest = signal.amps.subarray(0, 0);
+function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Rest | null {
+  let longest: Rest | null = null;
   for (let i = 0; i < smooth.length; i++) {
     if (smooth[i] >= threshold) continue;
     const from = i;
@@ -126,8 +154,9 @@ function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, 
     // What lies next to the motion may hold part of it.
     const pause = signal.amps.subarray(from + 1, i - 1);
     const plausible = pause.length > 0 && median(pause) < HIGH_PART * (rough - median(pause));
-    if (starts && plausible && isLong(signal, pause, SHORTEST_PAUSE_REST_S) && pause.length > longest.length)
-      longest = pause;
+    const isLongest = pause.length > (longest?.rest.length ?? 0);
+    if (starts && plausible && isLong(signal, pause, SHORTEST_PAUSE_REST_S) && isLongest)
+      longest = { rest: pause, stood: { fromS: signal.timesS[from + 1], toS: signal.timesS[i - 1] } };
   }
   return longest;
 }

@@ -236,8 +236,8 @@ const heavy: PlainFaultKind = {
   leastSides: 1,
   draw: (room, random) => {
     const rated = room.facts.ratedAmps;
-    const times =
-      rated === null ? random.uniform(2.3, 3) : (rated / room.sides[0].amps.extend) * random.uniform(1.4, 2);
+    const most = Math.max(...room.records.map((direction) => room.sides[0].amps[direction]));
+    const times = rated === null ? random.uniform(2.3, 3) : (rated / most) * random.uniform(1.4, 2);
     return levelFault('heavy', room, 0, { kind: 'heavy-room', severity: times }, null, () => times);
   },
 };
@@ -251,9 +251,11 @@ const short: PlainFaultKind = {
     const to = direction === 'extend' ? reaches : 1 - reaches;
     const stalls = room.stallS > 0 && random.chance(0.5);
     const told = { kind: 'short-travel', side: null, direction, severity: 1 - reaches } as const;
-    return fault('short', onset, told, (condition) =>
-      condition.direction === direction ? { ...condition, to, stalls } : { ...condition, from: to },
-    );
+    return fault('short', onset, told, (condition, stroke) => {
+      if (condition.direction === direction) return { ...condition, to, stalls };
+      // No way back is short before a way there was.
+      return stroke === onset ? condition : { ...condition, from: to };
+    });
   },
 };
 

@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import type { SideMeasures } from '../../../analysis/measures.ts';
+import { type Change, contextsAfterLearning } from './support/contexts.ts';
+
+/** Seconds against the usual ones, and the usual course of the current as far as `placeOf` tells. */
+function timed(times: number, placeOf: (at: number) => number = (at) => at): Change {
+  return (measured) => ({ durationS: times * measured.durationS, profile: courseBy(measured, placeOf) });
+}
+
+function courseBy({ profile }: SideMeasures, placeOf: (at: number) => number) {
+  const bins = profile.length;
+  return profile.map((_, bin) => profile[Math.min(bins - 1, Math.floor(placeOf((bin + 0.5) / bins) * bins))]);
+}
+
+const rates = (strokes: readonly { rate: number | null }[]) => strokes.map(({ rate }) => rate);
+
+test.each([
+  { name: 'take a quarter longer', change: timed(1.25), told: Math.log(1.25) },
+  { name: 'take a fifth less, their course whole', change: timed(0.8), told: Math.log(0.8) },
+  {
+    name: 'lack a third out of their middle',
+    change: timed(0.66, (at) => (at < 0.5 ? at * 0.66 : 1 - (1 - at) * 0.66)),
+    told: Math.log(0.66),
+  },
+])('strokes that $name speak against the clock once two of each direction do', ({ change, told }) => {
+  const strokes = contextsAfterLearning(5, () => ({ all: change }));
+  expect(rates(strokes).slice(0, 3)).toEqual([null, null, null]);
+  for (const { rate, doubtful } of strokes.slice(3)) {
+    expect(rate).toBeCloseTo(told, 1);
+    expect([...doubtful].sort()).toEqual(['front', 'rear']);
+  }
+});
+
+test.each([
+  { name: 'end early, at the beginning of their course', change: timed(0.7, (at) => at * 0.7) },
+  { name: 'begin late, at the end of it', change: timed(0.7, (at) => 1 - (1 - at) * 0.7) },
+  {
+    name: 'take longer because they run harder',
+    change: (measured: SideMeasures) => ({
+      durationS: 1.25 * measured.durationS,
+      runningAmps: 1.3 * measured.runningAmps,
+    }),
+  },
+  {
+    name: 'are short one way only',
+    change: ((measured, direction) => ({
+      durationS: measured.durationS * (direction === 'extend' ? 0.75 : 1),
+    })) satisfies Change,
+  },
+])('strokes that $name do not', ({ change }) => {
+  expect(rates(contextsAfterLearning(6, () => ({ all: change })))).toEqual(Array(6).fill(null));
+});
+
+test('strokes that hold as many samples as ever at twice the rate are told even without any course to tell by', () => {
+  const flat =
+    (rateHz: number): Change =>
+    ({ runningAmps }) => ({
+      rateHz,
+      profile: Array<number>(64).fill(runningAmps),
+    });
+  const twice: Change = (measured, direction) => ({
+    ...flat(100)(measured, direction),
+    durationS: measured.durationS / 2,
+  });
+  const strokes = contextsAfterLearning(8, (i) => (i < 4 ? {} : { all: twice }), {}, { all: flat(50) });
+  expect(rates(strokes).slice(0, 7)).toEqual(Array(7).fill(null));
+  for (const { rate } of strokes.slice(7)) expect(rate).toBeCloseTo(-Math.log(2), 1);
+});
+
+test('once said it goes on over a stroke that is odd besides, and ends with the first that takes its usual time', () => {
+  const odd: Change = (measured) => ({
+    durationS: 1.25 * measured.durationS,
+    runningAmps: 1.3 * measured.runningAmps,
+  });
+  const strokes = contextsAfterLearning(6, (i) => (i === 5 ? {} : { all: i === 4 ? odd : timed(1.25) }));
+  expect(rates(strokes).map((rate) => rate !== null)).toEqual([false, false, false, true, true, false]);
+});

@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import type { SideMeasures } from '../../../analysis/measures.ts';
+import { type Change, type Changes, contextsAfterLearning } from './support/contexts.ts';
+
+const NO_REST: Changes = { all: () => ({ offsetAmps: null }) };
+
+function reads(more: { running: number; stall?: number; longer?: number }): Change {
+  return (measured) => ({
+    runningAmps: measured.runningAmps + more.running,
+    endStopAmps: (measured.endStopAmps ?? 0) + (more.stall ?? 0),
+    durationS: measured.durationS * (more.longer ?? 1),
+  });
+}
+
+/** A reversed current reads negative: what is added to its reading takes from its size. */
+const bothWays =
+  (amps: number): Change =>
+  (measured, direction) => ({ runningAmps: measured.runningAmps + (direction === 'extend' ? amps : -amps) });
+
+function zerosOf(change: Change, always: Changes = NO_REST): (number | undefined)[] {
+  const strokes = contextsAfterLearning(5, () => ({ front: change }), {}, always);
+  return strokes.map(({ zeros }) => zeros.get('front'));
+}
+
+test.each([
+  { name: 'more one way and as much less the other', change: bothWays(1.8), amps: 1.8 },
+  { name: 'less one way and as much more the other', change: bothWays(-1.8), amps: -1.8 },
+  {
+    name: 'as much more stalled as running, and is no slower',
+    change: reads({ running: 4, stall: 4 }),
+    amps: 4,
+  },
+])('without a rest, a side that reads $name has a moved zero by the fourth stroke', ({ change, amps }) => {
+  const told = zerosOf(change);
+  expect(told[0]).toBeUndefined();
+  for (const zero of told.slice(3)) expect(Math.abs((zero ?? 0) - amps)).toBeLessThan(0.4);
+});
+
+test.each([
+  { name: 'friction, both ways alike, the stall as ever', change: reads({ running: 4, longer: 1.12 }) },
+  {
+    name: 'friction, though the stall read more by chance',
+    change: reads({ running: 4, stall: 4, longer: 1.12 }),
+  },
+  {
+    name: 'another scale',
+    change: (measured: SideMeasures) => ({
+      runningAmps: 1.5 * measured.runningAmps,
+      endStopAmps: 1.5 * (measured.endStopAmps ?? 0),
+    }),
+  },
+  { name: 'half an ampere', change: bothWays(0.5) },
+])('$name is none', ({ change }) => {
+  expect(zerosOf(change)).toEqual(Array(5).fill(undefined));
+});
+
+test('where a rest is seen the zero is taken off by measuring, and nothing is said', () => {
+  expect(zerosOf(bothWays(1.8), { all: () => ({ offsetAmps: 1.8 }) })).toEqual(Array(5).fill(undefined));
+});
