@@ -105,7 +105,7 @@ function unrecordedSpread(
  * freedom stands for them, however many strokes the spread is known from (K. L. Lange, R. J. A. Little, J. M. G.
  * Taylor, 1989, Robust statistical modeling using the t distribution).
  */
-const MOST_DEGREES = 12;
+const MOST_DEGREES = 8;
 
 /** Student's t for the strokes that the spread was estimated from (W. S. Gosset, 1908), and for the tails of strokes. */
 function beyondQuantile(fit: Fit): number {
