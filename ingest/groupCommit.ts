@@ -1,3 +1,4 @@
+import type { LearnRoom, Measurer } from './measurer.ts';
 import type { Queries } from './queries.ts';
 import { type StoreOutcome, type StrokeToStore, storeStrokes } from './storeStrokes.ts';
 import { isUnavailable } from './unavailable.ts';
@@ -26,17 +27,22 @@ interface Waiting {
  */
 export class GroupCommit {
   readonly #openFor: (strokes: readonly StrokeToStore[]) => Queries;
+  readonly #measurer: Measurer | null;
   readonly #waiting: Waiting[] = [];
   #underWay = 0;
   #scheduled = false;
   #expected = 0;
 
-  /** `openFor` gives the database in which the senders of these strokes may store them. */
-  constructor(openFor: (strokes: readonly StrokeToStore[]) => Queries) {
+  /**
+   * `openFor` gives the database in which the senders of these strokes may store them; a `measurer` measures what it
+   * can of them first.
+   */
+  constructor(openFor: (strokes: readonly StrokeToStore[]) => Queries, measurer: Measurer | null = null) {
     this.#openFor = openFor;
+    this.#measurer = measurer;
   }
 
-  /** Says that a request's body is being read, whose strokes may follow; the answer is to be called when it was. */
+  /** Says that strokes may follow, as a request's body is being read; the answer is to be called when it was. */
   expect(): () => void {
     this.#expected++;
     return () => {
@@ -45,7 +51,21 @@ export class GroupCommit {
   }
 
   /** Resolves once all of them are committed or refused; rejects when the database could not do it. */
-  store(strokes: readonly StrokeToStore[]): Promise<StoreOutcome[]> {
+  async store(strokes: readonly StrokeToStore[]): Promise<StoreOutcome[]> {
+    return this.#storeMeasured(await this.#measured(strokes));
+  }
+
+  async #measured(strokes: readonly StrokeToStore[]): Promise<readonly StrokeToStore[]> {
+    if (this.#measurer === null) return strokes;
+    const measured = this.expect();
+    try {
+      return await this.#measurer.measure(strokes);
+    } finally {
+      measured();
+    }
+  }
+
+  #storeMeasured(strokes: readonly StrokeToStore[]): Promise<StoreOutcome[]> {
     return new Promise((resolve, reject) => {
       this.#waiting.push({ strokes, resolve, reject });
       this.#schedule();
@@ -93,7 +113,8 @@ export class GroupCommit {
   async #flush(group: readonly Waiting[]): Promise<void> {
     try {
       const all = group.flatMap(({ strokes }) => strokes);
-      const outcomes = await storeStrokes(this.#openFor(all), all);
+      const learn: LearnRoom = (room, by) => this.#measurer?.learn(room, by);
+      const outcomes = await storeStrokes(this.#openFor(all), all, learn);
       let from = 0;
       for (const { strokes, resolve } of group) {
         resolve(outcomes.slice(from, from + strokes.length));

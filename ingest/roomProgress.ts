@@ -42,12 +42,29 @@ export async function markRoomsDirty(
  */
 export async function remeasureRoom(db: Kysely<Tables>, accountId: string, roomId: string): Promise<void> {
   await markRoomDirty(db, accountId, roomId, BEGINNING);
+  await db
+    .updateTable('room_progress')
+    .set({ measured_by: null })
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .execute();
+  await forgetAnalyses(db, accountId, roomId, BEGINNING);
+}
+
+/** Has the strokes from a time on measured again, as far as their samples are kept. In the transaction of the mark. */
+export async function forgetAnalyses(
+  db: Kysely<Tables>,
+  accountId: string,
+  roomId: string,
+  from: Date,
+): Promise<void> {
   // Not together with the mark: whoever removes samples holds the mark too, and what it removed must be seen here.
   await db
     .updateTable('strokes as s')
     .set({ analysis: null })
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
+    .where('placed_at', '>=', from)
     .where(HAS_TRACE)
     .execute();
 }

@@ -9,29 +9,37 @@ import { placedAt, placedBy } from './placing.ts';
  * whether the room is one that the sender may send to, whether it has those sides, and the id if it was stored here;
  * a known stroke without an id is an earlier one sent again. There is no look into `strokes` for those: the plan of
  * this statement is kept, and one made while that table was small would be slow later.
+ *
+ * A stroke may bring its analysis, by what its sender knows of the room (`measured_by`); where that is not what
+ * it is now, the room is answered. An analysis may be stored that was overtaken while this statement waited for the
+ * room's progress: the last part, which holds it, marks it to be made again.
  */
 export const STORE_STATEMENT = `
 with input as (
   select * from json_to_recordset($1::json) as x (
     n integer, account_id uuid, id uuid, room_id uuid, coach_id uuid, sender_id uuid, logger_id uuid, key text,
     direction text, started_at timestamptz, recorded_sides text[], has_supply boolean, ambient_c double precision,
-    trace_from integer, trace_bytes integer
+    trace_from integer, trace_bytes integer, measured_by text, analysis jsonb
   )
 ), known as (
   select i.*,
     r.id is not null and (i.coach_id is null or i.coach_id = r.coach_id) as room_known,
-    array(select side from unnest(i.recorded_sides) as side where side <> all (r.sides)) as unknown_sides
-  from input i left join rooms r on r.account_id = i.account_id and r.id = i.room_id
+    array(select side from unnest(i.recorded_sides) as side where side <> all (r.sides)) as unknown_sides,
+    p.measured_by as measured_by_now,
+    case when p.measured_by is not null and p.measured_by is distinct from i.measured_by then to_json(r) end as room
+  from input i
+  left join rooms r on r.account_id = i.account_id and r.id = i.room_id
+  left join room_progress p on p.account_id = r.account_id and p.room_id = r.id
 ), accepted as (
   select distinct on (account_id, sender_id, key) * from known
   where room_known and unknown_sides = '{}'
   order by account_id, sender_id, key, n
 ), stored as (
   insert into strokes (account_id, id, room_id, sender_id, logger_id, key, direction, started_at, placed_at, placed_by,
-    recorded_sides, has_supply, ambient_c)
+    recorded_sides, has_supply, ambient_c, analysis)
   select a.account_id, a.id, a.room_id, a.sender_id, a.logger_id, a.key, a.direction, a.started_at,
     ${placedAt('a.started_at', 'l.clock_offset_s', 'now()')}, ${placedBy('a.started_at', 'l.clock_offset_s', 'now()')},
-    a.recorded_sides, a.has_supply, a.ambient_c
+    a.recorded_sides, a.has_supply, a.ambient_c, a.analysis
   from accepted a left join loggers l on l.account_id = a.account_id and l.id = a.logger_id
   order by a.account_id, a.sender_id, a.key
   on conflict do nothing
@@ -41,12 +49,20 @@ with input as (
   select s.account_id, s.id, s.received_at, substring($2::bytea from a.trace_from + 1 for a.trace_bytes)
   from stored s join accepted a on a.account_id = s.account_id and a.id = s.id
 ), progress as (
-  insert into room_progress as p (account_id, room_id, dirty_from, revision)
-  select account_id, room_id, min(placed_at), 1 from stored group by account_id, room_id order by account_id, room_id
+  insert into room_progress as p (account_id, room_id, dirty_from, revision, measured_by)
+  select account_id, room_id, min(placed_at), 1,
+    case when min(measured_by) = max(measured_by) then min(measured_by) when min(measured_by) is not null then '' end
+  from (
+    select s.account_id, s.room_id, s.placed_at, case when a.analysis is not null then a.measured_by end as measured_by
+    from stored s join accepted a on a.account_id = s.account_id and a.id = s.id
+  ) measured
+  group by account_id, room_id order by account_id, room_id
   on conflict (account_id, room_id) do update
-  set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1
+  set dirty_from = least(p.dirty_from, excluded.dirty_from), revision = p.revision + 1,
+    remeasure_from = case when excluded.measured_by is null or excluded.measured_by = p.measured_by
+      then p.remeasure_from else least(p.remeasure_from, excluded.dirty_from) end
 )
-select k.n, k.room_known, k.unknown_sides, s.id
+select k.n, k.room_known, k.unknown_sides, s.id, k.measured_by_now, k.room
 from known k
 left join accepted a on a.n = k.n
 left join stored s on s.account_id = a.account_id and s.id = a.id`;

@@ -1,3 +1,4 @@
+import type { BroughtAnalysis, LearnRoom, RoomRow } from './measurer.ts';
 import type { Queries } from './queries.ts';
 import { STORE_STATEMENT } from './storeStatement.ts';
 import type { IncomingStroke } from './stroke.ts';
@@ -18,6 +19,10 @@ export interface Sender {
 export interface StrokeToStore {
   readonly row: StrokeInput;
   readonly trace: Buffer;
+  /** What the trace was packed from. */
+  readonly recorded: IncomingStroke;
+  /** Null: it comes without an analysis, and nothing is known of its room. */
+  readonly brought: BroughtAnalysis | null;
 }
 
 export type StoreOutcome =
@@ -64,22 +69,27 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
       ambient_c: stroke.ambientC,
     },
     trace: encodeTrace(stroke),
+    recorded: stroke,
+    brought: null,
   };
 }
 
 /**
  * Stores strokes of any senders in one statement; when it answers, they are committed (through a client that is in a
- * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its first id, whatever has become of its room's sides since.
+ * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its
+ * first id, whatever has become of its room's sides since. `learn` is told of rooms that are not what the strokes were
+ * measured by.
  */
 export async function storeStrokes(
   pool: Queries,
   strokes: readonly StrokeToStore[],
+  learn: LearnRoom = () => undefined,
 ): Promise<StoreOutcome[]> {
   const outcomes = new Array<StoreOutcome>(strokes.length);
   let left = strokes.map((_, n) => n);
   for (let tries = 1; left.length > 0; tries++) {
     try {
-      left = await storeOnce(pool, strokes, left, outcomes);
+      left = await storeOnce(pool, strokes, left, outcomes, learn);
     } catch (error) {
       if (tries >= MOST_TRIES || !TRY_AGAIN.has(codeOf(error))) throw error;
     }
@@ -94,6 +104,8 @@ interface StoredRow {
   readonly room_known: boolean;
   readonly unknown_sides: readonly string[];
   readonly id: string | null;
+  readonly measured_by_now: string | null;
+  readonly room: RoomRow | null;
 }
 
 /** Answers those of `numbers` that must be tried again. */
@@ -102,26 +114,37 @@ async function storeOnce(
   strokes: readonly StrokeToStore[],
   numbers: readonly number[],
   outcomes: StoreOutcome[],
+  learn: LearnRoom,
 ): Promise<number[]> {
   let from = 0;
   const rows = numbers.map((n) => {
-    const { row, trace } = strokes[n];
+    const { row, trace, brought } = strokes[n];
     from += trace.length;
-    return { n, ...row, trace_from: from - trace.length, trace_bytes: trace.length };
+    const place = { trace_from: from - trace.length, trace_bytes: trace.length };
+    return rowText(
+      { n, ...row, ...place, measured_by: brought?.measuredBy ?? null },
+      brought?.analysis ?? null,
+    );
   });
   const traces =
     numbers.length === 1 ? strokes[numbers[0]].trace : Buffer.concat(numbers.map((n) => strokes[n].trace));
   const { rows: stored } = await pool.query<StoredRow>({
     name: 'store-strokes',
     text: STORE_STATEMENT,
-    values: [JSON.stringify(rows), traces],
+    values: [`[${rows.join()}]`, traces],
   });
   const unsettled: StoredRow[] = [];
   for (const row of stored) {
+    if (row.room !== null && row.measured_by_now !== null) learn(row.room, row.measured_by_now);
     if (row.id === null) unsettled.push(row);
     else outcomes[row.n] = { outcome: 'stored', strokeId: row.id };
   }
   return unsettled.length === 0 ? [] : settle(pool, strokes, unsettled, outcomes);
+}
+
+/** The analysis is JSON text already. */
+function rowText(row: object, analysis: string | null): string {
+  return `${JSON.stringify(row).slice(0, -1)},"analysis":${analysis}}`;
 }
 
 /** Finds the earlier strokes of the same keys; the rest is refused, or must be tried again. */

@@ -10,6 +10,7 @@ import * as settingsAndVerdicts from './0009-settings-and-verdicts.ts';
 import * as recordAndDeletedCoaches from './0012-record-and-deleted-coaches.ts';
 import * as notices from './0014-notices.ts';
 import * as packedCheckpoints from './0016-packed-checkpoints.ts';
+import * as measuredBeforeStored from './0017-measured-before-stored.ts';
 import * as verdictColumn from './0018-verdict-column.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
@@ -25,5 +26,6 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0012-record-and-deleted-coaches': recordAndDeletedCoaches,
   '0014-notices': notices,
   '0016-packed-checkpoints': packedCheckpoints,
+  '0017-measured-before-stored': measuredBeforeStored,
   '0018-verdict-column': verdictColumn,
 };

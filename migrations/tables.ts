@@ -273,6 +273,10 @@ export interface RoomProgressTable {
   /** Of the summary. */
   verdict: ColumnType<string | null, never, never>;
   limits: JsonOrNull;
+  /** Names the analysis and the description of the room that its strokes are measured by; null: not known yet. */
+  measured_by: ColumnType<string | null, string | null | undefined, string | null>;
+  /** Strokes from this time on may have been measured by another. */
+  remeasure_from: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
 }
 
 export interface RoomCheckpointTable {

@@ -32,6 +32,7 @@ import { unsubscribeRoutes } from './routes/unsubscribe.ts';
 import { SECURITY_HEADERS } from './securityHeaders.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
 import { validateWithZod } from './validation.ts';
+import { EarlyMeasurer } from './work/earlyMeasurer.ts';
 
 export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];
@@ -72,6 +73,9 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 
   app.decorate('database', database);
   app.decorate('setUpToken', options.setUpToken ?? null);
+  const measurer = new EarlyMeasurer();
+  app.decorate('measurer', measurer);
+  app.addHook('onClose', () => measurer.stop());
   app.decorate('mailer', options.mailer ?? printingMailer((text) => app.log.info(text)));
   app.decorate('publicUrl', options.publicUrl ?? '');
   app.decorateRequest('caller', null);
@@ -137,6 +141,8 @@ declare module 'fastify' {
   interface FastifyInstance {
     setUpToken: string | null;
     mailer: Mailer;
+    /** Measures strokes before they are stored. */
+    measurer: EarlyMeasurer;
     /** Without a slash at its end. */
     publicUrl: string;
   }

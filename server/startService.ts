@@ -143,8 +143,8 @@ function tell(
 /** Makes what an empty installation begins with, and takes strokes from the broker where there is one. */
 async function serve(app: App, configuration: Configuration, stops: (() => Promise<void>)[]): Promise<void> {
   if (configuration.broker !== null) {
-    const { database, log } = app;
-    const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool);
+    const { database, log, measurer } = app;
+    const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool, measurer);
     const broker = linkToBroker(configuration.broker, { database, store, log });
     stops.push(() => broker.stop());
   }

@@ -8,6 +8,11 @@ export type WorkWaiting = {
   readonly oldestS: number;
 };
 
+/** SQL of a row of `strokes as s`: it may have been measured before it was stored, and not gone through yet. */
+export const WAITS = `(s.analysis is null or s.analysis ->> 'status' = 'done' and not exists (
+  select from measures m where m.account_id = s.account_id and m.stroke_id = s.id
+))`;
+
 const KEPT_FOR_MS = 5000;
 
 /**
@@ -30,7 +35,7 @@ export function workWaiting(
           coalesce(extract(epoch from now() - min((
             select min(s.received_at) from strokes s
             where s.account_id = p.account_id and s.room_id = p.room_id and s.placed_at >= p.dirty_from
-              and s.analysis is null
+              and ${WAITS}
           ))), 0)::double precision as "oldestS"
         from room_progress p where p.dirty_from is not null`,
       });

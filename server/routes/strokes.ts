@@ -1,5 +1,6 @@
 import { FORMS } from '../../ingest/forms/readForm.ts';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
+import type { StrokeToStore } from '../../ingest/storeStrokes.ts';
 import { callerOf, personOf, STAFF } from '../access/caller.ts';
 import { rowsToSendTo } from '../access/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
@@ -20,7 +21,8 @@ import { SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
 const tags = ['strokes'];
 
 export async function strokeRoutes(app: App): Promise<void> {
-  const store = new GroupCommit((strokes) => inScope(app.database, rowsToSendTo(strokes)).pool);
+  const open = (strokes: readonly StrokeToStore[]) => inScope(app.database, rowsToSendTo(strokes)).pool;
+  const store = new GroupCommit(open, app.measurer);
   const keyed = new OneAtATime();
 
   // In a scope of their own, as no other route takes these forms.

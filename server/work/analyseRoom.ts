@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { forgetAnalyses } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
 import { holdingRoom } from './claimRooms.ts';
@@ -66,6 +67,7 @@ async function inRounds(
 async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse, turns: Turns): Promise<boolean> {
   const before = await readProgress(db, room, false);
   if (before.dirtyFrom === null) return true;
+  if (before.remeasureFrom !== null) return false;
   const folded = await foldHistory(db, room, before.dirtyFrom, turns);
   return db.transaction().execute(async (trx) => {
     const publication = await preparePublication(trx, room, folded);
@@ -86,9 +88,10 @@ async function roundHolding(
 ): Promise<boolean> {
   return db.transaction().execute(async (trx) => {
     await holdPeers(trx, room);
-    const { dirtyFrom } = await readProgress(trx, room, true);
+    const { dirtyFrom, remeasureFrom } = await readProgress(trx, room, true);
     if (dirtyFrom === null) return true;
     if (!(await isSameRoom(trx, room))) return false;
+    if (remeasureFrom !== null) await forgetMismeasured(trx, room, remeasureFrom);
     while (await measureBatch(trx, [room], log, turns));
     const folded: FoldedHistory = await foldHistory(trx, room, dirtyFrom, turns);
     const publication = await preparePublication(trx, room, folded);
@@ -102,19 +105,40 @@ async function isSameRoom(trx: Kysely<Tables>, room: RoomToAnalyse): Promise<boo
   return (await readRoom(trx, room.accountId, room.roomId))?.version === room.version;
 }
 
-async function readProgress(
-  db: Kysely<Tables>,
-  room: RoomToAnalyse,
-  hold: boolean,
-): Promise<{ dirtyFrom: Date | null; revision: string | null }> {
+interface Progress {
+  readonly dirtyFrom: Date | null;
+  readonly revision: string | null;
+  readonly remeasureFrom: Date | null;
+}
+
+async function readProgress(db: Kysely<Tables>, room: RoomToAnalyse, hold: boolean): Promise<Progress> {
   const row = await db
     .selectFrom('room_progress')
-    .select(['dirty_from', 'revision'])
+    .select(['dirty_from', 'revision', 'remeasure_from'])
     .where('account_id', '=', room.accountId)
     .where('room_id', '=', room.roomId)
     .$if(hold, (query) => query.forUpdate())
     .executeTakeFirst();
-  return { dirtyFrom: row?.dirty_from ?? null, revision: row?.revision ?? null };
+  return {
+    dirtyFrom: row?.dirty_from ?? null,
+    revision: row?.revision ?? null,
+    remeasureFrom: row?.remeasure_from ?? null,
+  };
+}
+
+/** Strokes that were measured by what was known of the room before it was changed, while it was being changed. */
+async function forgetMismeasured(
+  trx: Kysely<Tables>,
+  { accountId, roomId }: RoomToAnalyse,
+  from: Date,
+): Promise<void> {
+  await forgetAnalyses(trx, accountId, roomId, from);
+  await trx
+    .updateTable('room_progress')
+    .set({ remeasure_from: null })
+    .where('account_id', '=', accountId)
+    .where('room_id', '=', roomId)
+    .execute();
 }
 
 /** Marks the stroke that the analysis stumbled over as unusable, so that the room goes on without it. */

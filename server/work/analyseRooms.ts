@@ -16,7 +16,7 @@ const MOST_STROKES = 50;
 /**
  * Brings many rooms up to date together, in some ten statements for all of them: most have a stroke or two, and the
  * round trips would cost more than the analysis. Answers the rooms that are better done one by one (`analyseRoom`):
- * long histories, changes in what was just gone through, strokes that cannot be judged. The caller holds the rooms.
+ * long histories, changes in what was just gone through, strokes that cannot be judged or must be measured anew. The caller holds the rooms.
  */
 export async function analyseRooms(
   db: Kysely<Tables>,
@@ -26,8 +26,16 @@ export async function analyseRooms(
 ): Promise<readonly RoomKey[]> {
   const dirty = await readDirtyRooms(db, keys);
   const rooms = dirty.map(({ room }) => room);
-  while (await measureBatch(db, rooms, log, turns));
-  const read = await eventsOfRooms(db, dirty, MOST_STROKES);
+  const sound = dirty.filter(({ isMismeasured }) => !isMismeasured);
+  while (
+    await measureBatch(
+      db,
+      sound.map(({ room }) => room),
+      log,
+      turns,
+    )
+  );
+  const read = await eventsOfRooms(db, sound, MOST_STROKES);
   const left = new Map(rooms.map((room) => [room.roomId, room]));
   const folded = await foldAll(read, turns);
   if (folded.length === 0) return rooms;

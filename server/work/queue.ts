@@ -138,7 +138,8 @@ async function markOutdatedRooms(db: Kysely<Tables>): Promise<void> {
         )
         order by p.account_id, p.room_id for update
       )
-      update room_progress p set dirty_from = ${BEGINNING.toISOString()}::timestamptz, revision = p.revision + 1
+      update room_progress p set dirty_from = ${BEGINNING.toISOString()}::timestamptz, revision = p.revision + 1,
+        measured_by = null
       from outdated o where o.account_id = p.account_id and o.room_id = p.room_id
       returning p.account_id, p.room_id
     `.execute(trx);

@@ -15,6 +15,8 @@ export interface DirtyRoom {
   readonly revision: string;
   /** The latest one before the change. */
   readonly from: Checkpoint | null;
+  /** Some of its strokes may have been measured by what is no longer so. */
+  readonly isMismeasured: boolean;
 }
 
 type Row = Selectable<RoomTable> & {
@@ -22,6 +24,7 @@ type Row = Selectable<RoomTable> & {
   version: string;
   dirty_from: Date;
   revision: string;
+  mismeasured: boolean;
   at: Date | null;
   events: number;
   state: Buffer;
@@ -30,7 +33,8 @@ type Row = Selectable<RoomTable> & {
 /** Reads many rooms at once; those that are up to date or gone by now are left out. */
 export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[]): Promise<DirtyRoom[]> {
   const { rows } = await sql<Row>`
-    select r.*, o.model, r.xmin::text as version, p.dirty_from, p.revision, c.at, c.events, c.state
+    select r.*, o.model, r.xmin::text as version, p.dirty_from, p.revision,
+      p.remeasure_from is not null as mismeasured, c.at, c.events, c.state
     from unnest(
       ${keys.map(({ accountId }) => accountId)}::uuid[], ${keys.map(({ roomId }) => roomId)}::uuid[]
     ) as k (account_id, room_id)
@@ -55,5 +59,6 @@ export async function readDirtyRooms(db: Kysely<Tables>, keys: readonly RoomKey[
     dirtyFrom: row.dirty_from,
     revision: row.revision,
     from: row.at && { at: row.at, events: row.events, state: unpackState(row.state) },
+    isMismeasured: row.mismeasured,
   }));
 }

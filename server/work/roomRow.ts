@@ -34,8 +34,10 @@ export async function readRoom(
   return { accountId, roomId, description: describeRoom(row), peers, version: row.version };
 }
 
+type DescribedBy = Omit<Selectable<RoomTable>, 'name' | 'created_at' | 'updated_at' | 'deleted_at'>;
+
 /** The room as the analysis knows it. */
-export function describeRoom(row: Omit<Selectable<RoomTable>, 'name'>): RoomDescription {
+export function describeRoom(row: DescribedBy): RoomDescription {
   return {
     drive: row.drive,
     sides: row.sides,

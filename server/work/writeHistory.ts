@@ -3,6 +3,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import { announceRooms } from '../live/roomChannel.ts';
 import { replaceCheckpoints } from './checkpoints.ts';
 import type { FoldedHistory } from './foldHistory.ts';
+import { MEASURED_BY_NOW } from './measuredBy.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
 import { writeMeasures } from './writeMeasures.ts';
 import { writeWarnings } from './writeWarnings.ts';
@@ -26,7 +27,8 @@ export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomRe
   await replaceCheckpoints(trx, rooms);
   await noteVerdicts(trx, rooms);
   await sql`
-    update room_progress p set dirty_from = x.dirty_from, summary = x.summary, limits = x.limits
+    update room_progress p set dirty_from = x.dirty_from, summary = x.summary, limits = x.limits,
+      measured_by = ${MEASURED_BY_NOW}
     from json_to_recordset(${JSON.stringify(rooms.map(progressOf))}::json) as x (
       account_id uuid, room_id uuid, dirty_from timestamptz, summary jsonb, limits jsonb
     )

@@ -1,4 +1,5 @@
 import type { Pool } from 'pg';
+import { WAITS } from '../../metrics/workWaiting.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
 /** Work that waits longer than this is stuck rather than slow. */
@@ -14,7 +15,7 @@ async function waiting(pool: Pool): Promise<Finding> {
   const { rows } = await pool.query<{ rooms: number; late: number }>(
     `select count(*)::integer as rooms, count(*) filter (where exists (
         select from strokes s
-        where s.account_id = p.account_id and s.room_id = p.room_id and s.analysis is null
+        where s.account_id = p.account_id and s.room_id = p.room_id and s.placed_at >= p.dirty_from and ${WAITS}
           and s.received_at < now() - make_interval(mins => $1)
       ))::integer as late
     from room_progress p where p.dirty_from is not null`,

@@ -151,11 +151,11 @@ async function takeServices({ trx, accountId, counts }: Into, services: Read<'se
 async function takeStrokes(into: Into, name: string, strokes: readonly ExportedStroke[]): Promise<void> {
   const { trx, client, accountId, counts } = into;
   const prepared = strokes.map(({ id, senderId, loggerId, sent }, index) => {
-    const { row, trace } = prepareStroke(
+    const prepared = prepareStroke(
       { accountId, senderId, loggerId, coachId: null },
       decodeStroke(sent, `/${index}/sent`),
     );
-    return { row: { ...row, id }, trace };
+    return { ...prepared, row: { ...prepared.row, id } };
   });
   if (prepared.length === 0) return;
   const outcomes = await storeStrokes(client, prepared);

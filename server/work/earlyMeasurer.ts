@@ -1,0 +1,80 @@
+import type { RoomDescription } from '../../analysis/trace.ts';
+import type { BroughtAnalysis, Measurer, RoomRow } from '../../ingest/measurer.ts';
+import type { StrokeToStore } from '../../ingest/storeStrokes.ts';
+import { isOfThisAnalysis } from './measuredBy.ts';
+import { describeRoom } from './roomRow.ts';
+import { type MeasureThread, startMeasureThread } from './startMeasureThread.ts';
+
+/** Of more than so many rooms, those heard of longest ago are forgotten. */
+const MOST_ROOMS = 10_000;
+/** A longer one would keep its sender, and others, waiting. */
+const MOST_SAMPLES = 20_000;
+/** Whoever sends more together catches up, and is better off with an early acknowledgement. */
+const MOST_TOGETHER = 16;
+/** So many strokes wait for their turn at most; who comes then is measured once it is stored, and acknowledged before. */
+const MOST_WAITING = 64;
+
+interface KnownRoom {
+  readonly measuredBy: string;
+  /** Null: its strokes are measured by another version of the analysis than ours. */
+  readonly description: RoomDescription | null;
+}
+
+/**
+ * Measures strokes of rooms that this process knows of, as far as that keeps nobody waiting. It knows of a room what was
+ * told when a stroke of it was stored; the database tells again whenever that has changed.
+ */
+export class EarlyMeasurer implements Measurer {
+  readonly #rooms = new Map<string, KnownRoom>();
+  #thread: MeasureThread | null = null;
+  #stopped = false;
+
+  /** The first one that is told begins the thread: a process without strokes needs none. */
+  learn(room: RoomRow, measuredBy: string): void {
+    if (this.#stopped) return;
+    const description = isOfThisAnalysis(measuredBy) ? describeRoom(room) : null;
+    const name = nameOf(room.account_id, room.id);
+    this.#rooms.delete(name);
+    this.#rooms.set(name, { measuredBy, description });
+    const [oldest] = this.#rooms.keys();
+    if (this.#rooms.size > MOST_ROOMS && oldest !== undefined) this.#rooms.delete(oldest);
+    this.#thread ??= startMeasureThread();
+  }
+
+  async measure(strokes: readonly StrokeToStore[]): Promise<readonly StrokeToStore[]> {
+    const thread = this.#thread;
+    if (thread === null) return strokes;
+    const rooms = strokes.map(({ row }) => this.#rooms.get(nameOf(row.account_id, row.room_id)));
+    const mayWait = thread.isReady && strokes.length <= MOST_TOGETHER;
+    let left = mayWait ? Math.max(0, MOST_WAITING - thread.waiting) : 0;
+    const places: number[] = [];
+    const asked = strokes.flatMap(({ recorded: { sides, supply, ambientC, direction } }, i) => {
+      const room = rooms[i]?.description;
+      if (!room || left === 0 || samplesOf(strokes[i]) > MOST_SAMPLES) return [];
+      left--;
+      places.push(i);
+      return [{ recorded: { sides, supply, ambientC }, direction, room }];
+    });
+    const analyses = asked.length === 0 ? [] : await thread.measure(asked);
+    const brought = rooms.map((room): BroughtAnalysis | null =>
+      room === undefined ? null : { measuredBy: room.measuredBy, analysis: null },
+    );
+    for (const [n, i] of places.entries()) {
+      const measuredBy = rooms[i]?.measuredBy;
+      if (measuredBy !== undefined) brought[i] = { measuredBy, analysis: analyses[n] };
+    }
+    return strokes.map((stroke, i) => ({ ...stroke, brought: brought[i] }));
+  }
+
+  async stop(): Promise<void> {
+    this.#stopped = true;
+    await this.#thread?.stop();
+    this.#thread = null;
+  }
+}
+
+const nameOf = (accountId: string, roomId: string | null): string => `${accountId} ${roomId}`;
+
+function samplesOf({ recorded: { sides, supply } }: StrokeToStore): number {
+  return sides.reduce((sum, { amps }) => sum + amps.length, supply?.volts.length ?? 0);
+}
