@@ -9,7 +9,7 @@ import { startCrew } from './crew.ts';
 import { type Caller, insist } from './insist.ts';
 import type { Promised } from './senders.ts';
 import { type Turmoil, turmoil } from './turmoil.ts';
-import { answersOf, missingOf, sendQuietly } from './verify.ts';
+import { answersOf, missingOf, placedIn, sendQuietly } from './verify.ts';
 import type { Flatness } from './vitals.ts';
 import type { Watcher } from './watchers.ts';
 
@@ -125,7 +125,7 @@ function expectFlat(vitals: readonly Flatness[]): void {
 /** The same once more in a database of its own, without any trouble: all that is said must be the same. */
 async function compareWithPeace(person: Caller, promised: readonly Promised[]): Promise<void> {
   const { crew, person: quietPerson } = await newInstallation();
-  const quiet = await sendQuietly(quietPerson, promised);
+  const quiet = await sendQuietly(quietPerson, promised, (one) => placedIn(person, one));
   let lines = 0;
   for (const [i, one] of promised.entries()) {
     const [said, expected] = [await answersOf(person, one), await answersOf(quietPerson, quiet[i])];

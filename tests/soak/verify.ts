@@ -43,35 +43,50 @@ function sidesAsTold({ sides }: StrokeRecord): unknown[] {
   }));
 }
 
-/** The same rooms in a service that nothing happens to, each in the order of time and at one go. */
-export async function sendQuietly(person: Caller, all: readonly Promised[]): Promise<Promised[]> {
+/**
+ * The same rooms in a service that nothing happens to, each at one go and in the order of time: for strokes whose clock
+ * cannot be right that is the order in which they came to the service in turmoil, which `placed` tells.
+ */
+export async function sendQuietly(
+  person: Caller,
+  all: readonly Promised[],
+  placed: (promised: Promised) => Promise<string[]>,
+): Promise<Promised[]> {
   const quiet: Promised[] = [];
-  for (const { room, strokes, services } of all) {
+  for (const promised of all) {
+    const { room, services } = promised;
     const there = await makeRoom(person, room);
     const copy: Promised = { room, there, strokes: new Map(), services: new Map() };
     quiet.push(copy);
-    let waiting: object[] = [];
-    const flush = async () => {
-      const caller = { url: person.url, token: there.loggerToken };
-      const answer = await insist(caller, 'POST', '/strokes', { body: waiting });
-      for (const { key, strokeId } of answer.body.results) copy.strokes.set(key, strokeId);
-      waiting = [];
-    };
+    const caller = { url: person.url, token: there.loggerToken };
     for (const event of room.events()) {
-      if (event.type === 'service' && services.has(event.key)) {
-        const answer = await insist(person, 'POST', `/rooms/${there.roomId}/services`, {
-          body: event.service,
-        });
-        copy.services.set(event.key, answer.body.id);
-      } else if (event.type === 'stroke' && strokes.has(event.key)) {
-        waiting.push({ ...event.stroke, key: event.key, roomId: there.roomId });
-        if (waiting.length === BATCH) await flush();
-      }
+      if (event.type !== 'service' || !services.has(event.key)) continue;
+      const path = `/rooms/${there.roomId}/services`;
+      copy.services.set(event.key, (await insist(person, 'POST', path, { body: event.service })).body.id);
     }
-    if (waiting.length > 0) await flush();
+    const bodies = bodiesOf(promised, there);
+    const order = await placed(promised);
+    for (let i = 0; i < order.length; i += BATCH) {
+      const body = order.slice(i, i + BATCH).map((key) => bodies.get(key));
+      const answer = await insist(caller, 'POST', '/strokes', { body });
+      for (const { key, strokeId } of answer.body.results) copy.strokes.set(key, strokeId);
+    }
   }
   for (const { there } of quiet) await settled(person, there);
   return quiet;
+}
+
+/** The keys of a room's strokes in the order in which they count. */
+export async function placedIn(person: Caller, { there }: Promised): Promise<string[]> {
+  return (await strokesOf(person, there)).map(({ key }) => key).reverse();
+}
+
+function bodiesOf({ room, strokes }: Promised, { roomId }: RoomThere): Map<string, object> {
+  const bodies = new Map<string, object>();
+  for (const event of room.events())
+    if (event.type === 'stroke' && strokes.has(event.key))
+      bodies.set(event.key, { ...event.stroke, key: event.key, roomId });
+  return bodies;
 }
 
 /** All that is said of a room, with names in place of ids, a line for each question. */
