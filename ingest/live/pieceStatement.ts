@@ -8,6 +8,9 @@ export const PIECES_CHANNEL = 'live_pieces';
  *
  * The rows of strokes are locked in one order, so that two such statements never wait for each other in a ring. Pieces
  * of one stroke continue those before them without a gap: whoever calls sees to that.
+ *
+ * Each is looked up by its own keys, which `lateral` and `offset 0` hold the planner to: while these tables are small and
+ * new to it, it takes them for single rows and joins them by the account alone, 200 strokes to 200 loggers to all rooms.
  */
 export const PIECE_STATEMENT = `
 with input as (
@@ -20,15 +23,17 @@ with input as (
   from input group by account_id, stroke_id, link_id
 ), held as (
   select s.account_id, s.id, s.room_id, r.last_seq
-  from live_strokes s
-  join runs r on r.account_id = s.account_id and r.stroke_id = s.id and r.link_id = s.link_id
-  where s.next_seq = r.first_seq and s.stored_at is null
-    and exists (select from loggers l where l.account_id = s.account_id and l.id = s.logger_id)
-    and exists (
-      select from rooms m where m.account_id = s.account_id and m.id = s.room_id and m.deleted_at is null
-    )
-  order by s.account_id, s.id
-  for update of s
+  from (select * from runs order by account_id, stroke_id) r
+  cross join lateral (
+    select s.account_id, s.id, s.room_id from live_strokes s
+    where s.account_id = r.account_id and s.id = r.stroke_id and s.link_id = r.link_id
+      and s.next_seq = r.first_seq and s.stored_at is null
+      and exists (select from loggers l where l.account_id = s.account_id and l.id = s.logger_id offset 0)
+      and exists (
+        select from rooms m where m.account_id = s.account_id and m.id = s.room_id and m.deleted_at is null offset 0
+      )
+    for update of s
+  ) s
 ), advanced as (
   update live_strokes s set next_seq = h.last_seq + 1, touched_at = now()
   from held h where s.account_id = h.account_id and s.id = h.id
