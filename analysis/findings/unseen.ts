@@ -3,14 +3,16 @@ import type { FindingContext } from './finding.ts';
 import { coldRise } from './sensorScale.ts';
 
 /**
- * A degree colder raises the stall current by 0.39 % and the running current by half a per cent as a rule, up to twice
- * as much in a stiff room: so much of the stall's rise is never counted.
+ * A degree colder raises the stall current by 0.393 % (IEC 60028) and the running current by half a per cent as a rule
+ * (common practice, no source), by eight tenths in a stiff room (a guess, no source): so many times the stall's rise is
+ * never counted.
  */
 const COLD_PER_STALL = 2;
+/** No cold that anybody camps in does more, natural logarithm: forty degrees of eight tenths; a guess, no source. */
 const MOST_COLD = 0.35;
-/** How much of what unrecorded weather may do a stall current that serves as thermometer leaves open. */
+/** How much of what unrecorded weather may do a stall that serves as thermometer leaves open: a guess, no source. */
 const THERMOMETER_LEAVES = 0.4;
-/** What the stiffest rooms do in the cold beyond what is allowed for, as a part of that. */
+/** What the stiffest rooms do in the cold beyond what is allowed for, as a part of that: a guess, no source. */
 const COLD_DOUBT = 0.4;
 
 /**
@@ -34,6 +36,7 @@ export function unseenWeather({ unrecorded }: Residual, cold: number | null): nu
   return Math.hypot(THERMOMETER_LEAVES * unrecorded, stiffer);
 }
 
+/** How much of a stroke's difference is taken for the season, and of how large a one at most: guesses, no source. */
 const SEASON_FOLLOW = 0.08;
 const MOST_AT_ONCE = 0.05;
 
@@ -43,7 +46,7 @@ export function followSeason(season: number, rise: number, most: number): number
   return Math.max(-most, Math.min(most, season + SEASON_FOLLOW * step));
 }
 
-/** A stroke that took less of its time than this is a part of one, natural logarithm. */
+/** A stroke that took less of its time than this is a part of one, natural logarithm: a guess, no source. */
 const WHOLE_STROKE = Math.log(0.75);
 
 /** Whether a stroke was broken off, or goes on where one was: its current is that of a part of the travel only. */

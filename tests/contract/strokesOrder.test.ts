@@ -1,8 +1,20 @@
+import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { remeasureRoom } from '../../ingest/roomProgress.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { newRoomOf, strokesOf } from './lentFixture.ts';
 import { readRoom } from './roomAnswers.ts';
-import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
+import {
+  dayAt,
+  type Fleet,
+  newFleet,
+  newRoom,
+  newService,
+  send,
+  settled,
+  store,
+  strokeBody,
+} from './strokeFixture.ts';
 
 let service: TestService;
 let token: string;
@@ -18,38 +30,103 @@ const STROKES = 60;
 const ampsOn = (day: number) => (day < 30 || day > 50 ? 9 : 9 + (day - 29) * 0.35);
 const days = Array.from({ length: STROKES }, (_, day) => day);
 
-/** The same numbers for the same seed (a linear congruential generator, Numerical Recipes' constants). */
-function shuffled(seed: number): number[] {
-  let state = seed;
-  const keyed = days.map((day) => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return { day, order: state };
-  });
-  return keyed.sort((a, b) => a.order - b.order).map(({ day }) => day);
+/** One model's lot: three coaches that learn their normal and lend it, and one with two rooms that come later. */
+interface Lot {
+  readonly rooms: readonly Fleet[];
 }
 
-async function fill(order: readonly number[], batch: number, serviceAfter: number): Promise<Fleet> {
-  const fleet = await newFleet(service, token);
-  for (let i = 0; i < order.length; i += batch) {
-    if (i <= serviceAfter && serviceAfter < i + batch) await newService(service, fleet, dayAt(50.5));
-    await store(
-      service,
-      fleet,
-      order.slice(i, i + batch).map((day) => strokeBody(fleet.roomId, day, ampsOn(day))),
-    );
+const LENDING = [0, 1, 2];
+const ARRIVING = [3, 4];
+const LEARNT = 16;
+const ARRIVES = 40;
+const ARRIVED = 8;
+const range = (from: number, count: number) => Array.from({ length: count }, (_, i) => from + i);
+
+/** A stroke or a service of one of the lot's rooms. */
+interface Act {
+  readonly room: number;
+  readonly day: number;
+  readonly service: boolean;
+}
+
+const acts: readonly Act[] = [
+  ...LENDING.flatMap((room) => range(0, LEARNT).map((day) => ({ room, day, service: false }))),
+  { room: 0, day: 9.5, service: true },
+  ...ARRIVING.flatMap((room) => range(ARRIVES, ARRIVED).map((day) => ({ room, day, service: false }))),
+  { room: 3, day: ARRIVES + 6.5, service: true },
+  { room: 4, day: ARRIVES + 4.5, service: true },
+].sort((a, b) => a.day - b.day);
+
+let lots = 0;
+async function newLot(): Promise<Lot> {
+  const model = `Lot ${lots++}`;
+  // One after the other: rooms that learnt at one and the same time lend in the order of their ids.
+  const coaches: Fleet[] = [];
+  for (let i = 0; i <= LENDING.length; i++) coaches.push(await newRoomOf(service, token, { model }));
+  const second = { ...coaches[3], roomId: await newRoom(service, token, coaches[3].coachId) };
+  return { rooms: [...coaches, second] };
+}
+
+/** The first of the two that come later draws far more than its model on one side, the other one is healthy. */
+function strokeOf({ rooms }: Lot, { room, day }: Act) {
+  const [stroke] = strokesOf(rooms[room], day, 1, 9 + 0.1 * room, room === 3 ? { front: 1.7 } : {});
+  return { ...stroke, key: `room ${room} day ${day}` };
+}
+
+/** Sends what one message holds: a request for each logger, all at once, and one for each service. */
+async function tell(lot: Lot, told: readonly Act[]): Promise<void> {
+  const loggers = new Map<string, object[]>();
+  const answers: Promise<unknown>[] = [];
+  for (const act of told) {
+    const { loggerToken } = lot.rooms[act.room];
+    if (act.service) answers.push(newService(service, lot.rooms[act.room], dayAt(act.day)));
+    else loggers.set(loggerToken, [...(loggers.get(loggerToken) ?? []), strokeOf(lot, act)]);
   }
-  return fleet;
+  for (const [loggerToken, strokes] of loggers) answers.push(send(service, loggerToken, strokes));
+  await Promise.all(answers);
 }
 
-test('whatever the order of arrival, every answer is the same', async () => {
-  const inOrder = await fill(days, 1, 50);
-  const expected = await readRoom(service, inOrder);
-  const [status, warnings] = JSON.parse(expected);
-  expect(status.strokes).toBe(STROKES);
-  expect(warnings.items.map((warning: { kind: string }) => warning.kind)).toContain('rising-draw');
-  expect(await readRoom(service, await fill(shuffled(1), 1, 0))).toBe(expected);
-  expect(await readRoom(service, await fill(shuffled(2), 7, 30))).toBe(expected);
-  expect(await readRoom(service, await fill(days.toReversed(), 13, 59))).toBe(expected);
+async function readLot(lot: Lot): Promise<string[]> {
+  for (const { roomId } of lot.rooms) await settled(service, token, roomId);
+  const answers = [];
+  for (const room of [0, ...ARRIVING]) answers.push(await readRoom(service, lot.rooms[room]));
+  return answers;
+}
+
+/** All acts in some order, some strokes once more, cut into messages. */
+const way: fc.Arbitrary<Act[][]> = fc
+  .tuple(
+    fc.shuffledSubarray([...acts], { minLength: acts.length }),
+    fc.array(fc.constantFrom(...acts.filter((act) => !act.service)), { maxLength: 12 }),
+    fc.array(fc.integer({ min: 4, max: 30 }), { minLength: 1, maxLength: 5 }),
+  )
+  .map(([order, again, sizes]) => {
+    const all = [...order, ...again];
+    const messages: Act[][] = [];
+    for (let i = 0; all.length > 0; i++) messages.push(all.splice(0, sizes[i % sizes.length]));
+    return messages;
+  });
+
+test('in whatever order, batches and repetitions strokes and services of a whole lot come, every answer is the same', async () => {
+  const inOrder = await newLot();
+  for (const act of acts.filter(({ room }) => LENDING.includes(room))) await tell(inOrder, [act]);
+  await tell(
+    inOrder,
+    acts.filter(({ room }) => ARRIVING.includes(room)),
+  );
+  const expected = await readLot(inOrder);
+  const [status, warnings] = JSON.parse(expected[1]);
+  // So few strokes are told anything by nobody but the rooms that lend.
+  expect(status).toMatchObject({ strokes: ARRIVED, verdict: 'service' });
+  expect(warnings.items.map((warning: { kind: string }) => warning.kind)).toEqual(['heavy-room']);
+  await fc.assert(
+    fc.asyncProperty(way, async (messages) => {
+      const lot = await newLot();
+      for (const told of messages) await tell(lot, told);
+      expect(await readLot(lot)).toEqual(expected);
+    }),
+    { numRuns: 2, seed: 20_260_502 },
+  );
 });
 
 test('from scratch and little by little agree, to the last digit', async () => {
