@@ -139,7 +139,9 @@ export function isNews(channel: Channel, conditions: Conditions): boolean {
  * reference's expectation, by measure.
  */
 export function settle(channel: Channel, differences: (number | null)[]): void {
-  if (channel.settling === null) return;
+  const time = differences[DURATION];
+  const isPart = time !== null && time < PART_OF_STROKE;
+  if (channel.settling === null || isPart) return;
   channel.settling.push(differences);
   if (channel.settling.length < RELEARNING_STROKES) return;
   const strokes = channel.settling;

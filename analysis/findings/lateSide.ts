@@ -22,7 +22,7 @@ export function beginLagMemory(): LagMemory {
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
-const LEAST_PART = 0.008;
+const LEAST_PART = 0.02;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
 const CLEAR_STROKES = 4;
@@ -48,11 +48,13 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const { state, analysis } = context;
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
-  const judged = context.residual(sides[0], 'lagS') ?? fromTogether(context);
+  const byLag = context.residual(sides[0], 'lagS');
+  const judged = byLag ?? fromTogether(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;
   const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
-  const least = Math.max(LEAST_S, LEAST_PART * durationS);
+  // Where no stop is read off the currents, neither can it be read a little too early or too late.
+  const least = byLag === null ? LEAST_S : Math.max(LEAST_S, LEAST_PART * durationS);
   const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
   const k = Math.max(K_SIGMAS * judged.noise, least) + shared;
   const h = Math.max(H_SIGMAS * judged.noise, least);

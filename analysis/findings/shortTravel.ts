@@ -3,12 +3,9 @@ import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
 
-/** Strokes this much shorter than expected count as short: with the supply recorded, told by the stall, and without. */
+/** Strokes this much shorter than expected count as short, with the supply recorded and without. */
 const SHORT = 0.06;
-const SHORT_BY_STALL = 0.1;
 const SHORT_UNRECORDED = 0.13;
-/** What a healthy stroke's time differs from stroke to stroke once its stall told the supply: a guess, no source. */
-const SPREAD_BY_STALL = 0.04;
 const SIGMAS = 3;
 /** Strokes that end without their usual end stop need not be as much shorter, if they all are. */
 const STOPPED_USUALLY = 0.7;
@@ -74,11 +71,8 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   }
   // The side that was driven longest tells how far the room went.
   const longest = judged.reduce((a, b) => (b.rise > a.rise ? b : a));
-  const stronger = strongerSupply(context);
-  const shortBy = Math.max(0, -longest.rise - (stronger ?? 0));
-  const unrecorded = stronger === null ? SHORT_UNRECORDED : SHORT_BY_STALL;
-  const least = analysis.supplyVolts === null ? unrecorded : SHORT;
-  const deviation = stronger === null ? longest.deviation : SPREAD_BY_STALL;
+  const shortBy = Math.max(0, -longest.rise - strongerSupply(context));
+  const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
   const part = Math.exp(longest.rise);
@@ -91,8 +85,8 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   travel.latest.push({ short: explained ? 0 : shortBy, stopped });
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
-  const alone = shortBy > Math.max(least, SIGMAS * deviation);
-  const short = !explained && (alone || missesStop || isShortAgain(travel, least, deviation));
+  const alone = shortBy > Math.max(least, SIGMAS * longest.deviation);
+  const short = !explained && (alone || missesStop || isShortAgain(travel, least, longest.deviation));
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
   Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
@@ -106,7 +100,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     (open === undefined && !opens) ||
     (open === undefined &&
       !missesStop &&
-      !isShortAgain(travel, least, deviation) &&
+      !isShortAgain(travel, least, longest.deviation) &&
       !isLasting(flags, LEAST_STROKES, 4))
   )
     return NOTHING;
@@ -144,17 +138,13 @@ function takeBack(recent: RecentFlags, travel: DirectionTravel, direction: Direc
   if (broken !== undefined) broken.short = 0;
 }
 
-/**
- * How much stronger than usual a supply that nobody recorded was, natural logarithm: stall and speed follow it alike.
- * Null where it was recorded, or no stall was read above a zero that was seen at rest.
- */
-function strongerSupply({ state, analysis, residual }: FindingContext): number | null {
-  if (analysis.supplyVolts !== null) return null;
-  const rises = state.room.sides
-    .filter((side) => typeof analysis.sides[side]?.offsetAmps === 'number')
-    .map((side) => residual(side, 'endStopAmps')?.rise ?? null)
+/** A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. */
+function strongerSupply(context: FindingContext): number {
+  if (context.analysis.supplyVolts !== null) return 0;
+  const rises = context.state.room.sides
+    .map((side) => context.residual(side, 'endStopAmps')?.rise ?? null)
     .filter((rise) => rise !== null);
-  return rises.length > 0 ? median(rises) : null;
+  return rises.length > 0 ? Math.max(0, ...rises) : 0;
 }
 
 /** The latest strokes were all a little short: together they tell what none of them does. */
