@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { unexplainedLag } from '../../../analysis/baseline/lagByLoad.ts';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
@@ -24,4 +26,14 @@ test('a side that is late by itself is said, one that its load makes late is not
       expectations.filter(({ measure }) => measure === 'lagS').map((lag) => lag.beyond),
     );
   expect(beyond).toEqual(Array(8).fill(false));
+});
+
+test('sides that were always switched off together, and no longer are, tell which one is late', () => {
+  const events = strokeEvents(50, ROOM, 4).map((event, index): StrokeEvent => {
+    const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
+    if (analysis.status !== 'done') return event;
+    return { ...event, analysis: { ...analysis, lagS: index < 40 ? null : -0.8 } };
+  });
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'front']]);
 });

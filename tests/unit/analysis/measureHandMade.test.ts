@@ -201,6 +201,21 @@ test('sides that disagree on the sign leave the direction untold, and are measur
   expect(found.sides.rear.runningAmps).toBeCloseTo(found.sides.front.runningAmps, 6);
 });
 
+/** Half a second of rest at the edge of a record is too short to believe so high a level, or a pause so high, by itself. */
+test.each([
+  { name: 'before the start', changes: { idleBeforeS: 0.5, idleAfterS: 0 } },
+  { name: 'in a pause', changes: { idleBeforeS: 0, idleAfterS: 0, pauses: [{ atS: 8, forS: 2 }] } },
+])('the rest of one side, $name, tells the zero of the other, as one switch drives both', ({ changes }) => {
+  const low = { ...changes, runningAmps: 3, inrushAmps: 15, stopAmps: 14, noiseAmps: 0.05 };
+  const rear = sideOf('rear', { ...low, offsetAmps: 1 });
+  const alone = done(measureStroke(traceOf([rear]), ROOM));
+  expect(alone.sides.rear.offsetAmps).toBeNull();
+  const front = sideOf('front', { ...low, seed: 2 });
+  const { rear: told } = done(measureStroke(traceOf([front, rear]), ROOM)).sides;
+  expect(told.offsetAmps).toBeCloseTo(1, 1);
+  expect(told.runningAmps).toBeCloseTo(3, 1);
+});
+
 test('share and lag say which side works harder and which comes later', () => {
   const sides = [sideOf('front', { runningAmps: 6 }), sideOf('rear', { runningAmps: 9, movingS: 21.5 })];
   const found = done(measureStroke(traceOf(sides), ROOM));

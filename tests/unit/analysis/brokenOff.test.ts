@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import { orderEvents } from '../../../analysis/room/fold.ts';
+import { changed } from './support/contexts.ts';
+import { foldAll, kindsOf } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
+
+const STROKES = 40;
+const USUAL_S = 20;
+
+/** A history in which the strokes of these indices are the first or the last part of a movement only. */
+function withParts(isPart: (index: number) => boolean): StrokeEvent[] {
+  return strokeEvents(STROKES, ROOM, 6).map((event, index) =>
+    isPart(index)
+      ? changed(event, { all: ({ durationS }) => ({ durationS: durationS * (index % 4 < 2 ? 0.4 : 0.6) }) })
+      : event,
+  );
+}
+
+function expectedS(judgements: ReturnType<typeof foldAll>['judgements']): (number | null)[] {
+  return judgements.flatMap(({ expectations }) =>
+    expectations.filter(({ measure }) => measure === 'durationS').map(({ expected }) => expected),
+  );
+}
+
+test.each([
+  { name: 'while a room learns', isPart: (index: number) => index > 5 && index < 12 },
+  { name: 'right after it was cleaned', isPart: (index: number) => index >= 30 && index < 34 },
+])('strokes that were broken off $name are no normal to hold a clock against', ({ isPart }) => {
+  const events = [...withParts(isPart), serviceEvent(30, 'cleaned')].sort(orderEvents);
+  const { judgements, warnings } = foldAll(ROOM, events);
+  expect(kindsOf(warnings).filter((kind) => kind === 'sensor-doubt')).toEqual([]);
+  const last = expectedS(judgements.slice(-4));
+  expect(last).toHaveLength(8);
+  for (const seconds of last) expect(Math.abs((seconds ?? 0) / USUAL_S - 1)).toBeLessThan(0.05);
+});
