@@ -7,6 +7,6 @@ const INPUTS = 100_000;
 export function fuzzBench(): Line[] {
   return Object.entries(FUZZES).map(([name, fuzz]) => {
     fuzz(INPUTS);
-    return { what: `${name}: inputs lived through`, ratio: INPUTS, aim: 'all of 100000' };
+    return { what: `${name}: inputs lived through`, ratio: INPUTS, aim: `>= ${INPUTS}` };
   });
 }
