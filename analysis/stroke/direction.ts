@@ -20,6 +20,8 @@ export function directionBySign(
 
 /** A sensor's rest cannot be further from zero than this part of the largest reading, or it is no rest. */
 const MOST_REST_PART = 0.5;
+/** No zero that is worth reading lies further off, amperes, than the running current beside it. */
+const HIGH_REST_AMPS = 2.5;
 const EDGE_PART = 0.01;
 /** Edges this close to the usual level, as a part of it, are the running motor. */
 const RUNNING_PART = 0.3;
@@ -61,11 +63,13 @@ function restOf(read: Float64Array): number {
   for (const value of read) largest = Math.max(largest, Math.abs(value));
   const agree = Math.abs(head - tail) <= 0.1 * largest;
   const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
-  const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(2.5, MOST_REST_PART * largest);
+  const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(HIGH_REST_AMPS, MOST_REST_PART * largest);
   const rest = (head + tail) / 2;
   // A record without any rest begins and ends at the level that it holds most of the time.
   const running = Math.abs(usual - rest) < RUNNING_PART * Math.abs(rest);
-  return agree && near && !running ? rest : 0;
+  // One that begins in a start and ends in a stall does so above that level.
+  const driven = Math.abs(rest) > HIGH_REST_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
+  return agree && near && !running && !driven ? rest : 0;
 }
 
 /** The first value and every `stride`-th after it. */

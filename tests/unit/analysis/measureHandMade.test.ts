@@ -194,6 +194,25 @@ test('the sign of the current tells the direction, as the room is wired', () => 
   }
 });
 
+test.each([1, -1] as const)(
+  'a record that begins in a start and ends in a stall has its sign: %i',
+  (sign) => {
+    const cut = {
+      sign,
+      idleBeforeS: 0,
+      idleAfterS: 0,
+      inrushAmps: 45,
+      inrushTauS: 0.5,
+      stopS: 0.25,
+      stopAmps: 35,
+    };
+    const front = sideOf('front', { ...cut, runningAmps: 10, noiseAmps: 0.1 });
+    const { sides, doubts } = done(measureStroke(traceOf([front]), ROOM));
+    expect(doubts).toEqual([]);
+    expect(sides.front.runningAmps).toBeCloseTo(10, 0);
+  },
+);
+
 test('sides that disagree on the sign leave the direction untold, and are measured where it is given', () => {
   const sides = [sideOf('front'), sideOf('rear', { sign: -1 })];
   expect(measureStroke(traceOf(sides, null), ROOM).status).toBe('unusable');
