@@ -9,6 +9,10 @@ const BATCH = 100;
 /** A stroke whose clock cannot be right is placed when it arrives: at another time here than there. */
 const TIME = /"\d{4}-\d\d-\d\dT[\d:.]+Z"/g;
 const BEGAN_MS = Date.now();
+/** No clock that is right says a time before this. */
+const EARLIEST_MS = Date.UTC(2015, 0);
+
+type StrokeToSend = StrokeRecord & { readonly key: string; readonly roomId: string };
 
 /** Everything that was acknowledged is there once, with the samples that were sent; answers what is not so. */
 export async function missingOf(person: Caller, promised: Promised): Promise<string[]> {
@@ -66,8 +70,7 @@ export async function sendQuietly(
     }
     const bodies = bodiesOf(promised, there);
     const order = await placed(promised);
-    for (let i = 0; i < order.length; i += BATCH) {
-      const body = order.slice(i, i + BATCH).map((key) => bodies.get(key));
+    for (const body of batchesOf(order.flatMap((key) => bodies.get(key) ?? []))) {
       const answer = await insist(caller, 'POST', '/strokes', { body });
       for (const { key, strokeId } of answer.body.results) copy.strokes.set(key, strokeId);
     }
@@ -81,8 +84,20 @@ export async function placedIn(person: Caller, { there }: Promised): Promise<str
   return (await strokesOf(person, there)).map(({ key }) => key).reverse();
 }
 
-function bodiesOf({ room, strokes }: Promised, { roomId }: RoomThere): Map<string, object> {
-  const bodies = new Map<string, object>();
+/** Those of one batch arrive at one moment: strokes that are placed by it come one by one, after all others. */
+function batchesOf(bodies: readonly StrokeToSend[]): StrokeToSend[][] {
+  const isPlacedOnArrival = ({ startedAt }: StrokeToSend): boolean => {
+    const startedMs = Date.parse(startedAt);
+    return startedMs < EARLIEST_MS || startedMs > BEGAN_MS;
+  };
+  const ordinary = bodies.filter((body) => !isPlacedOnArrival(body));
+  const batches: StrokeToSend[][] = [];
+  for (let i = 0; i < ordinary.length; i += BATCH) batches.push(ordinary.slice(i, i + BATCH));
+  return [...batches, ...bodies.filter(isPlacedOnArrival).map((body) => [body])];
+}
+
+function bodiesOf({ room, strokes }: Promised, { roomId }: RoomThere): Map<string, StrokeToSend> {
+  const bodies = new Map<string, StrokeToSend>();
   for (const event of room.events())
     if (event.type === 'stroke' && strokes.has(event.key))
       bodies.set(event.key, { ...event.stroke, key: event.key, roomId });
