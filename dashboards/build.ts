@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+import { brotliCompress, gzip } from 'node:zlib';
 
 /**
  * Builds the pages into `dashboards/dist`. With `--if-stale` it does so only when a source is newer than the
@@ -9,6 +11,8 @@ import { fileURLToPath } from 'node:url';
  */
 const here = dirname(fileURLToPath(import.meta.url));
 const built = join(here, 'dist', 'index.html');
+
+const TEXT = /\.(js|css|html|svg|webmanifest)$/;
 
 const COMMON = { root: here, configFile: false, logLevel: 'warn' } as const;
 
@@ -65,6 +69,7 @@ async function build(): Promise<void> {
     },
   });
   await buildWorker(vite);
+  await compress();
   console.log('The pages are built in dashboards/dist.');
 }
 
@@ -95,6 +100,17 @@ async function buildWorker(vite: typeof import('vite')): Promise<void> {
       },
     },
   });
+}
+
+/** Once, as small as it gets, beside each file: the service would do it for each visit, quickly and larger. */
+async function compress(): Promise<void> {
+  const dist = join(here, 'dist');
+  const names = (await readdir(dist, { recursive: true })).filter((name) => TEXT.test(name));
+  for (const name of names) {
+    const text = await readFile(join(dist, name));
+    await writeFile(join(dist, `${name}.br`), await promisify(brotliCompress)(text));
+    await writeFile(join(dist, `${name}.gz`), await promisify(gzip)(text, { level: 9 }));
+  }
 }
 
 await build();

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { askEarly } from './api/early.ts';
 import { App } from './app.tsx';
 import { keepPagesOnDevice } from './offline.ts';
 import './styles/tokens.css';
@@ -13,5 +14,6 @@ import './styles/print.css';
 
 const place = document.getElementById('app');
 if (place === null) throw new Error('The page has no element with the id app.');
+askEarly(location.pathname);
 render(<App />, place);
 keepPagesOnDevice();

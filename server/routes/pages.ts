@@ -22,6 +22,8 @@ export async function pageRoutes(app: App, { folder }: { folder: string }): Prom
     root: folder,
     wildcard: true,
     redirect: false,
+    // As the build compressed them.
+    preCompressed: true,
     setHeaders: (reply, path) => {
       const kept = path.startsWith(join(folder, 'assets'))
         ? `public, max-age=${YEAR_S}, immutable`

@@ -55,6 +55,23 @@ describe('the pages', () => {
     },
   );
 
+  test('come as small as the build made them, and as they are to whoever takes no compression', async () => {
+    const script = /\/assets\/[^"]+\.js/.exec(await (await read('/')).text())?.[0] ?? '';
+    const answers = new Map<string, string>();
+    const lengths = [];
+    for (const coding of ['br', 'gzip', 'identity']) {
+      const answer = await read(script, { 'accept-encoding': coding });
+      expect(answer.headers.get('content-encoding') ?? 'identity').toBe(coding);
+      expect(answer.headers.get('content-type')).toMatch(/^(text|application)\/javascript/);
+      expect(answer.headers.get('cache-control')).toContain('immutable');
+      expect(answer.headers.get('vary')).toMatch(/accept-encoding/i);
+      lengths.push(Number(answer.headers.get('content-length')));
+      answers.set(await answer.text(), coding);
+    }
+    expect(answers.size).toBe(1);
+    expect(lengths).toEqual([...lengths].sort((one, other) => one - other));
+  });
+
   test('keep what carries its content in its name, and ask again for the rest', async () => {
     const script = /\/assets\/[^"]+\.js/.exec(await (await read('/')).text())?.[0] ?? '';
     const kept = await read(script);

@@ -1,4 +1,6 @@
 import { words } from '../words.ts';
+import { forgetEarly, takeEarly } from './early.ts';
+import { send } from './send.ts';
 import type { Problem } from './types.ts';
 
 const PAGE_FAULT = -1;
@@ -49,16 +51,15 @@ interface Call {
 
 /** Calls the service. The answer has the shape that the service's own schema gives it. */
 export async function call<Answer>(path: string, options: Call = {}): Promise<Answer> {
-  const headers: Record<string, string> = { accept: options.accept ?? 'application/json' };
+  const headers: Record<string, string> = {};
+  if (options.accept !== undefined) headers.accept = options.accept;
   if (options.body !== undefined) headers['content-type'] = 'application/json';
   if (options.csv !== undefined) headers['content-type'] = 'text/csv';
   if (options.idempotencyKey !== undefined) headers['idempotency-key'] = options.idempotencyKey;
-  const response = await fetch(`/api/v1${path}`, {
-    method: options.method ?? 'GET',
-    headers,
-    body: options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body)),
-    credentials: 'same-origin',
-  }).catch(() => {
+  const { method = 'GET' } = options;
+  const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
+  if (method !== 'GET') forgetEarly();
+  const response = await (takeEarly(path) ?? send(path, { method, headers, body })).catch(() => {
     throw new CallProblem(0, words.problems.network);
   });
   if (response.status === 401 && options.keepSession !== true) onSessionLost();

@@ -1,3 +1,4 @@
+import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
@@ -10,7 +11,7 @@ const EVERY_MS = 60_000;
 
 /** One coach with its rooms. */
 export function CoachPage({ id }: { readonly id: string }) {
-  const load = useLoad<Page<CoachOverview>>(`/overview?coaches=${encodeURIComponent(id)}`, () => EVERY_MS);
+  const load = useLoad<Page<CoachOverview>>(oneCoach(id), () => EVERY_MS);
   if (load.value === null && load.problem === null) return <Waiting />;
   if (load.value === null) {
     // An id that cannot be one is refused; for the reader there is no such coach.

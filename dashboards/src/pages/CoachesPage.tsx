@@ -1,4 +1,5 @@
 import { useContext, useState } from 'preact/hooks';
+import { FIRST_FEW_COACHES } from '../api/questions.ts';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
@@ -10,8 +11,6 @@ import { useLook } from '../lot/useLook.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
-/** Two tell whether there is only one. */
-const FIRST_FEW = '/overview?limit=2';
 const EVERY_MS = 60_000;
 
 function Empty({ mayAdd }: { readonly mayAdd: boolean }) {
@@ -27,7 +26,9 @@ function Empty({ mayAdd }: { readonly mayAdd: boolean }) {
 export function CoachesPage() {
   const { person } = useContext(SessionContext);
   const since = useLook();
-  const few = useLoad<Page<CoachOverview>>(FIRST_FEW, ({ items }) => (items.length === 1 ? EVERY_MS : null));
+  const few = useLoad<Page<CoachOverview>>(FIRST_FEW_COACHES, ({ items }) =>
+    items.length === 1 ? EVERY_MS : null,
+  );
   const [changes, setChanges] = useState(0);
   const changed = () => {
     few.reload();

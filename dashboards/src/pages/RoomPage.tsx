@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import * as questions from '../api/questions.ts';
 import type { CoachOverview, MeasureTitle, Page, Room, RoomStatus } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
@@ -31,12 +32,12 @@ function RoomHere({ room, reload }: RoomHereProps) {
     if (!isFirst || JSON.stringify(said) !== JSON.stringify(status.value)) changed();
   };
   const live = useLiveRoom(room.id, news, hear);
-  const status = useLoad<RoomStatus>(`/rooms/${room.id}/status`, (s) =>
+  const status = useLoad<RoomStatus>(questions.roomStatus(room.id), (s) =>
     live ? null : s.pending > 0 ? WHILE_PENDING_MS : OTHERWISE_MS,
   );
-  const coaches = useLoad<Page<CoachOverview>>(`/overview?coaches=${room.coachId}`);
+  const coaches = useLoad<Page<CoachOverview>>(questions.oneCoach(room.coachId));
   const coach = coaches.value?.items[0];
-  const measures = useLoad<readonly MeasureTitle[]>('/measures');
+  const measures = useLoad<readonly MeasureTitle[]>(questions.MEASURES);
   const [changes, setChanges] = useState(0);
   const changed = () => {
     setChanges((n) => n + 1);
@@ -73,7 +74,7 @@ function RoomHere({ room, reload }: RoomHereProps) {
 }
 
 export function RoomPage({ id }: { readonly id: string }) {
-  const room = useLoad<Room>(`/rooms/${encodeURIComponent(id)}`);
+  const room = useLoad<Room>(questions.room(id));
   if (room.value !== null) return <RoomHere room={room.value} reload={room.reload} />;
   if (room.problem === null) return <Waiting />;
   return (

@@ -1,0 +1,39 @@
+import { matchPath } from '../router.ts';
+import { FIRST_FEW_COACHES, MEASURES, oneCoach, room, roomStatus } from './questions.ts';
+import { send } from './send.ts';
+
+/** By question: what was asked before anything was drawn. */
+const asked = new Map<string, Promise<Response>>();
+
+/**
+ * Asks what the page at this address begins with: a slow phone takes as long to draw it for the first time as the service
+ * takes to answer. Whoever asks the same first is given that answer.
+ */
+export function askEarly(path: string): void {
+  for (const question of ['/session', ...questionsOf(path)]) {
+    const answer = send(question);
+    // Whoever takes it learns of it; nobody need.
+    answer.catch(() => {});
+    asked.set(question, answer);
+  }
+}
+
+export function takeEarly(question: string): Promise<Response> | undefined {
+  const answer = asked.get(question);
+  asked.delete(question);
+  return answer;
+}
+
+/** After a change, whatever was answered before it is worth nothing. */
+export function forgetEarly(): void {
+  asked.clear();
+}
+
+function questionsOf(path: string): string[] {
+  if (path === '/') return [FIRST_FEW_COACHES];
+  const ofCoach = matchPath('/coaches/:id', path);
+  if (ofCoach !== null) return [oneCoach(ofCoach.id)];
+  const ofRoom = matchPath('/rooms/:id', path);
+  if (ofRoom !== null) return [room(ofRoom.id), roomStatus(ofRoom.id), MEASURES];
+  return [];
+}
