@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type LoggerLink, openLink } from '../support/loggerLink.ts';
@@ -71,6 +72,13 @@ class Sender {
     }
   }
 
+  /** Resolves once all that was said on the link was gone through: a stroke that nobody began is refused after it. */
+  async #heard(): Promise<void> {
+    const key = `nobody's ${randomUUID()}`;
+    this.#link.say({ type: 'samples', key, seq: 0, side: 'front', amps: [0] });
+    while ((await this.#link.next()).key !== key);
+  }
+
   async act(act: Act): Promise<void> {
     const { key, pieces, begin } = this.#stroke;
     switch (act.do) {
@@ -105,6 +113,8 @@ class Sender {
         await this.#link.drop();
         return this.open();
       case 'take over':
+        // What is still on its way on the old link would otherwise take the stroke back.
+        await this.#heard();
         return this.open();
     }
   }

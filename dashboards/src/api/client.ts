@@ -58,7 +58,7 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   if (options.idempotencyKey !== undefined) headers['idempotency-key'] = options.idempotencyKey;
   const { method = 'GET' } = options;
   const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
-  if (method !== 'GET') forgetEarly();
+  if (options.keepSession === true) forgetEarly();
   const response = await (takeEarly(path) ?? send(path, { method, headers, body })).catch(() => {
     throw new CallProblem(0, words.problems.network);
   });

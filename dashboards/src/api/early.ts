@@ -11,11 +11,17 @@ const asked = new Map<string, Promise<Response>>();
  */
 export function askEarly(path: string): void {
   for (const question of ['/session', ...questionsOf(path)]) {
-    const answer = send(question);
+    const answer = whole(question);
     // Whoever takes it learns of it; nobody need.
     answer.catch(() => {});
     asked.set(question, answer);
   }
+}
+
+/** Read to its end, also where nobody takes it: nothing is left on the line. */
+async function whole(question: string): Promise<Response> {
+  const answer = await send(question);
+  return new Response(await answer.arrayBuffer(), { status: answer.status, headers: answer.headers });
 }
 
 export function takeEarly(question: string): Promise<Response> | undefined {
@@ -24,7 +30,7 @@ export function takeEarly(question: string): Promise<Response> | undefined {
   return answer;
 }
 
-/** After a change, whatever was answered before it is worth nothing. */
+/** After signing in, whatever was answered before is worth nothing. */
 export function forgetEarly(): void {
   asked.clear();
 }
