@@ -29,7 +29,8 @@ export const peopleWords = {
     saving: 'Saving…',
     signOut: 'Sign out everywhere',
     signedOut: (name: string) => `${name} is signed out on every device.`,
-    remove: (name: string) => `${name} is signed out at once, on every device, and sees nothing any more.`,
+    remove: (name: string) =>
+      `Once deleted, ${name} is signed out, on every device, and sees nothing any more.`,
   },
 
   sight: {
