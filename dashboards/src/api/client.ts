@@ -59,7 +59,8 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const { method = 'GET' } = options;
   const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
   if (options.keepSession === true) forgetEarly();
-  const response = await (takeEarly(path) ?? send(path, { method, headers, body })).catch(() => {
+  const early = method === 'GET' && options.accept === undefined ? takeEarly(path) : undefined;
+  const response = await (early ?? send(path, { method, headers, body })).catch(() => {
     throw new CallProblem(0, words.problems.network);
   });
   if (response.status === 401 && options.keepSession !== true) onSessionLost();

@@ -2,6 +2,9 @@ import { matchPath } from '../router.ts';
 import { FIRST_FEW_COACHES, MEASURES, oneCoach, room, roomStatus } from './questions.ts';
 import { send } from './send.ts';
 
+/** A page asks what it begins with as soon as it is drawn. */
+const WORTH_MS = 5000;
+
 /** By question: what was asked before anything was drawn. */
 const asked = new Map<string, Promise<Response>>();
 
@@ -12,9 +15,11 @@ const asked = new Map<string, Promise<Response>>();
 export function askEarly(path: string): void {
   for (const question of ['/session', ...questionsOf(path)]) {
     const answer = whole(question);
-    // Whoever takes it learns of it; nobody need.
-    answer.catch(() => {});
     asked.set(question, answer);
+    const drop = () => asked.get(question) === answer && asked.delete(question);
+    // Whoever takes it learns of a failure; what nobody takes soon is out of date.
+    const dropSoon = () => setTimeout(drop, WORTH_MS);
+    answer.then(dropSoon, dropSoon);
   }
 }
 

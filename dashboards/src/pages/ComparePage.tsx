@@ -1,3 +1,4 @@
+import { MEASURES } from '../api/questions.ts';
 import type { Coach, Comparison, MeasureTitle, Page, Room, Service } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
@@ -44,7 +45,7 @@ function CompareHere({ room }: { readonly room: Room }) {
   const say = words.compare;
   const question = questionOf(useSearch());
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
-  const titles = useLoad<readonly MeasureTitle[]>('/measures');
+  const titles = useLoad<readonly MeasureTitle[]>(MEASURES);
   const services = useLoad<Page<Service>>(`/rooms/${room.id}/services?limit=${MOST_SERVICES}`);
   const live = useLiveRoom(room.id, (_, isFirst) => {
     if (!isFirst) comparison.reload();

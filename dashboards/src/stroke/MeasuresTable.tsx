@@ -1,3 +1,4 @@
+import { MEASURES } from '../api/questions.ts';
 import type { DoneAnalysis, MeasureTitle, SideMeasures, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Scroll } from '../components/Scroll.tsx';
@@ -44,7 +45,7 @@ function Remarks({ stroke, analysis, sides }: MeasuresProps) {
 
 export function MeasuresTable(props: MeasuresProps) {
   const { analysis, sides } = props;
-  const titles = useLoad<readonly MeasureTitle[]>('/measures');
+  const titles = useLoad<readonly MeasureTitle[]>(MEASURES);
   // With one side there is nothing to share.
   const shareOf = (side: string) => (sides.length > 1 ? (analysis.share?.[side] ?? null) : null);
   const cell = (name: string, side: string) =>
