@@ -3,6 +3,8 @@ import { drawFleet, type FleetMember } from '../../server/demo/simulator/drawFle
 import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
+import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
+import { forcesHistory } from './forces/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
 import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
@@ -18,13 +20,22 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export type FleetName = 'motor' | 'plain';
+export const FLEET_NAMES = ['motor', 'plain', 'forces'] as const;
+export type FleetName = (typeof FLEET_NAMES)[number];
 
-/** `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly. */
+/**
+ * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
+ * motors solved against friction, teeth, seals and tilt, read by clamps with converters.
+ */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
-  return fleet === 'motor'
-    ? drawFleet(seed, count, { strokes }).map(fromMotorFleet)
-    : drawPlainFleet(seed, count, strokes).map(fromPlainFleet);
+  switch (fleet) {
+    case 'motor':
+      return drawFleet(seed, count, { strokes }).map(fromMotorFleet);
+    case 'plain':
+      return drawPlainFleet(seed, count, strokes).map(fromPlainFleet);
+    case 'forces':
+      return drawForcesFleet(seed, count, strokes).map(fromForcesFleet);
+  }
 }
 
 export function fromMotorFleet({ seed, room, plan, fault }: FleetMember): FleetRoom {
@@ -52,6 +63,21 @@ function fromPlainFleet({ seed, room, fault, variants, strokes }: PlainMember): 
     recordsSupply: room.supplyRateHz !== null,
     *events() {
       for (const event of plainHistory(room, variants, fault, strokes, seed)) {
+        yield event.type === 'stroke' ? event : { ...event, side: null };
+      }
+    },
+  };
+}
+
+function fromForcesFleet({ seed, room, fault, variants, strokes, years }: ForcesMember): FleetRoom {
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.supply !== null,
+    *events() {
+      for (const event of forcesHistory(room, variants, fault, strokes, years, seed)) {
         yield event.type === 'stroke' ? event : { ...event, side: null };
       }
     },

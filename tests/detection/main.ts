@@ -1,7 +1,7 @@
 import { fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import type { FleetName } from './fleets.ts';
+import { FLEET_NAMES, type FleetName } from './fleets.ts';
 import { printScores } from './printScores.ts';
 import type { RoomScore } from './scoreFleet.ts';
 
@@ -10,7 +10,7 @@ const { values } = parseArgs({
     rooms: { type: 'string', default: '200' },
     strokes: { type: 'string', default: '240' },
     seeds: { type: 'string', default: '2026' },
-    fleet: { type: 'string', default: 'motor,plain' },
+    fleet: { type: 'string', default: FLEET_NAMES.join(',') },
   },
 });
 
@@ -19,8 +19,9 @@ const { values } = parseArgs({
  * ones by seed, the false warnings, and how many healthy strokes lay beyond the single-stroke limits.
  */
 async function main(): Promise<void> {
-  for (const fleet of values.fleet.split(',')) {
-    if (fleet !== 'motor' && fleet !== 'plain') throw new Error(`There is no fleet ${fleet}.`);
+  for (const name of values.fleet.split(',')) {
+    const fleet = FLEET_NAMES.find((known) => known === name);
+    if (fleet === undefined) throw new Error(`There is no fleet ${name}.`);
     for (const seed of values.seeds.split(',')) {
       console.log(`\nfleet ${fleet}, seed ${seed}, ${values.rooms} rooms of ${values.strokes} strokes`);
       await playSeed(fleet, seed);
