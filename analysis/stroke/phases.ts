@@ -8,8 +8,12 @@ import { halfWindow, type SideSignal } from './sideSignal.ts';
 /** A start takes at least this long and at most so much longer. */
 const SHORTEST_INRUSH_S = 0.25;
 const LONGEST_INRUSH_S = 1.5;
-/** An end stop lasts no longer than this: whoever holds the switch lets go, or the controller does. */
-const LONGEST_END_STOP_S = 3;
+/**
+ * An end stop lasts no longer than the first as a rule: whoever holds the switch lets go, or the controller does. Where
+ * the motor already stalls that long before the end, up to the second: then a breaker has gone.
+ */
+const LONG_END_STOP_S = 3;
+const LONGEST_END_STOP_S = 12;
 /** A stall draws at least so many times the running current, even in a room that runs heavy. */
 const LEAST_STOP_RISE = 1.35;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
@@ -108,7 +112,10 @@ function endStopOf(
 ): { from: number; amps: number } | null {
   const { timesS } = signal;
   const endS = timesS[Math.min(end, timesS.length) - 1];
-  const window = Math.max(from, firstAtOrAfter(timesS, endS - LONGEST_END_STOP_S));
+  const within = (seconds: number) => Math.max(from, firstAtOrAfter(timesS, endS - seconds));
+  const usual = within(LONG_END_STOP_S);
+  const stalls = end - usual >= 3 && median(amps.subarray(usual, usual + 3)) > LEAST_STOP_RISE * level;
+  const window = stalls ? within(LONGEST_END_STOP_S) : usual;
   if (end - window < 3) return null;
   const smooth = rollingMedian(amps.subarray(window, end), end - window > 30 ? 1 : 0);
   let peakAt = 0;

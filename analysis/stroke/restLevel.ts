@@ -9,7 +9,7 @@ import { halfWindow, type SideSignal } from './sideSignal.ts';
 /** Windows of this length even out noise and leave every phase of a stroke standing. */
 export const SMOOTHING_S = 0.2;
 /** Shorter rests at the edges of a record say nothing of the sensor's offset, unless both say the same. */
-const SHORTEST_LONE_REST_S = 0.4;
+const SHORTEST_LONE_REST_S = 0.3;
 const SHORTEST_REST_S = 0.15;
 const AGREEING_PART = 0.08;
 const FEWEST_REST_SAMPLES = 4;
@@ -20,6 +20,10 @@ const FEWEST_REST_SAMPLES = 4;
 const HIGH_PART = 0.25;
 const SHORTEST_HIGH_REST_S = 0.8;
 const SHORTEST_AGREED_HIGH_REST_S = 0.3;
+/** A record that begins with a start: its first moments stand so far above what follows, in parts of either. */
+const START_S = 0.35;
+const START_NOISES = 8;
+const START_PART = 0.04;
 /** No rest lies so many times higher than the motor's current above it: that is the motor itself, running lightly. */
 const MOST_REST_TIMES = 1.5;
 
@@ -116,8 +120,12 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
     signal.amps.subarray(Math.min(n, n - tail + 1)),
   ];
   const alike = Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
+  // A clamp has one zero: of two edges that differ by much, the higher one is a motor that runs while the stall is long.
+  const apart = edges.every((edge) => isLong(signal, edge, SHORTEST_REST_S)) && areApart(edges, rough);
   const agreeFor = (seconds: number) => alike && edges.every((edge) => isLong(signal, edge, seconds));
-  const [first, last] = edges.map((edge) => {
+  const [first, last] = edges.map((edge, i) => {
+    if (apart && median(edge) > median(edges[1 - i])) return edge.subarray(0, 0);
+    if (i === 0 && beginsWithStart(signal, edge, rough)) return edge.subarray(0, 0);
     const isHigh = edge.length > 0 && median(edge) > HIGH_PART * (rough - median(edge));
     const loneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
     const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
@@ -132,6 +140,21 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
   rest.set(last, first.length);
   const stood = first.length > 0 ? { fromS: signal.timesS[0], toS: signal.timesS[first.length] } : null;
   return { rest, stood };
+}
+
+function areApart([first, last]: Float64Array[], rough: number): boolean {
+  return Math.abs(median(first) - median(last)) > HIGH_PART * (rough - Math.max(median(first), median(last)));
+}
+
+/** Whether an edge begins with a motor's start, which no rest does: what follows is its running current. */
+function beginsWithStart(signal: SideSignal, edge: Float64Array, rough: number): boolean {
+  if (edge.length < FEWEST_REST_SAMPLES) return false;
+  const level = median(edge);
+  let highest = -Infinity;
+  const start = Math.max(1, Math.ceil(START_S / signal.stepS));
+  for (let i = 0; i < Math.min(start, edge.length); i++) highest = Math.max(highest, edge[i]);
+  const clear = Math.max(START_NOISES * medianAbsoluteDeviation(edge), START_PART * (rough - level));
+  return highest - level > clear;
 }
 
 /** A motor that starts again after a pause draws at least so many times its running current. */

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { measureStroke } from '../../../analysis/measureStroke.ts';
+import { ONE_MOTOR, type Shape, sideOf, traceOf } from './support/handMade.ts';
+import { done } from './support/measured.ts';
+
+/** Whoever holds the button on after the end stalls the motor for a good part of the record. */
+const HELD: Partial<Shape> = {
+  rateHz: 10,
+  runningAmps: 10,
+  inrushAmps: 30,
+  inrushTauS: 0.15,
+  stopAmps: 60,
+  noiseAmps: 0.1,
+  movingS: 15,
+};
+
+test.each([
+  { name: 'no rest before, a rest after', idleBeforeS: 0, idleAfterS: 0.5, stopS: 2.5 },
+  { name: 'no rest at all', idleBeforeS: 0, idleAfterS: 0, stopS: 2.5 },
+  { name: 'a stall a third as long as the way', idleBeforeS: 0, idleAfterS: 0.6, stopS: 5 },
+  { name: 'a rest before', idleBeforeS: 1, idleAfterS: 0, stopS: 2.5 },
+  { name: 'rests at both ends', idleBeforeS: 1, idleAfterS: 1, stopS: 4 },
+])('a long stall does not make a rest of the running current: $name', (rests) => {
+  for (const runningAmps of [4, 10, 18]) {
+    const shape = { ...HELD, ...rests, runningAmps };
+    const { sides, doubts } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(Math.abs(sides.main.runningAmps - runningAmps)).toBeLessThan(0.1 * runningAmps);
+    expect(Math.abs(sides.main.durationS - 15)).toBeLessThan(0.6);
+    expect(doubts).toEqual([]);
+  }
+});
+
+test('a zero that is far off is still read from the rests before and after', () => {
+  const shape = { ...HELD, idleBeforeS: 2, idleAfterS: 2, stopS: 0.5, offsetAmps: 4 };
+  const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+  expect(Math.abs((sides.main.offsetAmps ?? 0) - 4)).toBeLessThan(0.2);
+  expect(Math.abs(sides.main.runningAmps - 10)).toBeLessThan(0.5);
+});
