@@ -26,6 +26,8 @@ export interface Residual {
    * unrecorded season explains it.
    */
   readonly rise: number;
+  /** Value less the reference's own expectation, whatever has been followed since. */
+  readonly fromReference: number;
   /** Standard deviation of a healthy stroke's residual here: noise and uncertainty together. */
   readonly deviation: number;
   /** The part that differs from stroke to stroke. */
@@ -65,6 +67,7 @@ export function judgeMeasure(
   return {
     measure,
     residual,
+    fromReference: value - reference,
     rise: value - reference - (isSymmetric(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded)),
     deviation,
     noise: fit.scale,

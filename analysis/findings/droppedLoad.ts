@@ -1,14 +1,17 @@
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
+import { nameSide } from './risingDraw.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
 const LOST_PART = 0.55;
 /** So many bins of 64 in a row, 8 % of the travel, are more than a light place. */
 const LEAST_BINS = 5;
 const WHOLE_PART = 0.75;
+/** Of what the running current lost, the stall may have lost so much where a single motor lost its load. */
+const STANDS_PART = 0.3;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
 
@@ -19,15 +22,33 @@ export interface Dropped {
   readonly to: number;
 }
 
-/** Sides of a room with several that ran with hardly any load for part or all of this stroke's travel. */
+/** Sides that ran with hardly any load for part or all of this stroke's travel. */
 export function droppedOn(context: FindingContext): Dropped[] {
   const { state, analysis, direction } = context;
-  if (state.room.sides.length < 2) return [];
   return state.room.sides.flatMap((side) => {
     const normal = context.doubtful.has(side) ? undefined : channelOf(state, side, direction)?.profile;
     const stretch = normal === undefined ? null : longestLost(analysis, side, normal);
-    return stretch === null ? [] : [{ side, ...stretch }];
+    if (stretch === null || (isAlone(context) && isWhole(stretch) && !stallStands(context, side))) return [];
+    return [{ side, ...stretch }];
   });
+}
+
+const isWhole = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
+  to - from >= WHOLE_PART;
+
+/** Without another side to compare with, as where there is none. */
+function isAlone({ state, analysis }: FindingContext): boolean {
+  return state.room.sides.length < 2 || Object.keys(analysis.sides).length < 2;
+}
+
+/**
+ * Whether the current at standstill is still what it was: it is V/R, which no lost load changes, while a clamp that reads
+ * too little reads it as much too low. Not told where no start and no stall was read.
+ */
+function stallStands(context: FindingContext, side: string): boolean {
+  const running = context.residual(side, 'runningAmps');
+  const stall = context.residual(side, 'endStopAmps') ?? context.residual(side, 'inrushAmps');
+  return running !== null && stall !== null && stall.rise > STANDS_PART * running.rise;
 }
 
 function longestLost(
@@ -60,7 +81,6 @@ function longestLost(
 /** One side runs with hardly any load for part or all of the travel: its gear or shoe does not drive. */
 export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const { state, analysis } = context;
-  if (state.room.sides.length < 2) return NOTHING;
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   for (const side of state.room.sides) {
@@ -70,14 +90,15 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
     const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
     if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
     if (found === undefined || (open === undefined && !isLasting(flags, LEAST_STROKES, 4))) continue;
-    present.push(finding(found));
+    present.push(finding(found, state.room.sides));
   }
   return { present, gone };
 }
 
-function finding({ side, from, to }: Dropped): Finding {
-  const whole = to - from >= WHOLE_PART;
+function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding {
+  const whole = isWhole({ from, to });
   const percent = (part: number) => Math.round(100 * part);
+  const who = nameSide(side, sides);
   const where = whole
     ? 'over the whole travel'
     : `between ${percent(from)} % and ${percent(to)} % of the way out`;
@@ -88,7 +109,7 @@ function finding({ side, from, to }: Dropped): Finding {
     position: whole ? null : (from + to) / 2,
     pattern: null,
     severity: whole ? 'stop' : 'service',
-    headline: `The ${side} side runs with hardly any load ${where}: it may not be driving the room there.`,
+    headline: `${who[0].toUpperCase()}${who.slice(1)} runs with hardly any load ${where}: it may not be driving the room there.`,
     evidence: { from: Math.round(1000 * from) / 1000, to: Math.round(1000 * to) / 1000 },
   };
 }

@@ -1,3 +1,4 @@
+import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
@@ -7,6 +8,8 @@ import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
 const SHORT = 0.06;
 const SHORT_UNRECORDED = 0.13;
 const SIGMAS = 3;
+/** A room may come to run easier and be quicker for it, but by no more than this: a travel cut short is no such drift. */
+const MOST_QUICKER = 0.03;
 /** Strokes that end without their usual end stop need not be as much shorter, if they all are. */
 const STOPPED_USUALLY = 0.7;
 const SHORT_WITHOUT_STOP = 0.035;
@@ -16,6 +19,8 @@ const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
 /** A stroke that was broken off is taken up within so long, and both together make a whole one. */
 const TAKEN_UP_HOURS = 24;
+/** A way back within so long was made on the supply of the way out, more or less. */
+const SAME_SUPPLY_HOURS = 168;
 const WHOLE: readonly [number, number] = [0.85, 1.25];
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
@@ -38,6 +43,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** When that was, and the part of the expected time that it took. */
   atMs: number;
   part: number;
+  /** Whether it may have been cut short, and is no whole stroke to learn from. */
+  mayBeCut: boolean;
 }
 
 export function beginTravelMemory(): TravelMemory {
@@ -50,6 +57,7 @@ export function beginTravelMemory(): TravelMemory {
     direction: null,
     atMs: 0,
     part: 0,
+    mayBeCut: false,
   };
 }
 
@@ -65,20 +73,23 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     .filter((residual) => residual !== null);
   const stopped = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
   const travel = state.travel[direction];
+  state.travel.mayBeCut = false;
   if (judged.length === 0) {
     learnRate(travel, stopped);
     return NOTHING;
   }
   // The side that was driven longest tells how far the room went.
-  const longest = judged.reduce((a, b) => (b.rise > a.rise ? b : a));
-  const shortBy = Math.max(0, -longest.rise - strongerSupply(context));
+  const longest = judged.reduce((a, b) => (longerBy(b) > longerBy(a) ? b : a));
+  const shortBy = Math.max(0, -longerBy(longest) - strongerSupply(context));
   const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
-  const part = Math.exp(longest.rise);
+  const part = Math.exp(longerBy(longest));
   const takenUp = takesUp(before, direction, context.event.atMs, part);
   if (takenUp) takeBack(state.recent, travel, direction);
   const excused = before.shortBy + (before.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
+  if (back && stopped && analysis.supplyVolts === null)
+    compareOtherWay(state.travel, direction, context.event.atMs, part);
   // The one of the two that lacks its usual stop is the one that ends early.
   const lacksOwn = !stopped && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
   const explained = takenUp || (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused);
@@ -89,6 +100,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const short = !explained && (alone || missesStop || isShortAgain(travel, least, longest.deviation));
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
+  before.mayBeCut = short || (explained && shortBy > SHORT_WITHOUT_STOP);
   Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
   const flags = flag(state.recent, `short-travel ${direction}`, short);
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
@@ -123,11 +135,26 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   };
 }
 
+/** By how much longer than expected a side was driven, natural logarithm. */
+function longerBy({ rise, fromReference }: Residual): number {
+  return Math.min(rise, fromReference + MOST_QUICKER);
+}
+
 /** Whether this stroke goes on where the one before it in the same direction was broken off. */
 function takesUp(before: TravelMemory, direction: Direction, atMs: number, part: number): boolean {
   const inTime = atMs - before.atMs <= TAKEN_UP_HOURS * 3_600_000;
   const whole = before.part + part;
   return before.direction === direction && inTime && whole >= WHOLE[0] && whole <= WHOLE[1];
+}
+
+/**
+ * Where nobody recorded the supply, the way back tells it: a stroke that lacked its stop and took less of its time than
+ * the whole one after it, at the same place, was cut short by so much.
+ */
+function compareOtherWay(travel: TravelMemory, direction: Direction, atMs: number, part: number): void {
+  const other = travel[direction === 'extend' ? 'retract' : 'extend'].latest.at(-1);
+  if (other === undefined || other.stopped || atMs - travel.atMs > SAME_SUPPLY_HOURS * 3_600_000) return;
+  other.short = Math.max(other.short, Math.log(part / travel.part));
 }
 
 /** The stroke that was broken off was not short after all. */

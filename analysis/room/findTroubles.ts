@@ -48,7 +48,8 @@ export function findTroubles(
     // A side that works harder than it did is slower for it.
     const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
     if (dropped.length === 0 && slowed.length === 0) keep(lateSide(context));
-    keep(shortTravel(context));
+    // A motor that lost its load runs faster.
+    if (dropped.length === 0 && openOf(state, 'dropped-load').length === 0) keep(shortTravel(context));
     keep(
       stallSpike(
         context,
@@ -57,7 +58,7 @@ export function findTroubles(
     );
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
-  return { warnings, teaches: !troubled && !weak && dropped.length === 0 };
+  return { warnings, teaches: !troubled && !weak && dropped.length === 0 && !state.travel.mayBeCut };
 }
 
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {

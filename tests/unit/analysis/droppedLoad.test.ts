@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { changed } from './support/contexts.ts';
+import { foldAll, kindsOf } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+const FAULT_FROM = 40;
+const STROKES = 60;
+
+test('a single motor that runs without load while its stall stands has lost it, by its one side', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => (i >= FAULT_FROM ? { factors: [0.12] } : {})).map(
+    // A motor without load runs faster.
+    (event, i) =>
+      i >= FAULT_FROM ? changed(event, { all: ({ durationS }) => ({ durationS: 0.85 * durationS }) }) : event,
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, side, position }) => [kind, side, position])).toEqual([
+    ['dropped-load', 'main', null],
+  ]);
+  expect(Number(warnings[0].firstStrokeId.slice(-6)) - FAULT_FROM + 1).toBeLessThanOrEqual(4);
+});
+
+test('a single motor that runs without load for part of the way is said with the place', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) =>
+    i >= FAULT_FROM ? { bump: { from: 0.4, to: 0.7, part: -0.85 } } : {},
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings).toMatchObject([{ kind: 'dropped-load', side: 'main' }]);
+  expect(Math.abs((warnings[0].position ?? 9) - 0.55)).toBeLessThan(0.03);
+});
+
+test('a clamp that reads a third of everything is in doubt, and no load was lost', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3).map((event, i) =>
+    i < FAULT_FROM
+      ? event
+      : changed(event, {
+          all: (measured) => ({
+            runningAmps: measured.runningAmps / 3,
+            runningAmpsP90: measured.runningAmpsP90 / 3,
+            inrushAmps: measured.inrushAmps / 3,
+            endStopAmps: measured.endStopAmps === null ? null : measured.endStopAmps / 3,
+            chargeAs: measured.chargeAs / 3,
+            profile: measured.profile.map((amps) => (amps === null ? null : amps / 3)),
+          }),
+        }),
+  );
+  expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['sensor-doubt']);
+});

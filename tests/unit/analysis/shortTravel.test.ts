@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { changed } from './support/contexts.ts';
+import { type Folded, foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { directionOf, strokeEvents, type Told } from './support/strokeEvents.ts';
+
+const FROM = 24;
+
+/** A room whose strokes of one direction end early from so soon on that it still learns, by a factor on their time. */
+function withShort(part: number, stops: boolean, told: (index: number) => Partial<Told>): Folded {
+  const events = strokeEvents(60, ONE_MOTOR, 4, told).map((event, i) =>
+    i >= FROM && directionOf(i) === 'extend'
+      ? changed(event, {
+          all: ({ durationS, chargeAs, endStopAmps }) => ({
+            durationS: part * durationS,
+            chargeAs: part * chargeAs,
+            endStopAmps: stops ? endStopAmps : null,
+          }),
+        })
+      : event,
+  );
+  return foldAll(ONE_MOTOR, events);
+}
+
+test.each([
+  { name: 'against something', stops: true, volts: 12.6 },
+  { name: 'before its stop', stops: false, volts: 12.6 },
+  { name: 'before its stop, on a supply that nobody recorded', stops: false, volts: null },
+])('strokes that end early $name are said, and never learnt as normal', ({ stops, volts }) => {
+  const { warnings } = withShort(0.86, stops, () => ({ volts, ambientC: null }));
+  expect(warnings.map(({ kind, direction, side }) => [kind, direction, side])).toEqual([
+    ['short-travel', 'extend', null],
+  ]);
+  expect(Number(warnings[0].firstStrokeId.slice(-6)) - FROM + 1).toBeLessThanOrEqual(9);
+});
+
+test('strokes cut by a tenth both ways are said where every stay has a supply of its own that nobody recorded', () => {
+  const supply = (i: number) => 1 + 0.06 * Math.sin(2.3 * Math.floor(i / 2));
+  const events = strokeEvents(90, ONE_MOTOR, 4, () => ({ volts: null, ambientC: null })).map((event, i) =>
+    changed(event, {
+      all: ({ durationS, endStopAmps }) => ({
+        durationS: durationS * (i < FROM ? 1 : 0.9) * supply(i),
+        endStopAmps: i < FROM || directionOf(i) === 'retract' ? endStopAmps : null,
+      }),
+    }),
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
+});
+
+test('a room that comes to run a little quicker calls nobody', () => {
+  const events = strokeEvents(120, ONE_MOTOR, 4).map((event, i) =>
+    changed(event, {
+      all: ({ durationS }) => ({ durationS: durationS * (0.95 + 0.05 * Math.exp(-i / 40)) }),
+    }),
+  );
+  expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
+});
