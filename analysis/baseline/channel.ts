@@ -14,8 +14,13 @@ export const LEARNING_STROKES = 8;
 export const REFERENCE_STROKES = 16;
 /** Beyond those, strokes under conditions that the reference has not seen may teach it the slopes. */
 export const MOST_REFERENCE_STROKES = 32;
-/** Strokes of one direction after a service until its new normal is usable: the slopes and spread are known. */
-export const RELEARNING_STROKES = 4;
+/**
+ * Strokes of one direction after a service until its new normal is usable: the slopes and the spread are known, and how
+ * little is known of the level is allowed for. What goes wrong soon after is not to be learnt as normal.
+ */
+export const RELEARNING_STROKES = 2;
+/** Strokes of one direction after a light service by which the old normal is brought down. */
+export const SETTLING_STROKES = 4;
 
 /** What was fitted to the reference strokes of one measure; plain numbers, so that the state is JSON. */
 export interface Fit {
@@ -143,7 +148,7 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   const isPart = time !== null && time < PART_OF_STROKE;
   if (channel.settling === null || isPart) return;
   channel.settling.push(differences);
-  if (channel.settling.length < RELEARNING_STROKES) return;
+  if (channel.settling.length < SETTLING_STROKES) return;
   const strokes = channel.settling;
   channel.settling = null;
   channel.fits = channel.fits.map((old, index) => {
@@ -218,7 +223,7 @@ function fitMeasure(
   const powered = seesSupply ? prior : unseenSupply(prior);
   const known = bySeason ? unseenTemperature(powered) : powered;
   const lent = shape === null ? lentPrior(channel, index, bySeason) : null;
-  if (rows.length < (lent === null ? 3 : 1)) return null;
+  if (rows.length < leastRows(shape, lent)) return null;
   // What nobody lends is learnt as it would be alone.
   if (lent === null && isBorrowing(channel)) return null;
   const options = optionsOf(known, shape, median(responses));
@@ -236,6 +241,12 @@ function fitMeasure(
         Math.min(rows.length, fitted.effectiveParameters),
     ),
   };
+}
+
+/** Strokes that a fit needs: what is known of the room, or lent to it, stands for some. */
+function leastRows(shape: Shape | null, lent: LentPrior | null): number {
+  if (lent !== null) return 1;
+  return shape === null ? 3 : RELEARNING_STROKES;
 }
 
 /** The season is another regressor than the temperature: what is lent says that it matters, not which way. */

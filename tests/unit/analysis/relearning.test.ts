@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { orderEvents } from '../../../analysis/room/fold.ts';
+import { foldAll, kindsOf } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
+
+const ADJUSTED = 40;
+const SEEDS = [1, 2, 3, 4, 5];
+
+test.each([
+  { name: 'a rise of a quarter', factors: [1.25, 1.25], kind: 'rising-draw' },
+  { name: 'load that moves over', factors: [1.2, 0.82], kind: 'uneven-sides' },
+])('$name four strokes after an adjustment is not learnt as normal', ({ factors, kind }) => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(70, ROOM, seed, (i) => (i >= ADJUSTED + 4 ? { factors } : {}));
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).toEqual([kind]);
+  }
+});
+
+test('another current from an adjustment on is the new normal', () => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(90, ROOM, seed, (i) => (i >= ADJUSTED ? { factors: [1.2, 1.1] } : {}));
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).toEqual([]);
+  }
+});
