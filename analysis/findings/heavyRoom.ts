@@ -28,6 +28,9 @@ const SHOULD_NEED: Readonly<Record<Drive, number>> = {
   other: 40,
 };
 const OVERLOADED_PART = 0.5;
+/** A side that draws so much of what no drive should need is held to be overloaded a little sooner. */
+const MUCH_PART = 0.7;
+const OVERLOADED_WITH_MUCH = 0.42;
 /** So near its stall a motor crawls: then one stall that was read is enough. */
 const CRAWLING_PART = 0.65;
 
@@ -155,6 +158,8 @@ function ratioToDrive({ state }: FindingContext, side: string): number {
   if (memory.above.length > 0) return 0;
   const usual = median([...memory.amps.extend, ...memory.amps.retract]);
   const part = memory.stall.length === 0 ? 0 : usual / median(memory.stall);
-  const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / OVERLOADED_PART;
-  return FAR_ABOVE * Math.max(least / SHOULD_NEED[drive], overload);
+  const needed = least / SHOULD_NEED[drive];
+  const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
+  const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / mostPart;
+  return FAR_ABOVE * Math.max(needed, overload);
 }
