@@ -9,6 +9,7 @@ import {
   REFERENCE_STROKES,
   settle,
 } from '../baseline/channel.ts';
+import { coarseSpread, isTooCoarse } from '../baseline/coarseSteps.ts';
 import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
@@ -39,8 +40,11 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
     MEASURE_NAMES.forEach((measure, index) => {
       const value = measureValue(analysis, measure, side);
       if (value === null) return;
-      const zero = unseenZero(analysis, side, measure, event.atMs - channel.learntAtMs);
-      const judged = isComparable(state, channel, analysis, measure)
+      const zero = Math.hypot(
+        unseenZero(analysis, side, measure, event.atMs - channel.learntAtMs),
+        coarseSpread(analysis.sides[side], measure, value),
+      );
+      const judged = isComparable(state, channel, analysis, measure, value)
         ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value), zero)
         : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
@@ -76,14 +80,16 @@ const OVER_ALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ']);
 
 /**
  * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, and
- * what is read off single samples depends on their rate.
+ * what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
  */
 function isComparable(
   state: RoomState,
   channel: Channel,
   analysis: DoneAnalysis,
   measure: MeasureName,
+  value: number,
 ): boolean {
+  if (isTooCoarse(analysis.sides[channel.side], measure, value)) return false;
   const { endStopAmps, rateHz = null } = analysis.sides[channel.side];
   const { stopRate } = state.travel[analysis.direction];
   if (OVER_ALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
@@ -113,7 +119,7 @@ export function learnStroke(
     takeRate(channel, rateHz);
     const values = MEASURE_NAMES.map((measure) => {
       const value = measureValue(analysis, measure, side);
-      if (value === null || !isComparable(state, channel, analysis, measure)) return null;
+      if (value === null || !isComparable(state, channel, analysis, measure, value)) return null;
       return toScale(measure, value);
     });
     if (isWanted(channel, conditions, running)) {

@@ -1,0 +1,46 @@
+import type { MeasureName, SideMeasures } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+
+/** A spread of fewer steps of the sensor's converter than this, or a roughness of so small a part of one, is not measured. */
+const FEWEST_STEPS: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 2, roughness: 0.5 };
+/** How far two readings' difference, or the readings' scatter, may be off for their steps, as a part of a step. */
+const STEP_ERROR: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 0.6, roughness: 0.2 };
+/** With fewer readings to each level than this the levels are not the converter's. */
+const FEWEST_A_LEVEL = 3;
+const SAME_AMPS = 1e-6;
+
+const STEPS = new WeakMap<readonly (number | null)[], number>();
+
+/**
+ * The step between a coarse converter's readings, amperes, as a side's profile shows it: medians that take few levels
+ * only. 0 where they take many, and where the profile is empty.
+ */
+export function stepAmpsOf({ profile }: Pick<SideMeasures, 'profile'>): number {
+  let step = STEPS.get(profile);
+  if (step === undefined) {
+    step = stepOf(profile.filter((amps) => amps !== null));
+    STEPS.set(profile, step);
+  }
+  return step;
+}
+
+function stepOf(amps: readonly number[]): number {
+  const ranked = [...amps].sort((a, b) => a - b);
+  const gaps = ranked
+    .slice(1)
+    .flatMap((value, i) => (value - ranked[i] > SAME_AMPS ? [value - ranked[i]] : []));
+  if (gaps.length === 0 || ranked.length < FEWEST_A_LEVEL * (gaps.length + 1)) return 0;
+  return median(gaps);
+}
+
+/** Whether a measure is too small for the sensor's steps to tell it. */
+export function isTooCoarse(measured: SideMeasures, measure: MeasureName, value: number): boolean {
+  const fewest = FEWEST_STEPS[measure];
+  return fewest !== undefined && value < fewest * stepAmpsOf(measured);
+}
+
+/** What the steps may add to a measure, a standard deviation on the scale of a ratio; 0 for what they do not touch. */
+export function coarseSpread(measured: SideMeasures, measure: MeasureName, value: number): number {
+  const error = STEP_ERROR[measure] ?? 0;
+  return error === 0 || value <= 0 ? 0 : (error * stepAmpsOf(measured)) / value;
+}
