@@ -46,7 +46,7 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
 
 /**
  * Whether the highest readings are one and the same value: while starting and at the stop alike, or so low that no
- * motor's start fits below it.
+ * motor's start fits below it. A start draws the most of all: where it stands below the highest, nothing was cut off it.
  */
 function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
   const { startS, inrushEndS, endS } = measured.phases;
@@ -63,6 +63,6 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
     if (timesS[i] >= startS - 0.3 && timesS[i] <= Math.max(inrushEndS, startS + 0.6)) starting++;
     if (timesS[i] >= endS - 1.5) stopping++;
   }
-  if (highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5) return true;
+  if (highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5 && starting >= 1) return true;
   return all >= 6 && starting >= 2 && stopping >= 3;
 }

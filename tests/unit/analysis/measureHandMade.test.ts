@@ -248,3 +248,19 @@ test('two hundred thousand samples at 1000 Hz are read like any other', () => {
   expect(Math.abs(found.durationS - shape.movingS)).toBeLessThan(0.2);
   expect(currentAt(shape, 100)).toBeCloseTo(8, 9);
 });
+
+test.each([
+  {
+    name: 'a room that runs near its stall, on a coarse sensor',
+    cutAt: Number.POSITIVE_INFINITY,
+    doubts: [],
+  },
+  { name: 'a sensor that reads no further than the start', cutAt: 24, doubts: ['clipped'] },
+  { name: 'a sensor that reads no further than the running current', cutAt: 18, doubts: ['clipped'] },
+])('the highest readings are doubted where a start was cut off: $name', ({ cutAt, doubts }) => {
+  const heavy = { runningAmps: 20, inrushAmps: 27, inrushTauS: 0.4, stopAmps: 29, stepAmps: 0.8, stopS: 1 };
+  const side = sideOf('main', heavy);
+  const cut = { ...side, amps: side.amps.map((amps) => Math.min(cutAt, amps)) };
+  const found = done(measureStroke(traceOf([cut]), ONE_MOTOR));
+  expect(found.doubts.map(({ doubt }) => doubt)).toEqual(doubts);
+});
