@@ -11,6 +11,11 @@ import { fromScale } from './scale.ts';
 const BEYOND_PROBABILITY = 1 / 400;
 /** What weather that nobody recorded can do, in standard deviations: a fall within it is no new normal. */
 export const SEASON_SPREADS = 1.5;
+/**
+ * What the ground that a coach stands on adds to some stays only, on the measure's scale: a reference of few stays knows
+ * little of it, and a healthy stroke there is not beyond its limits. Guesses, no source; no chart counts with them.
+ */
+const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05 };
 /** How fast the level follows a change that is no fault, and how far up it may ever go. */
 const FOLLOW = 0.04;
 const FOLLOW_DOWN = 0.25;
@@ -63,7 +68,7 @@ export function judgeMeasure(
   const deviation = Math.hypot(standardDeviation, unrecorded, zero);
   const level = channel.level[index];
   const residual = value - reference - level;
-  const limit = beyondQuantile(fit) * deviation;
+  const limit = beyondQuantile(fit) * Math.hypot(deviation, GROUND[measure] ?? 0);
   return {
     measure,
     residual,
@@ -149,7 +154,7 @@ export function limitsOfMeasure(channel: Channel, index: number): Limits | null 
   const measure = MEASURE_NAMES[index];
   const { value, standardDeviation } = predict(fit, [1, 0, 0]);
   const centre = value + channel.level[index];
-  const half = beyondQuantile(fit) * standardDeviation;
+  const half = beyondQuantile(fit) * Math.hypot(standardDeviation, GROUND[measure] ?? 0);
   return {
     lower: fromScale(measure, centre - half),
     centre: fromScale(measure, centre),
