@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { brotliCompress, gzip } from 'node:zlib';
+import type { Plugin } from 'vite';
 
 /**
  * Builds the pages into `dashboards/dist`. With `--if-stale` it does so only when a source is newer than the
@@ -14,7 +15,38 @@ const built = join(here, 'dist', 'index.html');
 
 const TEXT = /\.(js|css|html|svg|webmanifest)$/;
 
+const PREACT = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+/** What every page needs comes in one piece, save what fetches that. */
+const PIECES = [
+  { name: 'fetch', test: /preload-helper/, priority: 1 },
+  { name: 'start', test: /src\/start\.tsx$/ },
+];
 const COMMON = { root: here, configFile: false, logLevel: 'warn' } as const;
+
+/**
+ * Has those fetched with the page and not run: what the service drew is painted first. Without this they would be asked
+ * for only after that.
+ */
+const FETCH_EARLY: Plugin = {
+  name: 'fetch-early',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_, { bundle = {} }) =>
+      Object.values(bundle)
+        .filter((piece) => piece.type === 'chunk' && piece.name === 'start')
+        .map(({ fileName }) => ({
+          tag: 'link',
+          attrs: {
+            rel: 'preload',
+            as: 'script',
+            crossorigin: true,
+            fetchpriority: 'low',
+            href: `/${fileName}`,
+          },
+          injectTo: 'head',
+        })),
+  },
+};
 
 async function newestMs(path: string): Promise<number> {
   const found = await stat(path);
@@ -56,7 +88,8 @@ async function build(): Promise<void> {
   }
   await vite.build({
     ...COMMON,
-    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    oxc: PREACT,
+    plugins: [FETCH_EARLY],
     build: {
       outDir: 'dist',
       emptyOutDir: true,
@@ -65,10 +98,14 @@ async function build(): Promise<void> {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
       // How long it takes is nothing that whoever starts the service can do something about.
-      rolldownOptions: { checks: { bundlerTimings: false } },
+      rolldownOptions: {
+        checks: { bundlerTimings: false },
+        output: { codeSplitting: { groups: PIECES } },
+      },
     },
   });
   await buildWorker(vite);
+  await buildDrawer(vite);
   await compress();
   console.log('The pages are built in dashboards/dist.');
 }
@@ -76,7 +113,12 @@ async function build(): Promise<void> {
 /** What keeps the pages on a device: built last, as it holds the names of all that the pages are made of. */
 async function buildWorker(vite: typeof import('vite')): Promise<void> {
   const assets = (await readdir(join(here, 'dist', 'assets'))).sort();
-  const files = ['/', '/manifest.webmanifest', '/mark.svg', ...assets.map((name) => `/assets/${name}`)];
+  const files = [
+    '/index.html',
+    '/manifest.webmanifest',
+    '/mark.svg',
+    ...assets.map((name) => `/assets/${name}`),
+  ];
   // The names of the assets, which change with their content, stand in the page or in one another.
   const version = createHash('sha256')
     .update(await readFile(built))
@@ -98,6 +140,24 @@ async function buildWorker(vite: typeof import('vite')): Promise<void> {
         input: join(here, 'worker', 'worker.ts'),
         output: { entryFileNames: 'worker.js', format: 'iife' },
       },
+    },
+  });
+}
+
+/** What draws pages in the service: the same code in one file, for no browser and so out of their reach. */
+async function buildDrawer(vite: typeof import('vite')): Promise<void> {
+  await vite.build({
+    ...COMMON,
+    publicDir: false,
+    oxc: PREACT,
+    // All of it must hold to one Preact.
+    ssr: { noExternal: true },
+    build: {
+      ssr: join(here, 'src', 'draw.tsx'),
+      outDir: 'dist-drawer',
+      emptyOutDir: true,
+      target: 'node20',
+      rolldownOptions: { checks: { bundlerTimings: false }, output: { codeSplitting: false } },
     },
   });
 }

@@ -49,12 +49,16 @@ export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly webhooksToPrivate?: boolean;
   /** Where the built pages are, unless where Vite puts them. */
   readonly pagesFolder?: string;
+  /** So long a visitor waits at most for what a page is drawn from. */
+  readonly pagesDrawnWithinMs?: number;
   /** Those that are not named are the usual ones. */
   readonly limits?: Partial<Limits>;
 }
 
 /** A database that stands still without a word lets no request hang for ever. */
 const ANSWER_WITHIN_MS = 60_000;
+/** With answers that take longer an empty page is quicker: its visitor sees the last ones that the device has. */
+const DRAWN_WITHIN_MS = 600;
 const LOOK_AT_CONNECTIONS_EVERY_MS = 2000;
 const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
 /**
@@ -116,14 +120,17 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.addHook('preParsing', refuseCompressedBody);
   app.addHook('preValidation', refuseUnstorableText);
 
-  const folder = options.pagesFolder ?? PAGES;
+  const pages = {
+    folder: options.pagesFolder ?? PAGES,
+    drawnWithinMs: options.pagesDrawnWithinMs ?? DRAWN_WITHIN_MS,
+  };
   await app.register(healthRoutes);
   await app.register(metricsRoutes, options);
   await app.register(apiRoutes, options);
   await app.register(unsubscribeRoutes);
-  await app.register(pageRoutes, { folder });
+  await app.register(pageRoutes, pages);
   app.setNotFoundHandler((request, reply) =>
-    answerUnknownRoute(routes, (to) => sendPage(folder, to), request, reply),
+    answerUnknownRoute(routes, (of, to) => sendPage(app, pages, of, to), request, reply),
   );
   return app;
 }

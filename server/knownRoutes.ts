@@ -34,10 +34,10 @@ declare module 'fastify' {
 /** Below `/api`: 405 where another method would do, else 404. Any other address is the pages' own. */
 export function answerUnknownRoute(
   routes: KnownRoutes,
-  sendPage: (reply: FastifyReply) => FastifyReply,
+  sendPage: (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply>,
   request: FastifyRequest,
   reply: FastifyReply,
-): FastifyReply {
+): FastifyReply | Promise<FastifyReply> {
   const path = request.url.split('?', 1)[0] ?? '';
   const methods = [...routes.values()]
     .filter((route) => route.address.test(path))
@@ -50,6 +50,6 @@ export function answerUnknownRoute(
     );
   }
   const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|assets)(\/|$)/.test(path);
-  if (isPage) return sendPage(reply);
+  if (isPage) return sendPage(request, reply);
   return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
 }

@@ -17,8 +17,11 @@ forEachReader(({ locale, timeZone }) => {
   twoDigits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 });
 });
 
-export const whenText = (at: string | number): string => whenFormat.format(new Date(at));
-export const dayText = (at: string | number): string => dayFormat.format(new Date(at));
+/** Empty where the reader's zone is unknown: another's would mislead. */
+const written = (format: Intl.DateTimeFormat, at: string | number): string =>
+  theReader().zoneKnown ? format.format(new Date(at)) : '';
+export const whenText = (at: string | number): string => written(whenFormat, at);
+export const dayText = (at: string | number): string => written(dayFormat, at);
 export const finePercent = (part: number): string => finePercentFormat.format(part);
 export const percent = (part: number): string => percentFormat.format(part);
 

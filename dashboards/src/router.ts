@@ -3,6 +3,15 @@ import { useEffect, useState } from 'preact/hooks';
 /** The whole router: real addresses, no page load between them. */
 const MOVED = 'slideload:moved';
 
+/** Where the page is: by the browser's address, unless it is drawn elsewhere. */
+export type PageAddress = Pick<Location, 'pathname' | 'search'>;
+let elsewhere: PageAddress | null = null;
+
+/** From here on a page is drawn as at this address; null: where the browser is. */
+export function drawAt(address: PageAddress | null): void {
+  elsewhere = address;
+}
+
 /** Matches `/rooms/:id` against a path; the named parts, or null where it does not fit. */
 export function matchPath(pattern: string, path: string): Record<string, string> | null {
   const wanted = pattern.split('/');
@@ -38,7 +47,7 @@ export function replaceAddress(to: string): void {
 }
 
 function useLocation(part: 'pathname' | 'search'): string {
-  const [held, setHeld] = useState(location[part]);
+  const [held, setHeld] = useState(() => (elsewhere ?? location)[part]);
   useEffect(() => {
     const moved = () => setHeld(location[part]);
     window.addEventListener('popstate', moved);

@@ -1,19 +1,35 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { call, whenSessionLost } from './api/client.ts';
 import { forgetKeptAnswers } from './api/keptAnswers.ts';
+import { forgetAnswers, knownAnswer } from './api/knownAnswers.ts';
+import { SESSION, SETTINGS } from './api/questions.ts';
 import type { Person, Settings } from './api/types.ts';
-import { forgetAnswers } from './api/useLoad.ts';
 import { useReconnect } from './api/useReconnect.ts';
 import { DEVICE, readAs } from './reader.ts';
-import { forgetPerson, remember, remembered, whenAnotherTabChanges } from './remember.ts';
+import { forgetPerson, type Remembered, remember, remembered, whenAnotherTabChanges } from './remember.ts';
 import { navigate } from './router.ts';
 import type { Session } from './session.ts';
 
 type Held = Pick<Session, 'state' | 'person' | 'settings' | 'epoch'>;
 
+/** What of the person is known without asking: by what the service said in this visit, else in the last one. */
+function settingsOf(person: Person): Settings {
+  // What is known under this question came from it.
+  const said = knownAnswer(SETTINGS)?.value as Settings | undefined;
+  if (said !== undefined) return said;
+  const last = remembered();
+  return last?.person.id === person.id ? last.settings : DEVICE;
+}
+
+/** Who is signed in by what the service sent along with the page, if it did. */
+function sentAlong(): Remembered | null {
+  const said = knownAnswer(SESSION)?.value as { person: Person } | undefined;
+  return said === undefined ? null : { person: said.person, settings: settingsOf(said.person) };
+}
+
 /** Whoever was signed in here last is taken at its word until the service answers: a slow network holds nobody up. */
 function begin(): Held {
-  const last = remembered();
+  const last = sentAlong() ?? remembered();
   if (last === null) return { state: 'asking', person: null, settings: DEVICE, epoch: 0 };
   readAs(last.settings);
   return { state: 'in', ...last, epoch: 0 };
@@ -23,6 +39,11 @@ export function useSession(): Session {
   const [held, setHeld] = useState(begin);
   /** Whose answers this tab holds; it stays while the session is lost, so that another person is told apart. */
   const holder = useRef(held.person?.id ?? null);
+
+  // Before any page has an answer to keep: they are kept by person.
+  useLayoutEffect(() => {
+    if (held.person !== null) remember({ person: held.person, settings: held.settings });
+  }, []);
 
   const setSettings = useCallback((settings: Settings) => {
     readAs(settings);
@@ -36,20 +57,20 @@ export function useSession(): Session {
     (person: Person, anew: boolean) => {
       const isOther = holder.current !== null && holder.current !== person.id;
       if (isOther) forgetAnswers();
-      const settings = remembered()?.person.id === person.id ? (remembered()?.settings ?? DEVICE) : DEVICE;
+      const settings = settingsOf(person);
       holder.current = person.id;
       readAs(settings);
       remember({ person, settings });
       void forgetKeptAnswers(person.id);
       setHeld((h) => ({ state: 'in', person, settings, epoch: anew || isOther ? h.epoch + 1 : h.epoch }));
       // Without an answer the former settings go on.
-      call<Settings>('/settings').then(setSettings, () => {});
+      call<Settings>(SETTINGS).then(setSettings, () => {});
     },
     [setSettings],
   );
 
   const ask = useCallback(() => {
-    call<{ person: Person }>('/session').then(
+    call<{ person: Person }>(SESSION).then(
       ({ person }) => enter(person, false),
       // A refusal is told by `whenSessionLost`; without network the pages say so themselves.
       () => setHeld((h) => (h.state === 'asking' ? { ...h, state: 'in' } : h)),

@@ -6,7 +6,10 @@ declare const SHELL_VERSION: string;
 
 const PREFIX = 'shell-';
 const THIS = PREFIX + SHELL_VERSION;
-const PAGE = '/';
+/** As it is for everybody: under any other address it may come with somebody's answers. */
+const PAGE = '/index.html';
+/** Who looks at an empty page for longer is better off with the last answers on the device. */
+const DRAWN_WITHIN_MS = 700;
 /** A page that was opened with the former files may still fetch the rest of them. */
 const KEPT_SHELLS = 2;
 
@@ -23,10 +26,15 @@ export async function forgetOlderShells(): Promise<void> {
   await Promise.all(tooOld.map((name) => caches.delete(name)));
 }
 
-/** Every address of ours is the same page, which finds out itself what the address names. */
-export async function shellAnswer(request: Request): Promise<Response> {
-  const kept = await (await caches.open(THIS)).match(PAGE);
-  return kept ?? fetch(request);
+/**
+ * A page with its answer in it, as the service draws it; where the network lets it wait, the page as the device keeps it,
+ * which is the same at every address of ours and finds out itself what that names.
+ */
+export async function pageAnswer(fromService: Promise<Response>): Promise<Response> {
+  const shell = await caches.open(THIS);
+  const drawn = fromService.then((answer) => (answer.ok ? answer : null)).catch(() => null);
+  const late = new Promise<null>((resolve) => setTimeout(() => resolve(null), DRAWN_WITHIN_MS));
+  return (await Promise.race([drawn, late])) ?? (await shell.match(PAGE)) ?? fromService;
 }
 
 /** The files' names change with their content: what was kept under a name is what the service has. */

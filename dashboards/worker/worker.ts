@@ -1,5 +1,5 @@
 /// <reference lib="webworker" />
-import { cacheFirst, forgetOlderShells, keepShell, shellAnswer } from './shell.ts';
+import { cacheFirst, forgetOlderShells, keepShell, pageAnswer } from './shell.ts';
 
 // A script of a service worker has this scope, which the language's own types do not know.
 const scope = self as unknown as ServiceWorkerGlobalScope;
@@ -12,7 +12,11 @@ scope.addEventListener('install', (event) => {
 });
 
 scope.addEventListener('activate', (event) => {
-  event.waitUntil(forgetOlderShells().then(() => scope.clients.claim()));
+  const { navigationPreload } = scope.registration;
+  // Where a browser knows that: the service is asked for the page while this program is still being started.
+  event.waitUntil(
+    Promise.all([forgetOlderShells(), navigationPreload?.enable()]).then(() => scope.clients.claim()),
+  );
 });
 
 scope.addEventListener('fetch', (event) => {
@@ -20,6 +24,11 @@ scope.addEventListener('fetch', (event) => {
   const { origin, pathname } = new URL(request.url);
   if (request.method !== 'GET' || origin !== scope.location.origin) return;
   if (NO_PAGE.test(pathname)) return;
-  if (request.mode === 'navigate') event.respondWith(shellAnswer(request));
+  if (request.mode === 'navigate') event.respondWith(pageAnswer(asked(event)));
   else if (pathname.startsWith('/assets/')) event.respondWith(cacheFirst(request));
 });
+
+/** The page as the service answers it: it may be on its way already. */
+async function asked(event: FetchEvent): Promise<Response> {
+  return (await event.preloadResponse) ?? fetch(event.request);
+}

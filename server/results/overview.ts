@@ -48,8 +48,8 @@ async function roomsOf(
     .execute();
   const statuses = await roomStatuses(db, accountId, rooms);
   const byCoach = new Map<string, Omit<RoomOverview, 'verdictBefore'>[]>();
-  for (const [i, { id, name, coach_id }] of rooms.entries())
-    byCoach.set(coach_id, [...(byCoach.get(coach_id) ?? []), { id, name, ...statuses[i] }]);
+  for (const [i, { id, name, sides, coach_id }] of rooms.entries())
+    byCoach.set(coach_id, [...(byCoach.get(coach_id) ?? []), { id, name, sides, ...statuses[i] }]);
   return byCoach;
 }
 

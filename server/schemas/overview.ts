@@ -66,6 +66,8 @@ export const CoachOverview = z
       RoomStatus.extend({
         id: Id,
         name: z.string(),
+        /** The driven sides, in order. */
+        sides: z.array(z.string()),
         /** What it was at `since`; null where it was the same, or where nobody asked. */
         verdictBefore: z.enum(VERDICTS).nullable(),
       }),

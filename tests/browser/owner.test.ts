@@ -114,6 +114,10 @@ describePages('the owner of one coach, on a phone', (place) => {
       await held;
       await route.continue();
     });
+    // The page as the device keeps it, where the service takes too long to draw one.
+    await page.route('/', async (route) =>
+      route.fulfill({ response: await route.fetch({ url: '/index.html' }) }),
+    );
     await page.reload();
     await page.locator('.answer').filter({ hasText: 'Bedroom' }).waitFor();
     await page.getByText(/^As of .*\. Asking for the latest/).waitFor();

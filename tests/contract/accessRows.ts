@@ -48,6 +48,7 @@ const span = '?beforeFrom=2026-01-01T00:00:00Z&beforeTo=2026-02-01T00:00:00Z';
 const newEmail = () => `${randomUUID()}@example.com`;
 
 export const ROWS: Readonly<Record<string, Row>> = {
+  'GET /': { answers: open(200) },
   'GET /healthz': { answers: open(200) },
   'GET /readyz': { answers: open(200) },
   // To whoever asks from the same machine.

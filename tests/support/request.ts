@@ -36,7 +36,7 @@ export async function sendRequest(
   return { status: response.status, headers: response.headers, text, body: isJson ? JSON.parse(text) : null };
 }
 
-const OTHER_ROOTS = /^\/(api|healthz|readyz|metrics|problems|assets|unsubscribe)\b/;
+const OTHER_ROOTS = /^\/($|(api|healthz|readyz|metrics|problems|assets|unsubscribe)\b)/;
 
 function addressOf(url: string, path: string): string {
   return OTHER_ROOTS.test(path) ? url + path : `${url}/api/v1${path}`;

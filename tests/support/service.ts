@@ -53,6 +53,8 @@ export interface ServiceOptions {
   /** Whether webhooks may lead to this machine. */
   readonly webhooksToPrivate?: boolean;
   readonly limits?: Partial<Limits>;
+  /** What pages are drawn from may take so long; unless said, longer than any machine is busy. */
+  readonly pagesDrawnWithinMs?: number;
   /** One that is migrated already, to be dropped in the end; unless said, an empty one. */
   readonly database?: { readonly url: string; drop(): Promise<void> };
 }
@@ -71,6 +73,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     publicUrl: options.publicUrl,
     webhooksToPrivate: options.webhooksToPrivate,
     limits: options.limits,
+    pagesDrawnWithinMs: options.pagesDrawnWithinMs ?? 10_000,
   });
   if (options.firstPerson !== false) await createAccount(db, FIRST_PERSON);
   const worker = options.worker === false ? null : await startWorker({ pool: served.pool, log: app.log });

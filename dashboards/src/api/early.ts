@@ -1,5 +1,6 @@
 import { matchPath } from '../router.ts';
-import { FIRST_FEW_COACHES, MEASURES, oneCoach, room, roomStatus } from './questions.ts';
+import { isGiven } from './knownAnswers.ts';
+import { FIRST_FEW_COACHES, oneCoach, room, roomStatus, SESSION, SETTINGS } from './questions.ts';
 import { send } from './send.ts';
 
 /** A page asks what it begins with as soon as it is drawn. */
@@ -13,7 +14,7 @@ const asked = new Map<string, Promise<Response>>();
  * takes to answer. Whoever asks the same first is given that answer.
  */
 export function askEarly(path: string): void {
-  for (const question of ['/session', ...questionsOf(path)]) {
+  for (const question of firstQuestions(path).filter((each) => !isGiven(each))) {
     const answer = whole(question);
     asked.set(question, answer);
     const drop = () => asked.get(question) === answer && asked.delete(question);
@@ -40,11 +41,16 @@ export function forgetEarly(): void {
   asked.clear();
 }
 
+/** What a page at this address asks for sure, before it knows any answer. */
+export function firstQuestions(path: string): string[] {
+  return [SESSION, SETTINGS, ...questionsOf(path)];
+}
+
 function questionsOf(path: string): string[] {
   if (path === '/') return [FIRST_FEW_COACHES];
   const ofCoach = matchPath('/coaches/:id', path);
   if (ofCoach !== null) return [oneCoach(ofCoach.id)];
   const ofRoom = matchPath('/rooms/:id', path);
-  if (ofRoom !== null) return [room(ofRoom.id), roomStatus(ofRoom.id), MEASURES];
+  if (ofRoom !== null) return [room(ofRoom.id), roomStatus(ofRoom.id)];
   return [];
 }

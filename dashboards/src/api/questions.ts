@@ -1,5 +1,7 @@
 /** What several places ask, word for word: answers are kept, and asked for early, by the question. */
 
+export const SESSION = '/session';
+export const SETTINGS = '/settings';
 /** Two tell whether there is only one. */
 export const FIRST_FEW_COACHES = '/overview?limit=2';
 export const MEASURES = '/measures';

@@ -3,6 +3,7 @@ import { SessionContext } from '../session.ts';
 import { asProblem, type CallProblem, call } from './client.ts';
 import { useNoteFreshness } from './freshness.ts';
 import { keepAnswer, keptAnswer } from './keptAnswers.ts';
+import { type Known, knownAnswer, learnAnswer } from './knownAnswers.ts';
 import { useReconnect } from './useReconnect.ts';
 
 /**
@@ -13,19 +14,6 @@ export interface Load<Answer> {
   readonly value: Answer | null;
   readonly problem: CallProblem | null;
   readonly reload: () => void;
-}
-
-interface Known {
-  readonly value: unknown;
-  /** When the service gave it, milliseconds since 1970. */
-  readonly atMs: number;
-}
-
-/** Last answers by path, so that going back shows at once what was there. */
-const known = new Map<string, Known>();
-
-export function forgetAnswers(): void {
-  known.clear();
 }
 
 /** A network so slow that what the device has kept is shown in the meantime. */
@@ -48,7 +36,7 @@ export function useLoad<Answer>(
   const [times, setTimes] = useState(0);
   const [held, setHeld] = useState<Held>();
   const current = held?.path === path ? held : undefined;
-  const latest = current?.known ?? (path === null ? null : (known.get(path) ?? null));
+  const latest = current?.known ?? (path === null ? null : knownAnswer(path));
   // What was kept under a path came from that path, so it has this answer's shape.
   const value = (latest?.value ?? null) as Answer | null;
   const problem = current?.problem ?? null;
@@ -59,7 +47,7 @@ export function useLoad<Answer>(
     if (path === null) return;
     let wanted = true;
     const showKept = async (found: CallProblem | null) => {
-      const kept = known.has(path) ? null : await keptAnswer(path);
+      const kept = knownAnswer(path) === null ? await keptAnswer(path) : null;
       if (!wanted || kept === null) return;
       // The service may have answered while the device was looking.
       setHeld((h) =>
@@ -70,8 +58,7 @@ export function useLoad<Answer>(
     call<Answer>(path).then(
       (answer) => {
         clearTimeout(slow);
-        const answered = { value: answer, atMs: Date.now() };
-        known.set(path, answered);
+        const answered = learnAnswer(path, answer);
         void keepAnswer(path, answer);
         if (wanted) setHeld({ path, known: answered, problem: null, kept: false });
       },
@@ -83,7 +70,7 @@ export function useLoad<Answer>(
         setHeld((h) =>
           h?.path === path
             ? { ...h, problem: met }
-            : { path, known: known.get(path) ?? null, problem: met, kept: false },
+            : { path, known: knownAnswer(path), problem: met, kept: false },
         );
       },
     );

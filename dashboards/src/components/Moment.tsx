@@ -2,9 +2,14 @@ import { agoText, whenText } from '../format.ts';
 
 /** A moment in the reader's zone; `ago` puts how long since first. */
 export function Moment({ at, ago = false }: { readonly at: string; readonly ago?: boolean }) {
+  if (!ago) return <time dateTime={at}>{whenText(at)}</time>;
+  // Where the page was drawn the reader's zone may be unknown, and an attribute is not drawn twice.
+  const tellZone = (time: HTMLTimeElement | null) => {
+    if (time !== null) time.title = whenText(at);
+  };
   return (
-    <time dateTime={at} title={ago ? whenText(at) : undefined}>
-      {ago ? agoText(at) : whenText(at)}
+    <time dateTime={at} ref={tellZone}>
+      {agoText(at)}
     </time>
   );
 }

@@ -3,6 +3,7 @@ import * as questions from '../api/questions.ts';
 import type { CoachOverview, MeasureTitle, Page, Room, RoomStatus } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { Later } from '../components/Later.tsx';
 import { lazily } from '../components/Lazily.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
@@ -19,6 +20,15 @@ import { words } from '../words.ts';
 const LiveSection = lazily(async () => (await import('../live/LiveSection.tsx')).LiveSection);
 const WHILE_PENDING_MS = 2_000;
 const OTHERWISE_MS = 60_000;
+
+function Trends({ room, version }: { readonly room: Room; readonly version: string }) {
+  const measures = useLoad<readonly MeasureTitle[]>(questions.MEASURES);
+  return (
+    <Loaded load={measures}>
+      {(titles) => <TrendSection room={room} measures={titles} version={version} />}
+    </Loaded>
+  );
+}
 
 interface RoomHereProps {
   readonly room: Room;
@@ -37,7 +47,6 @@ function RoomHere({ room, reload }: RoomHereProps) {
   );
   const coaches = useLoad<Page<CoachOverview>>(questions.oneCoach(room.coachId));
   const coach = coaches.value?.items[0];
-  const measures = useLoad<readonly MeasureTitle[]>(questions.MEASURES);
   const [changes, setChanges] = useState(0);
   const changed = () => {
     setChanges((n) => n + 1);
@@ -61,14 +70,14 @@ function RoomHere({ room, reload }: RoomHereProps) {
         <LiveSection room={room} running={running} finished={finished} />
       )}
       <WarningsSection room={room} version={version} onChange={changed} />
-      <Loaded load={measures}>
-        {(titles) => <TrendSection room={room} measures={titles} version={version} />}
-      </Loaded>
-      <div class="beside beside-list">
-        <StrokesSection room={room} version={version} />
-        <ServicesSection room={room} version={version} onChange={changed} />
-      </div>
-      {coach !== undefined && coach.role !== 'owner' && <RoomTools room={room} onChange={reload} />}
+      <Later>
+        <Trends room={room} version={version} />
+        <div class="beside beside-list">
+          <StrokesSection room={room} version={version} />
+          <ServicesSection room={room} version={version} onChange={changed} />
+        </div>
+        {coach !== undefined && coach.role !== 'owner' && <RoomTools room={room} onChange={reload} />}
+      </Later>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import type { OverviewRoom, Room, Trend } from '../api/types.ts';
+import type { OverviewRoom, Trend } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
 import { LineKey, WorkKey } from '../charts/keys.tsx';
@@ -19,7 +19,7 @@ const sentenceOf = (course: SideCourse, only: boolean): string => {
   return course.beyond ? say.outside(who, percent(course.latest)) : say.inside(who, percent(course.latest));
 };
 
-function Picture({ room, trends }: { readonly room: Room; readonly trends: readonly Trend[] }) {
+function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trends: readonly Trend[] }) {
   const sides = room.sides.slice(0, MOST_SIDES);
   const courses = sides.map((side, i) => courseOf(trends[i], side, i, true));
   const summary = courses.map((course) => sentenceOf(course, room.sides.length === 1)).join(' ');
@@ -48,8 +48,8 @@ interface RoomCourseProps {
 }
 
 /** How a room's running current went lately, side by side, as parts of its own normal. */
-export function RoomCourse({ room: { id, name, strokes, pending, lastStrokeAt } }: RoomCourseProps) {
-  const room = useLoad<Room>(`/rooms/${id}`);
+export function RoomCourse({ room }: RoomCourseProps) {
+  const { id, name, strokes, pending, lastStrokeAt } = room;
   return (
     <section class="course" aria-labelledby={`course-${id}`}>
       <h3 id={`course-${id}`} dir="auto">
@@ -58,16 +58,14 @@ export function RoomCourse({ room: { id, name, strokes, pending, lastStrokeAt } 
       {lastStrokeAt === null ? (
         <p class="about">{words.strokes.empty}</p>
       ) : (
-        <Loaded load={room}>
-          {(here) => <Sides room={here} from={courseBegin(lastStrokeAt)} version={`${strokes}/${pending}`} />}
-        </Loaded>
+        <Sides room={room} from={courseBegin(lastStrokeAt)} version={`${strokes}/${pending}`} />
       )}
     </section>
   );
 }
 
 interface SidesProps {
-  readonly room: Room;
+  readonly room: OverviewRoom;
   readonly from: string;
   readonly version: string;
 }
