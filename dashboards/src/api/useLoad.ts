@@ -18,6 +18,14 @@ export interface Load<Answer> {
 
 /** A network so slow that what the device has kept is shown in the meantime. */
 const SLOW_AFTER_MS = 300;
+/** Where the page itself took longer, that is known already. */
+const SLOW_PAGE_MS = 600;
+
+function slowAfterMs(): number {
+  // Of this type there is the visit's own entry alone.
+  const [visit] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  return visit !== undefined && visit.responseStart > SLOW_PAGE_MS ? 0 : SLOW_AFTER_MS;
+}
 
 interface Held {
   readonly path: string;
@@ -54,7 +62,7 @@ export function useLoad<Answer>(
         h?.path === path && h.known !== null ? h : { path, known: kept, problem: found, kept: true },
       );
     };
-    const slow = setTimeout(() => void showKept(null), SLOW_AFTER_MS);
+    const slow = setTimeout(() => void showKept(null), slowAfterMs());
     call<Answer>(path).then(
       (answer) => {
         clearTimeout(slow);
