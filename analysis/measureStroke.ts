@@ -3,6 +3,7 @@ import { median } from './statistics/median.ts';
 import { type Activity, activity, commonRests, type Interval } from './stroke/activity.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
+import { idlingSide } from './stroke/idlingSide.ts';
 import { lagOf } from './stroke/lag.ts';
 import { measureSide } from './stroke/measureSide.ts';
 import { type RestLevel, restLevel } from './stroke/restLevel.ts';
@@ -89,6 +90,8 @@ export function plausibleSupply(supply: SupplyTrace | null, nominalVolts: number
 interface UnreadSide {
   readonly doubt: Doubt;
   readonly detail: string;
+  /** Where nothing speaks against the record but that hardly any current shows in it. */
+  readonly signal?: SideSignal;
 }
 
 /** The sides that drew current, and those that cannot be read, with why; both in the order sent. */
@@ -103,10 +106,21 @@ export function readSides(trace: StrokeTrace): {
   first.forEach((alone, i) => {
     const unknown = stood !== undefined && 'rest' in alone && alone.rest.offsetAmps === null;
     const found = unknown ? readSide(trace.sides[i], stood) : alone;
-    if ('doubt' in found) unread.push({ side: trace.sides[i].side, ...found });
-    else active.push(found);
+    const side = 'doubt' in found ? idling(found, first) : found;
+    if ('doubt' in side) unread.push({ side: trace.sides[i].side, doubt: side.doubt, detail: side.detail });
+    else active.push(side);
   });
   return { active, unread };
+}
+
+/** A side that could not be read by itself, but ran idle while another one was driven; otherwise as it is. */
+function idling(unread: UnreadSide, all: readonly (ActiveSide | UnreadSide)[]): ActiveSide | UnreadSide {
+  const driven = all.find((side) => 'active' in side);
+  if (unread.signal === undefined || driven === undefined || !('active' in driven)) return unread;
+  const found = idlingSide(unread.signal, driven.active);
+  if (found === null) return unread;
+  const offset = found.rest.offsetAmps ?? 0;
+  return { signal: unread.signal, amps: unread.signal.amps.map((amps) => amps - offset), ...found };
 }
 
 /** `stood`: when another side of the room was seen to stand. */
@@ -120,9 +134,9 @@ function readSide(trace: SideTrace, stood: Interval | null): ActiveSide | Unread
     return { doubt: 'gaps', detail: `${Math.round(100 * signal.missedShare)} % of the samples are missing.` };
   }
   const rest = restLevel(signal, stood);
-  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS)) return NO_CURRENT;
+  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS)) return { ...NO_CURRENT, signal };
   if (rest.activeAmps < 3 * rest.noiseAmps && rest.noiseAmps > LEAST_ACTIVE_AMPS) {
-    return { doubt: 'noise', detail: "The sensor's noise is as large as the motor's current." };
+    return { doubt: 'noise', detail: "The sensor's noise is as large as the motor's current.", signal };
   }
   if (rest.activeAmps > MOST_ACTIVE_AMPS) {
     return { doubt: 'scale', detail: 'The current is larger than any such motor draws.' };
@@ -131,9 +145,9 @@ function readSide(trace: SideTrace, stood: Interval | null): ActiveSide | Unread
   const amps = new Float64Array(signal.amps.length);
   for (let i = 0; i < amps.length; i++) amps[i] = signal.amps[i] - offset;
   const found = activity(signal, rest);
-  if (found === null) return NO_CURRENT;
+  if (found === null) return { ...NO_CURRENT, signal };
   if (found.toS - found.fromS < SHORTEST_STROKE_S) {
-    return TOO_BRIEF;
+    return { ...TOO_BRIEF, signal };
   }
   return { signal, rest, amps, active: found };
 }

@@ -16,6 +16,8 @@ const LONG_END_STOP_S = 3;
 const LONGEST_END_STOP_S = 12;
 /** A stall draws at least so many times the running current, even in a room that runs heavy. */
 const LEAST_STOP_RISE = 1.35;
+/** What stalls at its end draws no small part of what it drew as it started: less is the noise of a side without load. */
+const LEAST_OF_START = 0.15;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
@@ -47,7 +49,7 @@ export function findPhases(
   const durationS = active.toS - active.fromS;
   const level = median(amps.subarray(first, end));
   const inrush = inrushOf(signal, amps, offsetAmps, first, end, level, durationS);
-  const stop = endStopOf(signal, amps, inrush.end, end, level, durationS);
+  const stop = endStopOf(signal, amps, inrush, end, level, durationS);
   return {
     startS: active.fromS,
     inrushEndS: timesS[Math.min(inrush.end, timesS.length - 1)],
@@ -105,12 +107,13 @@ function inrushOf(
 function endStopOf(
   signal: SideSignal,
   amps: Float64Array,
-  from: number,
+  inrush: { readonly amps: number; readonly end: number },
   end: number,
   level: number,
   durationS: number,
 ): { from: number; amps: number } | null {
   const { timesS } = signal;
+  const from = inrush.end;
   const endS = timesS[Math.min(end, timesS.length) - 1];
   const within = (seconds: number) => Math.max(from, firstAtOrAfter(timesS, endS - seconds));
   const usual = within(LONG_END_STOP_S);
@@ -121,7 +124,7 @@ function endStopOf(
   let peakAt = 0;
   for (let i = 0; i < smooth.length; i++) if (smooth[i] >= smooth[peakAt]) peakAt = i;
   const peak = smooth[peakAt];
-  if (!(peak >= LEAST_STOP_RISE * level)) return null;
+  if (!(peak >= LEAST_STOP_RISE * level && peak > LEAST_OF_START * inrush.amps)) return null;
   const threshold = level + 0.4 * (peak - level);
   let start = peakAt;
   while (start > 0 && smooth[start - 1] > threshold) start--;

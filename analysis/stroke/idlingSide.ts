@@ -1,0 +1,42 @@
+import { median } from '../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { Activity } from './activity.ts';
+import { firstAtOrAfter } from './phases.ts';
+import { type RestLevel, SMOOTHING_S } from './restLevel.ts';
+import { halfWindow, type SideSignal } from './sideSignal.ts';
+
+/** A motor starts within so long of the switch, and so much sooner at most by two clocks' difference. */
+const STARTS_WITHIN_S = 0.6;
+const STARTS_BEFORE_S = 0.3;
+/** A start stands so many deviations of the record above its level, and so many amperes. */
+const START_SIGMAS = 8;
+const LEAST_START_AMPS = 1;
+/** The median absolute deviation of a normal sample is this part of its standard deviation. */
+const MAD_PART = 0.6745;
+
+/**
+ * A side that shows no running current, but a start just when the other side was switched on: its clamp lives and its
+ * motor turned, without any load. Null where there was no such start, as with a clamp that was left off. It ran for as
+ * long as the `driven` side did; its level in that time is its zero where nothing before or after tells it.
+ */
+export function idlingSide(
+  signal: SideSignal,
+  driven: Activity,
+): { rest: RestLevel; active: Activity } | null {
+  const { timesS, amps, peakAmps } = signal;
+  const from = firstAtOrAfter(timesS, driven.fromS - STARTS_BEFORE_S);
+  const to = firstAtOrAfter(timesS, driven.fromS + STARTS_WITHIN_S);
+  const end = firstAtOrAfter(timesS, driven.toS);
+  if (to - from < 2 || end - to < 8) return null;
+  const level = median(amps.subarray(to, end));
+  const noiseAmps = medianAbsoluteDeviation(amps.subarray(to, end)) / MAD_PART;
+  let start = Number.NEGATIVE_INFINITY;
+  for (let i = from; i < to; i++) start = Math.max(start, peakAmps[i] - level);
+  if (!(start > Math.max(LEAST_START_AMPS, START_SIGMAS * noiseAmps))) return null;
+  const before = amps.subarray(0, from);
+  const offsetAmps = before.length >= 4 ? median(before) : null;
+  const smooth = rollingMedian(amps, halfWindow(signal, SMOOTHING_S));
+  const activeAmps = level - (offsetAmps ?? 0);
+  return { rest: { offsetAmps, noiseAmps, stood: null, activeAmps, smooth }, active: driven };
+}
