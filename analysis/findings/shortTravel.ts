@@ -3,6 +3,7 @@ import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
+import { mayBeThePlace } from './stay.ts';
 
 /** Strokes this much shorter than expected count as short, with the supply recorded and without. */
 const SHORT = 0.06;
@@ -43,6 +44,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** When that was, and the part of the expected time that it took. */
   atMs: number;
   part: number;
+  /** Strokes in a row, whichever way, that were all quicker than expected. */
+  quickRun: number;
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
@@ -57,6 +60,7 @@ export function beginTravelMemory(): TravelMemory {
     direction: null,
     atMs: 0,
     part: 0,
+    quickRun: 0,
     mayBeCut: false,
   };
 }
@@ -96,8 +100,10 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   travel.latest.push({ short: explained ? 0 : shortBy, stopped });
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
+  before.quickRun = shortBy > SHORT_WITHOUT_STOP ? before.quickRun + 1 : 0;
   const alone = shortBy > Math.max(least, SIGMAS * longest.deviation);
-  const short = !explained && (alone || missesStop || isShortAgain(travel, least, longest.deviation));
+  const told = alone || isShortAgain(travel, least, longest.deviation);
+  const short = !explained && (missesStop || (told && !mayBeSupply(context)));
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
   before.mayBeCut = short || (explained && shortBy > SHORT_WITHOUT_STOP);
@@ -145,6 +151,12 @@ function takesUp(before: TravelMemory, direction: Direction, atMs: number, part:
   const inTime = atMs - before.atMs <= TAKEN_UP_HOURS * 3_600_000;
   const whole = before.part + part;
   return before.direction === direction && inTime && whole >= WHOLE[0] && whole <= WHOLE[1];
+}
+
+/** One stay's supply, which nobody recorded, quickens all strokes there: what is known from one stay only may be that. */
+function mayBeSupply({ state, analysis }: FindingContext): boolean {
+  const { quickRun } = state.travel;
+  return analysis.supplyVolts === null && quickRun > 1 && mayBeThePlace(state.stay, quickRun);
 }
 
 /**

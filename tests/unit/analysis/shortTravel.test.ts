@@ -56,3 +56,15 @@ test('a room that comes to run a little quicker calls nobody', () => {
   );
   expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
 });
+
+test('one stay on a supply that nobody recorded, which quickens every stroke of it, calls nobody', () => {
+  const events = strokeEvents(80, ONE_MOTOR, 4, () => ({ volts: null, ambientC: null })).map((event, i) => {
+    const stay = Math.floor(i / 8);
+    const strong = stay === 6 ? 0.86 : 1 + 0.03 * Math.sin(2.3 * stay);
+    const placed = { ...event, atMs: event.atMs + stay * 10 * 86_400_000 };
+    return changed(placed, {
+      all: ({ durationS }) => ({ durationS: durationS * strong, endStopAmps: null }),
+    });
+  });
+  expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
+});
