@@ -1,5 +1,6 @@
 import { channelOf } from '../room/state.ts';
 import type { RoomDescription } from '../trace.ts';
+import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { nameSide } from './risingDraw.ts';
 import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
@@ -10,6 +11,8 @@ import { sharedSwing, swingOf } from './swing.ts';
 const LEAST_STROKES = 3;
 /** The part of the travel at either end where seals are pressed and let go: no place for a spike to mean much. */
 const SEAL = 0.06;
+/** So near the edge of a stretch without load, as a part of the travel, a peak is the jolt of it. */
+const JOLT = 0.05;
 /** This many strokes in a row without one clear it. */
 const CLEAR_STROKES = 5;
 /** Heights over the running current at which a spike is more than something to watch. */
@@ -19,16 +22,20 @@ const STOP_HEIGHT = 2;
 /**
  * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. A swing once per turn
  * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
- * load on this stroke, whose profile says nothing else.
+ * load on this stroke, whose profile says nothing else; where they lose it and take it up again the other side jolts.
  */
-export function stallSpike(context: FindingContext, dropped: readonly string[]): FindingAnswer {
+export function stallSpike(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const { state, analysis, direction } = context;
+  const edges = dropped.flatMap(({ from, to }) => [from, to]);
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
-    const inTravel = measured.spikes.filter(({ position }) => position > SEAL && position < 1 - SEAL);
+    const inTravel = measured.spikes.filter(
+      ({ position }) =>
+        position > SEAL && position < 1 - SEAL && !edges.some((edge) => isNear(position, edge)),
+    );
     const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const strokes = keepSpikes(state.spikes, side, {
       direction,
@@ -49,6 +56,8 @@ export function stallSpike(context: FindingContext, dropped: readonly string[]):
   }
   return { present, gone };
 }
+
+const isNear = (position: number, edge: number): boolean => Math.abs(position - edge) < JOLT;
 
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
 function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {

@@ -44,18 +44,14 @@ export function findTroubles(
   if (!weak) {
     keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
-    if (dropped.length === 0 && openOf(state, 'dropped-load').length === 0) lookAtLoad(context, keep);
-    // A side that works harder than it did is slower for it.
+    const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
+    if (!lost) lookAtLoad(context, keep);
+    // A side that works harder than it did is slower for it, and so is one that bears what the other lost.
     const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
-    if (dropped.length === 0 && slowed.length === 0) keep(lateSide(context));
+    if (!lost && slowed.length === 0) keep(lateSide(context));
     // A motor that lost its load runs faster.
-    if (dropped.length === 0 && openOf(state, 'dropped-load').length === 0) keep(shortTravel(context));
-    keep(
-      stallSpike(
-        context,
-        dropped.map(({ side }) => side),
-      ),
-    );
+    if (!lost) keep(shortTravel(context));
+    keep(stallSpike(context, dropped));
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   return { warnings, teaches: !troubled && !weak && dropped.length === 0 && !state.travel.mayBeCut };

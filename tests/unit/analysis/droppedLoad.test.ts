@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
-import { ONE_MOTOR } from './support/handMade.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
 const FAULT_FROM = 40;
@@ -45,4 +45,19 @@ test('a clamp that reads a third of everything is in doubt, and no load was lost
         }),
   );
   expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['sensor-doubt']);
+});
+
+test('the jolts of the other side where the load is lost and taken up are no stall spikes', () => {
+  const events = strokeEvents(STROKES + 20, ROOM, 3).map((event, i) => {
+    if (i < FAULT_FROM) return event;
+    const at = i % 2 === 0 ? 0.41 : 0.69;
+    return changed(event, {
+      front: ({ profile }) => ({
+        profile: profile.map((amps, bin) => (amps !== null && bin > 26 && bin < 44 ? 0.15 * amps : amps)),
+      }),
+      rear: () => ({ spikes: [{ position: at, amps: 11, widthS: 0.3 }] }),
+    });
+  });
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', 'front']]);
 });
