@@ -7,8 +7,6 @@ export interface ForcesSensing extends ForcesClamp {
   readonly missed: number;
   /** Left off: sees nothing of the current. */
   readonly off: boolean;
-  /** Put on the other way round. */
-  readonly reversed: boolean;
 }
 
 /** A factor on the force of a side by position, 0 retracted to 1 extended. */
@@ -60,7 +58,7 @@ export function usualCondition(room: ForcesRoom, direction: Direction): ForcesCo
     to: direction === 'extend' ? 1 : 0,
     holdS: room.endsBy === 'switch' ? 0 : room.stallS,
     pauses: [],
-    sensing: room.clamps.map((clamp) => ({ ...clamp, missed: 0.0005, off: false, reversed: false })),
+    sensing: room.clamps.map((clamp) => ({ ...clamp, missed: 0.0005, off: false })),
     leftOut: [],
     rateHz: room.rateHz,
     rateError: 1,

@@ -16,8 +16,7 @@ export function sense(
   const pink = PINK_S.map(() => random.normal(0, 1));
   const keeps = PINK_S.map((s) => Math.exp(-1 / (rateHz * s)));
   const humPhase = random.uniform(0, 2 * Math.PI);
-  const turned = sensing.reversed ? -sign : sign;
-  const zero = sensing.zeroAmps + turned * sensing.remanenceAmps;
+  const zero = sensing.zeroAmps + sign * sensing.remanenceAmps;
   return Array.from(truth, (amps, i) => {
     for (const [k, keep] of keeps.entries()) {
       pink[k] = keep * pink[k] + Math.sqrt(1 - keep * keep) * random.normal(0, 1);
@@ -25,7 +24,7 @@ export function sense(
     const coloured = (sensing.pinkAmps * (pink[0] + pink[1] + pink[2])) / Math.sqrt(3);
     const hum = sensing.hum.amps * Math.sin((2 * Math.PI * sensing.hum.hertz * i) / rateHz + humPhase);
     const seen =
-      (sensing.off ? 0 : turned * sensing.gain * amps) +
+      (sensing.off ? 0 : sign * sensing.gain * amps) +
       zero +
       coloured +
       hum +
