@@ -27,6 +27,7 @@ export interface Tables {
   live_pieces: LivePieceTable;
   measures: MeasureTable;
   room_progress: RoomProgressTable;
+  room_results: RoomResultsTable;
   room_checkpoints: RoomCheckpointTable;
   lent_normals: LentNormalTable;
   warnings: WarningTable;
@@ -269,14 +270,20 @@ export interface RoomProgressTable {
   dirty_from: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
   /** bigint comes back as a string. */
   revision: ColumnType<string, number | string | undefined, number | string>;
-  summary: JsonOrNull;
-  /** Of the summary. */
-  verdict: ColumnType<string | null, never, never>;
-  limits: JsonOrNull;
   /** Names the analysis and the description of the room that its strokes are measured by; null: not known yet. */
   measured_by: ColumnType<string | null, string | null | undefined, string | null>;
   /** Strokes from this time on may have been measured by another. */
   remeasure_from: ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
+}
+
+/** What was last found of a room; one without was never gone through. */
+export interface RoomResultsTable {
+  account_id: string;
+  room_id: string;
+  summary: Json;
+  /** Of the summary. */
+  verdict: ColumnType<string, never, never>;
+  limits: JsonOrNull;
 }
 
 export interface RoomCheckpointTable {

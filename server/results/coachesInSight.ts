@@ -37,11 +37,11 @@ export function coachesInSight(person: Scope, since: string | null): RawBuilder<
       order by account_id, room_id, changed_at
     ),
     room as (
-      select r.account_id, r.coach_id, r.id, r.name, ${placeOf(sql`coalesce(p.verdict, 'learning')`)} as place,
-        ${placeOf(sql`coalesce(b.verdict_before, p.verdict, 'learning')`)} as place_before
+      select r.account_id, r.coach_id, r.id, r.name, ${placeOf(sql`coalesce(o.verdict, 'learning')`)} as place,
+        ${placeOf(sql`coalesce(b.verdict_before, o.verdict, 'learning')`)} as place_before
       from coach c
       join rooms r on r.account_id = c.account_id and r.coach_id = c.id
-      left join room_progress p on p.account_id = r.account_id and p.room_id = r.id
+      left join room_results o on o.account_id = r.account_id and o.room_id = r.id
       left join before b on b.account_id = r.account_id and b.room_id = r.id
     ),
     logger as (

@@ -13,7 +13,7 @@ export async function roomLimits(
   roomId: string,
 ): Promise<readonly RoomLimits[]> {
   const row = await db
-    .selectFrom('room_progress')
+    .selectFrom('room_results')
     .select('limits')
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)

@@ -18,7 +18,7 @@ export async function roomStatuses(
 ): Promise<RoomStatus[]> {
   if (rooms.length === 0) return [];
   const { rows } = await sql<StatusRow>`
-    select r.id, p.summary, coalesce(s.strokes, 0)::integer as strokes, s.last_at,
+    select r.id, o.summary, coalesce(s.strokes, 0)::integer as strokes, s.last_at,
       case when p.dirty_from is null then 0 else greatest(s.pending, 1) end::integer as pending,
       (
         select count(*) from warnings w
@@ -27,6 +27,7 @@ export async function roomStatuses(
       )::integer as open_warnings
     from unnest(${rooms.map((room) => room.id)}::uuid[]) as r (id)
     left join room_progress p on p.account_id = ${accountId} and p.room_id = r.id
+    left join room_results o on o.account_id = ${accountId} and o.room_id = r.id
     left join lateral (
       select count(*) as strokes, max(placed_at) as last_at,
         count(*) filter (where placed_at >= p.dirty_from) as pending

@@ -27,12 +27,17 @@ export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomRe
   await replaceCheckpoints(trx, rooms);
   await noteVerdicts(trx, rooms);
   await sql`
-    update room_progress p set dirty_from = x.dirty_from, summary = x.summary, limits = x.limits,
-      measured_by = ${MEASURED_BY_NOW}
-    from json_to_recordset(${JSON.stringify(rooms.map(progressOf))}::json) as x (
-      account_id uuid, room_id uuid, dirty_from timestamptz, summary jsonb, limits jsonb
+    with written as (
+      select * from json_to_recordset(${JSON.stringify(rooms.map(resultsOf))}::json) as x (
+        account_id uuid, room_id uuid, dirty_from timestamptz, summary jsonb, limits jsonb
+      )
+    ), results as (
+      insert into room_results (account_id, room_id, summary, limits)
+      select account_id, room_id, summary, limits from written
+      on conflict (account_id, room_id) do update set summary = excluded.summary, limits = excluded.limits
     )
-    where p.account_id = x.account_id and p.room_id = x.room_id
+    update room_progress p set dirty_from = x.dirty_from, measured_by = ${MEASURED_BY_NOW}
+    from written x where p.account_id = x.account_id and p.room_id = x.room_id
   `.execute(trx);
   await announceRooms(
     trx,
@@ -45,7 +50,7 @@ export function writeHistory(trx: Kysely<Tables>, room: RoomToAnalyse, folded: F
   return writeHistories(trx, [{ room, folded, dirtyFrom: null }]);
 }
 
-function progressOf({ room, folded, dirtyFrom }: RoomResults) {
+function resultsOf({ room, folded, dirtyFrom }: RoomResults) {
   return {
     account_id: room.accountId,
     room_id: room.roomId,
@@ -59,12 +64,12 @@ function progressOf({ room, folded, dirtyFrom }: RoomResults) {
 async function noteVerdicts(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
   await sql`
     insert into verdict_changes (account_id, room_id, verdict_before, verdict)
-    select p.account_id, p.room_id, coalesce(p.verdict, 'learning'), x.verdict
+    select x.account_id, x.room_id, coalesce(o.verdict, 'learning'), x.verdict
     from unnest(
       ${rooms.map(({ room }) => room.accountId)}::uuid[], ${rooms.map(({ room }) => room.roomId)}::uuid[],
       ${rooms.map(({ folded }) => folded.summary.verdict)}::text[]
     ) as x (account_id, room_id, verdict)
-    join room_progress p on p.account_id = x.account_id and p.room_id = x.room_id
-    where coalesce(p.verdict, 'learning') <> x.verdict
+    left join room_results o on o.account_id = x.account_id and o.room_id = x.room_id
+    where coalesce(o.verdict, 'learning') <> x.verdict
   `.execute(trx);
 }

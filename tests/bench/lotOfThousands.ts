@@ -31,11 +31,11 @@ const STATEMENTS: readonly ((coaches: number) => string)[] = [
   (coaches) => `insert into rooms (account_id, id, coach_id, name, drive, sides)
     select $1, ${roomId}, ${id('coach')}, (array['Living room', 'Bedroom', 'Kitchen'])[k], 'in-wall', '{front,rear}'
     from generate_series(1, ${coaches}) n, generate_series(1, 3) k`,
-  (coaches) => `insert into room_progress (account_id, room_id, summary)
+  (coaches) => `insert into room_results (account_id, room_id, summary)
     select $1, ${roomId}, jsonb_build_object('verdict', ${VERDICT},
       'headline', 'The running current of the front side is 28 % above this room''s own normal.')
     from generate_series(1, ${coaches}) n, generate_series(1, 3) k
-    on conflict (account_id, room_id) do update set summary = excluded.summary, dirty_from = null`,
+    on conflict (account_id, room_id) do update set summary = excluded.summary`,
   (coaches) => `insert into strokes
       (account_id, id, room_id, sender_id, key, direction, started_at, placed_at, recorded_sides, has_supply, analysis)
     select $1, ${uuid(`'stroke' || n || '/' || k || '/' || s`)}, ${roomId}, ${id('logger')}, k || '/' || s, 'extend',

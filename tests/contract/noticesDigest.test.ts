@@ -24,7 +24,7 @@ const mails = () => news.mailsTo(told.dealer.email);
 /** What an analysis writes of a room that needs work. */
 const needsWork = () =>
   news.service.pool.query(
-    `insert into room_progress (account_id, room_id, summary)
+    `insert into room_results (account_id, room_id, summary)
      values ($1, $2, '{"verdict": "stop", "headline": "The motor stalls.", "strokes": 20, "openWarnings": [{}]}')
      on conflict (account_id, room_id) do update set summary = excluded.summary`,
     [told.dealer.person.accountId, told.fleet.roomId],

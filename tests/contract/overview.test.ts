@@ -51,7 +51,7 @@ async function addCoach(
       .values({ account_id, id: room, coach_id: id, name, drive: 'other', sides: ['main'] })
       .execute();
     const summary = JSON.stringify({ verdict, headline: `=It is ${verdict}.` });
-    await service.db.insertInto('room_progress').values({ account_id, room_id: room, summary }).execute();
+    await service.db.insertInto('room_results').values({ account_id, room_id: room, summary }).execute();
   }
   return { id, rooms };
 }

@@ -147,7 +147,7 @@ describe('checkpoints', () => {
       await settled(service, token, fleet.roomId);
     });
     const { usable } = await one<{ usable: { extend: number; retract: number } }>(
-      `select summary -> 'usableStrokes' as usable from room_progress where room_id = $1`,
+      `select summary -> 'usableStrokes' as usable from room_results where room_id = $1`,
       [fleet.roomId],
     );
     expect(usable.extend + usable.retract).toBe(13);

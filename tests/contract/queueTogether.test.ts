@@ -110,9 +110,10 @@ test('done together and done by itself, a room comes to the same results', async
   const resultsOf = async (roomId: string) => {
     const { rows } = await service.pool.query(
       `select m.side, m.direction, m.placed_at, m.value, m.expected, m.adjusted, m.beyond, s.key, s.analysis,
-         p.summary, p.limits, p.dirty_from
+         o.summary, o.limits, p.dirty_from
        from measures m join strokes s on s.account_id = m.account_id and s.id = m.stroke_id
        join room_progress p on p.account_id = m.account_id and p.room_id = m.room_id
+       join room_results o on o.account_id = m.account_id and o.room_id = m.room_id
        where m.room_id = $1 order by m.side, m.placed_at`,
       [roomId],
     );

@@ -218,7 +218,15 @@ test('a visit shows one coach of an account and what is of it, and no people', a
   expect(await ids('coaches')).toEqual([fleet.coachId]);
   expect(await ids('rooms')).toEqual([fleet.roomId]);
   expect(await ids('loggers')).toEqual([fleet.loggerId]);
-  for (const table of ['strokes', 'services', 'measures', 'room_progress', 'room_checkpoints', 'warnings'])
+  for (const table of [
+    'strokes',
+    'services',
+    'measures',
+    'room_progress',
+    'room_results',
+    'room_checkpoints',
+    'warnings',
+  ])
     expect(await ids(table, 'room_id'), table).toEqual([fleet.roomId]);
   expect(await ids('traces', 'stroke_id')).toEqual([strokeId]);
   for (const table of ['accounts', 'people', 'directory', 'sessions', 'invitations', 'idempotency_keys'])

@@ -11,7 +11,14 @@ export interface BytesOf {
 const THINGS: Readonly<Record<string, readonly string[]>> = {
   'a stroke, less its samples': ['strokes', 'measures'],
   "a stroke's samples": ['traces'],
-  'a room, with its state': ['rooms', 'room_progress', 'room_checkpoints', 'lent_normals', 'verdict_changes'],
+  'a room, with its state': [
+    'rooms',
+    'room_progress',
+    'room_results',
+    'room_checkpoints',
+    'lent_normals',
+    'verdict_changes',
+  ],
   'a coach and its logger': ['coaches', 'loggers'],
 };
 

@@ -10,6 +10,7 @@ const TABLES = [
   'traces',
   'measures',
   'room_progress',
+  'room_results',
   'room_checkpoints',
   'lent_normals',
   'warnings',
