@@ -7,8 +7,7 @@ import { measureBatch } from './measureStrokes.ts';
 import { readDirtyRooms } from './readDirtyRooms.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { type Turns, WorkStopped } from './turns.ts';
-import { whatStillHolds } from './whatStillHolds.ts';
-import { type RoomResults, writeHistories } from './writeHistory.ts';
+import { type FoundOfRoom, writeWhatHolds } from './writeWhatHolds.ts';
 
 /** Strokes of one room gone through together with other rooms; of more, the room is done by itself. */
 const MOST_STROKES = 50;
@@ -38,35 +37,22 @@ export async function analyseRooms(
   const read = await eventsOfRooms(db, sound, MOST_STROKES);
   const left = new Map(rooms.map((room) => [room.roomId, room]));
   const folded = await foldAll(read, turns);
-  if (folded.length === 0) return rooms;
-  await db.transaction().execute(async (trx) => {
-    const holds = new Map(
-      (await whatStillHolds(trx, read)).map(({ roomId, dirtyFrom }) => [roomId, dirtyFrom]),
-    );
-    const written = folded.flatMap((results): RoomResults[] => {
-      const dirtyFrom = holds.get(results.room.roomId);
-      return dirtyFrom === undefined ? [] : [{ ...results, dirtyFrom }];
-    });
-    await writeHistories(trx, written);
-    for (const { room } of written) left.delete(room.roomId);
-  });
+  for (const { room } of await writeWhatHolds(db, folded)) left.delete(room.roomId);
   return [...left.values()];
 }
-
-type Folded = Omit<RoomResults, 'dirtyFrom'>;
 
 /**
  * A room whose events cannot be gone through is left out: done by itself, the stroke to blame is found. So is one that
  * may lend or be lent to otherwise than before: what it borrows must be looked for.
  */
-async function foldAll(read: readonly EventsOfRoom[], turns: Turns): Promise<Folded[]> {
-  const results: Folded[] = [];
-  for (const { dirty, events } of read) {
-    const { room, from } = dirty;
+async function foldAll(read: readonly EventsOfRoom[], turns: Turns): Promise<FoundOfRoom[]> {
+  const results: FoundOfRoom[] = [];
+  for (const one of read) {
+    const { room, from } = one.dirty;
     if (room.peers !== null && from === null) continue;
     try {
-      const folded = await foldEvents(room, from, [[...events]], turns);
-      if (room.peers === null || folded.isSettled) results.push({ room, folded });
+      const folded = await foldEvents(room, from, [[...one.events]], turns);
+      if (room.peers === null || folded.isSettled) results.push({ room, folded, read: one });
     } catch (error) {
       if (error instanceof WorkStopped) throw error;
     }

@@ -12,14 +12,16 @@ import { writeWarnings } from './writeWarnings.ts';
 export interface RoomResults {
   readonly room: RoomToAnalyse;
   readonly folded: FoldedHistory;
+}
+
+/** How far the results of one room have come. */
+export interface RoomDone {
+  readonly room: RoomToAnalyse;
   /** What came after the last event gone through is still to be done from here on; null: nothing came. */
   readonly dirtyFrom: Date | null;
 }
 
-/**
- * Writes what was found of any number of rooms, in the same few statements for all of them. In the transaction that
- * holds the lock on their progress.
- */
+/** Writes what was found of any number of rooms, in the same few statements for all of them. */
 export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
   if (rooms.length === 0) return;
   await writeMeasures(trx, rooms);
@@ -27,17 +29,27 @@ export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomRe
   await replaceCheckpoints(trx, rooms);
   await noteVerdicts(trx, rooms);
   await sql`
-    with written as (
-      select * from json_to_recordset(${JSON.stringify(rooms.map(resultsOf))}::json) as x (
-        account_id uuid, room_id uuid, dirty_from timestamptz, summary jsonb, limits jsonb
-      )
-    ), results as (
-      insert into room_results (account_id, room_id, summary, limits)
-      select account_id, room_id, summary, limits from written
-      on conflict (account_id, room_id) do update set summary = excluded.summary, limits = excluded.limits
+    insert into room_results (account_id, room_id, summary, limits)
+    select * from json_to_recordset(${JSON.stringify(rooms.map(resultsOf))}::json) as x (
+      account_id uuid, room_id uuid, summary jsonb, limits jsonb
     )
+    on conflict (account_id, room_id) do update set summary = excluded.summary, limits = excluded.limits
+  `.execute(trx);
+}
+
+/** Says of rooms how far they have come, and tells who watches them. In the transaction that holds their progress. */
+export async function finishRooms(trx: Kysely<Tables>, rooms: readonly RoomDone[]): Promise<void> {
+  const rows = rooms.map(({ room, dirtyFrom }) => ({
+    account_id: room.accountId,
+    room_id: room.roomId,
+    dirty_from: dirtyFrom,
+  }));
+  await sql`
     update room_progress p set dirty_from = x.dirty_from, measured_by = ${MEASURED_BY_NOW}
-    from written x where p.account_id = x.account_id and p.room_id = x.room_id
+    from json_to_recordset(${JSON.stringify(rows)}::json) as x (
+      account_id uuid, room_id uuid, dirty_from timestamptz
+    )
+    where p.account_id = x.account_id and p.room_id = x.room_id
   `.execute(trx);
   await announceRooms(
     trx,
@@ -45,16 +57,20 @@ export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomRe
   );
 }
 
-/** Of one room that is up to date then. */
-export function writeHistory(trx: Kysely<Tables>, room: RoomToAnalyse, folded: FoldedHistory): Promise<void> {
-  return writeHistories(trx, [{ room, folded, dirtyFrom: null }]);
+/** Of one room that is up to date then. In the transaction that holds its progress. */
+export async function writeHistory(
+  trx: Kysely<Tables>,
+  room: RoomToAnalyse,
+  folded: FoldedHistory,
+): Promise<void> {
+  await writeHistories(trx, [{ room, folded }]);
+  await finishRooms(trx, [{ room, dirtyFrom: null }]);
 }
 
-function resultsOf({ room, folded, dirtyFrom }: RoomResults) {
+function resultsOf({ room, folded }: RoomResults) {
   return {
     account_id: room.accountId,
     room_id: room.roomId,
-    dirty_from: dirtyFrom,
     summary: folded.summary,
     limits: folded.limits,
   };

@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { RoomKey } from '../../server/live/roomChannel.ts';
 import { analyseRoom } from '../../server/work/analyseRoom.ts';
@@ -132,4 +133,54 @@ test('a stroke that cannot be judged is left for later', async () => {
     [id],
   );
   expect(await together()).toMatchObject([key]);
+});
+
+/** Lets the results of the fleet's room be written up to their last part, where they wait until `meanwhile` is over. */
+async function whileWriting(meanwhile: () => Promise<unknown>): Promise<readonly RoomKey[]> {
+  await store(service, fleet, strokesOn(1));
+  expect(await together()).toEqual([]);
+  await store(service, fleet, strokesOn(2));
+  const other = new pg.Client(service.databaseUrl);
+  await other.connect();
+  try {
+    await other.query('begin');
+    await other.query('select from room_results where room_id = $1 for update', [fleet.roomId]);
+    const writing = together();
+    const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
+    while ((await other.query(waiting)).rowCount === 0) await other.query('select pg_stat_clear_snapshot()');
+    await meanwhile();
+    await other.query('commit');
+    return await writing;
+  } finally {
+    await other.end();
+  }
+}
+
+const dirtyFrom = async () =>
+  (await service.pool.query('select dirty_from from room_progress where room_id = $1', [fleet.roomId]))
+    .rows[0].dirty_from;
+
+test('no sender waits while results are being written, and what it sent is still to be done', async () => {
+  expect(await whileWriting(() => store(service, fleet, strokesOn(3)))).toEqual([]);
+  expect(await dirtyFrom()).toEqual(new Date(dayAt(3)));
+});
+
+test('results of a history that changes while they are written are taken back', async () => {
+  const measured = () =>
+    service.pool.query('select placed_at from measures where room_id = $1 order by 1', [fleet.roomId]);
+  const left = await whileWriting(() => store(service, fleet, strokesOn(0)));
+  expect(left).toMatchObject([key]);
+  expect(await dirtyFrom()).toEqual(new Date(dayAt(0)));
+  expect((await measured()).rows.map((row) => row.placed_at)).toEqual(Array(2).fill(new Date(dayAt(1))));
+});
+
+test('a stroke that is removed while results of it are written holds up no other room', async () => {
+  const remove = async () => {
+    const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
+    // It waits for the results itself: whoever comes first, both come to an end.
+    removing = service.request('DELETE', `/strokes/${rows[0].id}`, { token });
+  };
+  let removing: Promise<{ status: number }> | null = null;
+  await whileWriting(remove);
+  expect(await removing).toMatchObject({ status: 204 });
 });

@@ -1,0 +1,67 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from '../../migrations/tables.ts';
+import { isGivenUp } from '../database/inTransaction.ts';
+import type { EventsOfRoom } from './eventsOfRooms.ts';
+import { whatStillHolds } from './whatStillHolds.ts';
+import { finishRooms, type RoomResults, writeHistories } from './writeHistory.ts';
+
+/** What was found of a room, and the events that it was found in. */
+export interface FoundOfRoom extends RoomResults {
+  readonly read: EventsOfRoom;
+}
+
+/**
+ * Writes what was found of many rooms, of each all or nothing, and answers those written: the history of another was
+ * changed since it was read. The rooms' progress, for which senders wait, is held only once all the rest is written,
+ * for the moment that it takes to see that it holds.
+ */
+export async function writeWhatHolds(
+  db: Kysely<Tables>,
+  found: readonly FoundOfRoom[],
+): Promise<readonly FoundOfRoom[]> {
+  let left = found;
+  while (left.length > 0) {
+    try {
+      await db.transaction().execute((trx) => writeAll(trx, left));
+      return left;
+    } catch (error) {
+      // Other rooms may be waited for by whoever Postgres preferred, or be gone: each is better done by itself.
+      if (isGivenUp(error) || isGone(error)) return [];
+      if (!(error instanceof Overtaken)) throw error;
+      const { roomIds } = error;
+      left = left.filter(({ room }) => !roomIds.has(room.roomId));
+    }
+  }
+  return left;
+}
+
+/** Some of what is being written holds no longer: all of it is taken back. */
+class Overtaken extends Error {
+  readonly roomIds: ReadonlySet<string>;
+
+  constructor(roomIds: ReadonlySet<string>) {
+    super('Rooms were changed while they were gone through.');
+    this.name = 'Overtaken';
+    this.roomIds = roomIds;
+  }
+}
+
+async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Promise<void> {
+  await writeHistories(trx, found);
+  const holding = await whatStillHolds(
+    trx,
+    found.map(({ read }) => read),
+  );
+  const dirtyFrom = new Map(holding.map((held) => [held.roomId, held.dirtyFrom]));
+  const overtaken = found.map(({ room }) => room.roomId).filter((roomId) => !dirtyFrom.has(roomId));
+  if (overtaken.length > 0) throw new Overtaken(new Set(overtaken));
+  await finishRooms(
+    trx,
+    found.map(({ room }) => ({ room, dirtyFrom: dirtyFrom.get(room.roomId) ?? null })),
+  );
+}
+
+/** A stroke or a room that results are to be written of was removed meanwhile. */
+function isGone(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && error.code === '23503';
+}
