@@ -13,7 +13,8 @@ const LATEST_MS = 253_402_300_799_999;
 export function parseTimestamp(text: string): number | null {
   const match = RFC_3339.exec(text);
   if (match === null) return null;
-  const [year, month, day, hour, minute, second] = match.slice(1, 7).map(Number);
+  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
+  const [hour, minute, second] = [Number(match[4]), Number(match[5]), Number(match[6])];
   const offsetHour = Number(match[10] ?? 0);
   const offsetMinute = Number(match[11] ?? 0);
   if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month)) return null;

@@ -6,7 +6,7 @@ import { readNumbers } from './numbers.ts';
 
 const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps', 'counts', 'ampsPerCount']);
 const MILLI = 1000;
-const AMPS = { maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
+const AMPS = { minCount: MIN_SAMPLES, maxCount: MAX_SAMPLES, largest: MAX_AMPS, unit: 'A', gaps: true };
 /** A picoampere: below it there is no sensor. */
 const SMALLEST_STEP = 1e-12;
 /** n / 1000 is the double nearest to the decimal, so the sender's whole number is never lost. */
@@ -43,8 +43,6 @@ function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide
   return typeof ampsPerCount === 'number' ? { side, clock, amps, ampsPerCount } : { side, clock, amps };
 }
 
-const FORMS = ['amps', 'milliamps', 'counts'] as const;
-
 /** The current in whichever form it came; a piece of a stroke under way may hold a single sample. */
 export function readAmps(
   side: JsonObject,
@@ -52,17 +50,25 @@ export function readAmps(
   faults: Faults,
   minCount: number = MIN_SAMPLES,
 ): Float64Array | null {
-  const [form, another] = FORMS.filter((name) => own(side, name) !== undefined);
-  if (form === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
-  if (another !== undefined) {
-    return faults.add(`${pointer}/${another}`, `Give either ${form} or ${another}, not both.`);
-  }
-  const sent = own(side, form);
+  const amps = own(side, 'amps');
+  const milliamps = own(side, 'milliamps');
+  const counts = own(side, 'counts');
   const scale = own(side, 'ampsPerCount');
-  if (form === 'counts') return readCounts(sent, scale, minCount, pointer, faults);
+  if (milliamps !== undefined && amps !== undefined) return twoForms('amps', 'milliamps', pointer, faults);
+  if (counts !== undefined) {
+    if (amps !== undefined) return twoForms('amps', 'counts', pointer, faults);
+    if (milliamps !== undefined) return twoForms('milliamps', 'counts', pointer, faults);
+    return readCounts(counts, scale, minCount, pointer, faults);
+  }
+  if (amps === undefined && milliamps === undefined) return faults.add(`${pointer}/amps`, 'Is missing.');
   if (scale !== undefined) return faults.add(`${pointer}/ampsPerCount`, 'Belongs to counts only.');
-  const rules = { ...(form === 'amps' ? AMPS : MILLIAMPS), minCount };
-  return readNumbers(sent, rules, `${pointer}/${form}`, faults);
+  return milliamps === undefined
+    ? readNumbers(amps, AMPS, `${pointer}/amps`, faults, minCount)
+    : readNumbers(milliamps, MILLIAMPS, `${pointer}/milliamps`, faults, minCount);
+}
+
+function twoForms(form: string, another: string, pointer: string, faults: Faults): null {
+  return faults.add(`${pointer}/${another}`, `Give either ${form} or ${another}, not both.`);
 }
 
 /** Whole counts of the logger's converter; a negative scale is a clamp put on the other way round. */
@@ -78,5 +84,5 @@ function readCounts(
     const range = `from ${SMALLEST_STEP} to ${MAX_AMPS} either way`;
     return faults.add(`${pointer}/ampsPerCount`, `Must be the amperes of one count, ${range}.`);
   }
-  return readNumbers(sent, { ...AMPS, minCount, wholeTimes: scale }, `${pointer}/counts`, faults);
+  return readNumbers(sent, { ...AMPS, wholeTimes: scale }, `${pointer}/counts`, faults, minCount);
 }
