@@ -13,6 +13,7 @@ import * as packedCheckpoints from './0016-packed-checkpoints.ts';
 import * as measuredBeforeStored from './0017-measured-before-stored.ts';
 import * as verdictColumn from './0018-verdict-column.ts';
 import * as resultsApart from './0019-results-apart.ts';
+import * as concernOfCoaches from './0020-concern-of-coaches.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -30,4 +31,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0017-measured-before-stored': measuredBeforeStored,
   '0018-verdict-column': verdictColumn,
   '0019-results-apart': resultsApart,
+  '0020-concern-of-coaches': concernOfCoaches,
 };

@@ -134,6 +134,8 @@ export interface CoachTable {
   model: string | null;
   year: number | null;
   notes: string | null;
+  /** The place of its most worrying room in the order of concern, kept by triggers. */
+  concern: ColumnType<number, never, never>;
   created_at: TimeByDefault;
   updated_at: TimeByDefault;
   /** Not null: out of everybody's sight, and to be restored or removed. */

@@ -5,7 +5,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope, Scope } from '../access/scope.ts';
 import type { OverviewQuery } from '../schemas/overview.ts';
 import type { Role } from '../schemas/session.ts';
-import { BY_CONCERN, coachesInSight } from './coachesInSight.ts';
+import { accountsInSight, coachesInSight, IS_SILENT, VERDICT, verdictsBefore } from './coachesInSight.ts';
 import { cutPage, readCursor } from './keysetCursor.ts';
 
 /** Every order of the list is by one number, then by name and id. */
@@ -25,36 +25,38 @@ export interface CoachRow {
   readonly before: Readonly<Record<string, Verdict>>;
 }
 
-/** One page of the coaches that the query asks for, in its order. */
+/**
+ * One page of the coaches that the query asks for, in its order. What changed is looked for only of those on it; the
+ * order of concern is read from an index.
+ */
 export async function overviewPage(
   db: Kysely<Tables>,
   person: Scope,
   query: OverviewQuery,
 ): Promise<{ items: CoachRow[]; next: string | null }> {
   const { limit, cursor, since = null } = query;
-  const [rank, name, id] = cursor ? readCursor(cursor, Place) : [null, null, null];
+  const { rank, join } = ORDERS[query.sort];
+  const conditions = conditionsOf(person, query);
+  if (cursor !== undefined) {
+    const [place, name, id] = readCursor(cursor, Place);
+    conditions.push(
+      sql`(${rank}, c.name, c.id) > (${place}::${TYPES[query.sort]}, ${name}::text, ${id}::uuid)`,
+    );
+  }
   const { rows } = await sql<CoachRow>`
-    with ${coachesInSight(person, since)},
-    room_sum as (
-      select account_id, coach_id, min(place) as worst, bool_or(place <> place_before) as changed,
-        jsonb_object_agg(id, (${BY_CONCERN}::text[])[place_before])
-          filter (where place <> place_before) as before
-      from room group by account_id, coach_id
-    ),
-    logger_sum as (
-      select account_id, coach_id, max(last_seen_at) as heard, bool_or(silent) as silent
-      from logger group by account_id, coach_id
-    ),
-    ranked as (
-      select c.*, ${rankOf(query.sort)}::float8 as rank, coalesce(rs.before, '{}') as before
-      from coach c
-      left join room_sum rs on rs.account_id = c.account_id and rs.coach_id = c.id
-      left join logger_sum ls on ls.account_id = c.account_id and ls.coach_id = c.id
-      where ${all(conditionsOf(query))}
+    with ${coachesInSight(person)}, ${verdictsBefore(person, since)},
+    page as (
+      select c.*, ${rank} as rank from coach c ${join}
+      where ${all(conditions)}
+      order by ${rank}, c.name, c.id limit ${limit + 1}
     )
-    select * from ranked
-    where ${rank}::float8 is null or (rank, name, id) > (${rank}::float8, ${name}::text, ${id}::uuid)
-    order by rank, name, id limit ${limit + 1}
+    select p.*, coalesce(changed.before, '{}') as before
+    from page p
+    left join lateral (
+      select jsonb_object_agg(r.id, b.verdict_before) as before from ${CHANGED_ROOMS}
+      where r.account_id = p.account_id and r.coach_id = p.id and b.verdict_before <> ${VERDICT}
+    ) changed on true
+    order by p.rank, p.name, p.id
   `.execute(db);
   return cutPage(
     rows,
@@ -64,41 +66,88 @@ export async function overviewPage(
   );
 }
 
-/** A coach without rooms comes last; one that was never heard, and one that arrived last, first. */
-function rankOf(sort: OverviewQuery['sort']): RawBuilder<number> {
-  switch (sort) {
-    case 'concern':
-      return sql`coalesce(rs.worst, ${BY_CONCERN.length + 1})`;
-    case 'name':
-      return sql`0`;
-    case 'heard':
-      return sql`extract(epoch from coalesce(ls.heard, 'epoch'))`;
-    case 'newest':
-      return sql`-extract(epoch from c.created_at)`;
-  }
+const CHANGED_ROOMS = sql`before b
+  join rooms r on r.account_id = b.account_id and r.id = b.room_id
+  left join room_results o on o.account_id = r.account_id and o.room_id = r.id`;
+
+interface Order {
+  readonly rank: RawBuilder<number>;
+  /** What else it must be told from. */
+  readonly join: RawBuilder<unknown>;
 }
 
-function conditionsOf(query: OverviewQuery): RawBuilder<boolean>[] {
+/** A coach without rooms comes last; one that was never heard, and one that arrived last, first. */
+const ORDERS: Readonly<Record<OverviewQuery['sort'], Order>> = {
+  concern: { rank: sql`c.concern`, join: sql`` },
+  name: { rank: sql`0::integer`, join: sql`` },
+  heard: {
+    rank: sql`extract(epoch from coalesce(h.heard, 'epoch'))::float8`,
+    join: sql`left join (
+      select account_id, coach_id, max(last_seen_at) as heard from loggers group by account_id, coach_id
+    ) h on h.account_id = c.account_id and h.coach_id = c.id`,
+  },
+  newest: { rank: sql`-extract(epoch from c.created_at)::float8`, join: sql`` },
+};
+
+/** Of their ranks: a comparison of another type would go past the index. */
+const TYPES: Readonly<Record<OverviewQuery['sort'], RawBuilder<unknown>>> = {
+  concern: sql`smallint`,
+  name: sql`integer`,
+  heard: sql`float8`,
+  newest: sql`float8`,
+};
+
+function conditionsOf(person: Scope, query: OverviewQuery): RawBuilder<boolean>[] {
   const { q, model, room, verdict, silent, changed, coaches } = query;
+  const accounts = accountsInSight(person);
   const found: RawBuilder<boolean>[] = [];
-  // A set that is found once: asked coach by coach, thousands of them would take seconds.
+  // Sets that are found once: asked coach by coach, thousands of them would take seconds.
   const withRoom = (condition: RawBuilder<unknown>) =>
-    sql<boolean>`(c.account_id, c.id) in (select r.account_id, r.coach_id from room r where ${condition})`;
+    isAmong(sql`
+    select r.account_id, r.coach_id from rooms r
+    left join room_results o on o.account_id = r.account_id and o.room_id = r.id
+    where r.account_id = any(${accounts}) and ${condition}`);
   if (q !== undefined)
     found.push(sql`(${holds(sql`c.name`, q)} or ${holds(sql`coalesce(c.model, '')`, q)}
       or ${withRoom(holds(sql`r.name`, q))})`);
   if (model !== undefined) found.push(sql`c.model = ${model}`);
-  if (room !== undefined || verdict !== undefined) {
-    const place = verdict === undefined ? null : BY_CONCERN.indexOf(verdict) + 1;
+  if (room !== undefined || verdict !== undefined)
     found.push(
-      withRoom(sql`(${room ?? null}::text is null or r.name = ${room ?? null})
-        and (${place}::int is null or r.place = ${place})`),
+      withRoom(
+        all([
+          ...(room === undefined ? [] : [sql<boolean>`r.name = ${room}`]),
+          ...(verdict === undefined ? [] : [sql<boolean>`${VERDICT} = ${verdict}`]),
+        ]),
+      ),
     );
-  }
-  if (silent !== undefined) found.push(sql`coalesce(ls.silent, false) = ${silent === 'true'}`);
-  if (changed !== undefined) found.push(sql`coalesce(rs.changed, false) = ${changed === 'true'}`);
+  if (silent !== undefined)
+    found.push(
+      either(
+        silent,
+        isAmong(sql`select l.account_id, l.coach_id from loggers l
+          where l.account_id = any(${accounts}) and ${IS_SILENT}`),
+      ),
+    );
+  if (changed !== undefined)
+    found.push(
+      either(
+        changed,
+        isAmong(
+          sql`select r.account_id, r.coach_id from ${CHANGED_ROOMS} where b.verdict_before <> ${VERDICT}`,
+        ),
+      ),
+    );
   if (coaches !== undefined) found.push(sql`c.id = any(${coaches}::uuid[])`);
   return found;
+}
+
+/** Whether a row of `coach as c` is in a set of accounts and coaches. */
+function isAmong(set: RawBuilder<unknown>): RawBuilder<boolean> {
+  return sql<boolean>`(c.account_id, c.id) in (${set})`;
+}
+
+function either(wanted: 'true' | 'false', condition: RawBuilder<boolean>): RawBuilder<boolean> {
+  return wanted === 'true' ? condition : sql<boolean>`not ${condition}`;
 }
 
 /** Whether the text holds the part, in capitals or not; nothing in it is a pattern. */

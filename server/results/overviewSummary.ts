@@ -3,7 +3,7 @@ import { VERDICTS } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Scope } from '../access/scope.ts';
 import type { OverviewSummary } from '../schemas/overview.ts';
-import { BY_CONCERN, coachesInSight } from './coachesInSight.ts';
+import { BY_CONCERN, coachesInSight, IS_SILENT, verdictsBefore } from './coachesInSight.ts';
 
 /** As many as a person can choose from. */
 const MOST_NAMES = 200;
@@ -29,10 +29,18 @@ export async function overviewSummary(
   since: string | null,
 ): Promise<OverviewSummary> {
   const { rows } = await sql<SummaryRow>`
-    with ${coachesInSight(person, since)}
+    with ${coachesInSight(person)}, ${verdictsBefore(person, since)},
+    room as (
+      select r.name, concern_of(o.verdict) as place, concern_of(coalesce(b.verdict_before, o.verdict)) as place_before
+      from rooms r
+      left join room_results o on o.account_id = r.account_id and o.room_id = r.id
+      left join before b on b.account_id = r.account_id and b.room_id = r.id
+      where (r.account_id, r.coach_id) in (select account_id, id from coach)
+    )
     select
       (select count(*)::int from coach) as coaches,
-      (select count(*)::int from logger where silent) as silent,
+      (select count(*)::int from coach c join loggers l on l.account_id = c.account_id and l.coach_id = c.id
+        where ${IS_SILENT}) as silent,
       array(select distinct model from coach where model is not null order by 1 limit ${MOST_NAMES}) as models,
       array(select name from room group by name order by count(*) desc, name limit ${MOST_NAMES}) as room_names,
       array(
