@@ -41,15 +41,15 @@ export async function whatStillHolds(
     left join lateral (
       select
         concat_ws(',',
-          string_agg(${sql.raw(ROW_VERSION)}, ',' order by at, id) filter (where not service and ms <= x.until),
-          string_agg(${sql.raw(ROW_VERSION)}, ',' order by at, id) filter (where service and ms <= x.until)
+          string_agg(${sql.raw(ROW_VERSION)}, ',' order by at, id) filter (where what = 'stroke' and ms <= x.until),
+          string_agg(${sql.raw(ROW_VERSION)}, ',' order by at, id) filter (where what = 'service' and ms <= x.until)
         ) as fingerprint,
         min(at) filter (where ms > x.until) as next
       from (
-        select id, xmin, placed_at as at, placed_at as ms, false as service from strokes
+        select id, xmin, placed_at as at, placed_at as ms, 'stroke' as what from strokes
         where account_id = x.account_id and room_id = x.room_id and placed_at > x.after
         union all
-        select id, xmin, at, date_trunc('milliseconds', at), true from services
+        select id, xmin, at, date_trunc('milliseconds', at), 'service' from services
         where account_id = x.account_id and room_id = x.room_id and date_trunc('milliseconds', at) > x.after
       ) events
     ) f on x.revised
