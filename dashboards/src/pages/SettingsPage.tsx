@@ -7,38 +7,12 @@ import { Failure } from '../components/states.tsx';
 import { useSendingInTurn } from '../components/useSending.ts';
 import { placeText, plainNumber, temperatureText, whenText } from '../format.ts';
 import { SelectField } from '../forms/SelectField.tsx';
+import { ZoneOptions } from '../forms/ZoneOptions.tsx';
+import { languagesWith } from '../languages.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
 const FOLLOW = '';
-
-/** Languages whose numbers and dates differ enough to be chosen; any other tag can be set over the API. */
-const LOCALES = [
-  'en-US',
-  'en-GB',
-  'en-CA',
-  'en-AU',
-  'de-DE',
-  'es-ES',
-  'es-US',
-  'fr-CA',
-  'fr-FR',
-  'nl-NL',
-  'sv-SE',
-  'he-IL',
-  'ar-EG',
-];
-
-/** As a language calls itself. */
-function localeName(tag: string): string {
-  return new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag;
-}
-
-/** The zones that the browser knows, and the one that is set. */
-function zones(set: string | null): string[] {
-  const known = Intl.supportedValuesOf('timeZone');
-  return set === null || known.includes(set) ? known : [set, ...known];
-}
 
 /** Units, time zone and the way of writing numbers and dates, for this person on every device. */
 export function SettingsPage() {
@@ -71,12 +45,7 @@ export function SettingsPage() {
       <SelectField
         label={say.locale}
         value={settings.locale ?? FOLLOW}
-        options={[
-          [FOLLOW, say.follow],
-          ...[...new Set([...LOCALES, ...(settings.locale === null ? [] : [settings.locale])])].map(
-            (tag): [string, string] => [tag, localeName(tag)],
-          ),
-        ]}
+        options={[[FOLLOW, say.follow], ...languagesWith(settings.locale)]}
         onChange={(locale) => change({ locale: locale === FOLLOW ? null : locale })}
         problem={fieldProblem('/locale')}
       />
@@ -93,11 +62,7 @@ export function SettingsPage() {
               onInput={(event) => setZone(event.currentTarget.value)}
               onChange={() => change({ timeZone: zone.trim() === '' ? null : zone.trim() })}
             />
-            <datalist id="zones">
-              {zones(settings.timeZone).map((name) => (
-                <option key={name} value={name} />
-              ))}
-            </datalist>
+            <ZoneOptions id="zones" />
           </>
         )}
       </Field>
