@@ -58,7 +58,7 @@ export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
 /** A database that stands still without a word lets no request hang for ever. */
 const ANSWER_WITHIN_MS = 60_000;
 /** With answers that take longer an empty page is quicker: its visitor sees the last ones that the device has. */
-const DRAWN_WITHIN_MS = 600;
+const DRAWN_WITHIN_MS = 1000;
 const LOOK_AT_CONNECTIONS_EVERY_MS = 2000;
 const JSON_BODY_LIMIT_BYTES = 1024 * 1024;
 /**

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { call, whenSessionLost } from './api/client.ts';
 import { forgetKeptAnswers } from './api/keptAnswers.ts';
-import { forgetAnswers, knownAnswer } from './api/knownAnswers.ts';
+import { forgetAnswers, knownAnswer, learnAnswer } from './api/knownAnswers.ts';
 import { SESSION, SETTINGS } from './api/questions.ts';
 import type { Person, Settings } from './api/types.ts';
 import { useReconnect } from './api/useReconnect.ts';
@@ -46,6 +46,7 @@ export function useSession(): Session {
   }, []);
 
   const setSettings = useCallback((settings: Settings) => {
+    learnAnswer(SETTINGS, settings);
     readAs(settings);
     const last = remembered();
     if (last !== null) remember({ ...last, settings });

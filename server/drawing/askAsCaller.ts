@@ -2,14 +2,7 @@ import type { FastifyRequest } from 'fastify';
 import type { App } from '../appTypes.ts';
 
 /** What tells who the caller is, and how it reached us; the answers depend on nothing else that it sent. */
-const TAKEN_OVER = [
-  'cookie',
-  'host',
-  'user-agent',
-  'x-forwarded-for',
-  'x-forwarded-host',
-  'x-forwarded-proto',
-];
+const TAKEN_OVER = ['cookie', 'host', 'x-forwarded-for', 'x-forwarded-host', 'x-forwarded-proto'];
 
 /**
  * Asks the API itself in the name of whoever sent the request: every lock on the way stands as it does for the

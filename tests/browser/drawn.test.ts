@@ -92,6 +92,22 @@ describePages('a page that the service has drawn', (place) => {
     ).toEqual([]);
   });
 
+  test.each([
+    ['the first page', () => '/'],
+    ['a room', () => `/rooms/${room.id}`],
+  ])('%s takes at most 90 kB on a first visit, its answers included', async (_, path) => {
+    const page = await newcomer();
+    await page.goto(path(), { waitUntil: 'networkidle' });
+    const fetched = await page.evaluate<[string, number][]>(
+      `performance.getEntries().flatMap((each) => each.transferSize > 0 ? [[each.name, each.transferSize]] : [])`,
+    );
+    expect(fetched.length).toBeGreaterThan(5);
+    expect(
+      fetched.reduce((sum, [, bytes]) => sum + bytes, 0),
+      String(fetched),
+    ).toBeLessThanOrEqual(90 * 1024);
+  });
+
   test('is kept on the device for when there is no network, though nothing of it was asked for', async () => {
     const page = await newcomer();
     await page.goto('/');

@@ -6,15 +6,20 @@ import { Failure, Waiting } from './states.tsx';
 
 /** A page in a chunk of its own: whoever never opens it never fetches it. */
 export function lazily<Props extends object>(load: () => Promise<ComponentType<Props>>) {
+  /** Once it is there, going back to it shows it at once and as far down as it was. */
+  let loaded: ComponentType<Props> | null = null;
   return function Lazily(props: Props) {
-    const [Page, setPage] = useState<ComponentType<Props> | null>(null);
+    const [Page, setPage] = useState(() => loaded);
     const [failed, setFailed] = useState(false);
     const [tries, setTries] = useState(0);
     // A try more fetches it anew.
     useEffect(() => {
       setFailed(false);
       load().then(
-        (page) => setPage(() => page),
+        (page) => {
+          loaded = page;
+          setPage(() => page);
+        },
         () => setFailed(true),
       );
     }, [tries]);
