@@ -12,6 +12,8 @@ const LEAST_BINS = 5;
 const WHOLE_PART = 0.75;
 /** Of what the running current lost, the stall may have lost so much where a single motor lost its load. */
 const STANDS_PART = 0.3;
+/** No supply and no start that fell between two samples takes more off it, natural logarithm. */
+const STANDS_RISE = -0.35;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
 
@@ -28,7 +30,7 @@ export function droppedOn(context: FindingContext): Dropped[] {
   return state.room.sides.flatMap((side) => {
     const normal = context.doubtful.has(side) ? undefined : channelOf(state, side, direction)?.profile;
     const stretch = normal === undefined ? null : longestLost(analysis, side, normal);
-    if (stretch === null || (isAlone(context) && isWhole(stretch) && !stallStands(context, side))) return [];
+    if (stretch === null || (isAlone(context) && !stallStands(context, side, isWhole(stretch)))) return [];
     return [{ side, ...stretch }];
   });
 }
@@ -43,12 +45,14 @@ function isAlone({ state, analysis }: FindingContext): boolean {
 
 /**
  * Whether the current at standstill is still what it was: it is V/R, which no lost load changes, while a clamp that reads
- * too little reads it as much too low. Not told where no start and no stall was read.
+ * too little, or was left off, reads it as much too low. Where no start and no stall was read, a load that was lost over
+ * the whole travel is not told.
  */
-function stallStands(context: FindingContext, side: string): boolean {
+function stallStands(context: FindingContext, side: string, whole: boolean): boolean {
   const running = context.residual(side, 'runningAmps');
   const stall = context.residual(side, 'endStopAmps') ?? context.residual(side, 'inrushAmps');
-  return running !== null && stall !== null && stall.rise > STANDS_PART * running.rise;
+  if (running === null || stall === null) return !whole;
+  return stall.rise > Math.min(STANDS_RISE, STANDS_PART * running.rise);
 }
 
 function longestLost(

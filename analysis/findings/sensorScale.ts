@@ -22,6 +22,8 @@ const UNRECORDED_MORE: Conditions = [0.06, 0.12, 0];
 const LIKE = { least: 0.75, most: 1.35 };
 /** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
 const FALL = 0.18;
+/** Where running and stall current both fell to a third, little is left to agree: what still reads is the sensor's own. */
+const COLLAPSED = -1;
 /** While it is said already, less will do to go on. */
 const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
 
@@ -54,7 +56,8 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const least = said ? STILL.least : leastChange(context);
   if (stall === null || Math.abs(running) < least) return null;
   const ratio = stall / running;
-  const agrees = ratio > like.least && ratio < like.most;
+  const collapsed = Math.max(running, stall) < COLLAPSED;
+  const agrees = collapsed || (ratio > like.least && ratio < like.most);
   if (!agrees && !(running < -FALL && stall < 0 && mayAgree(context, side, stall - running))) return null;
   return running;
 }

@@ -61,3 +61,18 @@ test('the jolts of the other side where the load is lost and taken up are no sta
   const { warnings } = foldAll(ROOM, events);
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', 'front']]);
 });
+
+test('a clamp left off, whose last digit flickers, is in doubt for a single motor: no load was lost', () => {
+  const off = (i: number) => ({
+    runningAmps: 0.4,
+    runningAmpsP90: 0.4,
+    inrushAmps: 0.4,
+    endStopAmps: 0.4,
+    chargeAs: 2,
+    profile: Array.from({ length: 64 }, (_, bin) => (bin > 22 && bin < 48 + (i % 3) ? 0.4 : null)),
+  });
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3).map((event, i) =>
+    i < FAULT_FROM ? event : changed(event, { all: () => off(i) }),
+  );
+  expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['sensor-doubt']);
+});
