@@ -1,3 +1,4 @@
+import { LEARNING_STROKES } from '../baseline/channel.ts';
 import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
@@ -101,12 +102,12 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
   before.quickRun = shortBy > SHORT_WITHOUT_STOP ? before.quickRun + 1 : 0;
-  const alone = shortBy > Math.max(least, SIGMAS * longest.deviation);
-  const told = alone || isShortAgain(travel, least, longest.deviation);
+  const alone = shortBy > Math.max(least, SIGMAS * (longest.deviation + extrapolated(longest)));
+  const told = alone || isShortAgain(travel, least, spreadOfAll(longest, analysis.supplyVolts !== null));
   const short = !explained && (missesStop || (told && !mayBeSupply(context)));
+  before.mayBeCut = short || takenUp || (explained && before.wasShort);
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
-  before.mayBeCut = short || (explained && shortBy > SHORT_WITHOUT_STOP);
   Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
   const flags = flag(state.recent, `short-travel ${direction}`, short);
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
@@ -118,7 +119,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     (open === undefined && !opens) ||
     (open === undefined &&
       !missesStop &&
-      !isShortAgain(travel, least, longest.deviation) &&
+      !isShortAgain(travel, least, spreadOfAll(longest, analysis.supplyVolts !== null)) &&
       !isLasting(flags, LEAST_STROKES, 4))
   )
     return NOTHING;
@@ -186,12 +187,26 @@ function strongerSupply(context: FindingContext): number {
   return rises.length > 0 ? Math.max(0, ...rises) : 0;
 }
 
-/** The latest strokes were all a little short: together they tell what none of them does. */
-function isShortAgain({ latest }: DirectionTravel, least: number, deviation: number): boolean {
+/** The latest strokes were all a little short: together they tell what none of them does. `spread`: of their median. */
+function isShortAgain({ latest }: DirectionTravel, least: number, spread: number): boolean {
   if (latest.length < WITHOUT_STOP_STROKES || latest.some(({ short }) => short <= SHORT_WITHOUT_STOP))
     return false;
-  const usual = median(latest.map(({ short }) => short));
-  return usual > Math.max(0.75 * least, (SIGMAS * deviation) / Math.sqrt(latest.length));
+  return median(latest.map(({ short }) => short)) > Math.max(0.75 * least, SIGMAS * spread);
+}
+
+/**
+ * How far the latest strokes together may lie off: only what differs from stroke to stroke evens out, and a supply that
+ * nobody recorded differs from stay to stay.
+ */
+function spreadOfAll(judged: Residual, knowsSupply: boolean): number {
+  const { deviation, noise } = judged;
+  const shared = Math.sqrt(deviation ** 2 - noise ** 2 + noise ** 2 / WITHOUT_STOP_STROKES);
+  return (knowsSupply ? shared : deviation) + extrapolated(judged);
+}
+
+/** What goes beyond the reference's own standard error is extrapolation, as to a frost: it counts twice. */
+function extrapolated({ uncertainty, noise }: Residual): number {
+  return Math.max(0, uncertainty - noise / Math.sqrt(LEARNING_STROKES));
 }
 
 function learnRate(travel: DirectionTravel, stopped: boolean): void {
