@@ -62,8 +62,10 @@ function expectScaled(one: SideMeasures, other: SideMeasures, factor: number, to
   const stop = one.endStopAmps === null ? null : factor * one.endStopAmps;
   expectNear(other.endStopAmps, stop, 'endStopAmps', tolerance);
   expectNear(other.durationS, one.durationS, 'durationS', tolerance);
+  // In steps of 10 µA, of which each may be half a one off.
+  const steps = 0.5e-5 * (1 + factor) + tolerance;
   one.profile.forEach((amps, bin) => {
-    expectNear(other.profile[bin], amps === null ? null : factor * amps, 'profile', tolerance);
+    expectNear(other.profile[bin], amps === null ? null : factor * amps, 'profile', steps);
   });
   expect(other.spikes).toHaveLength(one.spikes.length);
   one.spikes.forEach((spike, i) => {
