@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { saveCsv } from '../api/saveCsv.ts';
 import type { CoachOverview, OverviewSummary } from '../api/types.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
@@ -42,7 +42,8 @@ function useEndInSight(onEnd: () => void) {
 /** The whole lot: in order of concern unless asked otherwise, with what changed since the last visit. */
 export function Lot({ since }: LotProps) {
   const say = words.lot;
-  const question = lotQuestionOf(useSearch());
+  const search = useSearch();
+  const question = useMemo(() => lotQuestionOf(search), [search]);
   const path = lotPath(question, since);
   const summary = useLoad<OverviewSummary>(
     since === null ? '/overview/summary' : `/overview/summary?since=${encodeURIComponent(since)}`,
@@ -60,6 +61,13 @@ export function Lot({ since }: LotProps) {
     reload,
   );
   const ask = useCallback((asked: LotQuestion) => replaceAddress(lotAddress(asked)), []);
+  // With as many names to choose from as the lot has: they stand still while coaches are chosen.
+  const filters = useMemo(
+    () => (
+      <Filters question={question} summary={summary.value} mayAskChanged={since !== null} onChange={ask} />
+    ),
+    [question, summary.value, since, ask],
+  );
   const choose = useCallback((id: string, isChosen: boolean) => {
     setChosen((held) => {
       const next = new Set(held);
@@ -74,7 +82,7 @@ export function Lot({ since }: LotProps) {
   return (
     <>
       {summary.value !== null && <Changes summary={summary.value} since={since} />}
-      <Filters question={question} summary={summary.value} mayAskChanged={since !== null} onChange={ask} />
+      {filters}
       <Loaded load={list.first}>
         {() =>
           list.items.length === 0 ? (
