@@ -9,7 +9,7 @@ import { accountsInSight, coachesInSight, IS_SILENT, VERDICT, verdictsBefore } f
 import { cutPage, readCursor } from './keysetCursor.ts';
 
 /** Every order of the list is by one number, then by name and id. */
-const Place = z.tuple([z.number(), z.string(), z.uuid()]);
+const placeIn = (rank: z.ZodType<number>) => z.tuple([rank, z.string(), z.uuid()]);
 
 export interface CoachRow {
   /** At home or visited: the query finds no other. */
@@ -35,13 +35,11 @@ export async function overviewPage(
   query: OverviewQuery,
 ): Promise<{ items: CoachRow[]; next: string | null }> {
   const { limit, cursor, since = null } = query;
-  const { rank, join } = ORDERS[query.sort];
+  const { rank, type, join, place } = ORDERS[query.sort];
   const conditions = conditionsOf(person, query);
   if (cursor !== undefined) {
-    const [place, name, id] = readCursor(cursor, Place);
-    conditions.push(
-      sql`(${rank}, c.name, c.id) > (${place}::${TYPES[query.sort]}, ${name}::text, ${id}::uuid)`,
-    );
+    const [after, name, id] = readCursor(cursor, place);
+    conditions.push(sql`(${rank}, c.name, c.id) > (${after}::${type}, ${name}::text, ${id}::uuid)`);
   }
   const { rows } = await sql<CoachRow>`
     with ${coachesInSight(person)}, ${verdictsBefore(person, since)},
@@ -72,29 +70,34 @@ const CHANGED_ROOMS = sql`before b
 
 interface Order {
   readonly rank: RawBuilder<number>;
+  /** Of the rank: a comparison with another would go past the index. */
+  readonly type: RawBuilder<unknown>;
   /** What else it must be told from. */
   readonly join: RawBuilder<unknown>;
+  /** Where a page may go on: a cursor of another order, or a made-up one, may name what the type cannot hold. */
+  readonly place: ReturnType<typeof placeIn>;
 }
+
+const NOTHING = sql``;
+const FLOAT = { type: sql`float8`, place: placeIn(z.number()) };
 
 /** A coach without rooms comes last; one that was never heard, and one that arrived last, first. */
 const ORDERS: Readonly<Record<OverviewQuery['sort'], Order>> = {
-  concern: { rank: sql`c.concern`, join: sql`` },
-  name: { rank: sql`0::integer`, join: sql`` },
+  concern: {
+    rank: sql`c.concern`,
+    type: sql`smallint`,
+    join: NOTHING,
+    place: placeIn(z.int().min(0).max(32_767)),
+  },
+  name: { rank: sql`0::integer`, type: sql`integer`, join: NOTHING, place: placeIn(z.literal(0)) },
   heard: {
+    ...FLOAT,
     rank: sql`extract(epoch from coalesce(h.heard, 'epoch'))::float8`,
     join: sql`left join (
       select account_id, coach_id, max(last_seen_at) as heard from loggers group by account_id, coach_id
     ) h on h.account_id = c.account_id and h.coach_id = c.id`,
   },
-  newest: { rank: sql`-extract(epoch from c.created_at)::float8`, join: sql`` },
-};
-
-/** Of their ranks: a comparison of another type would go past the index. */
-const TYPES: Readonly<Record<OverviewQuery['sort'], RawBuilder<unknown>>> = {
-  concern: sql`smallint`,
-  name: sql`integer`,
-  heard: sql`float8`,
-  newest: sql`float8`,
+  newest: { ...FLOAT, rank: sql`-extract(epoch from c.created_at)::float8`, join: NOTHING },
 };
 
 function conditionsOf(person: Scope, query: OverviewQuery): RawBuilder<boolean>[] {

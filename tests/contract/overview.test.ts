@@ -142,6 +142,27 @@ describe('the overview', () => {
     expect((await read(`?${query}`)).status).toBe(422);
   });
 
+  test.each([
+    ['concern', 1.5],
+    ['concern', 40_000],
+    ['concern', -1],
+    ['concern', 1e300],
+    ['name', 1],
+    ['name', 1795132523.25],
+  ])('refuses to go on by %s after %d, which that order never says', async (sort, rank) => {
+    const place = JSON.stringify([rank, 'x', '01900000-0000-7000-8000-000000000000']);
+    const answer = await read(`?sort=${sort}&cursor=${Buffer.from(place).toString('base64url')}`);
+    expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/cursor']);
+  });
+
+  test.each(['heard', 'newest'])('goes on by %s after whatever number there is', async (sort) => {
+    for (const rank of [1.5, -1e300, 1e300]) {
+      const place = JSON.stringify([rank, 'x', '01900000-0000-7000-8000-000000000000']);
+      const answer = await read(`?sort=${sort}&cursor=${Buffer.from(place).toString('base64url')}`);
+      expect(answer.status).toBe(200);
+    }
+  });
+
   test('is a table for those who ask for one, in which nothing is a formula', async () => {
     await addCoach('=HYPERLINK("x")', ['clear']);
     const table = await read('?sort=name', { accept: 'text/csv' });
