@@ -68,3 +68,25 @@ test('one stay on a supply that nobody recorded, which quickens every stroke of 
   });
   expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
 });
+
+/** A room that has learnt in mild weather how little that does, and comes into a frost that quickens its strokes by `part`. */
+function intoFrost(part: number, rest: (index: number) => number = () => 1): Folded {
+  const events = strokeEvents(80, ONE_MOTOR, 4, (i) => ({
+    ambientC: i < 40 ? 20 + 8 * Math.sin(i) : -12 + 2 * Math.sin(i),
+  })).map((event, i) =>
+    changed(event, { all: ({ durationS }) => ({ durationS: durationS * (i < 40 ? 1 : part) * rest(i) }) }),
+  );
+  return foldAll(ONE_MOTOR, events);
+}
+
+test.each([0.95, 0.9])(
+  'a frost that nobody has seen the like of calls nobody, though strokes take %d of their time in it',
+  (part) => {
+    expect(intoFrost(part).warnings).toEqual([]);
+  },
+);
+
+test('strokes that are cut short in a frost are said all the same, once the frost is known', () => {
+  const { warnings } = intoFrost(0.95, (i) => (i >= 60 && directionOf(i) === 'extend' ? 0.82 : 1));
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
+});
