@@ -195,7 +195,7 @@ await withPostgres(async (postgres) => {
     await fillLot(databaseUrl, DEALER.email, COACHES);
     const since = encodeURIComponent(new Date(Date.now() - 86_400_000).toISOString());
     console.log(
-      `the lot's first page, answered in ${(await answerMs(dealer, `/overview?limit=50&since=${since}`)).toFixed(0)} ms`,
+      `the lot's first page, answered in ${(await answerMs(dealer, `/overview?limit=25&since=${since}`)).toFixed(0)} ms`,
     );
     console.log(
       `the lot's numbers, answered in ${(await answerMs(dealer, `/overview/summary?since=${since}`)).toFixed(0)} ms`,

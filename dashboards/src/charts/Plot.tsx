@@ -36,6 +36,9 @@ interface Pointed {
   readonly at: number;
 }
 
+/** Of a picture that is not drawn yet: all buttons but one have nothing to do, and that one does nothing. */
+const UNSEEN = { view: { min: 0, max: 1 }, whole: { min: 0, max: 1 } } as const;
+
 /** What is told to the page of a picture that stands in it. */
 interface Heard {
   readonly pointed: (place: Pointed | null) => void;
@@ -157,13 +160,16 @@ export function Plot(props: PlotProps) {
   if (failed) return <p class="failure">{words.problems.network}</p>;
   return (
     <>
-      {library === null && <Waiting />}
-      <div ref={place} class="plot" aria-hidden="true" />
+      {/* The place is there from the first moment: what stands below it does not move away under a finger. */}
+      <div style={{ minHeight: `${props.heightPx}px` }}>
+        {library === null && <Waiting />}
+        <div ref={place} class="plot" aria-hidden="true" />
+      </div>
       <p class={pointed === null ? 'readout readout-hint' : 'readout'} aria-hidden="true">
         {props.readout(pointed?.index ?? null, pointed?.at ?? 0)}
       </p>
-      {props.viewText !== undefined && seen !== null && (
-        <ZoomBar {...seen} show={(view) => drawn.current?.show(view)} viewText={props.viewText} />
+      {props.viewText !== undefined && (
+        <ZoomBar {...(seen ?? UNSEEN)} show={(view) => drawn.current?.show(view)} viewText={props.viewText} />
       )}
     </>
   );

@@ -4,7 +4,8 @@ import { whenText } from '../format.ts';
 import { words } from '../words.ts';
 
 interface ChangesProps {
-  readonly summary: OverviewSummary;
+  /** null: still being counted; the place is held so that nothing below it moves away. */
+  readonly summary: OverviewSummary | null;
   /** When the person last looked on an earlier visit; null at the first. */
   readonly since: string | null;
 }
@@ -12,6 +13,13 @@ interface ChangesProps {
 /** How the lot stands in a sentence, and what changed since the last visit. */
 export function Changes({ summary, since }: ChangesProps) {
   const say = words.lot;
+  if (summary === null)
+    return (
+      <div class="lead">
+        <p>{say.counting}</p>
+        <p>{since === null ? say.firstLook : say.since(whenText(since))}</p>
+      </div>
+    );
   const { coaches, silentLoggers, changes } = summary;
   const counted: [number, (n: number) => string][] =
     changes === null

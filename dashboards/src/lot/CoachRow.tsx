@@ -86,9 +86,44 @@ export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
   );
 }
 
-/** One coach: a wall, from which its rooms stand out, the most worrying first. */
-function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+function About({ coach, isNew }: Pick<CoachRowProps, 'coach' | 'isNew'>) {
   const about = [coach.model, coach.year].filter((part) => part !== null).join(words.joint);
+  return (
+    <>
+      <h2>
+        <a href={`/coaches/${coach.id}`} dir="auto">
+          {coach.name}
+        </a>
+      </h2>
+      <p class="about">
+        {about !== '' && (
+          <>
+            <bdi>{about}</bdi>
+            {words.joint}
+          </>
+        )}
+        <Heard coach={coach} />
+        {isNew && <strong>{` · ${words.lot.isNew}`}</strong>}
+      </p>
+    </>
+  );
+}
+
+function Rooms({ coach }: Pick<CoachRowProps, 'coach'>) {
+  if (coach.rooms.length === 0) return <p class="about">{words.coaches.noRooms}</p>;
+  return (
+    <ul class="wall">
+      {byConcern(coach.rooms).map((room) => (
+        <RoomLine key={room.id} room={room} />
+      ))}
+    </ul>
+  );
+}
+
+/** One coach: a wall, from which its rooms stand out, the most worrying first. Only its tick changes when it is chosen. */
+function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+  const about = useMemo(() => <About coach={coach} isNew={isNew} />, [coach, isNew]);
+  const rooms = useMemo(() => <Rooms coach={coach} />, [coach]);
   return (
     <li class="coach">
       <div class="coach-head">
@@ -99,31 +134,9 @@ function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
           checked={chosen}
           onChange={(event) => onChoose(coach.id, event.currentTarget.checked)}
         />
-        <h2>
-          <a href={`/coaches/${coach.id}`} dir="auto">
-            {coach.name}
-          </a>
-        </h2>
-        <p class="about">
-          {about !== '' && (
-            <>
-              <bdi>{about}</bdi>
-              {words.joint}
-            </>
-          )}
-          <Heard coach={coach} />
-          {isNew && <strong>{` · ${words.lot.isNew}`}</strong>}
-        </p>
+        {about}
       </div>
-      {coach.rooms.length === 0 ? (
-        <p class="about">{words.coaches.noRooms}</p>
-      ) : (
-        <ul class="wall">
-          {byConcern(coach.rooms).map((room) => (
-            <RoomLine key={room.id} room={room} />
-          ))}
-        </ul>
-      )}
+      {rooms}
     </li>
   );
 }

@@ -15,7 +15,7 @@ import { CoachRow } from './CoachRow.tsx';
 import { Filters } from './Filters.tsx';
 import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
 
-const COACHES_AT_ONCE = 50;
+const COACHES_AT_ONCE = 25;
 const EVERY_MS = 60_000;
 
 interface LotProps {
@@ -81,7 +81,9 @@ export function Lot({ since }: LotProps) {
   });
   return (
     <>
-      {summary.value !== null && <Changes summary={summary.value} since={since} />}
+      {(summary.value !== null || summary.problem === null) && (
+        <Changes summary={summary.value} since={since} />
+      )}
       {filters}
       <Loaded load={list.first}>
         {() =>

@@ -16,6 +16,7 @@ export const coachesWords = {
   },
 
   lot: {
+    counting: 'Counting your coaches…',
     since: (when: string) => `Since ${when}:`,
     firstLook: 'This is your first look. The next one tells what changed in between.',
     worse: (n: number) => `${n} worse`,

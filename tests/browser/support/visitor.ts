@@ -47,4 +47,18 @@ export async function signIn(page: Page, person: Person): Promise<void> {
   await page.getByLabel('Password').fill(person.password);
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.getByRole('button', { name: 'Sign out' }).waitFor();
+  await standsStill(page);
+}
+
+/** Nothing more is on its way: what a person points at is where it was a moment ago. */
+export async function standsStill(page: Page): Promise<void> {
+  await page.waitForFunction(`(async () => {
+    const drawn = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    const waits = () => document.querySelector('.waiting') !== null;
+    for (let frame = 0; frame < 3; frame++) {
+      if (waits()) return false;
+      await drawn();
+    }
+    return !waits();
+  })()`);
 }
