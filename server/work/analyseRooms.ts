@@ -5,6 +5,7 @@ import { type EventsOfRoom, eventsOfRooms } from './eventsOfRooms.ts';
 import { foldEvents } from './foldHistory.ts';
 import { measureBatch } from './measureStrokes.ts';
 import { readDirtyRooms } from './readDirtyRooms.ts';
+import type { RoomMemory } from './roomMemory.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { type Turns, WorkStopped } from './turns.ts';
 import { type FoundOfRoom, writeWhatHolds } from './writeWhatHolds.ts';
@@ -22,8 +23,9 @@ export async function analyseRooms(
   keys: readonly RoomKey[],
   log: AnalysisLog,
   turns: Turns,
+  memory: RoomMemory,
 ): Promise<readonly RoomKey[]> {
-  const dirty = await readDirtyRooms(db, keys);
+  const dirty = await readDirtyRooms(db, keys, memory);
   const rooms = dirty.map(({ room }) => room);
   const sound = dirty.filter(({ isMismeasured }) => !isMismeasured);
   while (
@@ -37,7 +39,11 @@ export async function analyseRooms(
   const read = await eventsOfRooms(db, sound, MOST_STROKES);
   const left = new Map(rooms.map((room) => [room.roomId, room]));
   const folded = await foldAll(read, turns);
-  for (const { room } of await writeWhatHolds(db, folded)) left.delete(room.roomId);
+  const { rooms: written, resultsVersion } = await writeWhatHolds(db, folded);
+  for (const { room, folded } of written) {
+    left.delete(room.roomId);
+    if (resultsVersion !== null) memory.keep(room.roomId, folded, resultsVersion);
+  }
   return [...left.values()];
 }
 
@@ -48,10 +54,10 @@ export async function analyseRooms(
 async function foldAll(read: readonly EventsOfRoom[], turns: Turns): Promise<FoundOfRoom[]> {
   const results: FoundOfRoom[] = [];
   for (const one of read) {
-    const { room, from } = one.dirty;
+    const { room, from, dirtyFrom } = one.dirty;
     if (room.peers !== null && from === null) continue;
     try {
-      const folded = await foldEvents(room, from, [[...one.events]], turns);
+      const folded = await foldEvents(room, { from, since: dirtyFrom }, [[...one.events]], turns);
       if (room.peers === null || folded.isSettled) results.push({ room, folded, read: one });
     } catch (error) {
       if (error instanceof WorkStopped) throw error;

@@ -1,18 +1,16 @@
 import { type Kysely, sql } from 'kysely';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { packState, unpackState } from './packedState.ts';
+import { type FoldStart, type Place, startAtCheckpoint } from './foldStart.ts';
+import { packState } from './packedState.ts';
 
-/** The room's state after all events up to a time, kept so that an on-time stroke need not go through the history. */
-export interface Checkpoint {
-  readonly at: Date;
-  /** How many events lie behind it. */
-  readonly events: number;
+/** The room's state at a place of its history, kept so that an on-time stroke need not go through all of that. */
+export interface Checkpoint extends Place {
   /** The state as JSON text. */
   readonly state: string;
 }
 
-/** One is kept at the end of each so many events, and one at the latest event. */
+/** One is kept at the end of each so many events, and one at the latest event or, of a busy room, some before it. */
 export const EVENTS_APART = 32;
 /** Among those further back than this, every eighth stays. */
 const CLOSE_EVENTS = 1024;
@@ -24,7 +22,7 @@ export async function latestCheckpoint(
   accountId: string,
   roomId: string,
   before: Date,
-): Promise<Checkpoint | null> {
+): Promise<FoldStart | null> {
   const row = await db
     .selectFrom('room_checkpoints')
     .select(['at', 'events', 'state'])
@@ -35,16 +33,16 @@ export async function latestCheckpoint(
     .orderBy('at', 'desc')
     .limit(1)
     .executeTakeFirst();
-  return row === undefined ? null : { ...row, state: unpackState(row.state) };
+  return row === undefined ? null : startAtCheckpoint(row);
 }
 
 interface CheckpointsOfRoom {
   readonly room: { readonly accountId: string; readonly roomId: string };
   /** `from` is where the work began, `checkpoints` what it made, in order of time. */
-  readonly folded: { readonly from: Checkpoint | null; readonly checkpoints: readonly Checkpoint[] };
+  readonly folded: { readonly from: FoldStart | null; readonly checkpoints: readonly Checkpoint[] };
 }
 
-/** Of each room, replaces all checkpoints after the one that the work began from. */
+/** Of each room, replaces all checkpoints after the latest one up to where the work began. */
 export async function replaceCheckpoints(
   db: Kysely<Tables>,
   rooms: readonly CheckpointsOfRoom[],
@@ -85,15 +83,16 @@ async function insert(
   `.execute(db);
 }
 
-/** The one that the work began from gives way where a later one of its stretch takes its place. */
+/** That one gives way where a later one of its stretch takes its place. */
 function outdatedOf({ room, folded: { from, checkpoints } }: CheckpointsOfRoom) {
+  const saved = from?.saved ?? null;
   const givesWay =
-    from !== null && checkpoints.length > 0 && stretchOf(from.events) === stretchOf(checkpoints[0].events);
+    saved !== null && checkpoints.length > 0 && stretchOf(saved.events) === stretchOf(checkpoints[0].events);
   return {
     account_id: room.accountId,
     room_id: room.roomId,
-    since: from?.at ?? null,
-    included: from === null || givesWay,
+    since: saved?.at ?? null,
+    included: saved === null || givesWay,
   };
 }
 
@@ -101,7 +100,8 @@ function outdatedOf({ room, folded: { from, checkpoints } }: CheckpointsOfRoom) 
 async function thinOut(db: Kysely<Tables>, rooms: readonly CheckpointsOfRoom[]): Promise<void> {
   const thinned = rooms.flatMap(({ room, folded: { from, checkpoints } }) => {
     const events = checkpoints.at(-1)?.events;
-    if (from === null || events === undefined || stretchOf(from.events) === stretchOf(events)) return [];
+    if (from === null || events === undefined || stretchOf(from.saved.events) === stretchOf(events))
+      return [];
     return [{ account_id: room.accountId, room_id: room.roomId, below: events - CLOSE_EVENTS }];
   });
   if (!thinned.some(({ below }) => below > 0)) return;

@@ -13,6 +13,7 @@ import type { Warning } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { borrowFor, type LentChannel, learntBefore, sameLent } from './borrowFor.ts';
 import { type Checkpoint, latestCheckpoint, stretchOf } from './checkpoints.ts';
+import type { FoldStart, Place } from './foldStart.ts';
 import { type MeasureRow, measureRows } from './measureRows.ts';
 import { roomEvents } from './roomEvents.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
@@ -20,9 +21,12 @@ import type { Turns } from './turns.ts';
 
 /** What a room's history says from a time on, ready to be written. */
 export interface FoldedHistory {
-  readonly from: Checkpoint | null;
+  readonly from: FoldStart | null;
   readonly checkpoints: readonly Checkpoint[];
-  /** The strokes gone through, with or without measures. */
+  /** The state after the last event, and where that is; null: there are none. */
+  readonly state: RoomState;
+  readonly end: Place | null;
+  /** The strokes whose results are to be written, with or without measures. */
   readonly strokeIds: readonly string[];
   readonly measures: readonly MeasureRow[];
   /** Those open when it began and all that changed since, by id, as they stand at the end. */
@@ -62,31 +66,36 @@ export async function foldHistory(
   turns: Turns,
 ): Promise<FoldedHistory> {
   const { accountId, roomId } = room;
-  const foldFrom = (from: Checkpoint | null, lent: LentToRoom) =>
-    foldEvents(room, from, roomEvents(db, accountId, roomId, from?.at ?? null), turns, lent);
+  const foldFrom = (from: FoldStart | null, since: Date | null, lent: LentToRoom) =>
+    foldEvents(room, { from, since, lent }, roomEvents(db, accountId, roomId, from?.at ?? null), turns);
   const from = await latestCheckpoint(db, accountId, roomId, dirtyFrom);
   const folded = await foldFrom(
     from,
+    dirtyFrom,
     from === null ? await borrowFor(db, room, await learntBefore(db, room)) : [],
   );
   if (folded.isSettled) return folded;
   const lentThen = await borrowFor(db, room, folded.lends);
-  return sameLent(lentThen, folded.lent) ? folded : foldFrom(null, lentThen);
+  return sameLent(lentThen, folded.lent) ? folded : foldFrom(null, null, lentThen);
 }
 
-/**
- * Goes on from a checkpoint, null for the beginning, with all events after it in the one order of events. `lent` is
- * what it begins with at the beginning.
- */
+interface FoldFrom {
+  /** Null: the beginning. */
+  readonly from: FoldStart | null;
+  /** The results of strokes before it are written and still hold; null: of none. */
+  readonly since: Date | null;
+  /** With what it begins at the beginning. */
+  readonly lent?: LentToRoom;
+}
+
+/** Goes on from a place in the room's history with all events after it, in the one order of events. */
 export async function foldEvents(
   { roomId, description }: RoomToAnalyse,
-  from: Checkpoint | null,
+  { from, since, lent = [] }: FoldFrom,
   chunks: AsyncIterable<RoomEvent[]> | Iterable<RoomEvent[]>,
   turns: Turns,
-  lent: LentToRoom = [],
 ): Promise<FoldedHistory> {
-  // The state is plain JSON by agreement of the fold.
-  const state = from ? (JSON.parse(from.state) as RoomState) : beginRoom(roomId, description, lent);
+  const state = from?.state() ?? beginRoom(roomId, description, lent);
   const isSettled = from !== null && lentByRoom(state).every(({ normal }) => normal !== null);
   const warnings = new Map(from ? summariseRoom(state).openWarnings.map((open) => [open.id, open]) : []);
   const measures: MeasureRow[] = [];
@@ -106,16 +115,19 @@ export async function foldEvents(
       events++;
       before = event;
       for (const warning of judgement.warnings) warnings.set(warning.id, warning);
-      if (event.type === 'stroke') {
+      if (event.type === 'stroke' && (since === null || event.atMs >= since.getTime())) {
         strokeIds.push(event.strokeId);
         measures.push(...measureRows(event, judgement, description));
       }
     }
   }
-  if (before) keepState(before);
+  // Of a room that is busy enough to be remembered, the last stretch is gone through again where that is forgotten.
+  if (before && (!from?.isRemembered || endsStretch(events, checkpoints, from))) keepState(before);
   return {
     from,
     checkpoints,
+    state,
+    end: before ? { at: new Date(before.atMs), events } : from,
     strokeIds,
     measures,
     warnings,
@@ -127,10 +139,10 @@ export async function foldEvents(
   };
 }
 
-/** Whether the next event begins another stretch than the last checkpoint's. */
-function endsStretch(events: number, made: readonly Checkpoint[], from: Checkpoint | null): boolean {
-  const last = made[made.length - 1] ?? from;
-  return stretchOf(events + 1) > stretchOf(events) && (last === null || last.events < events);
+/** Whether the next event begins another stretch than the one after the last checkpoint. */
+function endsStretch(events: number, made: readonly Checkpoint[], from: FoldStart | null): boolean {
+  const last = made[made.length - 1] ?? from?.saved ?? null;
+  return stretchOf(events + 1) > stretchOf(last === null ? 0 : last.events + 1);
 }
 
 function judge(state: RoomState, event: RoomEvent, { hand }: Turns): Judgement {

@@ -5,6 +5,7 @@ import type { RoomKey } from '../live/roomChannel.ts';
 import { analyseRooms } from './analyseRooms.ts';
 import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';
 import { OneByOne } from './oneByOne.ts';
+import { RoomMemory } from './roomMemory.ts';
 import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
@@ -32,11 +33,12 @@ export async function keepUpToDate(
   hand: StrokeInHand,
 ): Promise<void> {
   const oneByOne = new OneByOne(db, log, stopping, hand);
+  const memory = new RoomMemory();
   while (!stopping.aborted) {
     try {
       await db.connection().execute((connection) => {
         const turns = new Turns(stopping, hand);
-        return lookAgainAndAgain(connection, oneByOne, log, turns, stopping);
+        return lookAgainAndAgain(connection, oneByOne, memory, log, turns, stopping);
       });
     } catch (error) {
       if (error instanceof WorkStopped || stopping.aborted) break;
@@ -50,6 +52,7 @@ export async function keepUpToDate(
 async function lookAgainAndAgain(
   connection: Kysely<Tables>,
   oneByOne: OneByOne,
+  memory: RoomMemory,
   log: AnalysisLog,
   turns: Turns,
   stopping: AbortSignal,
@@ -61,7 +64,7 @@ async function lookAgainAndAgain(
     after = claim.next;
     try {
       if (claim.rooms.length > 0) {
-        const left = await analyseRooms(connection, claim.rooms, log, turns);
+        const left = await analyseRooms(connection, claim.rooms, log, turns, memory);
         // Before the others may take them up.
         await releaseRooms(connection);
         for (const room of left) oneByOne.add(room);

@@ -21,20 +21,28 @@ export interface RoomDone {
   readonly dirtyFrom: Date | null;
 }
 
-/** Writes what was found of any number of rooms, in the same few statements for all of them. */
-export async function writeHistories(trx: Kysely<Tables>, rooms: readonly RoomResults[]): Promise<void> {
-  if (rooms.length === 0) return;
+/**
+ * Writes what was found of any number of rooms, in the same few statements for all of them. Answers the version of their
+ * rows in `room_results`.
+ */
+export async function writeHistories(
+  trx: Kysely<Tables>,
+  rooms: readonly RoomResults[],
+): Promise<string | null> {
+  if (rooms.length === 0) return null;
   await writeMeasures(trx, rooms);
   await writeWarnings(trx, rooms);
   await replaceCheckpoints(trx, rooms);
   await noteVerdicts(trx, rooms);
-  await sql`
+  const written = await sql<{ version: string }>`
     insert into room_results (account_id, room_id, summary, limits)
     select * from json_to_recordset(${JSON.stringify(rooms.map(resultsOf))}::json) as x (
       account_id uuid, room_id uuid, summary jsonb, limits jsonb
     )
     on conflict (account_id, room_id) do update set summary = excluded.summary, limits = excluded.limits
+    returning xmin::text as version
   `.execute(trx);
+  return written.rows[0].version;
 }
 
 /** Says of rooms how far they have come, and tells who watches them. In the transaction that holds their progress. */

@@ -3,6 +3,7 @@ import type { Warning } from '../../analysis/warning.ts';
 import type { Tables, WarningTable } from '../../migrations/tables.ts';
 import { markRooms } from '../notices/markRooms.ts';
 import type { FoldedHistory } from './foldHistory.ts';
+import type { Place } from './foldStart.ts';
 
 type Acknowledged = Pick<
   Selectable<WarningTable>,
@@ -18,7 +19,7 @@ type Acknowledged = Pick<
 
 interface WarningsOfRoom {
   readonly room: { readonly accountId: string; readonly roomId: string };
-  readonly folded: Pick<FoldedHistory, 'from' | 'warnings'>;
+  readonly folded: { readonly from: Pick<Place, 'at'> | null } & Pick<FoldedHistory, 'warnings'>;
 }
 
 /**

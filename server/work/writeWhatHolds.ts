@@ -10,29 +10,35 @@ export interface FoundOfRoom extends RoomResults {
   readonly read: EventsOfRoom;
 }
 
+/** What was found and is written now. */
+export interface Written {
+  readonly rooms: readonly FoundOfRoom[];
+  /** Of their rows in `room_results`; null: there are none. */
+  readonly resultsVersion: string | null;
+}
+
+const NOTHING: Written = { rooms: [], resultsVersion: null };
+
 /**
  * Writes what was found of many rooms, of each all or nothing, and answers those written: the history of another was
  * changed since it was read. The rooms' progress, for which senders wait, is held only once all the rest is written,
  * for the moment that it takes to see that it holds.
  */
-export async function writeWhatHolds(
-  db: Kysely<Tables>,
-  found: readonly FoundOfRoom[],
-): Promise<readonly FoundOfRoom[]> {
+export async function writeWhatHolds(db: Kysely<Tables>, found: readonly FoundOfRoom[]): Promise<Written> {
   let left = found;
   while (left.length > 0) {
     try {
-      await db.transaction().execute((trx) => writeAll(trx, left));
-      return left;
+      const rooms = left;
+      return { rooms, resultsVersion: await db.transaction().execute((trx) => writeAll(trx, rooms)) };
     } catch (error) {
       // Other rooms may be waited for by whoever Postgres preferred, or be gone: each is better done by itself.
-      if (isGivenUp(error) || isGone(error)) return [];
+      if (isGivenUp(error) || isGone(error)) return NOTHING;
       if (!(error instanceof Overtaken)) throw error;
       const { roomIds } = error;
       left = left.filter(({ room }) => !roomIds.has(room.roomId));
     }
   }
-  return left;
+  return NOTHING;
 }
 
 /** Some of what is being written holds no longer: all of it is taken back. */
@@ -46,8 +52,8 @@ class Overtaken extends Error {
   }
 }
 
-async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Promise<void> {
-  await writeHistories(trx, found);
+async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Promise<string | null> {
+  const resultsVersion = await writeHistories(trx, found);
   const holding = await whatStillHolds(
     trx,
     found.map(({ read }) => read),
@@ -59,6 +65,7 @@ async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Pro
     trx,
     found.map(({ room }) => ({ room, dirtyFrom: dirtyFrom.get(room.roomId) ?? null })),
   );
+  return resultsVersion;
 }
 
 /** A stroke or a room that results are to be written of was removed meanwhile. */

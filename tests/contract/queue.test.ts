@@ -153,7 +153,7 @@ describe('checkpoints', () => {
     expect(usable.extend + usable.retract).toBe(13);
   });
 
-  test('one stays for every 32 events, and one at the end', async () => {
+  test('one stays for every 32 events, and one of where a worker took the room up', async () => {
     const fleet = await newFleet(service, token);
     await withWorkers(1, async () => {
       for (let day = 0; day < 66; day += 6) {
@@ -161,7 +161,13 @@ describe('checkpoints', () => {
         await settled(service, token, fleet.roomId);
       }
     });
-    expect((await checkpointsOf(fleet)).map((checkpoint) => checkpoint.events)).toEqual([31, 63, 66]);
+    // What comes after, the worker remembers.
+    expect((await checkpointsOf(fleet)).map((checkpoint) => checkpoint.events)).toEqual([31, 63]);
+    await withWorkers(1, async () => {
+      await store(service, fleet, strokes(fleet, 66, 1));
+      await settled(service, token, fleet.roomId);
+    });
+    expect((await checkpointsOf(fleet)).map((checkpoint) => checkpoint.events)).toEqual([31, 63, 67]);
   });
 
   test('those of another version of the analysis are not gone on from', async () => {

@@ -4,8 +4,12 @@ import type { RoomKey } from '../../server/live/roomChannel.ts';
 import { analyseRoom } from '../../server/work/analyseRoom.ts';
 import { analyseRooms } from '../../server/work/analyseRooms.ts';
 import { eventsOfRooms } from '../../server/work/eventsOfRooms.ts';
+import { foldEvents } from '../../server/work/foldHistory.ts';
 import { measureBatch } from '../../server/work/measureStrokes.ts';
 import { readDirtyRooms } from '../../server/work/readDirtyRooms.ts';
+import { roomEvents } from '../../server/work/roomEvents.ts';
+import { RoomMemory } from '../../server/work/roomMemory.ts';
+import { readRoom } from '../../server/work/roomRow.ts';
 import { Turns } from '../../server/work/turns.ts';
 import { whatStillHolds } from '../../server/work/whatStillHolds.ts';
 import { startService, type TestService } from '../support/service.ts';
@@ -29,11 +33,12 @@ beforeEach(async () => {
 
 const turns = () => new Turns(new AbortController().signal);
 const strokesOn = (...days: number[]) => days.map((day) => strokeBody(fleet.roomId, day));
-const together = () => analyseRooms(service.db, [key], service.app.log, turns());
+const together = (memory = new RoomMemory()) =>
+  analyseRooms(service.db, [key], service.app.log, turns(), memory);
 
 /** Reads the room's events, lets something happen, and asks what of them still holds. */
 async function afterReading(meanwhile: () => Promise<unknown>) {
-  const dirty = await readDirtyRooms(service.db, [key]);
+  const dirty = await readDirtyRooms(service.db, [key], new RoomMemory());
   await measureBatch(
     service.db,
     dirty.map(({ room }) => room),
@@ -87,9 +92,28 @@ test('many strokes of one room are left for later, few are done', async () => {
   const other = await newFleet(service, token);
   await store(service, other, [strokeBody(other.roomId, 0)]);
   expect(
-    await analyseRooms(service.db, [{ ...key, roomId: other.roomId }], service.app.log, turns()),
+    await analyseRooms(
+      service.db,
+      [{ ...key, roomId: other.roomId }],
+      service.app.log,
+      turns(),
+      new RoomMemory(),
+    ),
   ).toEqual([]);
 });
+
+const resultsOf = async (roomId: string) => {
+  const { rows } = await service.pool.query(
+    `select m.side, m.direction, m.placed_at, m.value, m.expected, m.adjusted, m.beyond, s.key, s.analysis,
+       o.summary, o.limits, p.dirty_from
+     from measures m join strokes s on s.account_id = m.account_id and s.id = m.stroke_id
+     join room_progress p on p.account_id = m.account_id and p.room_id = m.room_id
+     join room_results o on o.account_id = m.account_id and o.room_id = m.room_id
+     where m.room_id = $1 order by m.side, m.placed_at`,
+    [roomId],
+  );
+  return rows;
+};
 
 test('done together and done by itself, a room comes to the same results', async () => {
   const byItself = await newFleet(service, token);
@@ -108,23 +132,85 @@ test('done together and done by itself, a room comes to the same results', async
   const room = { ...key, roomId: byItself.roomId };
   const { signal } = new AbortController();
   expect(await analyseRoom(service.db, room, service.app.log, signal)).toBe('done');
-  const resultsOf = async (roomId: string) => {
-    const { rows } = await service.pool.query(
-      `select m.side, m.direction, m.placed_at, m.value, m.expected, m.adjusted, m.beyond, s.key, s.analysis,
-         o.summary, o.limits, p.dirty_from
-       from measures m join strokes s on s.account_id = m.account_id and s.id = m.stroke_id
-       join room_progress p on p.account_id = m.account_id and p.room_id = m.room_id
-       join room_results o on o.account_id = m.account_id and o.room_id = m.room_id
-       where m.room_id = $1 order by m.side, m.placed_at`,
-      [roomId],
-    );
-    return rows;
-  };
   const results = await resultsOf(fleet.roomId);
   expect(results).toHaveLength(48);
   expect(results.at(-1)?.expected.some((value: number | null) => value !== null)).toBe(true);
   expect(await resultsOf(byItself.roomId)).toEqual(results);
 });
+
+test('a room that is remembered goes on from there, and not from a checkpoint', async () => {
+  const memory = new RoomMemory();
+  await store(service, fleet, strokesOn(1, 2, 3));
+  expect(await together(memory)).toEqual([]);
+  await service.pool.query(`update room_checkpoints set state = '' where room_id = $1`, [fleet.roomId]);
+  await store(service, fleet, strokesOn(4));
+  expect(await together(memory)).toEqual([]);
+  expect((await resultsOf(fleet.roomId)).at(-1)?.summary).toMatchObject({
+    usableStrokes: { extend: 2, retract: 2 },
+  });
+});
+
+test('whatever happens between two rounds, what is remembered leads to what the whole history says', async () => {
+  const [one, other] = [new RoomMemory(), new RoomMemory()];
+  const change = async (method: string, body?: object) => {
+    const { rows } = await service.pool.query(
+      'select id from strokes where room_id = $1 order by placed_at desc offset 3 limit 1',
+      [fleet.roomId],
+    );
+    await service.request(method, `/strokes/${rows[0].id}`, { token, body });
+  };
+  const rounds: [string, RoomMemory, () => Promise<unknown>][] = [
+    [
+      'a beginning',
+      one,
+      () => store(service, fleet, strokesOn(...Array.from({ length: 24 }, (_, day) => day))),
+    ],
+    ['on time', one, () => store(service, fleet, strokesOn(24, 25))],
+    ['late', one, () => store(service, fleet, strokesOn(23.5))],
+    ['another worker', other, () => store(service, fleet, strokesOn(26))],
+    ['after another worker', one, () => store(service, fleet, strokesOn(27))],
+    ['late, for another worker', other, () => store(service, fleet, strokesOn(25.5, 28))],
+    ['after that', one, () => store(service, fleet, strokesOn(29))],
+    ['over the end of a stretch', one, () => store(service, fleet, strokesOn(30, 31, 32, 33, 34))],
+    ['work on the room', one, () => newService(service, fleet, dayAt(34.5))],
+    ['after work', one, () => store(service, fleet, strokesOn(35, 36))],
+    ['a stroke set aside', one, () => change('PATCH', { excluded: true })],
+    ['a stroke gone', other, () => change('DELETE')],
+    [
+      'another room',
+      one,
+      () => service.request('PATCH', `/rooms/${fleet.roomId}`, { token, body: { ratedAmps: 7 } }),
+    ],
+    ['after all that', one, () => store(service, fleet, strokesOn(37, 38))],
+  ];
+  for (const [what, memory, happens] of rounds) {
+    await happens();
+    expect(await together(memory), what).toEqual([]);
+    expect(await written(), what).toEqual(await ofTheWholeHistory());
+  }
+});
+
+/** What is to be read of the fleet's room. */
+async function written() {
+  const { rows: measures } = await service.pool.query(
+    `select side, direction, placed_at, stroke_id, value, expected, adjusted, beyond
+     from measures where room_id = $1 order by placed_at, side`,
+    [fleet.roomId],
+  );
+  const { rows } = await service.pool.query('select summary, limits from room_results where room_id = $1', [
+    fleet.roomId,
+  ]);
+  return JSON.parse(JSON.stringify({ ...rows[0], measures }));
+}
+
+/** The same, gone through from the beginning and written nowhere. */
+async function ofTheWholeHistory() {
+  const room = await readRoom(service.db, key.accountId, fleet.roomId);
+  if (room === null) throw new Error('The room is gone.');
+  const events = roomEvents(service.db, key.accountId, fleet.roomId, null);
+  const { summary, limits, measures } = await foldEvents(room, { from: null, since: null }, events, turns());
+  return JSON.parse(JSON.stringify({ summary, limits, measures }));
+}
 
 test('a stroke that cannot be judged is left for later', async () => {
   const [id] = await store(service, fleet, strokesOn(0));

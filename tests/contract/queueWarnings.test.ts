@@ -42,7 +42,7 @@ function warning(day: number, more: Partial<Warning> = {}): Warning {
 
 /** What a fold would hand over that began after so many days; null: at the beginning. */
 async function write(afterDay: number | null, ...warnings: Warning[]): Promise<void> {
-  const from = afterDay === null ? null : { at: new Date(dayAt(afterDay)), events: 1, state: '{}' };
+  const from = afterDay === null ? null : { at: new Date(dayAt(afterDay)), events: 1 };
   await service.db.transaction().execute((trx) =>
     writeWarnings(trx, [
       {
