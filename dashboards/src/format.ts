@@ -25,6 +25,10 @@ export const dayText = (at: string | number): string => written(dayFormat, at);
 export const finePercent = (part: number): string => finePercentFormat.format(part);
 export const percent = (part: number): string => percentFormat.format(part);
 
+/** A sentence of the service, its per cents written as this reader writes them, and none parted from its sign. */
+export const toldHere = (sentence: string): string =>
+  sentence.replace(/(\d+) %/g, (_, digits: string) => percent(Number(digits) / 100));
+
 /** "3 hours ago", in the largest unit that gives at least one. */
 export function agoText(at: string | number, nowMs = Date.now()): string {
   const seconds = (new Date(at).getTime() - nowMs) / 1000;

@@ -69,7 +69,7 @@ describePages('before and after', (place) => {
   test('is two links away from the list, and says the finding before all else', async () => {
     const { page, troubles } = await openSheet();
     const finding = page.getByRole('region', { name: 'What was found' });
-    await finding.getByText(/the front side draws \d+ % less than before/i).waitFor();
+    await finding.getByText(/the front side draws \d+% less than before/i).waitFor();
     await page.getByRole('definition').filter({ hasText: 'Juniper 31' }).waitFor();
     await page.getByRole('definition').filter({ hasText: 'Two were proud.' }).waitFor();
     const first = await page.locator('main section').first().getAttribute('aria-labelledby');
@@ -118,7 +118,7 @@ describePages('before and after', (place) => {
     await page.getByLabel('After: first day').fill('2026-04-07');
     await page.getByLabel('After: last day').fill('2026-04-12');
     await page.getByRole('button', { name: 'Compare' }).click();
-    await page.getByText(/the front side draws \d+ % less than before/i).waitFor();
+    await page.getByText(/the front side draws \d+% less than before/i).waitFor();
     await page.goBack();
     await page.getByText('Choose the work').waitFor();
   });

@@ -5,7 +5,7 @@ interface ZoomBarProps {
   readonly whole: View;
   readonly view: View;
   readonly show: (view: View) => void;
-  /** "20 % to 45 %". */
+  /** "20% to 45%". */
   readonly viewText: (view: View) => string;
 }
 

@@ -1,5 +1,5 @@
 import type { Coach, Comparison, MeasureTitle, Room, Service } from '../api/types.ts';
-import { dayText } from '../format.ts';
+import { dayText, toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Group, isCompared } from './Group.tsx';
@@ -99,7 +99,7 @@ export function Sheet(props: SheetProps) {
         <h2 id="finding" class="finding-title">
           {say.finding}
         </h2>
-        <p class="answer-headline">{comparison.sentence}</p>
+        <p class="answer-headline">{toldHere(comparison.sentence)}</p>
         {!answered && (
           <>
             <p>{say.tooFew}</p>

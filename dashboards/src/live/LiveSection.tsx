@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Room, Stroke } from '../api/types.ts';
 import { numberMarks } from '../charts/marks.ts';
+import { toldHere } from '../format.ts';
 import { TravelChart } from '../stroke/TravelChart.tsx';
 import { words } from '../words.ts';
 import { RunningChart } from './RunningChart.tsx';
@@ -25,7 +26,7 @@ function Finished({ stroke, room }: { readonly stroke: Stroke; readonly room: Ro
       <h2 id="finished">{say.finished}</h2>
       <p role="status">
         {analysis === null && words.stroke.pending}
-        {analysis?.status === 'unusable' && `${words.stroke.unusable}: ${analysis.reason}`}
+        {analysis?.status === 'unusable' && `${words.stroke.unusable}: ${toldHere(analysis.reason)}`}
         {done !== null && say.finishedLead(words.directions[done.direction])}{' '}
         <a href={`/strokes/${stroke.id}`}>{say.open}</a>
       </p>

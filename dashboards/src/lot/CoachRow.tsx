@@ -3,7 +3,7 @@ import type { CoachOverview, OverviewRoom } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
 import { byConcern } from '../concern.ts';
-import { percent } from '../format.ts';
+import { percent, toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
 /** What of a room catches the eye beside its verdict. */
@@ -28,7 +28,7 @@ function RoomLine({ room }: { readonly room: OverviewRoom }) {
         <VerdictWord verdict={room.verdict} />
         {!calm && (
           <span class="room-headline" dir="auto">
-            {room.headline}
+            {toldHere(room.headline)}
           </span>
         )}
         <span class="room-last">

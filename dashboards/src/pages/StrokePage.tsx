@@ -7,6 +7,7 @@ import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
+import { toldHere } from '../format.ts';
 import { useSearch } from '../router.ts';
 import { ChooseOverlays } from '../stroke/ChooseOverlays.tsx';
 import { Doubts } from '../stroke/Doubts.tsx';
@@ -51,7 +52,7 @@ function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
       {stroke.analysis?.status === 'unusable' && (
         <section class="note">
           <h2>{words.stroke.unusable}</h2>
-          <p dir="auto">{stroke.analysis.reason}</p>
+          <p dir="auto">{toldHere(stroke.analysis.reason)}</p>
         </section>
       )}
       {done !== null && <Doubts doubts={done.doubts} />}

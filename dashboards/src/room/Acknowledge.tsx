@@ -4,6 +4,7 @@ import type { Warning } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { Failure } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
 /** Says that somebody has seen a warning, with a note if they like. */
@@ -29,7 +30,7 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
     return (
       <button
         type="button"
-        aria-label={words.warnings.acknowledgeTitle(warning.headline)}
+        aria-label={words.warnings.acknowledgeTitle(toldHere(warning.headline))}
         onClick={() => setAsking(true)}
       >
         {words.warnings.acknowledge}

@@ -1,6 +1,7 @@
 import type { Comparison } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
+import { toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
 interface HelpedProps {
@@ -18,7 +19,7 @@ export function Helped({ roomId, serviceId, version }: HelpedProps) {
   const told = load.value.groups.some((group) => group.strokesBefore >= 2 && group.strokesAfter >= 2);
   return (
     <p class="helped">
-      <strong>{say.helped}</strong> {told ? load.value.sentence : say.tooSoon}
+      <strong>{say.helped}</strong> {told ? toldHere(load.value.sentence) : say.tooSoon}
     </p>
   );
 }

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { RoomStatus } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
-import { percent } from '../format.ts';
+import { percent, toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
 interface RoomAnswerProps {
@@ -24,7 +24,7 @@ export function RoomAnswer({ status, heading }: RoomAnswerProps) {
         <VerdictWord verdict={verdict} />
       </p>
       <p class="answer-headline" dir="auto">
-        {headline}
+        {toldHere(headline)}
       </p>
       <p class="answer-means">{words.verdicts[verdict].means}</p>
       <p class="answer-about">

@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import type { Room, Warning } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictSign } from '../components/VerdictSign.tsx';
-import { placeText, whenText } from '../format.ts';
+import { placeText, toldHere, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Acknowledge } from './Acknowledge.tsx';
@@ -40,7 +40,7 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
         <span>{words.warnings.kinds[warning.kind]}</span>
       </p>
       <h3 id={id} dir="auto">
-        {warning.headline}
+        {toldHere(warning.headline)}
       </h3>
       <p class="about">
         {words.warnings.since} <Moment at={warning.openedAt} /> ·{' '}

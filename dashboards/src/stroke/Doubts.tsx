@@ -1,4 +1,5 @@
 import type { DoneAnalysis } from '../api/types.ts';
+import { toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
@@ -20,7 +21,7 @@ export function Doubts({ doubts }: { readonly doubts: DoneAnalysis['doubts'] }) 
               {doubtTitle(doubt.doubt)}, {sideName(doubt.side)}
             </strong>
             {': '}
-            {doubt.detail}
+            {toldHere(doubt.detail)}
           </li>
         ))}
       </ul>

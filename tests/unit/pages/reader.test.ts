@@ -6,6 +6,7 @@ import {
   quantity,
   referenceText,
   temperatureText,
+  toldHere,
   whenText,
 } from '../../../dashboards/src/format.ts';
 import { metresField, typedMetres, typedNumber } from '../../../dashboards/src/forms/numbers.ts';
@@ -36,6 +37,14 @@ describe('values', () => {
       '20 °C',
     ]);
     expect(plain(placeText(0.5, 0.96))).toBe('50 % (48 cm)');
+  });
+
+  test('per cents of the service’s sentences are written as all others are', () => {
+    const said = 'The motor drew 60 % more, 12.5 A, at 100 % of its way.';
+    readAs(us);
+    expect(toldHere(said)).toBe('The motor drew 60% more, 12.5 A, at 100% of its way.');
+    readAs(german);
+    expect(toldHere(said)).toBe('The motor drew 60\u00a0% more, 12.5 A, at 100\u00a0% of its way.');
   });
 
   test('are said to be brought to a supply and a temperature in the same', () => {
