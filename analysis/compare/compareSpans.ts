@@ -1,6 +1,8 @@
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURES } from '../measures.ts';
+import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
+import { type AtReference, atReference } from './atReference.ts';
 import {
   type ChangedRange,
   changedRanges,
@@ -31,8 +33,12 @@ export interface SpanComparison {
   readonly method: string;
 }
 
+/** Of what the slopes leave open of a difference in weather or supply, as many standard deviations as 95 % take. */
+const LEFT_OPEN = normalUpperQuantile(0.025);
+
 const METHOD =
-  'Each stroke is brought to 12.6 V and 20 °C. The shift is the median of all differences between a stroke after and ' +
+  'Each stroke is brought to 12.6 V and 20 °C by the usual slopes and those that the strokes themselves show, and what ' +
+  'these leave open counts as uncertainty. The shift is the median of all differences between a stroke after and ' +
   'one before (Hodges and Lehmann), with the exact rank interval where there are enough strokes for 95 % and ' +
   "otherwise Student's t with the spread usual for such rooms. Places along the travel are told by a permutation " +
   'test of the largest change (Westfall and Young), so that the whole travel has one error rate of 5 %.';
@@ -64,21 +70,32 @@ function compareGroup(
   direction: Direction,
 ): ComparedGroup {
   const [earlier, later] = [before, after].map((events) => strokesOf(events, side, direction));
+  const running = atReference('runningAmps', earlier, later, side);
   const profiles = [earlier, later].map((strokes) =>
-    strokes.map(({ analysis }) => analysis.sides[side].profile),
+    strokes.map((stroke) => profileOf(stroke, side, running)),
   );
   return {
     side,
     direction,
     strokesBefore: earlier.length,
     strokesAfter: later.length,
-    shifts: MEASURES.map((measure) => shiftOf(measure, earlier, later, side)),
-    changedBins: changedRanges(profiles[0], profiles[1]),
+    shifts: MEASURES.map((measure) => shiftOf(measure, atReference(measure.name, earlier, later, side))),
+    changedBins: changedRanges(profiles[0], profiles[1], LEFT_OPEN * running.unsure),
     profileBefore: meanProfile(profiles[0]),
     profileAfter: meanProfile(profiles[1]),
     bandBefore: profileBand(profiles[0]),
     bandAfter: profileBand(profiles[1]),
   };
+}
+
+/** All of the travel follows weather and supply as the running current does: by one factor. */
+function profileOf(
+  { event, analysis }: ComparedStroke,
+  side: string,
+  { offsetOf }: AtReference,
+): (number | null)[] {
+  const factor = Math.exp(-offsetOf({ event, analysis }));
+  return analysis.sides[side].profile.map((amps) => (amps === null ? null : amps * factor));
 }
 
 function strokesOf(events: readonly StrokeEvent[], side: string, direction: Direction): ComparedStroke[] {

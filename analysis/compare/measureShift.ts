@@ -1,11 +1,11 @@
-import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { fromScale, toScale } from '../baseline/scale.ts';
-import { type MEASURES, measureValue } from '../measures.ts';
+import type { MEASURES } from '../measures.ts';
 import { hodgesLehmann } from '../statistics/hodgesLehmann.ts';
 import { median } from '../statistics/median.ts';
+import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
-import type { ComparedStroke } from './compareSpans.ts';
+import type { AtReference } from './atReference.ts';
 
 /** After less before in the measure's unit, with a 95 % interval; nulls with fewer than two strokes on a side. */
 export interface MeasureShift {
@@ -25,17 +25,14 @@ type Measure = (typeof MEASURES)[number];
 /**
  * Shift of one measure. Median of all differences (Hodges and Lehmann, 1963) on the measure's scale; its exact rank
  * interval where it reaches 95 %, else Student's t about it with the pooled spread shrunk towards the spread usual
- * for such rooms (as many observations' worth as the prior says), so that two strokes cannot pretend to be sure.
+ * for such rooms (as many observations' worth as the prior says), so that two strokes cannot pretend to be sure. What
+ * is not known of how the room follows weather and supply widens it as far as the spans differ in them.
  */
 export function shiftOf(
   measure: Measure,
-  before: readonly ComparedStroke[],
-  after: readonly ComparedStroke[],
-  side: string,
+  { before: earlier, after: later, unsure }: AtReference,
 ): MeasureShift {
   const { name, unit } = measure;
-  const earlier = adjusted(measure, before, side);
-  const later = adjusted(measure, after, side);
   const levels = {
     before: earlier.length > 0 ? fromScale(name, median(earlier)) : null,
     after: later.length > 0 ? fromScale(name, median(later)) : null,
@@ -46,8 +43,9 @@ export function shiftOf(
   }
   const half = studentHalfWidth(name, earlier, later);
   const exact = ranked.confidence >= CONFIDENCE;
-  const lower = exact ? ranked.lower : ranked.shift - half;
-  const upper = exact ? ranked.upper : ranked.shift + half;
+  const open = normalUpperQuantile((1 - CONFIDENCE) / 2) * unsure;
+  const lower = ranked.shift - Math.hypot(exact ? ranked.shift - ranked.lower : half, open);
+  const upper = ranked.shift + Math.hypot(exact ? ranked.upper - ranked.shift : half, open);
   const base = toScale(name, levels.before);
   const inUnit = (shift: number) => fromScale(name, base + shift) - fromScale(name, base);
   return {
@@ -59,18 +57,6 @@ export function shiftOf(
     upper: inUnit(upper),
     excludesZero: lower > 0 || upper < 0,
   };
-}
-
-/** The values on the measure's scale, brought to the reference supply and temperature by the usual slopes. */
-function adjusted({ name }: Measure, strokes: readonly ComparedStroke[], side: string): number[] {
-  const { perVolt, perDegree } = PRIORS[name];
-  return strokes.flatMap(({ event, analysis }) => {
-    const value = measureValue(analysis, name, side);
-    if (value === null) return [];
-    const volts = (analysis.supplyVolts ?? REFERENCE_VOLTS) - REFERENCE_VOLTS;
-    const degrees = (event.ambientC ?? REFERENCE_C) - REFERENCE_C;
-    return [toScale(name, value) - perVolt.mean * volts - perDegree.mean * degrees];
-  });
 }
 
 function studentHalfWidth(name: Measure['name'], x: readonly number[], y: readonly number[]): number {

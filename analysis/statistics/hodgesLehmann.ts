@@ -1,8 +1,7 @@
+import { differenceOfRank } from './differenceOfRank.ts';
 import { tieSizes } from './inversions.ts';
-import { median } from './median.ts';
 import { normalUpperQuantile } from './normalQuantile.ts';
 import { rankSumDistribution } from './rankSumDistribution.ts';
-import { select } from './select.ts';
 
 export interface HodgesLehmann {
   /** By how much the first sample lies above the second: median of all differences. */
@@ -31,14 +30,14 @@ export function hodgesLehmann(
     throw new RangeError(`confidence lies between 0 and 1, not ${confidence}`);
   const [m, n] = [x.length, y.length];
   if (m === 0 || n === 0) return null;
-  const differences = new Float64Array(m * n);
-  for (let i = 0; i < m; i++) for (let j = 0; j < n; j++) differences[i * n + j] = x[i] - y[j];
+  const [ascendingX, ascendingY] = [Float64Array.from(x).sort(), Float64Array.from(y).sort()];
+  const difference = (rank: number) => differenceOfRank(ascendingX, ascendingY, rank);
   const tail = (1 - confidence) / 2;
   const { rank, covers } = m <= 50 && n <= 50 ? exactRank(m, n, tail) : normalRank(x, y, tail, confidence);
   return {
-    shift: median(differences),
-    lower: select(differences, rank - 1),
-    upper: select(differences, m * n - rank),
+    shift: (difference(Math.ceil((m * n) / 2)) + difference(Math.floor((m * n) / 2) + 1)) / 2,
+    lower: difference(rank),
+    upper: difference(m * n + 1 - rank),
     confidence: covers,
   };
 }
