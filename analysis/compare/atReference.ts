@@ -4,7 +4,7 @@ import { toScale } from '../baseline/scale.ts';
 import { type MeasureName, measureValue } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quadraticForm, shrunkRegression } from '../statistics/shrunkRegression.ts';
-import type { ComparedStroke } from './compareSpans.ts';
+import type { ComparedStroke } from './compared.ts';
 
 /** Strokes before and after as they would have been at 12.6 V and 20 °C, by how the measure follows either. */
 export interface AtReference {

@@ -1,4 +1,4 @@
-import type { ComparedGroup } from './compareSpans.ts';
+import type { ComparedGroup } from './compared.ts';
 
 /** A sentence that a customer understands: what the running current did, side by side, and how sure that is. */
 export function compareSentence(groups: readonly ComparedGroup[], sides: readonly string[]): string {

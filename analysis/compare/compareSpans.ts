@@ -1,31 +1,12 @@
 import type { StrokeEvent } from '../history.ts';
-import { type DoneAnalysis, MEASURES } from '../measures.ts';
+import { MEASURES } from '../measures.ts';
 import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import { type AtReference, atReference } from './atReference.ts';
-import {
-  type ChangedRange,
-  changedRanges,
-  meanProfile,
-  type ProfileBand,
-  profileBand,
-} from './changedRanges.ts';
+import { changedRanges, meanProfile, profileBand } from './changedRanges.ts';
+import type { ComparedGroup, ComparedStroke } from './compared.ts';
 import { compareSentence } from './compareSentence.ts';
-import { type MeasureShift, shiftOf } from './measureShift.ts';
-
-export interface ComparedGroup {
-  readonly side: string;
-  readonly direction: Direction;
-  readonly strokesBefore: number;
-  readonly strokesAfter: number;
-  readonly shifts: MeasureShift[];
-  readonly changedBins: ChangedRange[];
-  readonly profileBefore: (number | null)[];
-  readonly profileAfter: (number | null)[];
-  /** Between which the strokes lie. */
-  readonly bandBefore: ProfileBand;
-  readonly bandAfter: ProfileBand;
-}
+import { shiftOf } from './measureShift.ts';
 
 export interface SpanComparison {
   readonly sentence: string;
@@ -56,11 +37,6 @@ export function compareSpans(
     DIRECTIONS.map((direction) => compareGroup(before, after, side, direction)),
   );
   return { sentence: compareSentence(groups, room.sides), groups, method: METHOD };
-}
-
-export interface ComparedStroke {
-  readonly event: StrokeEvent;
-  readonly analysis: DoneAnalysis;
 }
 
 function compareGroup(

@@ -2,7 +2,7 @@ import type uPlot from 'uplot';
 import type { Trend, TrendPoint } from '../api/types.ts';
 import { dot, inside, pixels, triangle } from './pens.ts';
 import type { ChartTheme } from './theme.ts';
-import { shownValue, type TrendScale } from './trendSpec.ts';
+import { shownValue, type TrendScale } from './trendValues.ts';
 
 interface PlacedPoint {
   readonly point: TrendPoint;

@@ -7,34 +7,7 @@ import { fontOf, inside, pixels } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
 import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
 import { drawPoints } from './trendPoints.ts';
-
-export type TrendScale = 'adjusted' | 'measured';
-
-/** What one point is drawn at: adjusted where the room's normal allows it, else as measured. */
-export function shownValue(point: Trend['points'][number], scale: TrendScale): number {
-  return scale === 'adjusted' ? (point.adjusted ?? point.value) : point.value;
-}
-
-/** Lowest and highest value that a picture of this trend shows; null where there is none. */
-export function trendExtent(trend: Trend, scale: TrendScale): readonly [number, number] | null {
-  const shown = trend.points.map((p) => shownValue(p, scale));
-  const around =
-    scale === 'measured'
-      ? trend.points.flatMap((p) => p.expected ?? [])
-      : trend.limits === null
-        ? []
-        : [
-            trend.limits.lower,
-            trend.limits.upper,
-            ...(trend.forecast === null ? [] : [trend.forecast.serviceLine]),
-          ];
-  const values = shown.concat(around);
-  if (values.length === 0) return null;
-  return values.reduce<[number, number]>(
-    ([low, high], v) => [Math.min(low, v), Math.max(high, v)],
-    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
-  );
-}
+import { shownValue, type TrendScale } from './trendValues.ts';
 
 /** The normal band, under everything else and over the whole width: it holds for what comes next, too. */
 function drawBand(u: uPlot, limits: Trend['limits'], theme: ChartTheme): void {

@@ -14,7 +14,8 @@ import {
 } from '../charts/keys.tsx';
 import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
-import { shownValue, type TrendScale, trendExtent, trendSpec } from '../charts/trendSpec.ts';
+import { trendSpec } from '../charts/trendSpec.ts';
+import { shownValue, type TrendScale, trendExtent } from '../charts/trendValues.ts';
 import type { View } from '../charts/view.ts';
 import { Loaded } from '../components/states.tsx';
 import { quantity, referenceText, whenText } from '../format.ts';

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { atReference } from '../../../analysis/compare/atReference.ts';
 import { changedRanges } from '../../../analysis/compare/changedRanges.ts';
-import { type ComparedStroke, compareSpans } from '../../../analysis/compare/compareSpans.ts';
+import type { ComparedStroke } from '../../../analysis/compare/compared.ts';
+import { compareSpans } from '../../../analysis/compare/compareSpans.ts';
 import { shiftOf } from '../../../analysis/compare/measureShift.ts';
 import { MEASURE_NAMES, MEASURES, PROFILE_BINS } from '../../../analysis/measures.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
