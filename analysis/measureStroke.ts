@@ -1,9 +1,10 @@
 import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
 import { median } from './statistics/median.ts';
-import { type Activity, activity, commonRests, type Interval } from './stroke/activity.ts';
+import { type Activity, activity, commonRests } from './stroke/activity.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
 import { idlingSide } from './stroke/idlingSide.ts';
+import type { Interval } from './stroke/interval.ts';
 import { lagOf } from './stroke/lag.ts';
 import { measureSide } from './stroke/measureSide.ts';
 import { type RestLevel, restLevel } from './stroke/restLevel.ts';

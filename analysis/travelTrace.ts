@@ -1,7 +1,7 @@
 import { directionBySign, plausibleSupply, readSides } from './measureStroke.ts';
 import { commonRests } from './stroke/activity.ts';
+import { firstAtOrAfter } from './stroke/interval.ts';
 import { type PlacedSide, placeSide, type SideToMeasure } from './stroke/measureSide.ts';
-import { firstAtOrAfter } from './stroke/phases.ts';
 import { interpolate } from './stroke/travelPosition.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 

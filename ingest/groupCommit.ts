@@ -1,6 +1,7 @@
 import type { LearnRoom, Measurer } from './measurer.ts';
 import type { Queries } from './queries.ts';
-import { type StoreOutcome, type StrokeToStore, storeStrokes } from './storeStrokes.ts';
+import { type StoreOutcome, storeStrokes } from './storeStrokes.ts';
+import type { StrokeToStore } from './strokeToStore.ts';
 import { isUnavailable } from './unavailable.ts';
 
 /** Strokes to a statement: beyond this a larger one gains nothing and makes the others wait. */

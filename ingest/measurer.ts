@@ -1,14 +1,6 @@
 import type { Selectable } from 'kysely';
 import type { RoomTable } from '../migrations/tables.ts';
-import type { StrokeToStore } from './storeStrokes.ts';
-
-/** What a stroke brings that was measured before it is stored. */
-export interface BroughtAnalysis {
-  /** Names what is known of its room, `room_progress.measured_by` of then. */
-  readonly measuredBy: string;
-  /** A `StrokeAnalysis` as JSON text; null: it was not measured. */
-  readonly analysis: string | null;
-}
+import type { StrokeToStore } from './strokeToStore.ts';
 
 /** As JSON brings it. */
 export type RoomRow = Omit<Selectable<RoomTable>, 'created_at' | 'updated_at' | 'deleted_at'>;

@@ -1,8 +1,9 @@
-import type { BroughtAnalysis, LearnRoom, RoomRow } from './measurer.ts';
+import type { LearnRoom, RoomRow } from './measurer.ts';
 import type { Queries } from './queries.ts';
 import { STORE_STATEMENT } from './storeStatement.ts';
 import type { IncomingStroke } from './stroke.ts';
 import { strokeId } from './strokeId.ts';
+import type { StrokeToStore } from './strokeToStore.ts';
 import { encodeTrace } from './traceCodec.ts';
 
 /** Who sends: a logger to the rooms of its own coach, a person to all rooms of the account. */
@@ -15,35 +16,10 @@ export interface Sender {
   readonly coachId: string | null;
 }
 
-/** One stroke on its way into the database. */
-export interface StrokeToStore {
-  readonly row: StrokeInput;
-  readonly trace: Buffer;
-  /** What the trace was packed from. */
-  readonly recorded: IncomingStroke;
-  /** Null: it comes without an analysis, and nothing is known of its room. */
-  readonly brought: BroughtAnalysis | null;
-}
-
 export type StoreOutcome =
   | { readonly outcome: 'stored' | 'duplicate'; readonly strokeId: string }
   | { readonly outcome: 'unknown-room' }
   | { readonly outcome: 'unknown-sides'; readonly sides: readonly string[] };
-
-interface StrokeInput {
-  readonly account_id: string;
-  readonly id: string;
-  readonly room_id: string | null;
-  readonly coach_id: string | null;
-  readonly sender_id: string;
-  readonly logger_id: string | null;
-  readonly key: string;
-  readonly direction: string | null;
-  readonly started_at: string;
-  readonly recorded_sides: readonly string[];
-  readonly has_supply: boolean;
-  readonly ambient_c: number | null;
-}
 
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 /** A room was removed between the look and the insert, or two statements met badly: look again. */

@@ -2,12 +2,23 @@ import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import type { Direction } from '../trace.ts';
 import type { ChangedRange, ProfileBand } from './changedRanges.ts';
-import type { MeasureShift } from './measureShift.ts';
 
 /** A stroke that counts on either side of the work. */
 export interface ComparedStroke {
   readonly event: StrokeEvent;
   readonly analysis: DoneAnalysis;
+}
+
+/** After less before in the measure's unit, with a 95 % interval; nulls with fewer than two strokes on a side. */
+export interface MeasureShift {
+  readonly measure: string;
+  readonly unit: string;
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly shift: number | null;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly excludesZero: boolean;
 }
 
 /** One side in one direction, before against after. */

@@ -6,18 +6,7 @@ import { median } from '../statistics/median.ts';
 import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import type { AtReference } from './atReference.ts';
-
-/** After less before in the measure's unit, with a 95 % interval; nulls with fewer than two strokes on a side. */
-export interface MeasureShift {
-  readonly measure: string;
-  readonly unit: string;
-  readonly before: number | null;
-  readonly after: number | null;
-  readonly shift: number | null;
-  readonly lower: number | null;
-  readonly upper: number | null;
-  readonly excludesZero: boolean;
-}
+import type { MeasureShift } from './compared.ts';
 
 const CONFIDENCE = 0.95;
 type Measure = (typeof MEASURES)[number];

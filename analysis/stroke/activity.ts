@@ -1,10 +1,6 @@
+import type { Interval } from './interval.ts';
 import { type RestLevel, SMOOTHING_S } from './restLevel.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
-
-export interface Interval {
-  readonly fromS: number;
-  readonly toS: number;
-}
 
 /** When one side drew current: the whole span, and the rests within it. Null where it never did. */
 export interface Activity extends Interval {

@@ -2,7 +2,7 @@ import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { Activity } from './activity.ts';
-import { firstAtOrAfter } from './phases.ts';
+import { firstAtOrAfter } from './interval.ts';
 import { type RestLevel, SMOOTHING_S } from './restLevel.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 

@@ -2,7 +2,8 @@ import type { SidePhases } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import type { Activity, Interval } from './activity.ts';
+import type { Activity } from './activity.ts';
+import { firstAtOrAfter, type Interval } from './interval.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
 /** A start takes at least this long and at most so much longer. */
@@ -59,18 +60,6 @@ export function findPhases(
     inrushAmps: inrush.amps,
     endStopAmps: stop === null ? null : stop.amps,
   };
-}
-
-/** Index of the first time at or after `timeS`; the length where there is none. `timesS` rises. */
-export function firstAtOrAfter(timesS: Float64Array, timeS: number): number {
-  let low = 0;
-  let high = timesS.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (timesS[middle] < timeS) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 function inrushOf(

@@ -2,8 +2,7 @@ import { median, medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import type { Interval } from './activity.ts';
-import { firstAtOrAfter } from './phases.ts';
+import { firstAtOrAfter, type Interval } from './interval.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
 /** Windows of this length even out noise and leave every phase of a stroke standing. */

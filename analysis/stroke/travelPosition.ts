@@ -1,6 +1,5 @@
 import type { Direction, SupplyTrace } from '../trace.ts';
-import type { Interval } from './activity.ts';
-import { firstAtOrAfter } from './phases.ts';
+import { firstAtOrAfter, type Interval } from './interval.ts';
 
 export interface TravelInput {
   readonly timesS: Float64Array;

@@ -27,7 +27,7 @@ export const percent = (part: number): string => percentFormat.format(part);
 
 /** A sentence of the service, its per cents written as this reader writes them, and none parted from its sign. */
 export const toldHere = (sentence: string): string =>
-  sentence.replace(/(\d+) %/g, (_, digits: string) => percent(Number(digits) / 100));
+  sentence.replace(/(\d{1,6}) %/g, (_, digits: string) => percent(Number(digits) / 100));
 
 /** "3 hours ago", in the largest unit that gives at least one. */
 export function agoText(at: string | number, nowMs = Date.now()): string {

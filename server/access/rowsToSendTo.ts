@@ -1,4 +1,4 @@
-import type { StrokeToStore } from '../../ingest/storeStrokes.ts';
+import type { StrokeToStore } from '../../ingest/strokeToStore.ts';
 import type { RowScope, VisitedCoach } from '../database/rowScope.ts';
 
 /** The rows that a statement which stores these strokes needs: the places that their senders may send to. */

@@ -4,7 +4,7 @@ import type { PlannedFault } from './simulator/faults/fault.ts';
 import { frictionRise } from './simulator/faults/friction.ts';
 import { shareShift } from './simulator/faults/share.ts';
 import { weakSupply } from './simulator/faults/travel.ts';
-import type { PlannedService } from './simulator/plan.ts';
+import type { PlannedService } from './simulator/plannedService.ts';
 import type { SimulatedRoom } from './simulator/room.ts';
 
 /** What one room of the demo goes through. */

@@ -1,6 +1,6 @@
 import { FORMS } from '../../ingest/forms/readForm.ts';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
-import type { StrokeToStore } from '../../ingest/storeStrokes.ts';
+import type { StrokeToStore } from '../../ingest/strokeToStore.ts';
 import { callerOf, personOf, STAFF } from '../access/caller.ts';
 import { rowsToSendTo } from '../access/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';

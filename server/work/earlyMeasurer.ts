@@ -1,6 +1,6 @@
 import type { RoomDescription } from '../../analysis/trace.ts';
-import type { BroughtAnalysis, Measurer, RoomRow } from '../../ingest/measurer.ts';
-import type { StrokeToStore } from '../../ingest/storeStrokes.ts';
+import type { Measurer, RoomRow } from '../../ingest/measurer.ts';
+import type { BroughtAnalysis, StrokeToStore } from '../../ingest/strokeToStore.ts';
 import { isOfThisAnalysis } from './measuredBy.ts';
 import { describeRoom } from './roomRow.ts';
 import { type MeasureThread, startMeasureThread } from './startMeasureThread.ts';

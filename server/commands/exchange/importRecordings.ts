@@ -5,12 +5,8 @@ import type { PoolClient } from 'pg';
 import { DecodeError } from '../../../ingest/decodeError.ts';
 import { readForm } from '../../../ingest/forms/readForm.ts';
 import { decodeStrokes } from '../../../ingest/json/strokes.ts';
-import {
-  prepareStroke,
-  type Sender,
-  type StrokeToStore,
-  storeStrokes,
-} from '../../../ingest/storeStrokes.ts';
+import { prepareStroke, type Sender, storeStrokes } from '../../../ingest/storeStrokes.ts';
+import type { StrokeToStore } from '../../../ingest/strokeToStore.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { CommandError } from '../commandError.ts';
 import type { Progress } from '../progress.ts';

@@ -1,15 +1,7 @@
-import type { ServiceKind } from '../../../analysis/trace.ts';
 import type { StrokeCondition } from './condition.ts';
 import type { PlannedFault } from './faults/fault.ts';
+import type { PlannedService } from './plannedService.ts';
 import type { Random } from './random.ts';
-
-/** Work on the room, done before the stroke of this index. */
-export interface PlannedService {
-  readonly beforeStroke: number;
-  readonly kind: ServiceKind;
-  readonly side: string | null;
-  readonly notes: string | null;
-}
 
 /** Something that happens to healthy rooms. */
 export interface HealthyVariant {

@@ -1,6 +1,7 @@
 import { calendar } from './calendar.ts';
 import { healthyCondition, type StrokeCondition } from './condition.ts';
-import type { HistoryPlan, PlannedService } from './plan.ts';
+import type { HistoryPlan } from './plan.ts';
+import type { PlannedService } from './plannedService.ts';
 import { Random } from './random.ts';
 import type { SimulatedRoom } from './room.ts';
 import { type SimulatedStroke, simulateStroke } from './simulateStroke.ts';

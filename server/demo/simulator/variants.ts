@@ -1,4 +1,5 @@
-import type { HealthyVariant, PlannedService } from './plan.ts';
+import type { HealthyVariant } from './plan.ts';
+import type { PlannedService } from './plannedService.ts';
 import type { Random } from './random.ts';
 import type { SimulatedRoom } from './room.ts';
 import { batterySupply, shoreSupply } from './supply.ts';

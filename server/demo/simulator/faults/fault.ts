@@ -1,7 +1,7 @@
 import type { Direction } from '../../../../analysis/trace.ts';
 import type { SpikePattern, WarningKind } from '../../../../analysis/warning.ts';
 import type { StrokeCondition } from '../condition.ts';
-import type { PlannedService } from '../plan.ts';
+import type { PlannedService } from '../plannedService.ts';
 import type { Random } from '../random.ts';
 import type { SimulatedRoom } from '../room.ts';
 
