@@ -31,7 +31,7 @@ export function compareSentence(groups: readonly ComparedGroup[], sides: readonl
     return `${doing}, ${who} draws ${percent(shift)} ${less} than before (between ${percent(near)} and ${percent(far)} ${less})`;
   });
   if (sure.length === 0) {
-    return 'The running current is not told apart from before the work: any change is smaller than the strokes differ among themselves.';
+    return 'The running current is not told apart from before the work: any change is smaller than what the strokes differ by among themselves, or by their weather and supply.';
   }
   const text = sentences.filter((sentence) => sentence !== null).join('; ');
   return `${text[0].toUpperCase()}${text.slice(1)}.`;
