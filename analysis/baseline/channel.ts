@@ -1,12 +1,11 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
-import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
-import { borrowedFit } from './borrowedFit.ts';
-import { type Conditions, goesBySeason, regressors } from './conditions.ts';
-import type { Lent, LentPrior } from './lent.ts';
-import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
+import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
+import { copperDegrees } from './copper.ts';
+import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
+import type { Lent } from './lent.ts';
 
 /** Strokes of one direction after which a room's own normal is usable (contract, section 5: status). */
 export const LEARNING_STROKES = 8;
@@ -45,8 +44,9 @@ export interface Shape {
 export interface Channel {
   readonly side: string;
   readonly direction: Direction;
-  /** Of each reference stroke. */
+  /** Of each reference stroke, and what they take the temperature from. */
   conditions: Conditions[];
+  weather: Weather;
   /** By reference stroke, by measure, on the measure's scale. */
   values: (number | null)[][];
   fits: (Fit | null)[];
@@ -63,6 +63,8 @@ export interface Channel {
   needed: number;
   /** Samples a second of the reference strokes; null: not known. */
   rateHz: number | null;
+  /** What the motor's copper last read, and when; null: never. */
+  copper: { readonly degrees: number; readonly isShared: boolean; readonly atMs: number } | null;
   /** What rooms of the same coach model lend it; null: nothing. */
   readonly lent: Lent | null;
 }
@@ -72,6 +74,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
     side,
     direction,
     conditions: [],
+    weather: BY_SEASON,
     values: [],
     fits: MEASURE_NAMES.map(() => null),
     shapes: MEASURE_NAMES.map(() => null),
@@ -82,6 +85,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
     settling: null,
     needed: lent?.needed ?? LEARNING_STROKES,
     rateHz: null,
+    copper: null,
     lent,
   };
 }
@@ -106,9 +110,16 @@ export function learn(
   channel.learntAtMs = atMs;
   channel.conditions.push(conditions);
   channel.values.push(values);
+  // What is lent counts the degrees from 20 °C, which no copper knows.
+  channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
   if (!isReady(channel)) return;
   const whole = wholeStrokes(channel);
+  if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
   channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));
+}
+
+function unread([volts, degrees, season]: Conditions): Conditions {
+  return [volts, degrees, season, null];
 }
 
 /** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
@@ -124,18 +135,27 @@ function wholeStrokes({ values }: Channel): boolean[] {
   return times.map((time) => time === null || time > long + PART_OF_STROKE);
 }
 
-/** How far outside all reference strokes so far a condition is news to the slopes: volts, degrees, and by season. */
-const NEWS: Conditions = [0.3, 3, 3];
+/** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */
+const NEWS = { volts: 0.3, degrees: 3 };
 
 /** Whether a stroke's supply or temperature lies outside what the reference has seen, by enough to teach a slope. */
 export function isNews(channel: Channel, conditions: Conditions): boolean {
-  const bySeason = goesBySeason(channel.conditions);
-  return NEWS.some((least, i) => {
-    const here = conditions[i];
-    const known = channel.conditions.map((other) => other[i]).filter((value) => value !== null);
-    if (here === null || least === null || known.length === 0 || (i === 2 && !bySeason)) return false;
+  const isOutside = (of: (conditions: Conditions) => number | null, least: number) => {
+    const here = of(conditions);
+    const known = channel.conditions.map(of).filter((value) => value !== null);
+    if (here === null || known.length === 0) return false;
     return here < Math.min(...known) - least || here > Math.max(...known) + least;
-  });
+  };
+  return (
+    isOutside(([volts]) => volts, NEWS.volts) ||
+    isOutside((each) => newsDegrees(each, channel.weather), NEWS.degrees)
+  );
+}
+
+/** Unlike the regressor, copper that is warmer than the reference's is news. */
+function newsDegrees(conditions: Conditions, weather: Weather): number | null {
+  if (weather.by !== 'copper') return degreesOf(conditions, weather);
+  return copperDegrees({ ...weather.scale, warmest: Number.POSITIVE_INFINITY }, conditions[3]);
 }
 
 /**
@@ -199,73 +219,5 @@ export function shapeOf(old: Fit): Shape {
     spreads: [Math.sqrt(old.covariance[4]), Math.sqrt(old.covariance[8])],
     scale: old.scale,
     weight: Math.min(12, old.degreesOfFreedom),
-  };
-}
-
-function fitMeasure(
-  channel: Channel,
-  name: MeasureName,
-  index: number,
-  whole: readonly boolean[],
-): Fit | null {
-  const rows: number[][] = [];
-  const responses: number[] = [];
-  const bySeason = goesBySeason(channel.conditions);
-  channel.values.forEach((values, stroke) => {
-    const value = values[index];
-    if (value === null || !whole[stroke]) return;
-    rows.push(regressors(channel.conditions[stroke], bySeason));
-    responses.push(value);
-  });
-  const prior = PRIORS[name];
-  const shape = channel.shapes[index];
-  const seesSupply = channel.conditions.some(([volts]) => volts !== null);
-  const powered = seesSupply ? prior : unseenSupply(prior);
-  const known = bySeason ? unseenTemperature(powered) : powered;
-  const lent = shape === null ? lentPrior(channel, index, bySeason) : null;
-  if (rows.length < leastRows(shape, lent)) return null;
-  // What nobody lends is learnt as it would be alone.
-  if (lent === null && isBorrowing(channel)) return null;
-  const options = optionsOf(known, shape, median(responses));
-  const fitted =
-    lent === null ? shrunkRegression(rows, responses, options) : borrowedFit(rows, responses, known, lent);
-  if (fitted === null) return null;
-  return {
-    coefficients: Array.from(fitted.coefficients),
-    covariance: Array.from(fitted.covariance),
-    scale: fitted.scale,
-    degreesOfFreedom: Math.max(
-      3,
-      (lent?.scaleWeight ?? options.priorScale.weight) +
-        rows.length -
-        Math.min(rows.length, fitted.effectiveParameters),
-    ),
-  };
-}
-
-/** Strokes that a fit needs: what is known of the room, or lent to it, stands for some. */
-function leastRows(shape: Shape | null, lent: LentPrior | null): number {
-  if (lent !== null) return 1;
-  return shape === null ? 3 : RELEARNING_STROKES;
-}
-
-/** The season is another regressor than the temperature: what is lent says that it matters, not which way. */
-function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrior | null {
-  const lent = channel.lent?.measures[index] ?? null;
-  if (lent === null || !bySeason) return lent;
-  const [level, perVolt, perDegree] = lent.means;
-  const covariance = [...lent.covariance];
-  covariance[8] += perDegree ** 2;
-  return { ...lent, means: [level, perVolt, 0], covariance };
-}
-
-function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {
-  const slopes = shape?.slopes ?? [prior.perVolt.mean, prior.perDegree.mean];
-  const spreads = shape?.spreads ?? [prior.perVolt.spread, prior.perDegree.spread];
-  return {
-    prior: { means: [level, ...slopes], standardDeviations: [prior.levelSpread, ...spreads] },
-    scaleFloor: prior.scaleFloor,
-    priorScale: { scale: shape?.scale ?? prior.scale, weight: shape?.weight ?? prior.scaleWeight },
-    correctScale: true,
   };
 }

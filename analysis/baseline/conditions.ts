@@ -1,15 +1,27 @@
+import { type CopperRead, type CopperScale, copperDegrees, copperScale } from './copper.ts';
+
 export const REFERENCE_VOLTS = 12.6;
 export const REFERENCE_C = 20;
 
 /**
- * What a stroke was made under: mean supply less 12.6 V and ambient less 20 °C, null where not recorded; and the season
- * by the calendar, degrees about the mean of the year.
+ * What one side's stroke was made under: mean supply less 12.6 V and ambient less 20 °C, null where not recorded; the
+ * season by the calendar, degrees about the mean of the year; and what the motor's copper last read (`copperReading`).
  */
-export type Conditions = readonly [volts: number | null, degrees: number | null, season: number];
+export type Conditions = readonly [
+  volts: number | null,
+  degrees: number | null,
+  season: number,
+  copper: CopperRead | null,
+];
 
-export function conditionsAt(supplyVolts: number | null, ambientC: number | null, atMs: number): Conditions {
+export function conditionsAt(
+  supplyVolts: number | null,
+  ambientC: number | null,
+  atMs: number,
+  copper: CopperRead | null = null,
+): Conditions {
   const volts = supplyVolts === null ? null : supplyVolts - REFERENCE_VOLTS;
-  return [volts, ambientC === null ? null : ambientC - REFERENCE_C, seasonDegrees(atMs)];
+  return [volts, ambientC === null ? null : ambientC - REFERENCE_C, seasonDegrees(atMs), copper];
 }
 
 const YEAR_MS = 365.25 * 86_400_000;
@@ -24,15 +36,38 @@ function seasonDegrees(atMs: number): number {
   return Math.round(-100 * HALF_SWING_C * Math.cos(2 * Math.PI * year)) / 100;
 }
 
+/** What a normal takes the temperature from: what was recorded, the motor's copper, or the season. */
+export type Weather =
+  | { readonly by: 'ambient' }
+  | { readonly by: 'season' }
+  | { readonly by: 'copper'; readonly scale: CopperScale };
+
+export const BY_AMBIENT: Weather = { by: 'ambient' };
+export const BY_SEASON: Weather = { by: 'season' };
+
 /**
- * Whether the season stands for the temperature: where none of the strokes that a normal is made of recorded it. A room
- * that draws more in the cold does so every winter.
+ * What stands for the temperature where none of the strokes that a normal is made of recorded it: the motor's copper where
+ * it was read, else the season. A room that draws more in the cold does so every winter.
  */
-export function goesBySeason(reference: readonly Conditions[]): boolean {
-  return reference.every(([, degrees]) => degrees === null);
+export function weatherOf(reference: readonly Conditions[]): Weather {
+  if (reference.some(([, degrees]) => degrees !== null)) return BY_AMBIENT;
+  const scale = copperScale(reference.map(([, , , copper]) => copper));
+  return scale === null ? BY_SEASON : { by: 'copper', scale };
+}
+
+/** Degrees that a stroke was made at, from where its normal counts them; null: not known. */
+export function degreesOf([, degrees, season, copper]: Conditions, weather: Weather): number | null {
+  switch (weather.by) {
+    case 'ambient':
+      return degrees;
+    case 'season':
+      return season;
+    case 'copper':
+      return copperDegrees(weather.scale, copper);
+  }
 }
 
 /** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it. */
-export function regressors([volts, degrees, season]: Conditions, bySeason: boolean): number[] {
-  return [1, volts ?? 0, bySeason ? season : (degrees ?? 0)];
+export function regressors(conditions: Conditions, weather: Weather): number[] {
+  return [1, conditions[0] ?? 0, degreesOf(conditions, weather) ?? 0];
 }

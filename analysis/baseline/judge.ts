@@ -3,7 +3,8 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import { type Channel, type Fit, isReady } from './channel.ts';
-import { type Conditions, goesBySeason, regressors } from './conditions.ts';
+import { type Conditions, degreesOf, regressors, type Weather } from './conditions.ts';
+import { weatherFor } from './fitMeasure.ts';
 import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
 import { fromScale } from './scale.ts';
 
@@ -16,6 +17,11 @@ export const SEASON_SPREADS = 1.5;
  * little of it, and a healthy stroke there is not beyond its limits. Guesses, no source; no chart counts with them.
  */
 const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05 };
+/**
+ * What cold adds by the copper's word may be off by so much of what it does as a rule: readings that are a little off make
+ * a slope too small. A guess, no source.
+ */
+const COPPER_LEAVES = 0.25;
 /** How fast the level follows a change that is no fault, and how far up it may ever go. */
 const FOLLOW = 0.04;
 const FOLLOW_DOWN = 0.25;
@@ -41,6 +47,10 @@ export interface Residual {
   readonly uncertainty: number;
   /** What a supply or temperature that was not recorded may add. */
   readonly unrecorded: number;
+  /** Whether the temperature is known: recorded, or read off the motor's copper. */
+  readonly knowsWeather: boolean;
+  /** What this motor's copper alone says that weather adds: a clamp that lies makes it a lie too. */
+  readonly byCopper: number;
   /** What a zero that was not seen at rest may add. */
   readonly zero: number;
   readonly expected: number;
@@ -62,7 +72,8 @@ export function judgeMeasure(
   const fit = channel.fits[index];
   if (!isReady(channel) || fit === null) return null;
   const measure = MEASURE_NAMES[index];
-  const row = regressors(conditions, goesBySeason(channel.conditions));
+  const weather = weatherFor(channel, measure);
+  const row = regressors(conditions, weather);
   const { value: reference, standardDeviation } = predict(fit, row);
   const unrecorded = unrecordedSpread(channel, measure, conditions, atMs);
   const deviation = Math.hypot(standardDeviation, unrecorded, zero);
@@ -78,6 +89,8 @@ export function judgeMeasure(
     noise: fit.scale,
     uncertainty: Math.sqrt(Math.max(0, standardDeviation ** 2 - fit.scale ** 2)),
     unrecorded,
+    knowsWeather: weather.by !== 'season' && degreesOf(conditions, weather) !== null,
+    byCopper: weather.by === 'copper' && conditions[3]?.isShared !== true ? row[2] * fit.coefficients[2] : 0,
     zero,
     expected: fromScale(measure, reference + level),
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
@@ -88,7 +101,8 @@ export function judgeMeasure(
 
 /**
  * What an unrecorded supply or temperature adds. Where a channel never has it, the season stands for the temperature,
- * and only what the weather since the reference was made is off it is left; the supply is part of the spread.
+ * and only what the weather since the reference was made is off it is left; the supply is part of the spread. Where the
+ * copper stands for it, a stroke whose copper was not read may have been made in any weather.
  */
 function unrecordedSpread(
   channel: Channel,
@@ -96,15 +110,34 @@ function unrecordedSpread(
   conditions: Conditions,
   atMs: number,
 ): number {
-  const prior = PRIORS[measure];
+  const { perVolt, perDegree } = PRIORS[measure];
+  const weather = weatherFor(channel, measure);
   const days = Math.max(0, atMs - channel.learntAtMs) / 86_400_000;
-  const spreads = [prior.perVolt, prior.perDegree].map((slope, i) => {
-    if (conditions[i] !== null) return 0;
-    const usual = channel.conditions.some((known) => known[i] !== null);
-    const most = usual ? UNRECORDED[i] : i === 1 ? UNSEASONABLE_C * Math.min(1, days / WEATHER_DAYS) : 0;
-    return most * Math.hypot(slope.mean, slope.spread);
-  });
-  return Math.hypot(...spreads);
+  const unseasonable = UNSEASONABLE_C * Math.min(1, days / WEATHER_DAYS);
+  const knowsVolts = conditions[0] !== null || channel.conditions.every(([volts]) => volts === null);
+  const volts = knowsVolts ? 0 : UNRECORDED[0];
+  const degrees = unknownDegrees(conditions, weather, unseasonable);
+  const colder = weather.by === 'copper' ? Math.max(0, -(degreesOf(conditions, weather) ?? 0)) : 0;
+  return Math.hypot(
+    volts * Math.hypot(perVolt.mean, perVolt.spread),
+    degrees * Math.hypot(perDegree.mean, perDegree.spread),
+    colder * COPPER_LEAVES * Math.abs(perDegree.mean),
+  );
+}
+
+/** How far the temperature may be from what the normal counts with, degrees. */
+function unknownDegrees(conditions: Conditions, weather: Weather, unseasonable: number): number {
+  const [, degrees, , copper] = conditions;
+  switch (weather.by) {
+    case 'ambient':
+      return degrees === null ? UNRECORDED[1] : 0;
+    case 'season':
+      return degrees === null ? unseasonable : 0;
+    case 'copper':
+      return copper === null
+        ? UNRECORDED[1]
+        : Math.min(UNRECORDED[1], (UNSEASONABLE_C * copper.days) / WEATHER_DAYS);
+  }
 }
 
 /**

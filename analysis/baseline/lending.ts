@@ -3,7 +3,7 @@ import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import { LEARNING_STROKES } from './channel.ts';
-import { type Conditions, regressors } from './conditions.ts';
+import { BY_AMBIENT, type Conditions, regressors } from './conditions.ts';
 import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
 
 /**
@@ -69,7 +69,7 @@ function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: 
     const value = stroke[index];
     return value === null
       ? []
-      : [{ value, row: regressors(conditions[i], false), conditions: conditions[i] }];
+      : [{ value, row: regressors(conditions[i], BY_AMBIENT), conditions: conditions[i] }];
   });
   if (known.length < LEARNING_STROKES / 2) return null;
   const seesSupply = known.some((stroke) => stroke.conditions[0] !== null);

@@ -1,5 +1,5 @@
 import { type Channel, isReady } from '../baseline/channel.ts';
-import { goesBySeason, regressors } from '../baseline/conditions.ts';
+import { regressors, type Weather } from '../baseline/conditions.ts';
 import { channelOf } from '../room/state.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { median } from '../statistics/median.ts';
@@ -10,7 +10,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './find
 interface Origin {
   /** Intercept and slopes. */
   readonly coefficients: readonly number[];
-  readonly bySeason: boolean;
+  readonly weather: Weather;
 }
 
 export interface ReboundMemory {
@@ -58,7 +58,7 @@ export function noteStroke(context: FindingContext): void {
     if (channel === undefined || measured === undefined) continue;
     const origin = originOf(memory, channel);
     if (origin === null) continue;
-    const row = regressors(context.conditions, origin.bySeason);
+    const row = regressors(context.sideConditions(side), origin.weather);
     const expected = row.reduce((sum, x, i) => sum + x * origin.coefficients[i], 0);
     levels.push(Math.log(measured.runningAmps) - expected);
   }
@@ -74,7 +74,7 @@ function originOf(memory: ReboundMemory, channel: Channel): Origin | null {
   const key = `${channel.side}|${channel.direction}`;
   const fit = channel.fits[0];
   if (memory.origin[key] === undefined && isReady(channel) && fit !== null)
-    memory.origin[key] = { coefficients: fit.coefficients, bySeason: goesBySeason(channel.conditions) };
+    memory.origin[key] = { coefficients: fit.coefficients, weather: channel.weather };
   return memory.origin[key] ?? null;
 }
 

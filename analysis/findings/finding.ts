@@ -13,6 +13,8 @@ export interface FindingContext {
   readonly analysis: DoneAnalysis;
   readonly direction: Direction;
   readonly conditions: Conditions;
+  /** The same with what one side's copper reads. */
+  sideConditions(side: string): Conditions;
   /** Sides whose record of this stroke is not to be trusted: nothing is concluded from their current. */
   readonly doubtful: ReadonlySet<string>;
   /** Null while learning, or where the stroke has no such measure. */

@@ -1,4 +1,4 @@
-import { regressors } from '../baseline/conditions.ts';
+import { BY_AMBIENT, regressors } from '../baseline/conditions.ts';
 import { poolDegrees } from '../baseline/lent.ts';
 import { PRIORS, UNRECORDED } from '../baseline/priors.ts';
 import { toScale } from '../baseline/scale.ts';
@@ -53,7 +53,7 @@ function measureAbove(
   const value = measureValue(analysis, measure, side);
   const prior = channelOf(state, side, direction)?.lent?.measures[MEASURE_NAMES.indexOf(measure)] ?? null;
   if (value === null || prior === null) return null;
-  const row = regressors(conditions, false);
+  const row = regressors(conditions, BY_AMBIENT);
   const expected = row.reduce((sum, x, a) => sum + x * prior.means[a], 0);
   const { perVolt, perDegree } = PRIORS[measure];
   const unrecorded = [perVolt, perDegree].map((slope, i) =>

@@ -45,11 +45,12 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   const risen: string[] = [];
   const rises = new Map<string, number>();
   let deviation = 0;
-  const cold = coldAllowance(context);
+  const allowance = coldAllowance(context);
   for (const side of state.room.sides) {
     const judged = context.residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
+    const cold = judged.knowsWeather ? null : allowance;
     const unseen = unseenWeather(judged, cold);
     const { k, h } = design(judged, RISE, unseen);
     const warmed = judged.rise - (cold ?? 0);

@@ -1,4 +1,3 @@
-import type { Conditions } from '../baseline/conditions.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 
@@ -17,7 +16,9 @@ const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
 /** What a supply, and a temperature, may do besides where nobody recorded it. */
-const UNRECORDED_MORE: Conditions = [0.06, 0.12, 0];
+const UNRECORDED_MORE: readonly [volts: number, degrees: number] = [0.06, 0.12];
+/** A stall that cold copper may have made as well tells no scale, natural logarithm: 45 degrees of 0.393 %. */
+const MOST_WEATHER = 0.18;
 /** Of the running current's change, the stall currents show at least and at most so much. */
 const LIKE = { least: 0.75, most: 1.35 };
 /** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
@@ -43,10 +44,12 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   for (const key of ['running', 'inrush', 'endStop', 'duration'] as const) {
     const judged = context.residual(side, rises[key]);
     if (judged === null) continue;
-    memory[key].push(judged.rise);
+    // Where the copper tells the weather, a wrong scale would explain itself.
+    memory[key].push(judged.rise + judged.byCopper);
     if (memory[key].length > LATEST) memory[key].shift();
   }
-  if (context.residual(side, 'runningAmps') === null || memory.running.length === 0) return null;
+  const judged = context.residual(side, 'runningAmps');
+  if (judged === null || memory.running.length === 0) return null;
   const running = median(memory.running);
   const stall = stallRise(context, side);
   const said = context.state.open.some((open) => open.kind === 'sensor-doubt' && open.side === side);
@@ -55,6 +58,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (explained && !said) return null;
   const least = said ? STILL.least : leastChange(context);
   if (stall === null || Math.abs(running) < least) return null;
+  if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   const ratio = stall / running;
   const collapsed = Math.max(running, stall) < COLLAPSED;
   const agrees = collapsed || (ratio > like.least && ratio < like.most);
@@ -70,10 +74,7 @@ function mayAgree(context: FindingContext, side: string, difference: number): bo
 
 /** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
 function leastChange({ conditions }: FindingContext): number {
-  return (
-    LEAST +
-    UNRECORDED_MORE.reduce<number>((sum, more, i) => sum + (conditions[i] === null ? (more ?? 0) : 0), 0)
-  );
+  return LEAST + UNRECORDED_MORE.reduce((sum, more, i) => sum + (conditions[i] === null ? more : 0), 0);
 }
 
 /**

@@ -6,13 +6,15 @@ export interface StayMemory {
   strokes: number;
   lastAtMs: number | null;
   lastDirection: Direction | null;
+  /** How long the room had rested before the latest stroke; null: it was the first. */
+  restedMs: number | null;
 }
 
 /** A coach that rested for so long may have been driven to another place meanwhile. */
 const DRIVEN_HOURS = 40;
 
 export function beginStayMemory(): StayMemory {
-  return { strokes: 0, lastAtMs: null, lastDirection: null };
+  return { strokes: 0, lastAtMs: null, lastDirection: null, restedMs: null };
 }
 
 /**
@@ -23,6 +25,7 @@ export function noteStay(stay: StayMemory, atMs: number, direction: Direction): 
   const restedMs = stay.lastAtMs === null ? Number.POSITIVE_INFINITY : atMs - stay.lastAtMs;
   const wasOut = stay.lastDirection === 'extend' && direction === 'retract';
   stay.strokes = restedMs >= DRIVEN_HOURS * 3_600_000 && !wasOut ? 1 : stay.strokes + 1;
+  stay.restedMs = stay.lastAtMs === null ? null : restedMs;
   stay.lastAtMs = atMs;
   stay.lastDirection = direction;
 }

@@ -51,7 +51,7 @@ export function zeroChange(context: FindingContext, side: string): number | null
     Object.assign(memory, beginZeroMemory());
     return null;
   }
-  const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise);
+  const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise - judged.byCopper);
   memory[direction].push(measured.runningAmps - expected);
   if (memory[direction].length > LATEST) memory[direction].shift();
   const read = readStroke(context, side, measured.runningAmps - expected);

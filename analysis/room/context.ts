@@ -4,7 +4,7 @@ import { scaleChange } from '../findings/sensorScale.ts';
 import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, Doubt } from '../measures.ts';
-import { conditionsOf, type JudgedStroke } from './judgeStroke.ts';
+import { conditionsOf, type JudgedStroke, sideConditions } from './judgeStroke.ts';
 import type { RoomState } from './state.ts';
 
 /** Doubts that leave the current usable: a steady offset is measured at rest and taken off. */
@@ -44,7 +44,17 @@ export function contextOf(
     if ((measure === 'share' || measure === 'lagS') && doubtful.size > 0) return null;
     return judged.residual(side, measure);
   };
-  const context = { state, event, analysis, direction, conditions, doubtful, residual };
+  const ofSide = (side: string) => sideConditions(state, event, analysis, side);
+  const context = {
+    state,
+    event,
+    analysis,
+    direction,
+    conditions,
+    sideConditions: ofSide,
+    doubtful,
+    residual,
+  };
   const scales = new Map<string, number>();
   const zeros = new Map<string, number>();
   for (const side of state.room.sides) {

@@ -9,7 +9,7 @@ import type { ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
-import { type JudgedStroke, judgeStroke, learnStroke } from './judgeStroke.ts';
+import { type JudgedStroke, judgeStroke, learnStroke, noteCopper } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
 import { lendNoMore, lendStroke } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
@@ -19,7 +19,7 @@ export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 5;
+export const ANALYSIS_VERSION = 6;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -54,6 +54,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   const context = contextOf(state, event, analysis, judged);
   const { warnings, teaches } = findTroubles(context, event);
   if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
+  noteCopper(state, event, analysis);
   lendStroke(state, event, analysis);
   state.latest = latestOf(state, judged);
   return { expectations: judged.expectations, warnings };

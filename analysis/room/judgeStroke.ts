@@ -11,6 +11,7 @@ import {
 } from '../baseline/channel.ts';
 import { coarseSpread, isTooCoarse } from '../baseline/coarseSteps.ts';
 import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
+import { type CopperRead, copperReading, MOST_DAYS } from '../baseline/copper.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
@@ -20,23 +21,82 @@ import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from './state.ts';
 
+const DAY_MS = 86_400_000;
+
 /** Every measure of every side of one stroke against its baseline. */
 export interface JudgedStroke {
   readonly expectations: Expectation[];
   residual(side: string, measure: MeasureName): Residual | null;
 }
 
+/** What a stroke was made under, by its record. */
 export function conditionsOf(event: StrokeEvent, analysis: DoneAnalysis): Conditions {
   return conditionsAt(analysis.supplyVolts, event.ambientC, event.atMs);
 }
 
+/** The same with what one side's copper reads, or last read; after `noteStay`. */
+export function sideConditions(
+  state: RoomState,
+  event: StrokeEvent,
+  analysis: DoneAnalysis,
+  side: string,
+): Conditions {
+  return conditionsAt(
+    analysis.supplyVolts,
+    event.ambientC,
+    event.atMs,
+    copperAt(state, event, analysis, side),
+  );
+}
+
+function copperAt(
+  state: RoomState,
+  event: StrokeEvent,
+  analysis: DoneAnalysis,
+  side: string,
+): CopperRead | null {
+  const channel = channelOf(state, side, analysis.direction);
+  const reading = copperReading(analysis, side, state.stay.restedMs);
+  if (reading !== null) return sharedCopper(state, analysis, side, reading);
+  const last = channel?.copper ?? null;
+  if (last === null) return null;
+  const days = Math.max(0, event.atMs - last.atMs) / DAY_MS;
+  return days > MOST_DAYS ? null : { degrees: last.degrees, days, isShared: last.isShared };
+}
+
+/** Weather is the same for all sides: no side's copper counts as colder than the least cold of them. */
+function sharedCopper(state: RoomState, analysis: DoneAnalysis, side: string, reading: number): CopperRead {
+  const usualOf = (name: string) => {
+    const weather = channelOf(state, name, analysis.direction)?.weather;
+    return weather?.by === 'copper' ? weather.scale.usual : null;
+  };
+  const usual = usualOf(side);
+  const others = state.room.sides.flatMap((name) => {
+    const there = name === side ? null : copperReading(analysis, name, state.stay.restedMs);
+    const usualThere = usualOf(name);
+    return there === null || usualThere === null ? [] : [there - usualThere];
+  });
+  if (usual === null || others.length === 0) return { degrees: reading, days: 0, isShared: false };
+  return { degrees: Math.max(reading, usual + Math.max(...others)), days: 0, isShared: true };
+}
+
+/** Remembers what the copper of a stroke read; after everything else was told of it. */
+export function noteCopper(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): void {
+  for (const side of Object.keys(analysis.sides)) {
+    const read = copperAt(state, event, analysis, side);
+    const channel = channelOf(state, side, analysis.direction);
+    if (channel === undefined || read === null || read.days > 0) continue;
+    channel.copper = { degrees: read.degrees, isShared: read.isShared, atMs: event.atMs };
+  }
+}
+
 export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): JudgedStroke {
-  const conditions = conditionsOf(event, analysis);
   const residuals = new Map<string, Residual>();
   const expectations: Expectation[] = [];
   for (const side of Object.keys(analysis.sides)) {
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined) continue;
+    const conditions = sideConditions(state, event, analysis, side);
     MEASURE_NAMES.forEach((measure, index) => {
       const value = measureValue(analysis, measure, side);
       if (value === null) return;
@@ -107,10 +167,10 @@ export function learnStroke(
   judged: JudgedStroke,
   doubtful: ReadonlySet<string>,
 ): void {
-  const conditions = conditionsOf(event, analysis);
   for (const [side, { profile, rateHz = null }] of Object.entries(analysis.sides)) {
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined || doubtful.has(side)) continue;
+    const conditions = sideConditions(state, event, analysis, side);
     const running = judged.residual(side, 'runningAmps');
     settle(
       channel,

@@ -1,5 +1,5 @@
 import { type Channel, isReady, LEARNING_STROKES } from '../baseline/channel.ts';
-import { goesBySeason, regressors } from '../baseline/conditions.ts';
+import { regressors } from '../baseline/conditions.ts';
 import type { LentPrior } from '../baseline/lent.ts';
 import type { Borrowed } from '../history.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
@@ -48,8 +48,7 @@ function borrowedShare(channel: Channel): number {
   if (prior === null || channel.shapes[0] !== null) return 0;
   const fit = channel.fits[0];
   if (fit === null) return 1;
-  const bySeason = goesBySeason(channel.conditions);
-  const rows = channel.conditions.map((each) => regressors(each, bySeason));
+  const rows = channel.conditions.map((each) => regressors(each, channel.weather));
   const middle = [0, 1, 2].map((place) => rows.reduce((sum, row) => sum + row[place], 0) / rows.length);
   return Math.min(1, quadraticForm(fit.covariance, middle) / quadraticForm(prior.covariance, middle));
 }

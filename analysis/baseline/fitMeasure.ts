@@ -1,0 +1,105 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { shrunkRegression } from '../statistics/shrunkRegression.ts';
+import { borrowedFit } from './borrowedFit.ts';
+import { type Channel, type Fit, isBorrowing, RELEARNING_STROKES, type Shape } from './channel.ts';
+import { BY_SEASON, regressors, type Weather } from './conditions.ts';
+import type { LentPrior } from './lent.ts';
+import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
+
+/**
+ * What the copper's weather is asked for: the force that a room takes. What it is read from would explain itself, and a
+ * share follows no weather.
+ */
+const BY_COPPER: ReadonlySet<MeasureName> = new Set(['runningAmps', 'runningAmpsP90']);
+
+/** What a measure's normal takes the temperature from. */
+export function weatherFor({ weather }: Channel, measure: MeasureName): Weather {
+  return weather.by === 'copper' && !BY_COPPER.has(measure) ? BY_SEASON : weather;
+}
+
+/** What the reference strokes that were `whole` say of one measure; null: too little. */
+export function fitMeasure(
+  channel: Channel,
+  name: MeasureName,
+  index: number,
+  whole: readonly boolean[],
+  weather = weatherFor(channel, name),
+): Fit | null {
+  const rows: number[][] = [];
+  const responses: number[] = [];
+  const bySeason = weather.by === 'season';
+  channel.values.forEach((values, stroke) => {
+    const value = values[index];
+    if (value === null || !whole[stroke]) return;
+    rows.push(regressors(channel.conditions[stroke], weather));
+    responses.push(value);
+  });
+  const prior = PRIORS[name];
+  const shape = channel.shapes[index];
+  const seesSupply = channel.conditions.some(([volts]) => volts !== null);
+  const powered = seesSupply ? prior : unseenSupply(prior);
+  const known = bySeason ? unseenTemperature(powered) : powered;
+  const lent = shape === null ? lentPrior(channel, index, bySeason) : null;
+  if (rows.length < leastRows(shape, lent)) return null;
+  // What nobody lends is learnt as it would be alone.
+  if (lent === null && isBorrowing(channel)) return null;
+  const options = optionsOf(known, shape, median(responses));
+  const fitted =
+    lent === null ? shrunkRegression(rows, responses, options) : borrowedFit(rows, responses, known, lent);
+  if (fitted === null) return null;
+  return {
+    coefficients: Array.from(fitted.coefficients),
+    covariance: Array.from(fitted.covariance),
+    scale: fitted.scale,
+    degreesOfFreedom: Math.max(
+      3,
+      (lent?.scaleWeight ?? options.priorScale.weight) +
+        rows.length -
+        Math.min(rows.length, fitted.effectiveParameters),
+    ),
+  };
+}
+
+/** Strokes that a fit needs: what is known of the room, or lent to it, stands for some. */
+function leastRows(shape: Shape | null, lent: LentPrior | null): number {
+  if (lent !== null) return 1;
+  return shape === null ? 3 : RELEARNING_STROKES;
+}
+
+/** The season is another regressor than the temperature: what is lent says that it matters, not which way. */
+function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrior | null {
+  const lent = channel.lent?.measures[index] ?? null;
+  if (lent === null || !bySeason) return lent;
+  const [level, perVolt, perDegree] = lent.means;
+  const covariance = [...lent.covariance];
+  covariance[8] += perDegree ** 2;
+  return { ...lent, means: [level, perVolt, 0], covariance };
+}
+
+function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {
+  const slopes = shape?.slopes ?? [prior.perVolt.mean, prior.perDegree.mean];
+  const spreads = shape?.spreads ?? [prior.perVolt.spread, prior.perDegree.spread];
+  return {
+    prior: { means: [level, ...slopes], standardDeviations: [prior.levelSpread, ...spreads] },
+    scaleFloor: prior.scaleFloor,
+    priorScale: { scale: shape?.scale ?? prior.scale, weight: shape?.weight ?? prior.scaleWeight },
+    correctScale: true,
+  };
+}
+
+/**
+ * The spread that is left of 16 strokes is known to a fifth (of a normal's standard deviation): the season tells the
+ * weather better than the copper only where it leaves less by more than twice that.
+ */
+const LEAVES_MORE = 1.4;
+
+/** Whether the copper tells the weather of the running current, or the season tells it much better. */
+export function isToldByCopper(channel: Channel, whole: readonly boolean[]): boolean {
+  const [byCopper, bySeason] = [channel.weather, BY_SEASON].map((weather) =>
+    fitMeasure(channel, 'runningAmps', RUNNING, whole, weather),
+  );
+  return byCopper !== null && (bySeason === null || byCopper.scale <= LEAVES_MORE * bySeason.scale);
+}
+
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
