@@ -26,6 +26,8 @@ const SAME_SUPPLY_HOURS = 168;
 const WHOLE: readonly [number, number] = [0.85, 1.25];
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
+/** A supply falls by no more than this from one stay to the next, natural logarithm: a guess, no source. */
+const MOST_WEAKER = 0.15;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
 const RATE_STROKES = 12;
 
@@ -178,13 +180,18 @@ function takeBack(recent: RecentFlags, travel: DirectionTravel, direction: Direc
   if (broken !== undefined) broken.short = 0;
 }
 
-/** A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. */
-function strongerSupply(context: FindingContext): number {
-  if (context.analysis.supplyVolts !== null) return 0;
-  const rises = context.state.room.sides
-    .map((side) => context.residual(side, 'endStopAmps')?.rise ?? null)
+/**
+ * A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. Where the
+ * temperature is known a weaker one shows in it as well, and a stroke that took no longer on it was shorter: below zero.
+ */
+function strongerSupply({ state, analysis, conditions, residual }: FindingContext): number {
+  if (analysis.supplyVolts !== null) return 0;
+  const rises = state.room.sides
+    .map((side) => residual(side, 'endStopAmps')?.rise ?? null)
     .filter((rise) => rise !== null);
-  return rises.length > 0 ? Math.max(0, ...rises) : 0;
+  if (rises.length === 0) return 0;
+  const stronger = Math.max(...rises);
+  return conditions[1] === null ? Math.max(0, stronger) : Math.max(-MOST_WEAKER, stronger);
 }
 
 /** The latest strokes were all a little short: together they tell what none of them does. `spread`: of their median. */

@@ -3,8 +3,9 @@ import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
 import { noteStay } from '../findings/stay.ts';
+import { isPart } from '../findings/unseen.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
-import type { DoneAnalysis } from '../measures.ts';
+import type { DoneAnalysis, MeasureName } from '../measures.ts';
 import type { ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { contextOf } from './context.ts';
@@ -19,7 +20,7 @@ export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 6;
+export const ANALYSIS_VERSION = 7;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -56,6 +57,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
   noteCopper(state, event, analysis);
   lendStroke(state, event, analysis);
+  state.suspicious = isSuspicious(state, judged, isPart(context));
   state.latest = latestOf(state, judged);
   return { expectations: judged.expectations, warnings };
 }
@@ -72,6 +74,16 @@ function latestOf(state: RoomState, judged: JudgedStroke): RoomState['latest'] {
     }
   }
   return latest;
+}
+
+/** What tells a trouble that has only begun to show. */
+const TELLING: readonly MeasureName[] = ['runningAmps', 'endStopAmps', 'durationS'];
+
+/** Whether a whole stroke lay beyond its normal, so that the next ones must tell whether something is wrong. */
+function isSuspicious(state: RoomState, judged: JudgedStroke, isPart: boolean): boolean {
+  const isBeyond = (side: string) =>
+    TELLING.some((measure) => judged.residual(side, measure)?.beyond === true);
+  return !isPart && state.room.sides.some(isBeyond);
 }
 
 /** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
@@ -94,12 +106,12 @@ const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
 
 /**
  * A service opens a new baseline that starts from the old one's shape: learnt anew after work that changes the
- * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open the old normal
- * stands, and the strokes after show whether the work helped.
+ * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open, or the latest stroke
+ * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
  */
 function takeService(state: RoomState, event: ServiceEvent): Judgement {
   if (NEW_NORMAL.has(event.kind)) lendNoMore(state, event.side);
-  if (!state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
+  if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
       if (event.side !== null && channel.side !== event.side) continue;
       if (NEW_NORMAL.has(event.kind)) relearn(channel);

@@ -57,15 +57,27 @@ function copperAt(
 ): CopperRead | null {
   const channel = channelOf(state, side, analysis.direction);
   const reading = copperReading(analysis, side, state.stay.restedMs);
-  if (reading !== null) return sharedCopper(state, analysis, side, reading);
+  const read = reading === null ? null : sharedCopper(state, analysis, side, reading);
+  if (read !== null) return read;
   const last = channel?.copper ?? null;
   if (last === null) return null;
   const days = Math.max(0, event.atMs - last.atMs) / DAY_MS;
   return days > MOST_DAYS ? null : { degrees: last.degrees, days, isShared: last.isShared };
 }
 
-/** Weather is the same for all sides: no side's copper counts as colder than the least cold of them. */
-function sharedCopper(state: RoomState, analysis: DoneAnalysis, side: string, reading: number): CopperRead {
+/** Two readings of one stroke that are further apart, degrees, are not both of the weather: a guess, no source. */
+const MOST_APART_C = 10;
+
+/**
+ * Weather is the same for all sides: no side's copper counts as colder than the least cold of them, and none is read where
+ * they contradict each other.
+ */
+function sharedCopper(
+  state: RoomState,
+  analysis: DoneAnalysis,
+  side: string,
+  reading: number,
+): CopperRead | null {
   const usualOf = (name: string) => {
     const weather = channelOf(state, name, analysis.direction)?.weather;
     return weather?.by === 'copper' ? weather.scale.usual : null;
@@ -77,6 +89,7 @@ function sharedCopper(state: RoomState, analysis: DoneAnalysis, side: string, re
     return there === null || usualThere === null ? [] : [there - usualThere];
   });
   if (usual === null || others.length === 0) return { degrees: reading, days: 0, isShared: false };
+  if (others.some((other) => Math.abs(other - (reading - usual)) > MOST_APART_C)) return null;
   return { degrees: Math.max(reading, usual + Math.max(...others)), days: 0, isShared: true };
 }
 

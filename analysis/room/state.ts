@@ -40,6 +40,8 @@ export interface RoomState {
   zero: Record<string, ZeroMemory>;
   recent: RecentFlags;
   open: Warning[];
+  /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
+  suspicious: boolean;
   /** The latest stroke's share above its normal, by side and direction, for the headline. */
   latest: { readonly side: string; readonly percent: number | null } | null;
 }
@@ -71,6 +73,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
     recent: {},
     open: [],
+    suspicious: false,
     latest: null,
   };
 }

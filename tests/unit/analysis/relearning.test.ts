@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { orderEvents } from '../../../analysis/room/fold.ts';
+import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
 import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
@@ -23,5 +24,29 @@ test('another current from an adjustment on is the new normal', () => {
     const strokes = strokeEvents(90, ROOM, seed, (i) => (i >= ADJUSTED ? { factors: [1.2, 1.1] } : {}));
     const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
     expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).toEqual([]);
+  }
+});
+
+test('a clamp that began to read half the stroke before an adjustment is not learnt as normal', () => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(70, ROOM, seed).map((event, i) =>
+      i < ADJUSTED - 1
+        ? event
+        : changed(event, {
+            front: (measured) => ({
+              runningAmps: measured.runningAmps / 2,
+              runningAmpsP90: measured.runningAmpsP90 / 2,
+              inrushAmps: measured.inrushAmps / 2,
+              endStopAmps: measured.endStopAmps === null ? null : measured.endStopAmps / 2,
+              profile: measured.profile.map((amps) => (amps === null ? null : amps / 2)),
+            }),
+          }),
+    );
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    const { warnings } = foldAll(ROOM, events);
+    expect(
+      warnings.map(({ kind, side }) => [kind, side]),
+      `seed ${seed}`,
+    ).toEqual([['sensor-doubt', 'front']]);
   }
 });

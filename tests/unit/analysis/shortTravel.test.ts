@@ -90,3 +90,20 @@ test('strokes that are cut short in a frost are said all the same, once the fros
   const { warnings } = intoFrost(0.95, (i) => (i >= 60 && directionOf(i) === 'extend' ? 0.82 : 1));
   expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
 });
+
+test('strokes that take their usual time on a supply that fell, by the stall that they read, are short', () => {
+  const weaker = 0.87;
+  const events = strokeEvents(70, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map((event, i) =>
+    i < 40
+      ? event
+      : changed(event, {
+          all: ({ durationS, inrushAmps, endStopAmps }) => ({
+            durationS: (durationS / weaker) * (directionOf(i) === 'extend' ? 0.78 : 1),
+            inrushAmps: weaker * inrushAmps,
+            endStopAmps: endStopAmps === null ? null : weaker * endStopAmps,
+          }),
+        }),
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
+});
