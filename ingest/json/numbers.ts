@@ -40,10 +40,15 @@ export function readNumbers(
       `Must hold ${minCount} to ${rules.maxCount} numbers; it holds ${value.length}.`,
     );
   }
-  const numbers = new Float64Array(value.length);
+  const numbers = unwritten(value.length);
   const plain = rules.wholeOver === undefined && rules.wholeTimes === undefined && rules.rising !== true;
   if (plain && copyPlain(value, rules.largest, numbers)) return numbers;
   return readEach(value, rules, numbers, pointer, faults);
+}
+
+/** Not filled with zeros, which takes a seventh of all the reading: every place is written, or the array not handed out. */
+function unwritten(count: number): Float64Array {
+  return new Float64Array(Buffer.allocUnsafeSlow(count * Float64Array.BYTES_PER_ELEMENT).buffer);
 }
 
 /**
