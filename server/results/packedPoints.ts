@@ -13,21 +13,29 @@ const EXPECTED = 32;
 const ADJUSTED = 40;
 const BEYOND = 48;
 /** Where Postgres counts its times from. */
+const DAY_MS = 86_400_000;
 const POSTGRES_EPOCH_MS = Date.UTC(2000, 0, 1);
 
-/** SQL that packs rows with `stroke_id`, `placed_at`, `value`, `expected`, `adjusted` and `beyond`, in their order. */
-export const PACKED = `string_agg(
+/**
+ * SQL that packs rows with `stroke_id`, `placed_at`, `value`, `expected`, `adjusted` and `beyond`, in their order. In
+ * base64: the driver takes text, and reading bytes from hexadecimal digits takes seven times as long.
+ */
+export const PACKED = `encode(string_agg(
   uuid_send(stroke_id) || timestamptz_send(placed_at) || float8send(value) || float8send(coalesce(expected, 'NaN'))
     || float8send(coalesce(adjusted, 'NaN')) || int2send(coalesce(beyond::integer, 2)::smallint), ''
-)`;
+), 'base64')`;
 
 /** What `PACKED` answered; null where there was no row. Points are told by their place, from 0. */
 export class PackedPoints {
   readonly count: number;
   readonly #bytes: Buffer;
+  /** The same, of which numbers are read in a third of the time. */
+  readonly #view: DataView;
+  readonly #days = new Map<number, string>();
 
-  constructor(bytes: Buffer | null) {
-    this.#bytes = bytes ?? Buffer.alloc(0);
+  constructor(packed: string | null) {
+    this.#bytes = Buffer.from(packed ?? '', 'base64');
+    this.#view = new DataView(this.#bytes.buffer, this.#bytes.byteOffset, this.#bytes.length);
     this.count = this.#bytes.length / BYTES;
   }
 
@@ -61,20 +69,38 @@ export class PackedPoints {
     return `${hex.slice(0, 8)}-${hex.slice(8, 12)}-${hex.slice(12, 16)}-${hex.slice(16, 20)}-${hex.slice(20)}`;
   }
 
+  /** Only once for each day by the engine's own way to write a date, which takes seven times as long. */
   #at(point: number): string {
     const from = point * BYTES + AT;
-    const microseconds = this.#bytes.readInt32BE(from) * 2 ** 32 + this.#bytes.readUInt32BE(from + 4);
-    return new Date(POSTGRES_EPOCH_MS + microseconds / 1000).toISOString();
+    const microseconds = this.#view.getInt32(from) * 2 ** 32 + this.#view.getUint32(from + 4);
+    const ms = POSTGRES_EPOCH_MS + Math.floor(microseconds / 1000);
+    const day = Math.floor(ms / DAY_MS);
+    let date = this.#days.get(day);
+    if (date === undefined) {
+      date = new Date(day * DAY_MS).toISOString().split('T')[0];
+      this.#days.set(day, date);
+    }
+    return `${date}T${timeOfDay(ms - day * DAY_MS)}Z`;
   }
 
   #beyond(point: number): boolean | null {
-    const beyond = this.#bytes.readInt16BE(point * BYTES + BEYOND);
+    const beyond = this.#view.getInt16(point * BYTES + BEYOND);
     return beyond === 2 ? null : beyond === 1;
   }
 
   #number(point: number, place: number): number {
-    return this.#bytes.readDoubleBE(point * BYTES + place);
+    return this.#view.getFloat64(point * BYTES + place);
   }
+}
+
+function timeOfDay(ms: number): string {
+  const [hour, minute] = [Math.floor(ms / 3_600_000), Math.floor(ms / 60_000) % 60];
+  const [second, millisecond] = [Math.floor(ms / 1000) % 60, ms % 1000];
+  return `${digits(hour, 2)}:${digits(minute, 2)}:${digits(second, 2)}.${digits(millisecond, 3)}`;
+}
+
+function digits(number: number, count: number): string {
+  return String(number).padStart(count, '0');
 }
 
 function textOf(number: number): string {

@@ -31,8 +31,8 @@ export async function trendPoints(
 ): Promise<TrendPoints> {
   const { points: most } = question;
   if (most === undefined)
-    return { text: `[${(await ask<string>(pool, place, question, AS_JSON)) ?? ''}]`, thinned: undefined };
-  const points = new PackedPoints(await ask<Buffer>(pool, place, question, PACKED));
+    return { text: `[${(await ask(pool, place, question, AS_JSON)) ?? ''}]`, thinned: undefined };
+  const points = new PackedPoints(await ask(pool, place, question, PACKED));
   const isThinned = points.count > most;
   const texts = isThinned ? thinOut(points, most).map((point) => points.text(point)) : points.texts();
   const thinned = isThinned ? { points: points.count, beyond: points.countBeyond() } : undefined;
@@ -40,15 +40,15 @@ export async function trendPoints(
 }
 
 /** What an aggregate answers for all points in order of time; null where there is none. */
-async function ask<Answer extends string | Buffer>(
+async function ask(
   pool: Queries,
   { accountId, roomId, side }: Place,
   { measure, direction, from, to }: TrendQuestion,
   aggregate: string,
-): Promise<Answer | null> {
+): Promise<string | null> {
   // Postgres counts from 1. The name has been checked against the registry.
   const index = MEASURE_NAMES.indexOf(measure) + 1;
-  const { rows } = await pool.query<{ points: Answer | null }>({
+  const { rows } = await pool.query<{ points: string | null }>({
     name: `trend-${index}-${aggregate === PACKED ? 'packed' : 'text'}`,
     text: `select ${aggregate} as points from (${rowsText(index)}) points`,
     values: [accountId, roomId, side, direction, from ?? null, to ?? null],
