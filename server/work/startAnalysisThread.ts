@@ -68,7 +68,7 @@ export function startAnalysisThread(
   };
 }
 
-/** Calls back where the very same work on a stroke goes on for so long; answers how to stop looking. */
+/** Calls back, once, where the very same work on a stroke goes on for so long; answers how to stop looking. */
 function watch(hand: StrokeInHand, stuckAfterMs: number, onStuck: () => void): () => void {
   let since = { count: 0, atMs: performance.now() };
   const timer = setInterval(
@@ -76,7 +76,10 @@ function watch(hand: StrokeInHand, stuckAfterMs: number, onStuck: () => void): (
       const count = hand.read()?.count ?? 0;
       const atMs = performance.now();
       if (count === 0 || count !== since.count) since = { count, atMs };
-      else if (atMs - since.atMs >= stuckAfterMs) onStuck();
+      else if (atMs - since.atMs >= stuckAfterMs) {
+        clearInterval(timer);
+        onStuck();
+      }
     },
     Math.max(10, stuckAfterMs / 4),
   );
