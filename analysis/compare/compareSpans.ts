@@ -1,5 +1,5 @@
 import type { StrokeEvent } from '../history.ts';
-import { MEASURES } from '../measures.ts';
+import { MEASURE_NAMES, MEASURES } from '../measures.ts';
 import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import { type AtReference, atReference } from './atReference.ts';
@@ -14,6 +14,7 @@ export interface SpanComparison {
   readonly method: string;
 }
 
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 /** Of what the slopes leave open of a difference in weather or supply, as many standard deviations as 95 % take. */
 const LEFT_OPEN = normalUpperQuantile(0.025);
 
@@ -46,7 +47,8 @@ function compareGroup(
   direction: Direction,
 ): ComparedGroup {
   const [earlier, later] = [before, after].map((events) => strokesOf(events, side, direction));
-  const running = atReference('runningAmps', earlier, later, side);
+  const values = MEASURES.map(({ name }) => atReference(name, earlier, later, side));
+  const running = values[RUNNING];
   const profiles = [earlier, later].map((strokes) =>
     strokes.map((stroke) => profileOf(stroke, side, running)),
   );
@@ -55,7 +57,7 @@ function compareGroup(
     direction,
     strokesBefore: earlier.length,
     strokesAfter: later.length,
-    shifts: MEASURES.map((measure) => shiftOf(measure, atReference(measure.name, earlier, later, side))),
+    shifts: MEASURES.map((measure, index) => shiftOf(measure, values[index])),
     changedBins: changedRanges(profiles[0], profiles[1], LEFT_OPEN * running.unsure),
     profileBefore: meanProfile(profiles[0]),
     profileAfter: meanProfile(profiles[1]),

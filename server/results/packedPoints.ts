@@ -12,8 +12,8 @@ const VALUE = 24;
 const EXPECTED = 32;
 const ADJUSTED = 40;
 const BEYOND = 48;
-/** Where Postgres counts its times from. */
 const DAY_MS = 86_400_000;
+/** Where Postgres counts its times from. */
 const POSTGRES_EPOCH_MS = Date.UTC(2000, 0, 1);
 
 /**
