@@ -121,6 +121,10 @@ describePages('before and after', (place) => {
     await page.getByText(/the front side draws \d+% less than before/i).waitFor();
     await page.goBack();
     await page.getByText('Choose the work').waitFor();
+    // A link that was cut short in a message names no work.
+    await page.goto(`/rooms/${roomId}/compare?service=01a21718-0512`);
+    await page.getByText('Choose the work').waitFor();
+    expect(await page.getByRole('alert').count()).toBe(0);
   });
 
   test('with too few strokes says how many there are and what it takes', async () => {

@@ -10,6 +10,7 @@ export type Question =
   | { readonly kind: 'service'; readonly serviceId: string }
   | { readonly kind: 'spans'; readonly spans: Spans };
 
+const ID = /^[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}$/i;
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
 const isDay = (text: string): boolean => DAY.test(text) && !Number.isNaN(Date.parse(`${text}T12:00Z`));
 
@@ -17,7 +18,7 @@ const isDay = (text: string): boolean => DAY.test(text) && !Number.isNaN(Date.pa
 export function questionOf(search: string): Question | null {
   const given = new URLSearchParams(search);
   const serviceId = given.get('service');
-  if (serviceId !== null && serviceId !== '') return { kind: 'service', serviceId };
+  if (serviceId !== null && ID.test(serviceId)) return { kind: 'service', serviceId };
   const day = (name: SpanName) => given.get(name) ?? '';
   const spans: Spans = {
     beforeFrom: day('beforeFrom'),
