@@ -1,5 +1,5 @@
 import { personOf } from '../access/caller.ts';
-import { changeSettings, noteLook, readSettings } from '../access/settings.ts';
+import { changeSettings, lastLook, noteLook, readSettings } from '../access/settings.ts';
 import type { App } from '../appTypes.ts';
 import { changeNoticeSettings, readNoticeSettings, resumeMail } from '../notices/settings.ts';
 import { Look, NoticeSettings, NoticeSettingsPatch, Settings, SettingsPatch } from '../schemas/settings.ts';
@@ -58,18 +58,27 @@ export async function settingsRoutes(app: App): Promise<void> {
     (request) => resumeMail(request.db, personOf(request)),
   );
 
+  app.get(
+    '/api/v1/overview/look',
+    {
+      schema: {
+        tags: ['results'],
+        summary: 'When the caller last looked over the coaches on an earlier visit',
+        response: { 200: Look },
+      },
+    },
+    (request) => lastLook(request.db, personOf(request)),
+  );
+
   app.post(
     '/api/v1/overview/look',
     {
       schema: {
         tags: ['results'],
-        summary: 'Note that the caller looks over the coaches; answers when it last did on an earlier visit',
+        summary: 'The same, and note that the caller looks over them now',
         response: { 200: Look },
       },
     },
-    async (request) => {
-      const at = await noteLook(request.db, personOf(request));
-      return { lastLookAt: at?.toISOString() ?? null };
-    },
+    (request) => noteLook(request.db, personOf(request)),
   );
 }

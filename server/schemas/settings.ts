@@ -74,6 +74,7 @@ export const UnsubscribeParams = z.object({ token: z.string().min(1).max(200) })
 
 /** When the caller last looked over the coaches on an earlier visit; null at the first. */
 export const Look = z.object({ lastLookAt: Time.nullable() }).meta({ id: 'Look' });
+export type Look = z.infer<typeof Look>;
 
 function isTimeZone(name: string): boolean {
   return /^[A-Za-z]/.test(name) && isKnown(() => new Intl.DateTimeFormat('en', { timeZone: name }));

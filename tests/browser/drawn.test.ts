@@ -18,6 +18,23 @@ const WORSENING: (day: number) => SideShape[] = (day) => [
 const PARTS = 'h1, .answer, .answer *, .course > p, .warning > h3, .warning-kind';
 const textOf = (page: Page) => page.locator(PARTS).allInnerTexts();
 
+/** Opens a page whose own code is held back until the page has been read as the service drew it. */
+async function readBeforeScripts<Read>(page: Page, path: string, read: () => Promise<Read>): Promise<Read> {
+  let release = () => {};
+  const held = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  await page.route(/\/assets\/start-/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(path, { waitUntil: 'commit' });
+  const found = await read();
+  release();
+  await page.locator('#answers').waitFor({ state: 'detached' });
+  return found;
+}
+
 describePages('a page that the service has drawn', (place) => {
   let api: Api;
   let owner: Person;
@@ -33,9 +50,9 @@ describePages('a page that the service has drawn', (place) => {
   });
 
   /** A browser that has a session and nothing else of ours. */
-  async function newcomer(options: BrowserContextOptions = {}): Promise<Page> {
+  async function newcomer(options: BrowserContextOptions = {}, person = owner): Promise<Page> {
     const { page } = await place.visit('/healthz', { ...PHONE, ...options });
-    const { email, password } = owner;
+    const { email, password } = person;
     const answer = await page.request.post('/api/v1/session', { data: { email, password } });
     expect(answer.status()).toBe(200);
     return page;
@@ -54,6 +71,42 @@ describePages('a page that the service has drawn', (place) => {
     expect((await answer.boundingBox())!.y).toBeLessThan(PHONE.viewport.height / 2);
   });
 
+  test('a lot can be read before any script has run', async () => {
+    const page = await newcomer({ javaScriptEnabled: false }, place.person);
+    await page.goto('/');
+    const rows = page.getByRole('list', { name: 'List of coaches' }).locator('> li');
+    await rows
+      .filter({ hasText: 'Juniper 31' })
+      .getByRole('link', { name: /^Bedroom/ })
+      .waitFor();
+    await page
+      .getByText(/^1 coach/)
+      .first()
+      .waitFor();
+  });
+
+  test.each([
+    ['on a phone', PHONE],
+    ['on a desk', { viewport: { width: 1440, height: 900 } }],
+  ])('a lot %s is taken over as it stands, and nothing of it moves', async (_, options) => {
+    const page = await newcomer(options, place.person);
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
+    await page.addInitScript(`window.moved = 0;
+      new PerformanceObserver((list) => { for (const each of list.getEntries()) window.moved += each.value; })
+        .observe({ type: 'layout-shift', buffered: true });`);
+    await readBeforeScripts(page, '/', async () => {
+      await page.locator('.coach').first().waitFor();
+      await page.evaluate(
+        `window.drawn = [...document.querySelectorAll('.coach, .room-line, .lead, .find')]`,
+      );
+    });
+    await page.waitForLoadState('networkidle');
+    expect(await page.evaluate('drawn.length > 3 && drawn.every((each) => each.isConnected)')).toBe(true);
+    expect(await page.evaluate('moved')).toBeLessThan(0.02);
+    expect(asked.filter((each) => each.includes('/overview'))).toEqual(['POST /api/v1/overview/look']);
+  });
+
   test.each([
     ['the first page', () => '/', {}, ''],
     ['a coach, in another language', () => `/coaches/${coach.id}`, { locale: 'de-DE' }, ''],
@@ -63,24 +116,14 @@ describePages('a page that the service has drawn', (place) => {
     const page = await newcomer(options);
     const asked: string[] = [];
     page.on('request', (request) => asked.push(new URL(request.url()).pathname));
-    // The pages' own code is held back until the page has been read as the service drew it.
-    let release = () => {};
-    const held = new Promise<void>((resolve) => {
-      release = resolve;
-    });
-    await page.route(/\/assets\/start-/, async (route) => {
-      await held;
-      await route.continue();
-    });
-    await page.goto(path(), { waitUntil: 'commit' });
-    await page.locator('.answer').waitFor();
-    const drawn = await textOf(page);
-    await page.evaluate(`window.drawn = [...document.querySelectorAll('${PARTS}')]`);
     const times = page.locator('.warning time');
-    // Whoever draws it does not know the reader's zone.
-    expect((await times.allInnerTexts()).every((text) => text === '')).toBe(true);
-    release();
-    await page.locator('#answers').waitFor({ state: 'detached' });
+    const drawn = await readBeforeScripts(page, path(), async () => {
+      await page.locator('.answer').waitFor();
+      await page.evaluate(`window.drawn = [...document.querySelectorAll('${PARTS}')]`);
+      // Whoever draws it does not know the reader's zone.
+      expect((await times.allInnerTexts()).every((text) => text === '')).toBe(true);
+      return textOf(page);
+    });
     await page.waitForLoadState('networkidle');
     expect(await page.evaluate('drawn.length > 8 && drawn.every((each) => each.isConnected)')).toBe(true);
     expect((await textOf(page)).slice(0, drawn.length)).toEqual(drawn);

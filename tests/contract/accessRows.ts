@@ -97,6 +97,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'POST /api/v1/settings/notices/resumption': { answers: people(200) },
   'GET /unsubscribe/:token': { answers: open(200) },
   'POST /unsubscribe/:token': { answers: open(404) },
+  'GET /api/v1/overview/look': { answers: people(200) },
   'POST /api/v1/overview/look': { answers: people(200) },
   'POST /api/v1/invitations/:invitation': {
     answers: open(200),

@@ -48,8 +48,9 @@ describe('settings', () => {
 });
 
 describe('a look over the coaches', () => {
-  const look = async () =>
-    (await service.request('POST', '/overview/look', { token: member.token })).body.lastLookAt;
+  const lastLook = async (method: string) =>
+    (await service.request(method, '/overview/look', { token: member.token })).body.lastLookAt;
+  const look = () => lastLook('POST');
   const hoursPass = (hours: number) =>
     service.pool.query(
       'update people set looked_at = looked_at - make_interval(hours => $1) where account_id = $2 and id = $3',
@@ -65,5 +66,18 @@ describe('a look over the coaches', () => {
     expect(await look()).toBe(earlier);
     await hoursPass(3);
     expect(await look()).toBe(earlier);
+  });
+
+  test('can be asked for without being one', async () => {
+    expect(await lastLook('GET')).toBeNull();
+    await look();
+    expect(await lastLook('GET')).toBeNull();
+    await hoursPass(5);
+    const earlier = await lastLook('GET');
+    expect(Date.now() - Date.parse(earlier)).toBeGreaterThan(4 * 3_600_000);
+    await hoursPass(5);
+    expect(await lastLook('GET')).not.toBe(earlier);
+    const noted = await look();
+    expect(await lastLook('GET')).toBe(noted);
   });
 });

@@ -1,6 +1,6 @@
 import { matchPath } from '../router.ts';
 import { isGiven } from './knownAnswers.ts';
-import { FIRST_FEW_COACHES, oneCoach, room, roomStatus, SESSION, SETTINGS } from './questions.ts';
+import { FIRST_FEW_COACHES, LAST_LOOK, oneCoach, room, roomStatus, SESSION, SETTINGS } from './questions.ts';
 import { send } from './send.ts';
 
 /** A page asks what it begins with as soon as it is drawn. */
@@ -47,7 +47,7 @@ export function firstQuestions(path: string): string[] {
 }
 
 function questionsOf(path: string): string[] {
-  if (path === '/') return [FIRST_FEW_COACHES];
+  if (path === '/') return [FIRST_FEW_COACHES, LAST_LOOK];
   const ofCoach = matchPath('/coaches/:id', path);
   if (ofCoach !== null) return [oneCoach(ofCoach.id)];
   const ofRoom = matchPath('/rooms/:id', path);

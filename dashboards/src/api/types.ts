@@ -17,7 +17,12 @@ export type {
 export type { Room } from '../../../server/schemas/room.ts';
 export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
 export type { Person, Role } from '../../../server/schemas/session.ts';
-export type { NoticeSettings, NoticeSettingsPatch, Settings } from '../../../server/schemas/settings.ts';
+export type {
+  Look,
+  NoticeSettings,
+  NoticeSettingsPatch,
+  Settings,
+} from '../../../server/schemas/settings.ts';
 export type { Stroke, StrokePatch, Trace } from '../../../server/schemas/stroke.ts';
 export type { Normal, NormalSide, TravelTrace } from '../../../server/schemas/travel.ts';
 export type { NewWebhook, Webhook, WebhookDelivery } from '../../../server/schemas/webhook.ts';

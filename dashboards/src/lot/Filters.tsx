@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { OverviewSummary, Verdict } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { Tick } from '../components/Tick.tsx';
@@ -50,55 +50,60 @@ function Search({ value, onChange }: { readonly value: string; readonly onChange
   );
 }
 
-/** Where a screen has room for them the filters stand open. */
-const WIDE = '(min-width: 60rem)';
-
 /** Search, filters and order of the list; they stand in the address, so that a link or a step back keeps them. */
 export function Filters({ question, summary, mayAskChanged, onChange }: FiltersProps) {
   const say = words.lot;
   const set = (part: Partial<LotQuestion>) => onChange({ ...question, ...part });
-  const [opened] = useState(() => matchMedia(WIDE).matches || !asksForAll({ ...question, q: '' }));
+  const [opened, setOpened] = useState(!asksForAll({ ...question, q: '' }));
+  const id = useId();
   return (
     <search aria-label={say.filters} class="find">
       <Search value={question.q} onChange={(q) => set({ q })} />
-      <details open={opened}>
-        <summary>{say.more}</summary>
-        <div class="filters">
-          <SelectField<Verdict | ''>
-            label={say.verdict}
-            value={question.verdict}
-            options={[
-              ['', say.any],
-              ...VERDICT_ORDER.map((verdict): [Verdict, string] => [verdict, words.verdicts[verdict].word]),
-            ]}
-            onChange={(verdict) => set({ verdict })}
-          />
-          <SelectField
-            label={say.model}
-            value={question.model}
-            options={withAny(summary?.models ?? [], question.model)}
-            onChange={(model) => set({ model })}
-          />
-          <SelectField
-            label={say.room}
-            value={question.room}
-            options={withAny(summary?.roomNames ?? [], question.room)}
-            onChange={(room) => set({ room })}
-          />
-          <SelectField
-            label={say.sort}
-            value={question.sort}
-            options={SORTS.map((sort): [typeof sort, string] => [sort, say.sorts[sort]])}
-            onChange={(sort) => set({ sort })}
-          />
-          <div class="ticks">
-            <Tick label={say.onlySilent} on={question.silent} onChange={(silent) => set({ silent })} />
-            {mayAskChanged && (
-              <Tick label={say.onlyChanged} on={question.changed} onChange={(changed) => set({ changed })} />
-            )}
-          </div>
+      {/* Where a screen has room for them they always stand open: by its width alone, which nobody knows who draws a page elsewhere. */}
+      <button
+        type="button"
+        class="quiet unfold"
+        aria-expanded={opened}
+        aria-controls={id}
+        onClick={() => setOpened(!opened)}
+      >
+        {say.more}
+      </button>
+      <div id={id} class="filters" data-folded={!opened}>
+        <SelectField<Verdict | ''>
+          label={say.verdict}
+          value={question.verdict}
+          options={[
+            ['', say.any],
+            ...VERDICT_ORDER.map((verdict): [Verdict, string] => [verdict, words.verdicts[verdict].word]),
+          ]}
+          onChange={(verdict) => set({ verdict })}
+        />
+        <SelectField
+          label={say.model}
+          value={question.model}
+          options={withAny(summary?.models ?? [], question.model)}
+          onChange={(model) => set({ model })}
+        />
+        <SelectField
+          label={say.room}
+          value={question.room}
+          options={withAny(summary?.roomNames ?? [], question.room)}
+          onChange={(room) => set({ room })}
+        />
+        <SelectField
+          label={say.sort}
+          value={question.sort}
+          options={SORTS.map((sort): [typeof sort, string] => [sort, say.sorts[sort]])}
+          onChange={(sort) => set({ sort })}
+        />
+        <div class="ticks">
+          <Tick label={say.onlySilent} on={question.silent} onChange={(silent) => set({ silent })} />
+          {mayAskChanged && (
+            <Tick label={say.onlyChanged} on={question.changed} onChange={(changed) => set({ changed })} />
+          )}
         </div>
-      </details>
+      </div>
       {!asksForAll(question) && (
         <button
           type="button"

@@ -1,42 +1,22 @@
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import { keepAnswer, keptAnswer } from '../api/keptAnswers.ts';
+import { LAST_LOOK } from '../api/questions.ts';
+import type { Look } from '../api/types.ts';
+import { useLoad } from '../api/useLoad.ts';
 import { SessionContext } from '../session.ts';
 
-const PATH = '/overview/look';
-
-interface Look {
-  readonly lastLookAt: string | null;
-}
-
-/** Without a network the lot is shown as it was: against the same look as then. */
-async function formerLook(): Promise<Look> {
-  const kept = await keptAnswer(PATH);
-  // What was kept under this path came from it.
-  return (kept?.value as Look | undefined) ?? { lastLookAt: null };
-}
-
-async function look(): Promise<Look> {
-  try {
-    const answer = await call<Look>(PATH, { method: 'POST' });
-    void keepAnswer(PATH, answer);
-    return answer;
-  } catch {
-    // The list is worth more than what changed in it.
-    return formerLook();
-  }
-}
-
-/** When the person last looked over the coaches on an earlier visit; undefined until it is known. */
+/**
+ * When the person last looked over the coaches on an earlier visit; undefined until it is known. Without a network the
+ * lot is shown as it was: against the same look as then.
+ */
 export function useLook(): string | null | undefined {
   const { epoch } = useContext(SessionContext);
-  const [since, setSince] = useState<string | null | undefined>(undefined);
+  const look = useLoad<Look>(LAST_LOOK);
+  // Noted apart from being asked: a page that the service draws, or that nobody sees, is no look.
   useEffect(() => {
-    let wanted = true;
-    void look().then(({ lastLookAt }) => wanted && setSince(lastLookAt));
-    return () => {
-      wanted = false;
-    };
+    // The list is worth more than what changes in it until the next visit.
+    call<Look>(LAST_LOOK, { method: 'POST' }).catch(() => {});
   }, [epoch]);
-  return since;
+  if (look.value !== null) return look.value.lastLookAt;
+  return look.problem === null ? undefined : null;
 }
