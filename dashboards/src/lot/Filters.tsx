@@ -50,7 +50,10 @@ function Search({ value, onChange }: { readonly value: string; readonly onChange
   );
 }
 
-/** Search, filters and order of the list; they stand in the address, so that a link or a step back keeps them. */
+/**
+ * Search, filters and order of the list; they stand in the address, so that a link or a step back keeps them. Where a
+ * screen has room for them they are always open: by its width alone, since the service draws them without knowing it.
+ */
 export function Filters({ question, summary, mayAskChanged, onChange }: FiltersProps) {
   const say = words.lot;
   const set = (part: Partial<LotQuestion>) => onChange({ ...question, ...part });
@@ -59,7 +62,6 @@ export function Filters({ question, summary, mayAskChanged, onChange }: FiltersP
   return (
     <search aria-label={say.filters} class="find">
       <Search value={question.q} onChange={(q) => set({ q })} />
-      {/* Where a screen has room for them they always stand open: by its width alone, which nobody knows who draws a page elsewhere. */}
       <button
         type="button"
         class="quiet unfold"
