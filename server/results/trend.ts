@@ -1,6 +1,5 @@
 import type { Kysely } from 'kysely';
-import { MEASURES, type MeasureName } from '../../analysis/measures.ts';
-import type { Direction } from '../../analysis/trace.ts';
+import { MEASURES } from '../../analysis/measures.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
@@ -10,17 +9,7 @@ import { findRoom } from './findRoom.ts';
 import { forecastOf } from './forecastOf.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 import { servicesBetween } from './servicesBetween.ts';
-import { trendPoints } from './trendPoints.ts';
-
-export interface TrendQuestion {
-  readonly measure: MeasureName;
-  readonly direction: Direction;
-  readonly side?: string;
-  readonly from?: string;
-  readonly to?: string;
-  /** At most about so many; all where it is left out. */
-  readonly points?: number;
-}
+import { type TrendQuestion, trendPoints } from './trendPoints.ts';
 
 /**
  * The trend of one measure as JSON text of the `Trend` schema. A room has tens of thousands of strokes after some

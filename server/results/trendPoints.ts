@@ -1,9 +1,19 @@
-import { MEASURE_NAMES } from '../../analysis/measures.ts';
+import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
+import type { Direction } from '../../analysis/trace.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
 import { PACKED, PackedPoints } from './packedPoints.ts';
-import type { TrendQuestion } from './trend.ts';
+
+export interface TrendQuestion {
+  readonly measure: MeasureName;
+  readonly direction: Direction;
+  readonly side?: string;
+  readonly from?: string;
+  readonly to?: string;
+  /** At most about so many; all where it is left out. */
+  readonly points?: number;
+}
 
 interface Place {
   readonly accountId: AccountInScope;

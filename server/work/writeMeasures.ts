@@ -1,12 +1,13 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomResults } from './writeHistory.ts';
+import type { FoldedHistory } from './foldHistory.ts';
+import type { RoomToAnalyse } from './roomRow.ts';
 
 const ROWS_AT_A_TIME = 1000;
 
 type MeasuresOfRooms = readonly {
-  readonly room: RoomResults['room'];
-  readonly folded: Pick<RoomResults['folded'], 'strokeIds' | 'measures'>;
+  readonly room: RoomToAnalyse;
+  readonly folded: Pick<FoldedHistory, 'strokeIds' | 'measures'>;
 }[];
 
 /** By stroke, not by time: a stroke that was moved to another time leaves no row behind. */
