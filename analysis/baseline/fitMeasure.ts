@@ -2,10 +2,11 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import { borrowedFit } from './borrowedFit.ts';
-import { type Channel, type Fit, isBorrowing, RELEARNING_STROKES, type Shape } from './channel.ts';
+import { type Channel, type Fit, isBorrowing, type Shape } from './channel.ts';
 import { BY_SEASON, regressors, type Weather } from './conditions.ts';
 import type { LentPrior } from './lent.ts';
 import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
+import { RELEARNING_STROKES } from './strokesNeeded.ts';
 
 /**
  * What the copper's weather is asked for: the force that a room takes. What it is read from would explain itself, and a

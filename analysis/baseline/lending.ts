@@ -2,9 +2,9 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
-import { LEARNING_STROKES } from './channel.ts';
 import { BY_AMBIENT, type Conditions, regressors } from './conditions.ts';
 import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
+import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /**
  * What a room's first strokes say of one measure, on the measure's scale. Nothing of it was borrowed from another room,

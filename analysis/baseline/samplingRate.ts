@@ -1,5 +1,6 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
-import { type Channel, LEARNING_STROKES, shapeOf } from './channel.ts';
+import { type Channel, shapeOf } from './channel.ts';
+import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
 const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);

@@ -1,5 +1,5 @@
-import { LEARNING_STROKES } from '../baseline/channel.ts';
 import { type Residual, SEASON_SPREADS } from '../baseline/judge.ts';
+import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';

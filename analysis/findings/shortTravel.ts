@@ -1,5 +1,5 @@
-import { LEARNING_STROKES } from '../baseline/channel.ts';
 import type { Residual } from '../baseline/judge.ts';
+import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';

@@ -1,4 +1,4 @@
-import { relearn } from '../baseline/channel.ts';
+import { relearn } from '../baseline/learn.ts';
 import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';

@@ -1,21 +1,13 @@
-import {
-  type Channel,
-  isBorrowing,
-  isNews,
-  isReady,
-  learn,
-  learnProfile,
-  MOST_REFERENCE_STROKES,
-  REFERENCE_STROKES,
-  settle,
-} from '../baseline/channel.ts';
+import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
 import { coarseSpread, isTooCoarse } from '../baseline/coarseSteps.ts';
 import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
 import { type CopperRead, copperReading, MOST_DAYS } from '../baseline/copper.ts';
 import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
+import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
+import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';

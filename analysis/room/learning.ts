@@ -1,6 +1,7 @@
-import { type Channel, isReady, LEARNING_STROKES } from '../baseline/channel.ts';
+import { type Channel, isReady } from '../baseline/channel.ts';
 import { regressors } from '../baseline/conditions.ts';
 import type { LentPrior } from '../baseline/lent.ts';
+import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import type { Borrowed } from '../history.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';

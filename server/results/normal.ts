@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
-import { REFERENCE_STROKES } from '../../analysis/baseline/channel.ts';
 import { normalProfile, type ReferenceProfile } from '../../analysis/baseline/normalProfile.ts';
+import { REFERENCE_STROKES } from '../../analysis/baseline/strokesNeeded.ts';
 import type { Limits } from '../../analysis/history.ts';
 import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import { median } from '../../analysis/statistics/median.ts';

@@ -1,0 +1,120 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import { quantile } from '../statistics/quantile.ts';
+import { type Channel, isBorrowing, isReady, shapeOf } from './channel.ts';
+import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
+import { copperDegrees } from './copper.ts';
+import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
+import { REFERENCE_STROKES, RELEARNING_STROKES, SETTLING_STROKES } from './strokesNeeded.ts';
+
+/** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
+export function learn(
+  channel: Channel,
+  conditions: Conditions,
+  atMs: number,
+  values: (number | null)[],
+): void {
+  channel.learntAtMs = atMs;
+  channel.conditions.push(conditions);
+  channel.values.push(values);
+  // What is lent counts the degrees from 20 °C, which no copper knows.
+  channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
+  if (!isReady(channel)) return;
+  const whole = wholeStrokes(channel);
+  if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
+  channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));
+}
+
+function unread([volts, degrees, season]: Conditions): Conditions {
+  return [volts, degrees, season, null];
+}
+
+/** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
+const PART_OF_STROKE = Math.log(0.7);
+const DURATION = MEASURE_NAMES.indexOf('durationS');
+
+/** Which reference strokes were not broken off or taken up again: those know no whole stroke's normal. */
+function wholeStrokes({ values }: Channel): boolean[] {
+  const times = values.map((stroke) => stroke[DURATION]);
+  const known = times.filter((time) => time !== null);
+  if (known.length === 0) return times.map(() => true);
+  const long = quantile(known, 0.75);
+  return times.map((time) => time === null || time > long + PART_OF_STROKE);
+}
+
+/** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */
+const NEWS = { volts: 0.3, degrees: 3 };
+
+/** Whether a stroke's supply or temperature lies outside what the reference has seen, by enough to teach a slope. */
+export function isNews(channel: Channel, conditions: Conditions): boolean {
+  const isOutside = (of: (conditions: Conditions) => number | null, least: number) => {
+    const here = of(conditions);
+    const known = channel.conditions.map(of).filter((value) => value !== null);
+    if (here === null || known.length === 0) return false;
+    return here < Math.min(...known) - least || here > Math.max(...known) + least;
+  };
+  return (
+    isOutside(([volts]) => volts, NEWS.volts) ||
+    isOutside((each) => newsDegrees(each, channel.weather), NEWS.degrees)
+  );
+}
+
+/** Unlike the regressor, copper that is warmer than the reference's is news. */
+function newsDegrees(conditions: Conditions, weather: Weather): number | null {
+  if (weather.by !== 'copper') return degreesOf(conditions, weather);
+  return copperDegrees({ ...weather.scale, warmest: Number.POSITIVE_INFINITY }, conditions[3]);
+}
+
+/**
+ * After a light service (cleaning, lubricating) the old reference stands, so that work that made things worse shows;
+ * where the next strokes run easier than it, its level comes down to them at once. `differences`: value less the
+ * reference's expectation, by measure.
+ */
+export function settle(channel: Channel, differences: (number | null)[]): void {
+  const time = differences[DURATION];
+  const isPart = time !== null && time < PART_OF_STROKE;
+  if (channel.settling === null || isPart) return;
+  channel.settling.push(differences);
+  if (channel.settling.length < SETTLING_STROKES) return;
+  const strokes = channel.settling;
+  channel.settling = null;
+  channel.fits = channel.fits.map((old, index) => {
+    const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
+    const move = own.length > 0 ? median(own) : 0;
+    if (old === null || SETTLES_NOT.has(MEASURE_NAMES[index]) || move > -old.scale) return old;
+    channel.level[index] = 0;
+    const [level, ...slopes] = old.coefficients;
+    return { ...old, coefficients: [level + move, ...slopes] };
+  });
+}
+
+/** A light service is no reason for the sides to share or arrive otherwise than they did. */
+const SETTLES_NOT: ReadonlySet<MeasureName> = new Set(['share', 'lagS']);
+
+/** Lets the usual profile take in one more stroke: a plain mean at first, later one that forgets. */
+export function learnProfile(channel: Channel, profile: readonly (number | null)[]): void {
+  const part = 1 / Math.max(1, Math.min(REFERENCE_STROKES, channel.values.length));
+  channel.profile = profile.map((amps, bin) => {
+    const usual = channel.profile[bin] ?? null;
+    if (amps === null) return usual;
+    return usual === null ? amps : usual + part * (amps - usual);
+  });
+}
+
+/**
+ * Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. A normal
+ * that still was more the others' than its own has no shape of its own to keep.
+ */
+export function relearn(channel: Channel): void {
+  if (!isBorrowing(channel)) {
+    channel.shapes = channel.fits.map((old, index) => (old === null ? channel.shapes[index] : shapeOf(old)));
+    if (channel.fits.some((old) => old !== null)) channel.needed = RELEARNING_STROKES;
+  }
+  channel.conditions = [];
+  channel.values = [];
+  channel.fits = MEASURE_NAMES.map(() => null);
+  channel.profile = [];
+  channel.settling = null;
+  channel.level.fill(0);
+  channel.recent.fill(0);
+}
