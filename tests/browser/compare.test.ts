@@ -127,6 +127,24 @@ describePages('before and after', (place) => {
     expect(await page.getByRole('alert').count()).toBe(0);
   });
 
+  test('of work that was deleted since says so, and offers the other work', async () => {
+    const api = await place.api();
+    const gone = await ask<{ id: string }>(api, 'POST', `/rooms/${roomId}/services`, {
+      kind: 'cleaned',
+      at: '2026-04-05T08:00:00Z',
+    });
+    await place.service().request('DELETE', `/services/${gone.id}`, { token: api.token });
+    const { page } = await place.visit(`/rooms/${roomId}/compare?service=${gone.id}`);
+    await signIn(page, place.person);
+    await page.getByText('no longer on record').waitFor();
+    expect(await page.getByText('/service').count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Print or save as PDF' }).count()).toBe(0);
+    await page.getByRole('link', { name: 'Juniper 31' }).waitFor();
+    await page.getByRole('link', { name: /^Fasteners seated/ }).click();
+    await page.getByRole('heading', { level: 2, name: 'What was found' }).waitFor();
+    expect(await page.getByText('no longer on record').count()).toBe(0);
+  });
+
   test('with too few strokes says how many there are and what it takes', async () => {
     const { page } = await place.visit(`/rooms/${roomId}/compare`);
     await signIn(page, place.person);

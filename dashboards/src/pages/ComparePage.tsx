@@ -7,8 +7,8 @@ import { comparisonPath, questionOf, serviceAddress } from '../compare/question.
 import { Sheet } from '../compare/Sheet.tsx';
 import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
-import { Trail } from '../components/Trail.tsx';
 import { useSearch } from '../router.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
@@ -55,24 +55,25 @@ function CompareHere({ room }: { readonly room: Room }) {
   );
   const chosen = question?.kind === 'service' ? question.serviceId : null;
   const service = services.value?.items.find(({ id }) => id === chosen) ?? null;
+  // Its link may be older than its deletion.
+  const isGone = comparison.problem?.fields.some(({ pointer }) => pointer === '/service') === true;
   return (
     <>
-      <Trail
-        steps={[
-          { href: '/', text: words.nav.coaches },
-          { href: `/rooms/${room.id}`, text: room.name },
-        ]}
-        here=""
-      />
+      <RoomTrail coach={coach.value} room={room} />
       <div class="title-line">
         <PageTitle text={say.title} />
-        {comparison.value !== null && (
+        {comparison.value !== null && !isGone && (
           <button type="button" class="no-print" onClick={() => window.print()}>
             {say.print}
           </button>
         )}
       </div>
-      {question === null ? (
+      {isGone && (
+        <p class="note" role="status">
+          {say.workGone}
+        </p>
+      )}
+      {question === null || isGone ? (
         <p class="lead">{say.choose}</p>
       ) : (
         <Loaded load={titles}>

@@ -1,12 +1,12 @@
 import { useMemo } from 'preact/hooks';
-import type { Room, Stroke } from '../api/types.ts';
+import type { Coach, Room, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
 import { numberMarks } from '../charts/marks.ts';
 import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
-import { Trail } from '../components/Trail.tsx';
 import { toldHere } from '../format.ts';
 import { useSearch } from '../router.ts';
 import { ChooseOverlays } from '../stroke/ChooseOverlays.tsx';
@@ -79,6 +79,7 @@ export function StrokePage({ id }: { readonly id: string }) {
     s.analysis === null ? WHILE_PENDING_MS : null,
   );
   const room = useLoad<Room>(stroke.value === null ? null : `/rooms/${stroke.value.roomId}`);
+  const coach = useLoad<Coach>(room.value === null ? null : `/coaches/${room.value.coachId}`);
   if (stroke.value === null) {
     if (stroke.problem === null) return <Waiting />;
     return (
@@ -90,10 +91,9 @@ export function StrokePage({ id }: { readonly id: string }) {
   }
   const { analysis, placedAt, roomId } = stroke.value;
   const direction = (analysis?.status === 'done' ? analysis.direction : stroke.value.direction) ?? 'unknown';
-  const roomStep = { href: `/rooms/${roomId}`, text: room.value?.name ?? words.stroke.room };
   return (
     <>
-      <Trail steps={[{ href: '/', text: words.nav.coaches }, roomStep]} here="" />
+      <RoomTrail coach={coach.value} room={room.value ?? { id: roomId, name: words.stroke.room }} />
       <PageTitle text={words.stroke.title(words.directions[direction])} />
       <p class="lead">
         <Moment at={placedAt} />

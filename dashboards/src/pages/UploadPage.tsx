@@ -3,8 +3,8 @@ import { call } from '../api/client.ts';
 import type { Coach, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Waiting } from '../components/states.tsx';
-import { Trail } from '../components/Trail.tsx';
 import { useSending } from '../components/useSending.ts';
 import { ColumnsTable } from '../upload/ColumnsTable.tsx';
 import { Corrected } from '../upload/Corrected.tsx';
@@ -122,16 +122,9 @@ export function UploadPage({ id }: { readonly id: string }) {
       </>
     );
   }
-  const roomName = [coach.value?.name, room.value.name].filter((name) => name !== undefined).join(', ');
   return (
     <>
-      <Trail
-        steps={[
-          { href: '/', text: words.nav.coaches },
-          { href: `/rooms/${room.value.id}`, text: roomName },
-        ]}
-        here=""
-      />
+      <RoomTrail coach={coach.value} room={room.value} />
       <PageTitle text={words.upload.title} />
       <p class="lead">{words.upload.lead}</p>
       <UploadHere room={room.value} />

@@ -5,7 +5,9 @@ export const compareWords = {
     linkTitle: (kind: string, day: string) => `Before and after: ${kind}, ${day}`,
     anySpans: 'Compare any two spans of days',
     choose: 'Choose the work whose effect you want to see, or two spans of days.',
-    byWork: 'Around a work done',
+    workGone:
+      'The work that this link names is no longer on record. Somebody may have deleted it, or it belongs to another room.',
+    byWork: 'Before and after work that was done',
     bySpans: 'Between two spans of days',
     shown: 'shown above',
     print: 'Print or save as PDF',
