@@ -7,14 +7,12 @@ let dayFormat: Intl.DateTimeFormat;
 let agoFormat: Intl.RelativeTimeFormat;
 let percentFormat: Intl.NumberFormat;
 let finePercentFormat: Intl.NumberFormat;
-let twoDigits: Intl.NumberFormat;
 forEachReader(({ locale, timeZone }) => {
   whenFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
   dayFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
   agoFormat = new Intl.RelativeTimeFormat(locale, { numeric: 'auto' });
   percentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 1 });
-  twoDigits = new Intl.NumberFormat(locale, { maximumSignificantDigits: 2 });
 });
 
 /** Empty where the reader's zone is unknown: another's would mislead. */
@@ -48,10 +46,13 @@ export function agoText(at: string | number, nowMs = Date.now()): string {
 /** Enough digits to tell two strokes apart, no more: 0.42, 9.1, 143. */
 export function plainNumber(value: number): string {
   const size = Math.abs(value);
-  const digits = size >= 100 ? 0 : size >= 1 ? 1 : 2;
+  return withDecimals(value, size >= 100 ? 0 : size >= 1 ? 1 : 2);
+}
+
+export function withDecimals(value: number, decimals: number): string {
   return new Intl.NumberFormat(theReader().locale, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
   }).format(value);
 }
 
@@ -59,9 +60,6 @@ export function plainNumber(value: number): string {
 export function plainCount(count: number): string {
   return new Intl.NumberFormat(theReader().locale, { maximumFractionDigits: 0 }).format(count);
 }
-
-/** Two significant digits, for what is itself uncertain. */
-export const roughly = (value: number): string => twoDigits.format(value);
 
 const INCHES_PER_METRE = 1 / 0.0254;
 const fahrenheit = (celsius: number): number => 32 + 1.8 * celsius;

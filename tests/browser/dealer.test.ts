@@ -124,11 +124,11 @@ describePages('the dealer', (place) => {
     expect(await page.getByText(token).count()).toBe(0);
 
     await page.getByText('Delete this coach').click();
-    await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock');
-    await page.getByRole('button', { name: 'Delete it' }).click();
+    await page.getByLabel('To delete, type the name: Stock 9').fill('Stock');
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByText('This is not its name.').waitFor();
-    await page.getByLabel('To delete it, type its name: Stock 9').fill('Stock 9');
-    await page.getByRole('button', { name: 'Delete it' }).click();
+    await page.getByLabel('To delete, type the name: Stock 9').fill('Stock 9');
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
     await coaches(page).first().waitFor();
     expect(await page.getByText('Stock 9').count()).toBe(0);

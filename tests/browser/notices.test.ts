@@ -106,8 +106,8 @@ describePages(
       expect(await violationsOn(page)).toEqual([]);
       await page.getByRole('button', { name: 'Switch off' }).click();
       await page.getByText('switched off').waitFor();
-      await page.getByLabel(`To delete it, type its name: ${receiver.url}`).fill(receiver.url);
-      await page.getByRole('button', { name: 'Delete it' }).click();
+      await page.getByLabel(`To delete, type the name: ${receiver.url}`).fill(receiver.url);
+      await page.getByRole('button', { name: 'Delete', exact: true }).click();
       await page.getByText('There are none.').waitFor();
       expect(troubles).toEqual([]);
       await telling.stop();

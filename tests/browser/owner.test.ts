@@ -46,7 +46,9 @@ describePages('the owner of one coach, on a phone', (place) => {
       expect(box!.y + box!.height).toBeLessThan(PHONE.viewport.height);
     }
     await page.getByRole('img', { name: /^Picture of the last strokes/ }).waitFor();
-    await page.getByText(/The front side drew \d+% of its normal last time/).waitFor();
+    await page
+      .getByText(/The front side drew (just|\d+% (more|less) than) its normal the last time it went out/)
+      .waitFor();
     expect(await page.getByText('Delete this coach').count()).toBe(0);
     expect(troubles).toEqual([]);
   });

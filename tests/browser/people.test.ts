@@ -57,8 +57,8 @@ describePages('people', (place) => {
     await ines.page.reload();
     await signIn(ines.page, { email: 'ines@example.com', password: PASSWORD });
     await ines.page.getByText('Heron 12').first().waitFor();
-    await dealer.page.getByLabel('To delete it, type its name: Ines').fill('Ines');
-    await dealer.page.getByRole('button', { name: 'Delete it' }).click();
+    await dealer.page.getByLabel('To delete, type the name: Ines').fill('Ines');
+    await dealer.page.getByRole('button', { name: 'Delete', exact: true }).click();
     await dealer.page.getByText('ines@example.com').waitFor({ state: 'detached' });
     await ines.page.reload();
     await ines.page.getByRole('button', { name: 'Sign in' }).waitFor();

@@ -7,7 +7,7 @@ interface ChartProps {
   /** 2: a section of the page; 3: one of several pictures in a section. */
   readonly level?: 2 | 3;
   readonly title: string;
-  /** What the picture shows, in sentences, for those who do not see it and those in a hurry. */
+  /** What the picture shows, in sentences, for those who do not see it and those in a hurry; a side a line. */
   readonly summary: string;
   /** More of what it shows is on its way. */
   readonly busy?: boolean;

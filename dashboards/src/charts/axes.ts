@@ -37,7 +37,7 @@ export function readersDate(library: PlotLibrary): (atS: number) => Date {
 const TIME_STEPS_S = [
   ...[60, 300, 900, 3600, 10_800, 21_600, 43_200],
   // The library counts steps of 30 days and more in months, those of 365 and more in years.
-  ...[1, 2, 3, 7, 14, 30, 60, 90, 120, 180, 365, 730, 1825].map((days) => days * DAY_S),
+  ...[1, 2, 3, 7, 14, 30, 60, 90, 120, 180, 240, 365, 730, 1825].map((days) => days * DAY_S),
 ];
 
 function look(theme: ChartTheme): uPlot.Axis {
@@ -49,8 +49,17 @@ function look(theme: ChartTheme): uPlot.Axis {
   };
 }
 
+/** As wide as a month of the longest name, and a gap: no date runs into the next, in any language. */
+const spaceForDates: uPlot.Axis.Space = ({ ctx }) => {
+  ctx.save();
+  ctx.font = FONT;
+  const { width } = ctx.measureText(month.format(Date.UTC(2026, 8, 15)));
+  ctx.restore();
+  return width + 14;
+};
+
 export function timeAxis(theme: ChartTheme): uPlot.Axis {
-  return { ...look(theme), size: 32, space: 76, incrs: TIME_STEPS_S, values: timeLabels };
+  return { ...look(theme), size: 32, space: spaceForDates, incrs: TIME_STEPS_S, values: timeLabels };
 }
 
 export function numberAxis(theme: ChartTheme, label: (value: number) => string = plainNumber): uPlot.Axis {

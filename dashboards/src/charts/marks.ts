@@ -1,6 +1,6 @@
 import type uPlot from 'uplot';
 import type { DoneAnalysis } from '../api/types.ts';
-import { fontOf, pixels, triangle } from './pens.ts';
+import { fontOf, pixels, triangle, writeOver } from './pens.ts';
 
 /** One spike or dip with the number that it has in the list below the picture. */
 export interface NumberedMark {
@@ -31,6 +31,7 @@ export function drawMark(
   y: number,
   mark: NumberedMark,
   colour: string,
+  ground: string,
 ): void {
   const above = mark.kind === 'spike';
   const away = pixels(above ? -9 : 9);
@@ -40,7 +41,7 @@ export function drawMark(
   pen.font = fontOf(11);
   pen.textAlign = 'center';
   pen.textBaseline = above ? 'bottom' : 'top';
-  pen.fillText(String(mark.number), x, y + away * 1.75);
+  writeOver(pen, String(mark.number), x, y + away * 1.75, ground);
 }
 
 /** Room above and below, so that marks and their numbers are not cut off. */

@@ -36,4 +36,22 @@ export function dot(pen: CanvasRenderingContext2D, x: number, y: number, radius:
   pen.arc(x, y, radius, 0, 2 * Math.PI);
 }
 
+/** Words over a picture: on a rim of its ground, so that what they lie over does not run through them. */
+export function writeOver(
+  pen: CanvasRenderingContext2D,
+  text: string,
+  x: number,
+  y: number,
+  ground: string,
+): void {
+  pen.save();
+  pen.setLineDash([]);
+  pen.lineJoin = 'round';
+  pen.lineWidth = pixels(4);
+  pen.strokeStyle = ground;
+  pen.strokeText(text, x, y);
+  pen.restore();
+  pen.fillText(text, x, y);
+}
+
 export const fontOf = (sizePx: number): string => `${pixels(sizePx)}px system-ui, sans-serif`;

@@ -80,7 +80,14 @@ export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotL
             inside(u, (pen) => {
               for (const { mark, moment } of moments) {
                 const x = u.valToPos(moment.seconds, 'x', true);
-                drawMark(pen, x, u.valToPos(moment.amps, 'y', true), mark, lookFor(mark.side).colour);
+                drawMark(
+                  pen,
+                  x,
+                  u.valToPos(moment.amps, 'y', true),
+                  mark,
+                  lookFor(mark.side).colour,
+                  theme.surface,
+                );
               }
             });
           },

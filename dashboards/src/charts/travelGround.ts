@@ -1,6 +1,6 @@
 import type uPlot from 'uplot';
 import type { NormalSide } from '../api/types.ts';
-import { fontOf, inside, pixels } from './pens.ts';
+import { fontOf, inside, pixels, writeOver } from './pens.ts';
 import type { ChartTheme, SideLook } from './theme.ts';
 
 /** What lies under the lines of a travel picture. */
@@ -64,7 +64,7 @@ export function drawTurns(u: uPlot, turns: readonly number[], theme: ChartTheme)
       pen.globalAlpha = 1;
       if (x - numberedX < pixels(NUMBERS_APART_PX)) continue;
       numberedX = x;
-      pen.fillText(String(i + 1), x, bottom - pixels(2));
+      writeOver(pen, String(i + 1), x, bottom - pixels(2), theme.surface);
     }
   });
 }

@@ -102,7 +102,14 @@ export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: P
             inside(u, (pen) => {
               for (const mark of marks) {
                 const x = u.valToPos(mark.position, 'x', true);
-                drawMark(pen, x, u.valToPos(mark.amps, 'y', true), mark, lookFor(mark.side).colour);
+                drawMark(
+                  pen,
+                  x,
+                  u.valToPos(mark.amps, 'y', true),
+                  mark,
+                  lookFor(mark.side).colour,
+                  theme.surface,
+                );
               }
             });
           },

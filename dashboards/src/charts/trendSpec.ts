@@ -3,7 +3,7 @@ import type { Trend } from '../api/types.ts';
 import { words } from '../words.ts';
 import { readersDate, timeAxis, uprightAxis } from './axes.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels } from './pens.ts';
+import { fontOf, inside, pixels, writeOver } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
 import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
 import { drawPoints } from './trendPoints.ts';
@@ -50,7 +50,7 @@ function drawServices(u: uPlot, trend: Trend, theme: ChartTheme): void {
       pen.translate(x + pixels(nearEdge ? -5 : 12), u.bbox.top + pixels(6));
       pen.rotate(-Math.PI / 2);
       pen.textAlign = 'right';
-      pen.fillText(words.services.kinds[service.kind], 0, 0);
+      writeOver(pen, words.services.kinds[service.kind], 0, 0, theme.surface);
       pen.restore();
     }
   });

@@ -6,10 +6,13 @@ import { words } from '../words.ts';
 const WIDTH = 640;
 const HEIGHT = 100;
 
-/** The next round number above: 1, 2 or 5 times a power of ten, in halves of it. */
+/** Tops of a scale whose middle is round too, in tenths of the next power of ten. */
+const ROUND_TOPS = [1, 1.2, 1.4, 1.6, 2, 2.4, 3, 4, 5, 6, 8, 10];
+
+/** The next round number above. */
 function roundUp(value: number): number {
   const power = 10 ** Math.floor(Math.log10(Math.max(value, 0.1)));
-  return Math.ceil(value / (power / 2)) * (power / 2);
+  return power * (ROUND_TOPS.find((top) => value <= top * power) ?? 10);
 }
 
 /** The highest of all strokes: one scale for all pictures, so that they can be compared by eye. */

@@ -1,12 +1,22 @@
 import type { ComparedShift } from '../api/types.ts';
-import { roughly } from '../format.ts';
+import { withDecimals } from '../format.ts';
 import { words } from '../words.ts';
 
-/** Two digits: an interval is no surer than that. */
-const size = (value: number, unit: string): string =>
-  unit === '1'
-    ? words.compare.points(roughly(Math.abs(value) * 100))
-    : `${roughly(Math.abs(value))}\u00a0${unit}`;
+/** The power of ten of the first digit: 0 for 3.2, -2 for 0.04. */
+const firstDigit = (value: number): number => Math.floor(Math.log10(Math.abs(value)));
+
+/** Beyond thousandths of its unit nothing here is known. */
+const MOST_DECIMALS = 3;
+
+/**
+ * Both ends of an interval with as many decimals: two digits of the end that is further off, for it is no surer than
+ * that. Where no change is ruled out, the nearer end keeps a digit too: it is not 0.
+ */
+function decimalsOf(near: number, far: number, excludesZero: boolean): number {
+  const wanted = far === 0 ? 0 : 1 - firstDigit(far);
+  const few = Math.min(MOST_DECIMALS, Math.max(0, wanted));
+  return excludesZero && near !== 0 ? Math.max(few, -firstDigit(near)) : few;
+}
 
 const way = (value: number): string => (value < 0 ? words.compare.less : words.compare.more);
 
@@ -14,8 +24,15 @@ const way = (value: number): string => (value < 0 ? words.compare.less : words.c
 export function shiftWords({ shift, lower, upper, unit, excludesZero }: ComparedShift): string | null {
   if (shift === null || lower === null || upper === null) return null;
   const say = words.compare;
-  if (!excludesZero)
-    return say.unsure(`${size(lower, unit)} ${way(lower)}`, `${size(upper, unit)} ${way(upper)}`);
+  const isPart = unit === '1';
+  const scale = isPart ? 100 : 1;
   const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
-  return say.sure(`${size(shift, unit)} ${way(shift)}`, size(near, unit), size(far, unit));
+  const decimals = decimalsOf(near * scale, far * scale, excludesZero);
+  const size = (value: number): string => {
+    const number = withDecimals(Math.abs(value) * scale, decimals);
+    return isPart ? say.points(number) : `${number}\u00a0${unit}`;
+  };
+  return excludesZero
+    ? say.sure(`${size(shift)} ${way(shift)}`, size(near), size(far))
+    : say.unsure(`${size(lower)} ${way(lower)}`, `${size(upper)} ${way(upper)}`);
 }

@@ -69,6 +69,14 @@ export function SettingsPage() {
       <p role="status" class="about">
         {busy ? say.saving : saved ? say.saved : ''}
       </p>
+      <section aria-labelledby="sample" class="note">
+        <h2 id="sample">{say.sample}</h2>
+        <p>
+          {[whenText(Date.now()), plainNumber(1234.5), temperatureText(20), placeText(0.37, 0.96)].join(
+            words.joint,
+          )}
+        </p>
+      </section>
       <p>
         <a href="/notices">{words.notices.title}</a>
         {words.joint}
@@ -79,14 +87,6 @@ export function SettingsPage() {
         {words.joint}
         {words.signIns.lead}
       </p>
-      <section aria-labelledby="sample" class="note">
-        <h2 id="sample">{say.sample}</h2>
-        <p>
-          {[whenText(Date.now()), plainNumber(1234.5), temperatureText(20), placeText(0.37, 0.96)].join(
-            words.joint,
-          )}
-        </p>
-      </section>
     </section>
   );
 }

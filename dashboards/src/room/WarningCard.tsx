@@ -56,23 +56,27 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
           {warning.acknowledgement.note !== null && `: ${warning.acknowledgement.note}`}
         </p>
       )}
-      <h4>{words.warnings.seen}</h4>
-      <EvidencePicture warning={warning} room={room} />
-      {lines.length > 0 && (
-        <dl class="facts">
-          {lines.map(([label, value]) => (
-            <div key={label}>
-              <dt>{label}</dt>
-              <dd dir="auto">{value}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-      <h4>{words.warnings.sureTitle}</h4>
-      <p>{howSure(warning)}</p>
-      <h4>{words.warnings.likelyTitle}</h4>
-      <p>{words.warnings.likely[warning.kind]}</p>
-      {warning.state !== 'cleared' && <Advice warning={warning} />}
+      <div class="warning-body">
+        <div>
+          <h4>{words.warnings.seen}</h4>
+          <EvidencePicture warning={warning} room={room} />
+          {lines.length > 0 && (
+            <dl class="facts">
+              {lines.map(([label, value]) => (
+                <div key={label}>
+                  <dt>{label}</dt>
+                  <dd dir="auto">{value}</dd>
+                </div>
+              ))}
+            </dl>
+          )}
+          <h4>{words.warnings.sureTitle}</h4>
+          <p>{howSure(warning)}</p>
+          <h4>{words.warnings.likelyTitle}</h4>
+          <p>{words.warnings.likely[warning.kind]}</p>
+        </div>
+        {warning.state !== 'cleared' && <Advice warning={warning} />}
+      </div>
       {onAcknowledged !== undefined && <Acknowledge warning={warning} onDone={onAcknowledged} />}
     </article>
   );

@@ -16,7 +16,9 @@ const sentenceOf = (course: SideCourse, only: boolean): string => {
   const say = words.course;
   const who = only || course.side === null ? say.motor : say.side(sideName(course.side));
   if (course.latest === null) return say.learning(who);
-  return course.beyond ? say.outside(who, percent(course.latest)) : say.inside(who, percent(course.latest));
+  const off = Math.round(100 * (course.latest - 1));
+  const drew = off === 0 ? say.drewNormal(who) : say.drew(who, percent(Math.abs(off) / 100), off > 0);
+  return `${drew} ${course.beyond ? say.outside : say.inside}`;
 };
 
 function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trends: readonly Trend[] }) {
@@ -29,16 +31,21 @@ function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trend
   return (
     <>
       <p>{summary}</p>
-      <SmallChart
-        lines={courses.map((course) => course.line)}
-        band={bandOf(courses)}
-        uprights={work}
-        label={words.course.label(summary)}
-      />
-      <ul class="keys" aria-label={words.compare.keys}>
-        {sides.length > 1 && sides.map((side, i) => <LineKey key={side} text={sideName(side)} side={i} />)}
-        {work.length > 0 && <WorkKey text={words.trend.service} />}
-      </ul>
+      {courses.some((course) => course.line.points.length > 1) && (
+        <>
+          <SmallChart
+            lines={courses.map((course) => course.line)}
+            band={bandOf(courses)}
+            uprights={work}
+            label={words.course.label(summary)}
+          />
+          <ul class="keys" aria-label={words.compare.keys}>
+            {sides.length > 1 &&
+              sides.map((side, i) => <LineKey key={side} text={sideName(side)} side={i} />)}
+            {work.length > 0 && <WorkKey text={words.trend.service} />}
+          </ul>
+        </>
+      )}
     </>
   );
 }

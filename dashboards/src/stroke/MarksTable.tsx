@@ -19,12 +19,11 @@ export function MarksTable({ marks, travelMetres }: MarksProps) {
         <p class="about">{say.noMarks}</p>
       ) : (
         <Scroll of={say.marks}>
-          <table>
+          <table class="marks">
             <thead>
               <tr>
                 <th scope="col">{say.number}</th>
                 <th scope="col">{say.kind}</th>
-                <th scope="col">{words.warnings.side}</th>
                 <th scope="col" class="number">
                   {say.place}
                 </th>
@@ -40,8 +39,12 @@ export function MarksTable({ marks, travelMetres }: MarksProps) {
               {marks.map((mark) => (
                 <tr key={mark.number}>
                   <th scope="row">{mark.number}</th>
-                  <td>{mark.kind === 'spike' ? say.spike : say.dip}</td>
-                  <td dir="auto">{sideName(mark.side)}</td>
+                  <td>
+                    {mark.kind === 'spike' ? say.spike : say.dip}
+                    <span class="remarks" dir="auto">
+                      {sideName(mark.side)}
+                    </span>
+                  </td>
                   <td class="number">{placeText(mark.position, travelMetres)}</td>
                   <td class="number">{quantity(mark.amps, 'A')}</td>
                   <td class="number">{quantity(mark.widthS, words.units.seconds)}</td>

@@ -19,6 +19,9 @@ function numberOf(measures: SideMeasures | undefined, name: string): number | nu
   return typeof value === 'number' ? value : null;
 }
 
+/** Less is written as 0. */
+const LEAST_LAG_S = 0.005;
+
 function Remarks({ stroke, analysis, sides }: MeasuresProps) {
   const say = words.stroke;
   const ends = [sides[0], sides[sides.length - 1]];
@@ -26,7 +29,11 @@ function Remarks({ stroke, analysis, sides }: MeasuresProps) {
   return (
     <ul class="remarks">
       {analysis.lagS !== null && sides.length > 1 && (
-        <li>{say.lag(quantity(Math.abs(analysis.lagS), words.units.seconds), late, early)}</li>
+        <li>
+          {Math.abs(analysis.lagS) < LEAST_LAG_S
+            ? say.together
+            : say.lag(quantity(Math.abs(analysis.lagS), words.units.seconds), late, early)}
+        </li>
       )}
       {analysis.supplyVolts !== null && (
         <li>

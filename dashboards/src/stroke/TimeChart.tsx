@@ -70,7 +70,7 @@ function TracePicture({ stroke, trace, sides, analysis, marks, onView }: Picture
     <Chart
       level={2}
       title={words.stroke.time}
-      summary={lines.map(lineSummary).join(' ')}
+      summary={lines.map(lineSummary).join('\n')}
       keys={
         <>
           {lines.map((line) => (

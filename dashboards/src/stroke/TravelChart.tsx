@@ -89,7 +89,7 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
         summary={[
           ...lines.map((line) => sideSummary(line, normal.get(line.side))),
           normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',
-        ].join(' ')}
+        ].join('\n')}
         keys={
           <>
             {lines.map(({ side }) => (

@@ -31,7 +31,7 @@ export function ColumnsTable({ room, columns, chosen, onChange }: ColumnsProps) 
     <section aria-labelledby="columns">
       <h2 id="columns">{say.columns}</h2>
       <Scroll of={say.columns}>
-        <table>
+        <table class="columns">
           <thead>
             <tr>
               <th scope="col">{say.column}</th>

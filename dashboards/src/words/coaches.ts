@@ -55,7 +55,7 @@ export const coachesWords = {
     silentFor: 'silent',
     borrowed: (share: string) => `${share} of its normal borrowed`,
     select: (name: string) => `Choose ${name}`,
-    selectShown: 'Choose all that are shown',
+    selectShown: 'Choose all shown',
     chosen: (n: number) => (n === 1 ? '1 coach chosen' : `${n} coaches chosen`),
     unchoose: 'Choose none',
     acknowledge: 'Mark their warnings as seen',

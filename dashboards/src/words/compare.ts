@@ -7,7 +7,7 @@ export const compareWords = {
     choose: 'Choose the work whose effect you want to see, or two spans of days.',
     workGone:
       'The work that this link names is no longer on record. Somebody may have deleted it, or it belongs to another room.',
-    byWork: 'Before and after work that was done',
+    byWork: 'Around work that was done',
     bySpans: 'Between two spans of days',
     shown: 'shown above',
     print: 'Print or save as PDF',
@@ -16,7 +16,7 @@ export const compareWords = {
     keys: 'Key',
     before: 'Before',
     after: 'After',
-    beforeKey: 'before: mean, and from the lowest to the highest stroke',
+    beforeKey: 'before: line of the mean, band from the lowest to the highest stroke',
     afterKey: 'after: the same',
     change: 'Change, 95% interval',
     changed: 'place that surely changed',

@@ -15,7 +15,7 @@ export const recordWords = {
     fileName: 'record.csv',
     none: 'Nothing of this kind was done',
     noneHint: 'Ask for other days, for another person or for everything.',
-    nobody: 'nobody who was signed in',
+    nobody: 'without signing in',
     shown: (count: string, more: boolean) => (more ? `The latest ${count}` : `${count} in all`),
     until: (day: string) => `until ${day}`,
   },

@@ -62,6 +62,7 @@ export const strokeWords = {
     share: 'Share of the load',
     lag: (s: string, late: string, early: string) =>
       `The ${late} side came to its end ${s} after the ${early} side.`,
+    together: 'Both sides came to their end together.',
     supply: 'Mean supply while running',
     ambient: 'Temperature outside',
     doubts: 'Why to read this with care',

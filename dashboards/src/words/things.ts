@@ -19,10 +19,11 @@ export const thingsWords = {
     motor: 'The motor',
     side: (side: string) => `The ${side} side`,
     learning: (who: string) => `${who} has no normal yet.`,
-    inside: (who: string, part: string) =>
-      `${who} drew ${part} of its normal last time. That is usual for it.`,
-    outside: (who: string, part: string) =>
-      `${who} drew ${part} of its normal last time. That is not usual for it.`,
+    drew: (who: string, part: string, isMore: boolean) =>
+      `${who} drew ${part} ${isMore ? 'more' : 'less'} than its normal the last time it went out.`,
+    drewNormal: (who: string) => `${who} drew just its normal the last time it went out.`,
+    inside: 'That is usual for it.',
+    outside: 'That is not usual for it.',
     label: (summary: string) => `Picture of the last strokes. ${summary}`,
   },
 
@@ -90,9 +91,9 @@ export const thingsWords = {
     aRoomId: 'the id of a room',
     copy: 'Copy',
     copied: 'Copied.',
-    typeName: (name: string) => `To delete it, type its name: ${name}`,
+    typeName: (name: string) => `To delete, type the name: ${name}`,
     nameDiffers: 'This is not its name.',
-    deleteIt: 'Delete it',
+    deleteIt: 'Delete',
     deleting: 'Deleting…',
   },
 

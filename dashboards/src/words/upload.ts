@@ -70,7 +70,8 @@ export const uploadWords = {
     directionMissing: (n: number) => `Stroke ${n}: the sign of the current does not tell the direction.`,
     problems: 'What stands in the way',
     ready: 'Nothing stands in the way.',
-    store: (n: number) => (n === 1 ? 'Store this stroke' : `Store these ${n} strokes`),
+    store: (n: number) =>
+      n === 0 ? 'No stroke to store' : n === 1 ? 'Store this stroke' : `Store these ${n} strokes`,
     storing: 'Storing…',
     done: 'Stored',
     outcomes: {

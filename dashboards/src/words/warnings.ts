@@ -107,7 +107,7 @@ export const warningsWords = {
     /** Evidence that has a better name than its own; the rest is named by itself. */
     names: {
       risePercent: 'Above its normal by',
-      sigmas: 'In usual spreads',
+      sigmas: 'Times its usual spread',
       expectedAmps: 'Expected',
       measuredAmps: 'Measured',
       strokesWithSpikes: 'Strokes with peaks',
