@@ -89,12 +89,13 @@ export function placeText(position: number, travelMetres: number | null): string
   return travelMetres === null ? part : `${part} (${lengthText(position * travelMetres)})`;
 }
 
-/** A length along a travel, in centimetres or inches. */
+/** A length along a travel, in centimetres or inches, and not parted from its unit. */
 export function lengthText(metres: number): string {
   const { locale, us } = theReader();
-  return new Intl.NumberFormat(locale, {
+  const text = new Intl.NumberFormat(locale, {
     style: 'unit',
     unit: us ? 'inch' : 'centimeter',
     maximumFractionDigits: us ? 1 : 0,
   }).format(us ? metres * INCHES_PER_METRE : metres * 100);
+  return text.replace(/ /g, '\u00a0');
 }

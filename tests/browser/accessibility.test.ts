@@ -42,7 +42,7 @@ const STATES: readonly State[] = [
       for (const form of await page.locator('.opens > summary').all()) await form.click();
       await page.getByLabel('Name of the room').waitFor();
       await page.getByRole('button', { name: 'Delete', exact: true }).last().click();
-      await page.getByText('This is not its name.').waitFor();
+      await page.getByText('That is not the same name.').waitFor();
       await page.getByLabel('Name of the logger').last().fill('Spare');
       await page.getByRole('button', { name: 'Add a logger' }).click();
       await page.getByText('It is shown this once.').waitFor();

@@ -126,7 +126,7 @@ describePages('the dealer', (place) => {
     await page.getByText('Delete this coach').click();
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
-    await page.getByText('This is not its name.').waitFor();
+    await page.getByText('That is not the same name.').waitFor();
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock 9');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();

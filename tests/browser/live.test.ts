@@ -72,12 +72,12 @@ describePages('a page that stays open', (place) => {
       for (const piece of inOrder.slice(0, 2)) link.say(piece);
       const running = page.getByRole('region', { name: 'Running now' });
       await running
-        .getByText(/Samples so far: 10\.0\ss\. front: now \d\.\d\sA, highest 2\d\.\d\sA\./)
+        .getByText(/Recorded so far: 10\.0\ss\. front: now \d\.\d\sA, highest 2\d\.\d\sA\./)
         .waitFor();
       await running.locator('canvas').waitFor();
       expect(await violationsOn(page)).toEqual([]);
       for (const piece of inOrder.slice(2)) link.say(piece);
-      await running.getByText(/Samples so far: 21\.\d\ss/).waitFor();
+      await running.getByText(/Recorded so far: 21\.\d\ss/).waitFor();
       link.say({ type: 'end', key });
       const finished = page.getByRole('region', { name: 'Just finished' });
       await finished.getByText('Extend stroke, worked out.').waitFor();

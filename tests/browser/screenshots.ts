@@ -127,8 +127,13 @@ async function picture(browser: Browser, url: string, pages: Record<string, stri
   for (const { name, ...viewport } of SIZES) {
     for (const colorScheme of SCHEMES) {
       const { page, leave } = await visit(browser, url, { viewport, colorScheme });
-      const shoot = (what: string) =>
-        page.screenshot({ path: join(folder, `${what}-${name}-${colorScheme}.png`), fullPage: true });
+      const shoot = async (what: string) => {
+        // As high as all of it: what is out of sight is not drawn.
+        const height = await page.evaluate<number>('document.documentElement.scrollHeight');
+        await page.setViewportSize({ ...viewport, height });
+        await page.screenshot({ path: join(folder, `${what}-${name}-${colorScheme}.png`), fullPage: true });
+        await page.setViewportSize(viewport);
+      };
       await page.goto('/', { waitUntil: 'networkidle' });
       await shoot('sign-in');
       await signIn(page, person);

@@ -1,6 +1,6 @@
 import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
-import { openLiveFeed } from './liveFeed.ts';
+import { MOST_WATCHED, openLiveFeed } from './liveFeed.ts';
 import type { RoomStatus } from './types.ts';
 
 /** As a status reads that was shown already: what is pushed at the beginning is mostly known. */
@@ -9,7 +9,8 @@ const textOf = ({ verdict, headline, strokes, openWarnings, lastStrokeAt, pendin
 
 /**
  * Watches rooms (the first fifty) and calls `onNews` when one of them stands otherwise than it was shown. Answers
- * whether the feed is open: while it is not, the page must ask.
+ * whether the feed is open: while it is not, the page must ask. More rooms after those change nothing: a list that
+ * grows at its end keeps its feed.
  */
 export function useLiveRooms(
   rooms: readonly (RoomStatus & { readonly id: string })[],
@@ -17,11 +18,12 @@ export function useLiveRooms(
 ): boolean {
   const { epoch } = useContext(SessionContext);
   const [live, setLive] = useState(false);
-  const shown = useRef(new Map<string, string>());
-  shown.current = new Map(rooms.map((room) => [room.id, textOf(room)]));
+  const first = rooms.slice(0, MOST_WATCHED);
+  const shown = useRef(first);
+  shown.current = first;
   const tell = useRef(onNews);
   tell.current = onNews;
-  const watched = rooms.map((room) => room.id).join(' ');
+  const watched = first.map((room) => room.id).join(' ');
 
   // A new sign-in opens it anew.
   useEffect(() => {
@@ -30,7 +32,9 @@ export function useLiveRooms(
       roomIds: watched.split(' '),
       onLive: setLive,
       onPush: (push) => {
-        if (push.type === 'status' && shown.current.get(push.roomId) !== textOf(push.status)) tell.current();
+        if (push.type !== 'status') return;
+        const room = shown.current.find(({ id }) => id === push.roomId);
+        if (room === undefined || textOf(room) !== textOf(push.status)) tell.current();
       },
     });
   }, [watched, epoch]);

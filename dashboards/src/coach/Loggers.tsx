@@ -17,9 +17,17 @@ interface LoggersProps {
 
 type Heard = CoachOverview['loggers'][number];
 
+interface NewTokenProps {
+  readonly made: LoggerWithToken;
+  /** One that the logger could send for, if there is any. */
+  readonly room: CoachOverview['rooms'][number] | undefined;
+  readonly onClose: () => void;
+}
+
 /** The token of a logger that was just made, and how a board uses it: shown this once. */
-function NewToken({ made, roomId, onClose }: { made: LoggerWithToken; roomId: string; onClose: () => void }) {
+function NewToken({ made, room, onClose }: NewTokenProps) {
   const say = words.forms;
+  const line = say.curlLine(location.origin, made.token, room?.id ?? say.aRoomId, room?.sides[0] ?? 'main');
   return (
     <section class="note" aria-labelledby="new-token">
       <h3 id="new-token" dir="auto">
@@ -27,7 +35,7 @@ function NewToken({ made, roomId, onClose }: { made: LoggerWithToken; roomId: st
       </h3>
       <p>{say.tokenOnce}</p>
       <Copyable label={say.token} text={made.token} />
-      <Copyable label={say.curl} text={say.curlLine(location.origin, made.token, roomId)} />
+      <Copyable label={say.curl} text={line} />
       <button type="button" onClick={onClose}>
         {say.tokenKept}
       </button>
@@ -100,13 +108,7 @@ export function Loggers({ coach, mayChange, onChange }: LoggersProps) {
           ))}
         </ul>
       )}
-      {made !== null && (
-        <NewToken
-          made={made}
-          roomId={coach.rooms[0]?.id ?? words.forms.aRoomId}
-          onClose={() => setMade(null)}
-        />
-      )}
+      {made !== null && <NewToken made={made} room={coach.rooms[0]} onClose={() => setMade(null)} />}
       {mayChange && (
         <Opens title={words.forms.addLogger}>
           <LoggerForm

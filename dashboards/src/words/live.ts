@@ -4,7 +4,7 @@ export const liveWords = {
     title: 'Running now',
     begun: (direction: string) => `A stroke is running. ${direction}.`,
     summary: (side: string, now: string, highest: string) => `${side}: now ${now}, highest ${highest}.`,
-    until: (seconds: string) => `Samples so far: ${seconds}.`,
+    until: (seconds: string) => `Recorded so far: ${seconds}.`,
     axis: 'Seconds from the start, as they come in',
     latest: 'Latest',
     highest: 'Highest',

@@ -4,7 +4,7 @@ export const peopleWords = {
   roleMeans: {
     dealer: 'May do everything, and say who else may.',
     technician: 'May do everything on coaches and rooms.',
-    owner: 'Sees all of it, acknowledges warnings and records work.',
+    owner: 'Sees all of it, marks warnings as seen and records work.',
   },
 
   people: {
@@ -40,8 +40,8 @@ export const peopleWords = {
     let: 'Let somebody see it',
     as: 'As',
     roles: {
-      owner: 'Its owner: sees all, acknowledges warnings, records work',
-      technician: 'A technician: may also change rooms and loggers',
+      owner: 'Its owner: sees all, records work',
+      technician: 'A technician: may change rooms too',
     },
     until: 'Until',
     untilHint: 'The last day. Leave it empty to let them see it until you end it.',

@@ -53,7 +53,7 @@ export const recordWords = {
     'service-recorded': 'Work recorded',
     'service-changed': 'Recorded work changed',
     'service-removed': 'Recorded work removed',
-    'warning-acknowledged': 'Warning acknowledged',
+    'warning-acknowledged': 'Warning marked as seen',
     'settings-changed': 'Own settings changed',
     'account-changed': 'Account changed',
     'webhook-added': 'Webhook added',

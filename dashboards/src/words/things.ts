@@ -81,18 +81,18 @@ export const thingsWords = {
     token: 'Token',
     tokenKept: 'I have copied it',
     curl: 'Try it from a terminal',
-    curlLine: (origin: string, token: string, roomId: string) =>
+    curlLine: (origin: string, token: string, roomId: string, side: string) =>
       `curl "${origin}/api/v1/strokes" \\
   -H "authorization: Bearer ${token}" \\
   -H "content-type: application/json" \\
   -d '{"key": "test 1", "roomId": "${roomId}", "direction": "extend",
        "startedAt": "2026-05-02T16:20:11Z",
-       "sides": [{"side": "main", "rateHz": 4, "amps": [0, 0, 14.8, 6.1, 5.2, 5.1, 5, 5.1, 0, 0]}]}'`,
+       "sides": [{"side": ${JSON.stringify(side).replaceAll("'", `'\\''`)}, "rateHz": 4, "amps": [0, 0, 14.8, 6.1, 5.2, 5.1, 5, 5.1, 0, 0]}]}'`,
     aRoomId: 'the id of a room',
     copy: 'Copy',
     copied: 'Copied.',
     typeName: (name: string) => `To delete, type the name: ${name}`,
-    nameDiffers: 'This is not its name.',
+    nameDiffers: 'That is not the same name.',
     deleteIt: 'Delete',
     deleting: 'Deleting…',
   },

@@ -22,7 +22,7 @@ export const uploadWords = {
       unread: 'The browser could not read the file. It may have been moved or removed.',
     },
     converted:
-      'The file was not in UTF-8. It was read as the older Western alphabet; check the titles below.',
+      'The letters of this file are written in an older way. Check that the titles below read as they should.',
     found: 'What was found',
     summary: (strokes: number, seconds: string, rows: string, delimiter: string) =>
       `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, columns parted by ${delimiter}.`,
