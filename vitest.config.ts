@@ -20,7 +20,7 @@ export default defineConfig({
   test: {
     maxWorkers: Math.max(LEAST_AT_ONCE, availableParallelism() - 1),
     projects: [
-      project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 30_000 }),
+      project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 60_000 }),
       project('contract', ['tests/contract/**/*.test.ts'], withPostgres),
       project('browser', ['tests/browser/**/*.test.ts'], withPostgres),
     ],
