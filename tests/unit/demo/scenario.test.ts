@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
+import type { DemoScenario } from '../../../server/demo/demoScenario.ts';
 import { demoScenario } from '../../../server/demo/scenario.ts';
 import { CoachBody } from '../../../server/schemas/coach.ts';
 import { LoggerBody } from '../../../server/schemas/logger.ts';
@@ -50,6 +51,12 @@ describe('the demo scenario', () => {
   });
 
   test('is the same for the same now', () => {
-    expect(demoScenario(NOW)).toEqual(scenario);
+    // One coach: its rooms are made when they are come to. As text: number by number the runner takes ten times as long.
+    const textOf = ({ coaches, ...rest }: DemoScenario) =>
+      JSON.stringify([rest, coaches.slice(0, 1).map((coach) => ({ ...coach, rooms: [...coach.rooms] }))]);
+    const text = textOf(scenario);
+    expect(text.length).toBeGreaterThan(100_000);
+    expect(textOf(demoScenario(NOW)) === text).toBe(true);
+    expect(textOf(demoScenario(new Date(NOW.getTime() + 86_400_000))) === text).toBe(false);
   });
 });
