@@ -14,6 +14,7 @@ import { Chosen } from './Chosen.tsx';
 import { CoachRow } from './CoachRow.tsx';
 import { Filters } from './Filters.tsx';
 import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
+import { useGradually } from './useGradually.ts';
 
 const COACHES_AT_ONCE = 25;
 const EVERY_MS = 60_000;
@@ -50,6 +51,7 @@ export function Lot({ since }: LotProps) {
     () => EVERY_MS,
   );
   const list = usePages<CoachOverview>(path, COACHES_AT_ONCE);
+  const drawn = useGradually(list.items, COACHES_AT_ONCE);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const saving = useSending();
   const reload = () => {
@@ -77,7 +79,7 @@ export function Lot({ since }: LotProps) {
     });
   }, []);
   const end = useEndInSight(() => {
-    if (list.moreProblem === null) void list.loadMore();
+    if (list.moreProblem === null && drawn.length === list.items.length) void list.loadMore();
   });
   return (
     <>
@@ -124,7 +126,7 @@ export function Lot({ since }: LotProps) {
                 />
               )}
               <ul class="coaches" aria-label={say.listOf}>
-                {list.items.map((coach) => (
+                {drawn.map((coach) => (
                   <CoachRow
                     key={coach.id}
                     coach={coach}
