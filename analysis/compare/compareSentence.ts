@@ -28,7 +28,10 @@ export function compareSentence(groups: readonly ComparedGroup[], sides: readonl
     const less = shift < 0 ? 'less' : 'more';
     if (sure.length === 0) return null;
     const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
-    return `${doing}, ${who} draws ${percent(shift)} ${less} than before (between ${percent(near)} and ${percent(far)} ${less})`;
+    // A change that is sure is not told as nothing: its nearer end may still round to it.
+    const between =
+      percent(near) === '0 %' ? `up to ${percent(far)}` : `between ${percent(near)} and ${percent(far)}`;
+    return `${doing}, ${who} draws ${percent(shift)} ${less} than before (${between} ${less})`;
   });
   if (sure.length === 0) {
     return 'The running current is not told apart from before the work: any change is smaller than what the strokes differ by among themselves, or by their weather and supply.';

@@ -54,11 +54,14 @@ export function drawLane(
     pen.strokeRect(x, y, wide, height);
     pen.font = fontOf(10);
     const word = words.stroke.phases[stretch.phase];
-    if (pen.measureText(word).width + pixels(6) > wide) continue;
+    // In the middle of what is seen of it: who looks closer sees a part.
+    const begins = Math.max(x, left);
+    const seen = Math.min(x + wide, left + width) - begins;
+    if (pen.measureText(word).width + pixels(6) > seen) continue;
     pen.fillStyle = theme.ink;
     pen.textAlign = 'center';
     pen.textBaseline = 'middle';
-    pen.fillText(word, x + wide / 2, y + height / 2);
+    pen.fillText(word, begins + seen / 2, y + height / 2);
   }
   pen.restore();
 }

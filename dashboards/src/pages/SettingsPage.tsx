@@ -78,12 +78,16 @@ export function SettingsPage() {
         </p>
       </section>
       <p>
-        <a href="/notices">{words.notices.title}</a>
+        <a class="alone" href="/notices">
+          {words.notices.title}
+        </a>
         {words.joint}
         {words.notices.lead}
       </p>
       <p>
-        <a href="/sign-ins">{words.signIns.title}</a>
+        <a class="alone" href="/sign-ins">
+          {words.signIns.title}
+        </a>
         {words.joint}
         {words.signIns.lead}
       </p>
