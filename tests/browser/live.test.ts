@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { openLink } from '../support/loggerLink.ts';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
-import { addCoach, addRoom } from './support/fleet.ts';
+import { addCoach, addRoom, allAnalysed } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { strokeBody } from './support/strokeShape.ts';
 import { signIn } from './support/visitor.ts';
@@ -43,6 +43,27 @@ describePages('a page that stays open', (place) => {
     await page.getByRole('region', { name: 'Strokes', exact: true }).locator('tbody a').waitFor();
     await page.getByText('1 stroke, last').waitFor();
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('of a room keeps the strokes that were asked for when a new one comes in', async () => {
+    const room = await addRoom(api, coach, 'Den');
+    const days = Array.from({ length: 15 }, (_, i) => i + 1);
+    for (const day of days) await send(room.id, day);
+    await allAnalysed(api, room);
+    const { page, troubles } = await place.visit('/');
+    await signIn(page, place.person);
+    await page.goto(`/rooms/${room.id}`);
+    const strokes = page.getByRole('region', { name: 'Strokes', exact: true });
+    await strokes.getByRole('button', { name: 'Show more' }).click();
+    await strokes
+      .locator('tbody tr')
+      .nth(days.length - 1)
+      .waitFor();
+    await send(room.id, days.length + 1);
+    await page.getByText('16 strokes, last').waitFor();
+    await strokes.locator('tbody tr').nth(days.length).waitFor();
+    expect(await strokes.locator('tbody tr').count()).toBe(days.length + 1);
     expect(troubles).toEqual([]);
   });
 
