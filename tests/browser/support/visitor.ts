@@ -46,7 +46,7 @@ export async function signIn(page: Page, person: Person): Promise<void> {
   await page.getByLabel('E-mail').fill(person.email);
   await page.getByLabel('Password').fill(person.password);
   await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('button', { name: 'Sign out' }).waitFor();
+  await page.getByRole('button', { name: 'Sign out', exact: true }).waitFor();
   await standsStill(page);
 }
 
