@@ -1,3 +1,4 @@
+import { turnsAs } from './motor/turns.ts';
 import { profileShape } from './profileShape.ts';
 import type { Direction } from './trace.ts';
 
@@ -36,6 +37,7 @@ export const MEASURES = [
   { name: 'slope', unit: '1', title: 'Rise along the travel', of: 'side', scale: 'difference' },
   { name: 'bulge', unit: '1', title: 'Bulge in mid-travel', of: 'side', scale: 'difference' },
   { name: 'rippleAmps', unit: 'A', title: 'Strongest swing along the travel', of: 'side', scale: 'ratio' },
+  { name: 'turnsAs', unit: 'A·s', title: 'Turns of the motor', of: 'side', scale: 'ratio' },
 ] as const satisfies readonly MeasureDefinition[];
 
 export type MeasureName = (typeof MEASURES)[number]['name'];
@@ -124,6 +126,8 @@ export function measureValue(analysis: DoneAnalysis, measure: MeasureName, side:
     case 'bulge':
     case 'rippleAmps':
       return profileShape(measured.profile)?.[measure] ?? null;
+    case 'turnsAs':
+      return turnsAs(measured);
     default:
       return measured[measure];
   }

@@ -38,7 +38,10 @@ export interface Channel {
   recent: number[];
   /** When the latest reference stroke was made, milliseconds since 1970. */
   learntAtMs: number;
-  /** The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. */
+  /**
+   * The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. After work on
+   * the mechanism the old one stands until the first stroke that teaches.
+   */
   profile: (number | null)[];
   /** Since the latest light service: how far each stroke lay from the reference, by measure; null: none is awaited. */
   settling: (number | null)[][] | null;
@@ -81,6 +84,11 @@ export function isReady(channel: Channel): boolean {
 export function isBorrowing(channel: Channel): boolean {
   const own = channel.values.length >= LEARNING_STROKES || channel.shapes.some((shape) => shape !== null);
   return channel.lent !== null && !own;
+}
+
+/** Whether the usual profile is still the one of before the latest work on the mechanism. */
+export function hasFormerProfile({ values, profile }: Channel): boolean {
+  return values.length === 0 && profile.length > 0;
 }
 
 /** What a new baseline may start from. */

@@ -113,7 +113,6 @@ export function relearn(channel: Channel): void {
   channel.conditions = [];
   channel.values = [];
   channel.fits = MEASURE_NAMES.map(() => null);
-  channel.profile = [];
   channel.settling = null;
   channel.level.fill(0);
   channel.recent.fill(0);

@@ -60,7 +60,8 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   runningAmps: AMPS,
   runningAmpsP90: AMPS,
   inrushAmps: STALL,
-  endStopAmps: STALL,
+  // A stall lasts for many samples, where a start's peak falls between two.
+  endStopAmps: { ...STALL, scale: 0.06, scaleFloor: 0.02 },
   durationS: {
     ...AMPS,
     perVolt: { mean: -0.085, spread: 0.03 },
@@ -96,6 +97,12 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   slope: SHAPE_PART,
   bulge: SHAPE_PART,
   rippleAmps: { ...SHAPE_AMPS, scale: 0.3, scaleFloor: 0.1 },
+  // Copper conducts better in the cold (IEC 60028), and a ferrite magnet is stronger there by some 0.2 % a degree.
+  turnsAs: {
+    ...AMPS,
+    perVolt: { mean: 0, spread: 0.02 },
+    perDegree: { mean: -0.005, spread: 0.003 },
+  },
 };
 
 /** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. */
@@ -148,4 +155,5 @@ export const ROOM_SPREADS: Readonly<Record<MeasureName, number>> = {
   slope: 0.1,
   bulge: 0.06,
   rippleAmps: 0.4,
+  turnsAs: 0.12,
 };

@@ -5,10 +5,16 @@ import { LEARNING_STROKES } from './strokesNeeded.ts';
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
 const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
 const SAME_RATE = 0.1;
+const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
+
+/** So are a motor's turns where no stall is read: they are counted by the peak of its start. */
+function isReadOffSamples({ fits }: Channel, measure: MeasureName): boolean {
+  return READ_OFF_SAMPLES.has(measure) || (measure === 'turnsAs' && fits[END_STOP] === null);
+}
 
 /** Whether a stroke's value of a measure can be compared with the reference, recorded at so many samples a second. */
 export function isSameRecording(channel: Channel, measure: MeasureName, rateHz: number | null): boolean {
-  if (rateHz === null || channel.rateHz === null || !READ_OFF_SAMPLES.has(measure)) return true;
+  if (rateHz === null || channel.rateHz === null || !isReadOffSamples(channel, measure)) return true;
   return Math.abs(Math.log(rateHz / channel.rateHz)) < SAME_RATE;
 }
 
@@ -25,7 +31,7 @@ export function takeRate(channel: Channel, rateHz: number | null): void {
   channel.values = channel.values.filter((_, stroke) => kept[stroke]);
   channel.conditions = channel.conditions.filter((_, stroke) => kept[stroke]);
   MEASURE_NAMES.forEach((measure, index) => {
-    if (!READ_OFF_SAMPLES.has(measure)) return;
+    if (!isReadOffSamples(channel, measure)) return;
     const fit = channel.fits[index];
     if (fit !== null) channel.shapes[index] = shapeOf(fit);
     channel.fits[index] = null;

@@ -1,7 +1,7 @@
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
-import type { FindingContext } from './finding.ts';
+import { type FindingContext, openOf } from './finding.ts';
 
 /** How long one of the latest strokes seemed to take. */
 interface TimedStroke {
@@ -17,14 +17,18 @@ export interface ClockMemory extends Record<Direction, TimedStroke[]> {
   usualHz: number | null;
   /** What was last said of the rate; null: nothing that still stands. */
   said: number | null;
+  /** Strokes in a row since then that took their usual time: a logger may tell its rate wrongly now and then only. */
+  usualRun: number;
 }
 
 export function beginClockMemory(): ClockMemory {
-  return { extend: [], retract: [], usualHz: null, said: null };
+  return { extend: [], retract: [], usualHz: null, said: null, usualRun: 0 };
 }
 
 const LATEST = 2;
 const FEWEST = 3;
+/** So many strokes in a row that took their usual time, and what was said of the rate stands no more. */
+const FORGOTTEN = 6;
 /** A rate that is wrong by less shows in nothing; all strokes are off by the same. */
 const LEAST = 0.17;
 const ALIKE = 0.06;
@@ -32,6 +36,8 @@ const ALIKE = 0.06;
 const ALIKE_PART = 0.25;
 /** What no battery does to a stroke's time, where neither the supply nor a stall tells how strong it was. */
 const LEAST_UNSEEN = 0.3;
+/** Of what the motor's turns seem to have changed, the time shows at least so much. */
+const TIME_PART = 0.5;
 /** A current further from its normal than this tells of something else. */
 const SAME_CURRENT = 0.1;
 /** The whole course fits so much better than any part of it. */
@@ -40,12 +46,13 @@ const BETTER = 0.7;
 /**
  * By how much the logger's rate seems to be off: the factor, natural logarithm, by which all strokes of both directions
  * seem to take longer (negative: shorter) at an unchanged current; null: it is not. A weak supply slows the room and
- * lowers the stall; strokes that really end early show a part of the usual course only. Once said, it goes on while a
- * stroke's time is nearer to what was said than to its normal.
+ * lowers the stall; strokes that really end early show a part of the usual course only. Once said, it goes on with each
+ * stroke whose time is nearer to what was said than to its normal. An overloaded room's time hangs on a little more or
+ * less of supply, and on where it trips: nothing is said of its rate.
  */
 export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
-  const timed = timesOf(context);
+  const timed = openOf(context.state, 'heavy-room').length > 0 ? null : timesOf(context);
   if (timed === null) return null;
   const raw = median(timed.map(({ longer }) => longer));
   const byRate = isByRate(context, raw);
@@ -54,9 +61,11 @@ export function rateChange(context: FindingContext): number | null {
   const whole = told > -LEAST / 2 || byRate || holdsBothEnds(context, Math.exp(told));
   own.push({ longer: told, whole });
   if (own.length > LATEST) own.shift();
-  const goesOn = clock.said !== null && Math.abs(raw - clock.said) < Math.abs(raw);
-  clock.said = sharedBy(context) ?? (goesOn ? clock.said : null);
-  return clock.said;
+  const shared = sharedBy(context);
+  const goesOn = shared !== null || (clock.said !== null && Math.abs(raw - clock.said) < Math.abs(raw));
+  clock.usualRun = goesOn ? 0 : clock.usualRun + 1;
+  clock.said = shared ?? (clock.usualRun < FORGOTTEN ? clock.said : null);
+  return goesOn ? clock.said : null;
 }
 
 /** What the latest strokes of both directions agree on, natural logarithm; null: nothing, or they really are short. */
@@ -83,13 +92,20 @@ function timesOf({
     const duration = residual(side, 'durationS');
     const running = residual(side, 'runningAmps');
     if (duration === null || running === null) return null;
-    const longer = duration.residual;
-    // A supply that nobody recorded stretches the time as it lowers the stall.
-    const stall = analysis.supplyVolts === null ? residual(side, 'endStopAmps') : null;
+    const turns = analysis.supplyVolts === null ? residual(side, 'turnsAs') : null;
+    // Turns are counted in amperes: a current that moved may be a scale's.
+    const isSame = Math.abs(running.residual) <= SAME_CURRENT;
+    const isCounted = turns !== null && turns.deviation < duration.deviation && isSame;
+    const longer = isCounted ? turns.residual : duration.residual;
+    // A supply that nobody recorded stretches the time as it lowers the stall; the motor's turns it leaves as they are.
+    const stall = analysis.supplyVolts === null && !isCounted ? residual(side, 'endStopAmps') : null;
     const bySupply = stall === null ? 0 : -stall.residual;
-    const unseen = analysis.supplyVolts === null && stall === null;
+    const unseen = analysis.supplyVolts === null && !isCounted && stall === null;
+    // A wrong rate stretches the time itself, whatever the supply was.
+    const isTime = !isCounted || duration.residual / longer > TIME_PART;
     const isOther =
-      Math.abs(running.residual) > SAME_CURRENT ||
+      !isTime ||
+      !isSame ||
       Math.abs(bySupply) > Math.abs(longer) / 2 ||
       (unseen && Math.abs(longer) < LEAST_UNSEEN);
     times.push({ longer, isOther });

@@ -1,5 +1,7 @@
+import { hasFormerProfile } from '../baseline/channel.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
+import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
@@ -28,9 +30,11 @@ export interface Dropped {
 export function droppedOn(context: FindingContext): Dropped[] {
   const { state, analysis, direction } = context;
   return state.room.sides.flatMap((side) => {
-    const normal = context.doubtful.has(side) ? undefined : channelOf(state, side, direction)?.profile;
-    const stretch = normal === undefined ? null : longestLost(analysis, side, normal);
-    if (stretch === null || (isAlone(context) && !stallStands(context, side, isWhole(stretch)))) return [];
+    const channel = context.doubtful.has(side) ? undefined : channelOf(state, side, direction);
+    const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile);
+    if (channel === undefined || stretch === null) return [];
+    if (isAlone(context) && !stallStands(context, side, isWhole(stretch))) return [];
+    if (hasFormerProfile(channel) && !isBorneBySome(context, side)) return [];
     return [{ side, ...stretch }];
   });
 }
@@ -41,6 +45,27 @@ const isWhole = ({ from, to }: { readonly from: number; readonly to: number }): 
 /** Without another side to compare with, as where there is none. */
 function isAlone({ state, analysis }: FindingContext): boolean {
   return state.room.sides.length < 2 || Object.keys(analysis.sides).length < 2;
+}
+
+/**
+ * Whether another side bears what this one lost. Work on the mechanism may have eased the room, but then it eased both
+ * sides: against what was usual before it, a side lost its load only where another works no less than it did.
+ */
+function isBorneBySome({ state, analysis, direction, doubtful }: FindingContext, side: string): boolean {
+  return state.room.sides.some((other) => {
+    const usual = channelOf(state, other, direction)?.profile ?? [];
+    if (other === side || doubtful.has(other) || analysis.sides[other] === undefined) return false;
+    const ratios = ratiosTo(analysis, other, usual).filter((ratio) => !Number.isNaN(ratio));
+    return ratios.length > 0 && median(ratios) >= 1;
+  });
+}
+
+/** A side's current along the travel as parts of the usual one; NaN where either is not known. */
+function ratiosTo({ sides }: DoneAnalysis, side: string, normal: readonly (number | null)[]): number[] {
+  return sides[side].profile.map((amps, bin) => {
+    const usual = normal[bin] ?? null;
+    return amps === null || usual === null || usual <= 0 ? Number.NaN : amps / usual;
+  });
 }
 
 /**
@@ -60,13 +85,8 @@ function longestLost(
   side: string,
   normal: readonly (number | null)[],
 ): { from: number; to: number } | null {
-  const measured = analysis.sides[side];
-  if (measured === undefined) return null;
-  const ratios = measured.profile.map((amps, bin) => {
-    const usual = normal[bin] ?? null;
-    return amps === null || usual === null || usual <= 0 ? Number.NaN : amps / usual;
-  });
-  const smooth = rollingMedian(ratios, 1);
+  if (analysis.sides[side] === undefined) return null;
+  const smooth = rollingMedian(ratiosTo(analysis, side, normal), 1);
   const bins = smooth.length;
   let best: { first: number; last: number } | null = null;
   let first = -1;

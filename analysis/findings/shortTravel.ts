@@ -5,13 +5,14 @@ import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
+import { type TravelMade, travelMade } from './travelMade.ts';
 
-/** Strokes this much shorter than expected count as short, with the supply recorded and without. */
+/** Strokes this much shorter than expected count as short, and where neither supply nor the motor's turns are known. */
 const SHORT = 0.06;
-const SHORT_UNRECORDED = 0.13;
+const SHORT_BLIND = 0.13;
 const SIGMAS = 3;
-/** A room may come to run easier and be quicker for it, but by no more than this: a travel cut short is no such drift. */
-const MOST_QUICKER = 0.03;
+/** Once said it goes on while strokes are shorter by this part of that. */
+const STILL_PART = 0.5;
 /** Strokes that end without their usual end stop need not be as much shorter, if they all are. */
 const STOPPED_USUALLY = 0.7;
 const SHORT_WITHOUT_STOP = 0.035;
@@ -26,8 +27,6 @@ const SAME_SUPPLY_HOURS = 168;
 const WHOLE: readonly [number, number] = [0.85, 1.25];
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
-/** A supply falls by no more than this from one stay to the next, natural logarithm: a guess, no source. */
-const MOST_WEAKER = 0.15;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
 const RATE_STROKES = 12;
 
@@ -35,7 +34,9 @@ interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;
   /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
-  latest: { short: number; stopped: boolean }[];
+  latest: { short: number; stopped: boolean; by: TravelMade['by'] }[];
+  /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
+  fewer: number | null;
 }
 
 export interface TravelMemory extends Record<Direction, DirectionTravel> {
@@ -49,12 +50,14 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   part: number;
   /** Strokes in a row, whichever way, that were all quicker than expected. */
   quickRun: number;
+  /** By how much less than expected the latest strokes drew at standstill, natural logarithm. */
+  fell: number[];
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
 
 export function beginTravelMemory(): TravelMemory {
-  const travel = (): DirectionTravel => ({ stopRate: null, latest: [] });
+  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null });
   return {
     extend: travel(),
     retract: travel(),
@@ -64,6 +67,7 @@ export function beginTravelMemory(): TravelMemory {
     atMs: 0,
     part: 0,
     quickRun: 0,
+    fell: [],
     mayBeCut: false,
   };
 }
@@ -75,23 +79,18 @@ export function beginTravelMemory(): TravelMemory {
  */
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
-  const judged = state.room.sides
-    .map((side) => context.residual(side, 'durationS'))
-    .filter((residual) => residual !== null);
   const stopped = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
   const travel = state.travel[direction];
   state.travel.mayBeCut = false;
-  if (judged.length === 0) {
+  const made = travelMade(context);
+  if (made === null) {
     learnRate(travel, stopped);
     return NOTHING;
   }
-  // The side that was driven longest tells how far the room went.
-  const longest = judged.reduce((a, b) => (longerBy(b) > longerBy(a) ? b : a));
-  const shortBy = Math.max(0, -longerBy(longest) - strongerSupply(context));
-  const least = analysis.supplyVolts === null ? SHORT_UNRECORDED : SHORT;
+  const { shortBy, part, judged, by } = made;
+  const least = by === 'blind' ? SHORT_BLIND : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
-  const part = Math.exp(longerBy(longest));
   const takenUp = takesUp(before, direction, context.event.atMs, part);
   if (takenUp) takeBack(state.recent, travel, direction);
   const excused = before.shortBy + (before.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
@@ -99,33 +98,36 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     compareOtherWay(state.travel, direction, context.event.atMs, part);
   // The one of the two that lacks its usual stop is the one that ends early.
   const lacksOwn = !stopped && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
-  const explained = takenUp || (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused);
-  travel.latest.push({ short: explained ? 0 : shortBy, stopped });
+  const explained =
+    takenUp ||
+    (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused) ||
+    (!lacksOwn && shortBy <= saidOfTheOther(context) + EXPLAINED);
+  travel.latest.push({ short: explained ? 0 : shortBy, stopped, by });
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
   before.quickRun = shortBy > SHORT_WITHOUT_STOP ? before.quickRun + 1 : 0;
-  const alone = shortBy > Math.max(least, SIGMAS * (longest.deviation + extrapolated(longest)));
-  const told = alone || isShortAgain(travel, least, spreadOfAll(longest, analysis.supplyVolts !== null));
-  const short = !explained && (missesStop || (told && !mayBeSupply(context)));
+  const alone = shortBy > Math.max(least, SIGMAS * (judged.deviation + extrapolated(judged)));
+  const again = isShortAgain(travel, least, made);
+  const short = !explained && (missesStop || ((alone || again) && !mayBeTheStay(context, made)));
   before.mayBeCut = short || takenUp || (explained && before.wasShort);
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
   Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
-  const flags = flag(state.recent, `short-travel ${direction}`, short);
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
+  const goesOn = open !== undefined && !explained && shortBy > STILL_PART * least;
+  const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(travel, stopped);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
   const opens = shortBy > SHORT_WITHOUT_STOP;
   if (
     !short ||
     (open === undefined && !opens) ||
-    (open === undefined &&
-      !missesStop &&
-      !isShortAgain(travel, least, spreadOfAll(longest, analysis.supplyVolts !== null)) &&
-      !isLasting(flags, LEAST_STROKES, 4))
+    (open === undefined && !missesStop && !again && !isLasting(flags, LEAST_STROKES, 4))
   )
     return NOTHING;
-  const percent = Math.round(-100 * Math.expm1(-shortBy));
+  // One stroke that was broken off besides says nothing of how early all of them end.
+  const usual = median(travel.latest.flatMap((stroke) => (stroke.short > 0 ? [stroke.short] : [])));
+  const percent = Math.round(-100 * Math.expm1(-usual));
   const doing = direction === 'extend' ? 'out' : 'in';
   return {
     present: [
@@ -144,9 +146,12 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   };
 }
 
-/** By how much longer than expected a side was driven, natural logarithm. */
-function longerBy({ rise, fromReference }: Residual): number {
-  return Math.min(rise, fromReference + MOST_QUICKER);
+/** How short the other direction is said to be, natural logarithm; minus infinity: it is not. */
+function saidOfTheOther({ state, direction }: FindingContext): number {
+  const open = openOf(state, 'short-travel').find((warning) => warning.direction !== direction);
+  const isOwn = openOf(state, 'short-travel').some((warning) => warning.direction === direction);
+  const percent = Number(open?.evidence.shortPercent ?? Number.NaN);
+  return isOwn || Number.isNaN(percent) ? Number.NEGATIVE_INFINITY : -Math.log1p(-percent / 100);
 }
 
 /** Whether this stroke goes on where the one before it in the same direction was broken off. */
@@ -156,10 +161,14 @@ function takesUp(before: TravelMemory, direction: Direction, atMs: number, part:
   return before.direction === direction && inTime && whole >= WHOLE[0] && whole <= WHOLE[1];
 }
 
-/** One stay's supply, which nobody recorded, quickens all strokes there: what is known from one stay only may be that. */
-function mayBeSupply({ state, analysis }: FindingContext): boolean {
+/**
+ * One stay's supply, which nobody recorded, quickens all strokes there, and its heat makes the turns of all seem fewer: what
+ * is known from one stay only may be that.
+ */
+function mayBeTheStay({ state }: FindingContext, { by, judged }: TravelMade): boolean {
   const { quickRun } = state.travel;
-  return analysis.supplyVolts === null && quickRun > 1 && mayBeThePlace(state.stay, quickRun);
+  const isKnown = by === 'time' || (by === 'turns' && judged.knowsWeather);
+  return !isKnown && quickRun > 1 && mayBeThePlace(state.stay, quickRun);
 }
 
 /**
@@ -180,35 +189,22 @@ function takeBack(recent: RecentFlags, travel: DirectionTravel, direction: Direc
   if (broken !== undefined) broken.short = 0;
 }
 
-/**
- * A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. Where the
- * temperature is known a weaker one shows in it as well, and a stroke that took no longer on it was shorter: below zero.
- */
-function strongerSupply({ state, analysis, conditions, residual }: FindingContext): number {
-  if (analysis.supplyVolts !== null) return 0;
-  const rises = state.room.sides
-    .map((side) => residual(side, 'endStopAmps')?.rise ?? null)
-    .filter((rise) => rise !== null);
-  if (rises.length === 0) return 0;
-  const stronger = Math.max(...rises);
-  return conditions[1] === null ? Math.max(0, stronger) : Math.max(-MOST_WEAKER, stronger);
-}
-
-/** The latest strokes were all a little short: together they tell what none of them does. `spread`: of their median. */
-function isShortAgain({ latest }: DirectionTravel, least: number, spread: number): boolean {
-  if (latest.length < WITHOUT_STOP_STROKES || latest.some(({ short }) => short <= SHORT_WITHOUT_STOP))
+/** The latest strokes were all a little short, by as sure a measure as this one: together they tell what none of them does. */
+function isShortAgain({ latest }: DirectionTravel, least: number, { judged, by }: TravelMade): boolean {
+  const shorts = latest.filter((stroke) => by === 'blind' || stroke.by === by).map(({ short }) => short);
+  if (shorts.length < WITHOUT_STOP_STROKES || shorts.some((short) => short <= SHORT_WITHOUT_STOP))
     return false;
-  return median(latest.map(({ short }) => short)) > Math.max(0.75 * least, SIGMAS * spread);
+  return median(shorts) > Math.max(0.75 * least, SIGMAS * spreadOfAll(judged, by));
 }
 
 /**
  * How far the latest strokes together may lie off: only what differs from stroke to stroke evens out, and a supply that
  * nobody recorded differs from stay to stay.
  */
-function spreadOfAll(judged: Residual, knowsSupply: boolean): number {
+function spreadOfAll(judged: Residual, by: TravelMade['by']): number {
   const { deviation, noise } = judged;
   const shared = Math.sqrt(deviation ** 2 - noise ** 2 + noise ** 2 / WITHOUT_STOP_STROKES);
-  return (knowsSupply ? shared : deviation) + extrapolated(judged);
+  return (by === 'blind' ? deviation : shared) + extrapolated(judged);
 }
 
 /** What goes beyond the reference's own standard error is extrapolation, as to a frost: it counts twice. */

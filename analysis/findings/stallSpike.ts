@@ -1,5 +1,6 @@
+import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
-import type { RoomDescription } from '../trace.ts';
+import type { Direction, RoomDescription } from '../trace.ts';
 import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { nameSide } from './risingDraw.ts';
@@ -22,7 +23,7 @@ const STOP_HEIGHT = 2;
 /**
  * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. A swing once per turn
  * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
- * load on this stroke, whose profile says nothing else; where they lose it and take it up again the other side jolts.
+ * load on this stroke, whose profile says nothing else; where they lose it and take it up again the other side jolts, and so does one that is alone.
  */
 export function stallSpike(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const present: Finding[] = [];
@@ -32,9 +33,13 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
+    const aloneFrom = togetherUntil(analysis, side);
     const inTravel = measured.spikes.filter(
       ({ position }) =>
-        position > SEAL && position < 1 - SEAL && !edges.some((edge) => isNear(position, edge)),
+        position > SEAL &&
+        position < 1 - SEAL &&
+        !edges.some((edge) => isNear(position, edge)) &&
+        comesAt(position, direction) < aloneFrom - JOLT,
     );
     const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const strokes = keepSpikes(state.spikes, side, {
@@ -55,6 +60,24 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     }
   }
   return { present, gone };
+}
+
+/** The part of its way that a side had gone when it came to a position. */
+const comesAt = (position: number, direction: Direction): number =>
+  direction === 'extend' ? position : 1 - position;
+
+/** A side that ends no later than this part of its time after the first is not alone. */
+const LATE_PART = 0.03;
+
+/**
+ * The part of its way that a side had gone when the first of the others came to its end: from there it bears the whole room,
+ * and its current jumps because of that. Beyond the end of its way where no side ended before it.
+ */
+function togetherUntil({ sides }: DoneAnalysis, side: string): number {
+  const others = Object.keys(sides).filter((name) => name !== side);
+  const parts = others.map((name) => sides[name].durationS / sides[side].durationS);
+  const first = Math.min(...parts);
+  return first < 1 - LATE_PART ? first : 1 + JOLT;
 }
 
 const isNear = (position: number, edge: number): boolean => Math.abs(position - edge) < JOLT;

@@ -1,9 +1,13 @@
+import { DIRECTIONS } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 
 /** The part of nominal below which the mean supply while running is weak (contract, section 6). */
 export const WEAK_PART = 7 / 8;
 const STOP_PART = 0.75;
+/** It holds again where it stays above that by this much, part of nominal: a supply at the line swings about it. A guess, no source. */
+const CLEAR_PART = 0.02;
+/** Strokes of each direction: the way that draws more is the one that pulls it down. */
 const CLEAR_STROKES = 3;
 
 /** Whether this stroke ran on a weak supply; false where the supply was not recorded. */
@@ -18,8 +22,13 @@ export function weakSupply(context: FindingContext): FindingAnswer {
   if (supplyVolts === null) return NOTHING;
   const weak = isWeak(context);
   const flags = flag(state.recent, 'weak-supply', weak);
+  const low = supplyVolts < (WEAK_PART + CLEAR_PART) * state.room.nominalVolts;
+  flag(state.recent, `low-supply ${context.direction}`, low);
   const [open] = openOf(state, 'weak-supply');
-  if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
+  const isLow = DIRECTIONS.some((way) =>
+    isLasting(state.recent[`low-supply ${way}`] ?? [], 1, CLEAR_STROKES),
+  );
+  if (open !== undefined && !isLow && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
   if (!weak || (open === undefined && !isLasting(flags, 2, 6))) return NOTHING;
   const { nominalVolts } = state.room;
   const volts = Math.round(10 * supplyVolts) / 10;

@@ -28,6 +28,8 @@ const FEWEST = 3;
 /** As much as an offset that is seen at rest must be to be said (`stroke/doubts.ts`). */
 const LEAST_AMPS = 0.9;
 const LEAST_PART = 0.15;
+/** While it is said already, this part of that will do to go on. */
+const STILL_PART = 0.5;
 /** Both ways, or running and stalled, by the same amount, within this part of it. */
 const ALIKE = 0.4;
 /** The stall moved by more than chance does: standard deviations of the latest strokes' mean. */
@@ -56,8 +58,11 @@ export function zeroChange(context: FindingContext, side: string): number | null
   if (memory[direction].length > LATEST) memory[direction].shift();
   const read = readStroke(context, side, measured.runningAmps - expected);
   memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST);
-  const moved = byDirections(memory) ?? byStall(memory);
-  return moved !== null && Math.abs(moved) > Math.max(LEAST_AMPS, LEAST_PART * expected) ? moved : null;
+  const said = state.open.some((open) => open.side === side && open.evidence.doubt === 'offset');
+  const part = said ? STILL_PART : 1;
+  const moved = byDirections(memory) ?? byStall(memory, part * SIGMAS);
+  const least = part * Math.max(LEAST_AMPS, LEAST_PART * expected);
+  return moved !== null && Math.abs(moved) > least ? moved : null;
 }
 
 function byDirections({ extend, retract }: ZeroMemory): number | null {
@@ -67,17 +72,20 @@ function byDirections({ extend, retract }: ZeroMemory): number | null {
   return out * back < 0 && Math.abs(out + back) < ALIKE * size ? (out - back) / 2 : null;
 }
 
-/** Null without a stall that was read, or a recorded supply: it moves both the stall and the time. */
+/**
+ * Null without a recorded supply: it moves both the stall and the time. Where no stall was read the start stands for it, as
+ * well as it is read.
+ */
 function readStroke({ analysis, residual }: FindingContext, side: string, amps: number): ReadStroke | null {
-  const stall = residual(side, 'endStopAmps');
   const duration = residual(side, 'durationS');
-  const { endStopAmps, runningAmps } = analysis.sides[side];
-  if (analysis.supplyVolts === null || endStopAmps === null || stall === null || duration === null)
-    return null;
-  const usualStall = endStopAmps * Math.exp(-stall.rise);
+  const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
+  const stall = residual(side, endStopAmps === null ? 'inrushAmps' : 'endStopAmps');
+  if (analysis.supplyVolts === null || stall === null || duration === null) return null;
+  const standstillAmps = endStopAmps ?? inrushAmps;
+  const usualStall = standstillAmps * Math.exp(-stall.rise);
   return {
     runningAmps: amps,
-    stallAmps: endStopAmps - usualStall,
+    stallAmps: standstillAmps - usualStall,
     stallSpread: usualStall * stall.deviation,
     longer: duration.rise,
     // Speed = (V - I R) / Ke, and the stall is V / R.
@@ -85,11 +93,11 @@ function readStroke({ analysis, residual }: FindingContext, side: string, amps: 
   };
 }
 
-function byStall({ read }: ZeroMemory): number | null {
+function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   if (read.length < FEWEST) return null;
   const of = (key: keyof ReadStroke) => median(read.map((stroke) => stroke[key]));
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
-  const isSeen = Math.abs(stall) > (SIGMAS * of('stallSpread')) / Math.sqrt(FEWEST);
+  const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
   const isSlowed = of('longer') / of('byLoad') > SLOWED_PART;
   return isSeen && isAlike && !isSlowed ? running : null;

@@ -20,6 +20,14 @@ export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]):
   return doubtful;
 }
 
+/** Sides whose zero is off as was said, and whose record holds no rest by which measuring could take it off. */
+function withoutTheirZero({ open }: RoomState, { sides }: DoneAnalysis): string[] {
+  return open.flatMap(({ kind, side, evidence }) => {
+    const isOff = kind === 'sensor-doubt' && evidence.doubt === 'offset';
+    return isOff && side !== null && sides[side]?.offsetAmps === null ? [side] : [];
+  });
+}
+
 export interface StrokeContext extends FindingContext {
   /** Changes of scale by side, natural logarithm. */
   readonly scales: ReadonlyMap<string, number>;
@@ -63,6 +71,7 @@ export function contextOf(
     const moved = zeroChange(context, side);
     if (moved !== null) zeros.set(side, moved);
   }
+  for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : state.room.sides;
   for (const side of changed) doubtful.add(side);

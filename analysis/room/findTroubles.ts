@@ -38,6 +38,7 @@ export function findTroubles(
   const warnings: Warning[] = [];
   const keep = (answer: FindingAnswer) => warnings.push(...keepWarnings(state, event, answer));
   keep(sensorDoubt(state, event, context));
+  keep({ present: [], gone: explainedByRecord(context) });
   const weak = isWeak(context);
   keep(weakSupply(context));
   const dropped = weak ? [] : droppedOn(context);
@@ -48,13 +49,26 @@ export function findTroubles(
     if (!lost) lookAtLoad(context, keep);
     // A side that works harder than it did is slower for it, and so is one that bears what the other lost.
     const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
-    if (!lost && slowed.length === 0) keep(lateSide(context));
+    // An overloaded drive trips or stalls on its way, one side before the other.
+    const overloaded = openOf(state, 'heavy-room').length > 0;
+    if (!lost && !overloaded && slowed.length === 0) keep(lateSide(context));
     // A motor that lost its load runs faster.
-    if (!lost) keep(shortTravel(context));
+    if (!lost && !overloaded) keep(shortTravel(context));
     keep(stallSpike(context, dropped));
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   return { warnings, teaches: !troubled && !weak && dropped.length === 0 && !state.travel.mayBeCut };
+}
+
+/** What was said of a current or a travel before it was seen that the record lies: a zero that moved, a wrong rate. */
+function explainedByRecord({ state, zeros, rate }: StrokeContext): Warning[] {
+  const isDoubted = (side: string | null) =>
+    openOf(state, 'sensor-doubt').some((doubt) => doubt.side === side || state.room.sides.length === 1);
+  const byZero = [...zeros.keys()].filter(isDoubted);
+  const byRate =
+    rate !== null && isDoubted(null) ? [...openOf(state, 'short-travel'), ...openOf(state, 'late-side')] : [];
+  const loads = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
+  return [...loads.filter(({ side }) => side !== null && byZero.includes(side)), ...byRate];
 }
 
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {

@@ -141,11 +141,11 @@ function excuseLag(
   });
 }
 
-const OVER_ALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ']);
+const BY_STALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ', 'turnsAs']);
 
 /**
- * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, and
- * what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
+ * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, nor
+ * are turns that were counted by it; what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
  */
 function isComparable(
   state: RoomState,
@@ -157,7 +157,7 @@ function isComparable(
   if (isTooCoarse(analysis.sides[channel.side], measure, value)) return false;
   const { endStopAmps, rateHz = null } = analysis.sides[channel.side];
   const { stopRate } = state.travel[analysis.direction];
-  if (OVER_ALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
+  if (BY_STALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
   return isSameRecording(channel, measure, rateHz);
 }
 

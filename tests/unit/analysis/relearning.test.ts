@@ -50,3 +50,23 @@ test('a clamp that began to read half the stroke before an adjustment is not lea
     ).toEqual([['sensor-doubt', 'front']]);
   }
 });
+
+test('a load that one side lost with the adjustment itself is said by what was usual before it', () => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(70, ROOM, seed, (i) => (i >= ADJUSTED ? { factors: [1.8, 0.2] } : {}));
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    const { warnings } = foldAll(ROOM, events);
+    expect(
+      warnings.map(({ kind, side }) => [kind, side]),
+      `seed ${seed}`,
+    ).toEqual([['dropped-load', 'rear']]);
+  }
+});
+
+test('an adjustment that eased both sides to less than half lost no load', () => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(70, ROOM, seed, (i) => (i < ADJUSTED ? { factors: [2.5, 2.5] } : {}));
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).not.toContain('dropped-load');
+  }
+});

@@ -57,3 +57,21 @@ test.each([
 test('where a rest is seen the zero is taken off by measuring, and nothing is said', () => {
   expect(zerosOf(bothWays(1.8), { all: () => ({ offsetAmps: 1.8 }) })).toEqual(Array(5).fill(undefined));
 });
+
+test('where no stall is read, a start that reads as much more tells the zero, and one that stands tells friction', () => {
+  const NO_STALL: Changes = { all: () => ({ offsetAmps: null, endStopAmps: null }) };
+  const zeros = (inrush: number) =>
+    contextsAfterLearning(
+      6,
+      () => ({
+        front: (measured) => ({
+          runningAmps: measured.runningAmps + 9,
+          inrushAmps: measured.inrushAmps + inrush,
+        }),
+      }),
+      {},
+      NO_STALL,
+    ).map(({ zeros: told }) => told.get('front'));
+  for (const zero of zeros(9).slice(3)) expect(Math.abs((zero ?? 0) - 9)).toBeLessThan(1);
+  expect(zeros(0)).toEqual(Array(6).fill(undefined));
+});

@@ -1,0 +1,107 @@
+import type { Residual } from '../baseline/judge.ts';
+import type { MeasureName } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import type { FindingContext } from './finding.ts';
+
+/** How far a room travelled on one stroke, and how sure that is. */
+export interface TravelMade {
+  /** How much shorter than expected, natural logarithm, less what other causes may explain; 0: it was not. */
+  readonly shortBy: number;
+  /** The part of the expected time that the stroke took. */
+  readonly part: number;
+  /** What it was judged by. */
+  readonly judged: Residual;
+  /**
+   * `turns`: counted by the motor (`turnsAs`), whatever the supply was; `time`: by the time that it took, on a supply that
+   * was recorded or (`blind`) not.
+   */
+  readonly by: 'turns' | 'time' | 'blind';
+}
+
+/** A room may come to run easier and be quicker for it, but by no more than this: a travel cut short is no such drift. */
+const MOST_QUICKER = 0.03;
+/** A supply falls by no more than this from one stay to the next, natural logarithm: a guess, no source. */
+const MOST_WEAKER = 0.15;
+/** A motor that ran so shortly before is warm: its copper carries less, which is no travel. A guess, no source. */
+const COOLED_MS = 20 * 60_000;
+
+/** What the current at standstill fell by is held against so many of the latest strokes: supplies of some stays. */
+const SUPPLIES = 6;
+
+/** Null while the room learns how long its strokes take. */
+export function travelMade(context: FindingContext): TravelMade | null {
+  const byTime = longestBy(context, 'durationS');
+  if (byTime === null) return null;
+  const part = Math.exp(longerBy(byTime));
+  const knowsSupply = context.analysis.supplyVolts !== null;
+  const { restedMs } = context.state.stay;
+  const isWarm = restedMs !== null && restedMs >= 0 && restedMs < COOLED_MS;
+  const counted = knowsSupply || isWarm ? null : longestBy(context, 'turnsAs');
+  // Where neither stall nor start is read well, the time tells more for all that a supply may do to it.
+  const byTurns = counted !== null && counted.deviation < byTime.deviation ? counted : null;
+  context.state.travel[context.direction].fewer = byTurns === null ? null : -longerBy(byTurns);
+  if (byTurns !== null) {
+    const fewer = -longerBy(byTurns) - otherwiseExplained(context);
+    const shortBy = Math.max(0, Math.min(fewer, MOST_WEAKER - longerBy(byTime)));
+    return { shortBy, part, judged: byTurns, by: 'turns' };
+  }
+  const shortBy = Math.max(0, -longerBy(byTime) - strongerSupply(context));
+  return { shortBy, part, judged: byTime, by: knowsSupply ? 'time' : 'blind' };
+}
+
+/** The side that was driven furthest tells how far the room went. */
+function longestBy({ state, residual }: FindingContext, measure: MeasureName): Residual | null {
+  const judged = state.room.sides.map((side) => residual(side, measure)).filter((each) => each !== null);
+  return judged.length === 0 ? null : judged.reduce((a, b) => (longerBy(b) > longerBy(a) ? b : a));
+}
+
+/** By how much longer than expected a side was driven, natural logarithm. */
+function longerBy({ rise, fromReference }: Residual): number {
+  return Math.min(rise, fromReference + MOST_QUICKER);
+}
+
+/**
+ * What else makes the turns seem fewer. A bad contact, and heat that nobody recorded, lower the current at standstill
+ * without slowing the room as a weak supply would, whatever the supply of the day, and make the turns of the way back as
+ * few. A clamp that reads too little lowers the running current as well.
+ */
+function otherwiseExplained(context: FindingContext): number {
+  const { state, direction, residual } = context;
+  const { fell } = state.travel;
+  const now = state.room.sides
+    .map((side) => fewerByStandstill(context, side))
+    .filter((each) => each !== null);
+  if (now.length > 0) fell.push(Math.max(...now));
+  if (fell.length > SUPPLIES) fell.shift();
+  const byStandstill = fell.length > 0 ? Math.max(0, fell[fell.length - 1], median(fell)) : 0;
+  const back = Math.max(0, state.travel[direction === 'extend' ? 'retract' : 'extend'].fewer ?? 0);
+  const running = state.room.sides
+    .map((side) => residual(side, 'runningAmps'))
+    .filter((each) => each !== null);
+  const readsLess = Math.max(0, ...running.map(({ rise, deviation }) => -rise - deviation));
+  return Math.max(readsLess, Math.min(back, byStandstill));
+}
+
+/** How many fewer turns a side seems to have made for what it drew less at standstill, natural logarithm. */
+function fewerByStandstill({ analysis, residual }: FindingContext, side: string): number | null {
+  const judged = residual(side, 'endStopAmps') ?? residual(side, 'inrushAmps');
+  if (judged === null) return null;
+  const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
+  const standstillAmps = endStopAmps ?? inrushAmps;
+  // Turns go by what it draws more than running, of which the same amperes are the larger part.
+  return (-judged.fromReference * standstillAmps) / Math.max(standstillAmps - runningAmps, runningAmps);
+}
+
+/**
+ * A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. Where the
+ * temperature is known a weaker one shows in it as well, and a stroke that took no longer on it was shorter: below zero.
+ */
+function strongerSupply({ state, analysis, conditions, residual }: FindingContext): number {
+  if (analysis.supplyVolts !== null) return 0;
+  const rises = state.room.sides
+    .map((side) => residual(side, 'endStopAmps')?.rise ?? null)
+    .filter((rise) => rise !== null);
+  if (rises.length === 0) return 0;
+  const stronger = Math.max(...rises);
+  return conditions[1] === null ? Math.max(0, stronger) : Math.max(-MOST_WEAKER, stronger);
+}

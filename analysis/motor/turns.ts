@@ -1,0 +1,21 @@
+/**
+ * How far a motor turned on one stroke, in ampere-seconds, counted without knowing its supply: it turns at
+ * `ω = (V − I·R)/Ke` and draws `V/R` at standstill, so that over a stroke it turns by `R/Ke` times this (the steady state
+ * of a permanent-magnet motor, as in `steadyState.ts`). A weak supply and a stiff room leave it as it is; cold copper and
+ * a clamp that reads too much raise it.
+ *
+ * Amperes and seconds of one side. What it draws at standstill is read at the end stop, or where it came to none at the
+ * start, whose peak is never quite that: turns counted by the one are not to be held against turns counted by the other.
+ * Null where that is no more than the running current.
+ */
+export function turnsAs({ endStopAmps, inrushAmps, runningAmps, durationS }: CountedStroke): number | null {
+  const standstillAmps = endStopAmps ?? inrushAmps;
+  return standstillAmps <= runningAmps ? null : (standstillAmps - runningAmps) * durationS;
+}
+
+interface CountedStroke {
+  readonly endStopAmps: number | null;
+  readonly inrushAmps: number;
+  readonly runningAmps: number;
+  readonly durationS: number;
+}

@@ -1,0 +1,91 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import type { Doubt, SideMeasures } from '../../../analysis/measures.ts';
+import { type Changes, changed } from './support/contexts.ts';
+import { foldAll } from './support/folded.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
+import { directionOf, strokeEvents } from './support/strokeEvents.ts';
+
+/** One cause is one warning (contract, section 6): the cause that explains the others wins. */
+const FROM = 40;
+const STROKES = 80;
+
+function after(of: (index: number) => Changes, always: Changes = {}): StrokeEvent[] {
+  return strokeEvents(STROKES, ROOM, 3).map((event, i) =>
+    changed(changed(event, always), i < FROM ? {} : of(i)),
+  );
+}
+
+const saidOf = (room: typeof ROOM, events: StrokeEvent[]) =>
+  foldAll(room, events).warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs === null]);
+
+const plus = (amps: number, stall: number) => (measured: SideMeasures) => ({
+  runningAmps: measured.runningAmps + amps,
+  endStopAmps: (measured.endStopAmps ?? 0) + stall,
+});
+
+test('a zero that moved is the reason for a rise that was said before it was seen', () => {
+  const events = after((i) => ({ front: plus(2.5, i < FROM + 4 ? 7 : 2.5) }), {
+    all: () => ({ offsetAmps: null }),
+  });
+  expect(saidOf(ROOM, events)).toEqual([
+    ['rising-draw', 'front', false],
+    ['sensor-doubt', 'front', true],
+  ]);
+});
+
+test('while the zero is off, a record without any rest to take it off by tells of no load', () => {
+  const doubts = [{ side: 'front', doubt: 'offset' as Doubt, detail: 'At rest the sensor reads 3 A.' }];
+  const events = after((i) =>
+    i % 4 < 2 ? {} : { front: (measured) => ({ runningAmps: measured.runningAmps + 3, offsetAmps: null }) },
+  ).map((event, i) => {
+    const { analysis } = event;
+    if (i < FROM || i % 4 >= 2 || analysis.status !== 'done') return event;
+    return { ...event, analysis: { ...analysis, doubts } };
+  });
+  expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', 'front', true]]);
+});
+
+test('a logger that tells its rate wrongly most of the time is one warning, and no travel is short', () => {
+  const events = after((i) => ({
+    all: ({ durationS }) => ({ durationS: i % 7 === 5 ? durationS : 0.72 * durationS }),
+  }));
+  expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', null, true]]);
+});
+
+test('an overloaded drive that trips on its way is heavy, and neither late nor short', () => {
+  const heavy = { ...ROOM, ratedAmps: 5 };
+  const events = after((i) =>
+    directionOf(i) === 'retract'
+      ? {}
+      : {
+          front: ({ durationS }) => ({ durationS: 0.6 * durationS, endStopAmps: null }),
+          rear: ({ durationS }) => ({ durationS: 0.7 * durationS, endStopAmps: null }),
+        },
+  );
+  expect(saidOf(heavy, events)).toEqual([['heavy-room', null, true]]);
+});
+
+test('the current of a late side jumps where the other has come to its end, and that is its lateness', () => {
+  const lateBy = 3;
+  const events = after((i) => ({
+    front: ({ durationS }) => ({
+      durationS: durationS + lateBy,
+      spikes: [{ position: directionOf(i) === 'extend' ? 0.9 : 0.1, amps: 13, widthS: 0.2 }],
+    }),
+  })).map((event, i) => {
+    const { analysis } = event;
+    if (i < FROM || analysis.status !== 'done') return event;
+    return { ...event, analysis: { ...analysis, lagS: (analysis.lagS ?? 0) - lateBy } };
+  });
+  expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
+});
+
+test('a supply that is pulled down by the way in alone is weak until the way in finds it strong again', () => {
+  const volts = (i: number) => {
+    if (directionOf(i) === 'extend' || i >= 60) return 11.6;
+    return i % 4 === 1 ? 10.3 : 10.7;
+  };
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => ({ volts: volts(i) }));
+  expect(saidOf(ONE_MOTOR, events)).toEqual([['weak-supply', null, false]]);
+});

@@ -1,0 +1,130 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import type { SideMeasures } from '../../../analysis/measures.ts';
+import { turnsAs } from '../../../analysis/motor/turns.ts';
+import { changed } from './support/contexts.ts';
+import { foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { directionOf, strokeEvents } from './support/strokeEvents.ts';
+
+const FROM = 40;
+const STROKES = 80;
+
+/** Ohms and volts of a motor that stalls at 40 A on 12 V. */
+const OHMS = 0.3;
+const VOLTS = 12;
+
+interface Run {
+  readonly volts: number;
+  readonly ohms?: number;
+  readonly part?: number;
+}
+
+/** What a motor of so many ohms reads on so many volts, over a part of its usual travel: ω = (V − I·R)/Ke, stalled V/R. */
+function runsOn({ volts, ohms = OHMS, part = 1 }: Run) {
+  return ({ runningAmps, durationS }: SideMeasures): Partial<SideMeasures> => ({
+    durationS: (part * durationS * (VOLTS - runningAmps * OHMS)) / (volts - runningAmps * ohms),
+    endStopAmps: volts / ohms,
+    inrushAmps: volts / ohms,
+  });
+}
+
+/** Every stay has a supply of its own, which nobody records. */
+const supplyOf = (index: number): number => VOLTS * (1 + 0.07 * Math.sin(2.3 * Math.floor(index / 2)));
+
+const saidOf = (events: StrokeEvent[]) =>
+  foldAll(ONE_MOTOR, events).warnings.map(({ kind, direction }) => [kind, direction]);
+
+/** `of`: volts, ohms and the part of the travel of a stroke from the fault's first on. */
+function room(
+  ambientC: number | null,
+  of: (index: number) => Run,
+  always: Partial<SideMeasures> = {},
+): StrokeEvent[] {
+  return strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC })).map((event, i) =>
+    changed(event, {
+      all: (measured) => ({
+        ...runsOn(i < FROM ? { volts: supplyOf(i) } : of(i))(measured),
+        ...always,
+      }),
+    }),
+  );
+}
+
+const cutBy = (part: number) => (i: number) => ({
+  volts: supplyOf(i),
+  part: directionOf(i) === 'extend' ? part : 1,
+});
+
+test('the turns of a motor are the same on any supply and under any load, and fewer by what the travel is', () => {
+  const read = (volts: number, part: number, runningAmps: number) => {
+    const measured = { runningAmps, durationS: 20, endStopAmps: null, inrushAmps: 0 };
+    const moving = { ...measured, durationS: (20 * part * 9) / (volts - runningAmps * OHMS) };
+    return turnsAs({ ...moving, endStopAmps: volts / OHMS }) ?? Number.NaN;
+  };
+  const whole = read(12, 1, 8);
+  expect(read(10.5, 1, 8)).toBeCloseTo(whole, 6);
+  expect(read(12, 1, 14)).toBeCloseTo(whole, 6);
+  expect(read(13.5, 0.9, 11)).toBeCloseTo(0.9 * whole, 6);
+});
+
+test.each([
+  { name: 'at the stop, the temperature known', ambientC: 20, always: {} },
+  { name: 'at the stop, the temperature not known', ambientC: null, always: {} },
+  { name: 'at the start, where the room comes to no stop', ambientC: 20, always: { endStopAmps: null } },
+])(
+  'a travel cut by an eighth is told by the turns of a motor whose current at standstill is read $name',
+  ({ ambientC, always }) => {
+    expect(saidOf(room(ambientC, cutBy(0.875), always))).toEqual([['short-travel', 'extend']]);
+  },
+);
+
+test.each([
+  { name: 'every supply that it has had before', of: cutBy(1) },
+  {
+    name: 'a weaker one than ever, which slows it',
+    of: (i: number) => ({ volts: 0.85 * supplyOf(i) }),
+  },
+  {
+    name: 'a bad contact, which lowers the stall and hardly slows it',
+    of: (i: number) => ({ volts: supplyOf(i), ohms: 1.12 * OHMS }),
+  },
+])('a room that goes all the way on $name calls nobody', ({ of }) => {
+  expect(saidOf(room(20, of))).toEqual([]);
+});
+
+test('a clamp that comes to read less makes fewer turns, but no shorter travel', () => {
+  const events = room(20, cutBy(1)).map((event, i) =>
+    i < FROM
+      ? event
+      : changed(event, {
+          all: ({ runningAmps, inrushAmps, endStopAmps, profile }) => ({
+            runningAmps: 0.88 * runningAmps,
+            inrushAmps: 0.88 * inrushAmps,
+            endStopAmps: endStopAmps === null ? null : 0.88 * endStopAmps,
+            profile: profile.map((amps) => (amps === null ? null : 0.88 * amps)),
+          }),
+        }),
+  );
+  expect(saidOf(events).filter(([kind]) => kind === 'short-travel')).toEqual([]);
+});
+
+test('a rate that is told wrongly is told by the turns, whatever the supply of the day', () => {
+  const events = room(20, (i) => ({ volts: supplyOf(i) })).map((event, i) =>
+    i < FROM ? event : changed(event, { all: ({ durationS }) => ({ durationS: 0.78 * durationS }) }),
+  );
+  expect(saidOf(events)).toEqual([['sensor-doubt', null]]);
+});
+
+test('a current at standstill that fell alone, as if there were fewer turns, speaks against no clock', () => {
+  const events = room(20, (i) => ({ volts: supplyOf(i) })).map((event, i) => {
+    const part = i < FROM ? 1 : 0.8;
+    return changed(event, {
+      all: ({ endStopAmps, inrushAmps }) => ({
+        endStopAmps: part * (endStopAmps ?? 0),
+        inrushAmps: part * inrushAmps,
+      }),
+    });
+  });
+  expect(saidOf(events)).toEqual([]);
+});
