@@ -6,6 +6,7 @@ import { createInterface } from 'node:readline';
 import { setTimeout as delay } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import type { Browser } from 'playwright-core';
+import { pagesOfStates, shootTroubles } from './screenshotStates.ts';
 import { type Api, apiOf, ask } from './support/api.ts';
 import { launchChromium } from './support/chromium.ts';
 import { type Person, signIn, visit } from './support/visitor.ts';
@@ -13,7 +14,8 @@ import { type Person, signIn, visit } from './support/visitor.ts';
 /**
  * Pictures of every page on a phone and on a desk, light and dark, into `screenshots/`. Give a running service
  * as `npm run screenshots -- http://127.0.0.1:8080`, with `ADMIN_EMAIL` and `ADMIN_PASSWORD` of a person in it;
- * without one a service of its own is started with the demo scenario and taken away again.
+ * without one a service of its own is started with the demo scenario and taken away again. In its own it also makes
+ * coaches with nothing, little and far too much in them, and shows a page that waits, fails and has no network.
  */
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = join(root, 'screenshots');
@@ -123,7 +125,12 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
   };
 }
 
-async function picture(browser: Browser, url: string, pages: Record<string, string>): Promise<void> {
+async function picture(
+  browser: Browser,
+  url: string,
+  pages: Record<string, string>,
+  troubled: string | null,
+): Promise<void> {
   for (const { name, ...viewport } of SIZES) {
     for (const colorScheme of SCHEMES) {
       const { page, leave } = await visit(browser, url, { viewport, colorScheme });
@@ -143,6 +150,7 @@ async function picture(browser: Browser, url: string, pages: Record<string, stri
       }
       await page.goto('/set-up#example', { waitUntil: 'networkidle' });
       await shoot('set-up');
+      if (troubled !== null) await shootTroubles(page, troubled, shoot);
       await leave();
     }
   }
@@ -153,7 +161,11 @@ const running = given === undefined ? await startDemo() : { url: given, stop: as
 const browser = await launchChromium();
 try {
   await mkdir(folder, { recursive: true });
-  await picture(browser, running.url, await pagesOf(running.url));
+  const pages = await pagesOf(running.url);
+  const api = await apiOf(running.url, person.email, person.password);
+  const states = given === undefined ? await pagesOfStates(api) : {};
+  await roomsWhenAnalysed(api);
+  await picture(browser, running.url, { ...pages, ...states }, given === undefined ? pages.room : null);
   console.log(`The pictures are in ${folder}.`);
 } finally {
   await browser.close();
