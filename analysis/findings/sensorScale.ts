@@ -62,8 +62,20 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const ratio = stall / running;
   const collapsed = Math.max(running, stall) < COLLAPSED;
   const agrees = collapsed || (ratio > like.least && ratio < like.most);
-  if (!agrees && !(running < -FALL && stall < 0 && mayAgree(context, side, stall - running))) return null;
-  return running;
+  // A start that is read badly agrees by chance now and then.
+  if (running < 0 && shedsLoad(context, side) && !readsStop(context, side)) return null;
+  const eased = running < -FALL && stall < 0;
+  return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
+}
+
+/** Whether a stall at the end stop was read on this stroke and before. */
+function readsStop({ state, residual }: Pick<FindingContext, 'state' | 'residual'>, side: string): boolean {
+  return residual(side, 'endStopAmps') !== null && state.scale[side].endStop.length >= 2;
+}
+
+/** Whether another side is said to work harder: then this one gets easier by itself after all. */
+function shedsLoad({ state }: FindingContext, side: string): boolean {
+  return state.open.some((open) => open.kind === 'uneven-sides' && open.side !== side);
 }
 
 /** Whether the stall's and the running current's changes differ by no more than the start's own spread. */
@@ -98,7 +110,7 @@ const SHARED_PART = 0.5;
  * the peaks of all sides fall between the same two samples: what the others' rose is taken off.
  */
 function stallRise({ state, residual }: FindingContext, side: string): number | null {
-  const atStop = residual(side, 'endStopAmps') !== null && state.scale[side].endStop.length >= 2;
+  const atStop = readsStop({ state, residual }, side);
   const read = (name: string): number | null => {
     const list = atStop ? state.scale[name].endStop : state.scale[name].inrush;
     return list.length < (atStop ? 2 : LATEST) ? null : median(list);

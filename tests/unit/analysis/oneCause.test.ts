@@ -89,3 +89,25 @@ test('a supply that is pulled down by the way in alone is weak until the way in 
   const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => ({ volts: volts(i) }));
   expect(saidOf(ONE_MOTOR, events)).toEqual([['weak-supply', null, false]]);
 });
+
+test('a side that sheds its load to the other is no clamp that reads too little, though its start is read badly', () => {
+  const badly = (i: number) => (i < FROM + 6 ? 0.15 : 0.25) * Math.sin(5 * i);
+  const events = after(() => ({
+    front: ({ runningAmps }) => ({ runningAmps: 1.25 * runningAmps }),
+    rear: ({ runningAmps }) => ({ runningAmps: 0.7 * runningAmps }),
+  })).map((event, i) =>
+    changed(event, {
+      front: () => ({ endStopAmps: null }),
+      rear: ({ inrushAmps }) => ({ endStopAmps: null, inrushAmps: inrushAmps * Math.exp(badly(i)) }),
+    }),
+  );
+  const shared = events.map((event, i) => {
+    const { analysis } = event;
+    if (i < FROM || analysis.status !== 'done') return event;
+    const { front, rear } = analysis.sides;
+    const total = front.runningAmps + rear.runningAmps;
+    const share = { front: front.runningAmps / total, rear: rear.runningAmps / total };
+    return { ...event, analysis: { ...analysis, share } };
+  });
+  expect(saidOf(ROOM, shared)).toEqual([['uneven-sides', 'front', true]]);
+});
