@@ -1,3 +1,6 @@
+/** A current that rose to no more than this of the running one is that of a motor switched off before it stood still. */
+const LEAST_STANDSTILL = 1.6;
+
 /**
  * How far a motor turned on one stroke, in ampere-seconds, counted without knowing its supply: it turns at
  * `ω = (V − I·R)/Ke` and draws `V/R` at standstill, so that over a stroke it turns by `R/Ke` times this (the steady state
@@ -6,11 +9,12 @@
  *
  * Amperes and seconds of one side. What it draws at standstill is read at the end stop, or where it came to none at the
  * start, whose peak is never quite that: turns counted by the one are not to be held against turns counted by the other.
- * Null where that is no more than the running current.
+ * Null where that is hardly more than the running current.
  */
 export function turnsAs({ endStopAmps, inrushAmps, runningAmps, durationS }: CountedStroke): number | null {
   const standstillAmps = endStopAmps ?? inrushAmps;
-  return standstillAmps <= runningAmps ? null : (standstillAmps - runningAmps) * durationS;
+  if (standstillAmps < LEAST_STANDSTILL * runningAmps) return null;
+  return (standstillAmps - runningAmps) * durationS;
 }
 
 interface CountedStroke {

@@ -66,6 +66,8 @@ test('the turns of a motor are the same on any supply and under any load, and fe
   expect(read(10.5, 1, 8)).toBeCloseTo(whole, 6);
   expect(read(12, 1, 14)).toBeCloseTo(whole, 6);
   expect(read(13.5, 0.9, 11)).toBeCloseTo(0.9 * whole, 6);
+  const switchedOff = { runningAmps: 8, durationS: 20, endStopAmps: 11.5, inrushAmps: 40 };
+  expect(turnsAs(switchedOff)).toBeNull();
 });
 
 test.each([
