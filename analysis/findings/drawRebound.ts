@@ -1,32 +1,11 @@
 import { type Channel, isReady } from '../baseline/channel.ts';
-import { regressors, type Weather } from '../baseline/conditions.ts';
+import { regressors } from '../baseline/conditions.ts';
 import { channelOf } from '../room/state.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { median } from '../statistics/median.ts';
 import { theilSen } from '../statistics/theilSen.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-
-/** The running current around the latest service, natural logarithm over the reference of before it. */
-interface Origin {
-  /** Intercept and slopes. */
-  readonly coefficients: readonly number[];
-  readonly weather: Weather;
-}
-
-export interface ReboundMemory {
-  /** What was normal before any service, by channel, `side|direction`. */
-  origin: Record<string, Origin>;
-  /** Mean rise of the sides on the latest strokes before the service. */
-  before: number[];
-  /** The same since the service; null: there was none. */
-  after: number[] | null;
-  /** The service that it may be laid to. */
-  kind: string | null;
-}
-
-export function beginReboundMemory(): ReboundMemory {
-  return { origin: {}, before: [], after: null, kind: null };
-}
+import type { Origin, ReboundMemory } from './reboundMemory.ts';
 
 const KEPT_BEFORE = 30;
 /** Strokes after a service, a year of them, in which a climb may be laid to it. */

@@ -8,32 +8,13 @@ import { median } from '../statistics/median.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import type { FindingContext } from './finding.ts';
+import type { Above, AboveModel } from './heavyMemory.ts';
 
 /** A quarter more than its model is the least that is far above it, however alike the model's rooms are. */
 const LEAST_ABOVE = Math.log(1.25);
 /** One healthy side in 200 is so far above those of its model, once in its life; few of them by the least as well. */
 const PROBABILITY = 0.005;
 const LATEST = 5;
-
-/** One measure of one stroke against rooms of the same coach model, on the measure's scale. */
-interface Above {
-  readonly above: number;
-  /** Standard deviation of how far a healthy room lies from the model, and of a stroke from its room. */
-  readonly spread: number;
-  readonly noise: number;
-}
-
-/** One side of one stroke against rooms of the same coach model. */
-export interface AboveModel {
-  /** Running current, natural logarithm. */
-  readonly running: Above;
-  /** Share of the load; null in a room of one side. */
-  readonly share: Above | null;
-  /** Degrees of freedom of the spreads. */
-  readonly degrees: number;
-  /** What the model's rooms need at 12.6 V and 20 °C, amperes. */
-  readonly modelAmps: number;
-}
 
 /** Null where no other room lends what it needs. */
 export function aboveModel(context: FindingContext, side: string): AboveModel | null {

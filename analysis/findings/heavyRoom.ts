@@ -1,9 +1,10 @@
 import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { median } from '../statistics/median.ts';
-import { DIRECTIONS, type Direction, type Drive } from '../trace.ts';
+import { DIRECTIONS, type Drive } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { type AboveModel, aboveModel, overModelLimit } from './heavyForModel.ts';
+import { aboveModel, overModelLimit } from './heavyForModel.ts';
+import type { HeavyMemory } from './heavyMemory.ts';
 import { nameSide } from './risingDraw.ts';
 
 /** Far above what a healthy side stays under: more than cold and a crooked stand add to one near its rating. */
@@ -80,18 +81,6 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
     ],
     gone: [],
   };
-}
-
-/** Latest running currents of a side, the cold taken off, and stall currents, brought to 12.6 V: they are V/R. */
-export interface HeavyMemory {
-  amps: Record<Direction, number[]>;
-  stall: number[];
-  /** The latest strokes against rooms of the same coach model. */
-  above: AboveModel[];
-}
-
-export function beginHeavyMemory(): HeavyMemory {
-  return { amps: { extend: [], retract: [] }, stall: [], above: [] };
 }
 
 function remember(context: FindingContext): void {

@@ -4,21 +4,9 @@ import { median } from '../statistics/median.ts';
 import { SWITCHED_OFF_TOGETHER_S } from '../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { beginLagMemory } from './lagMemory.ts';
 import { keepLatest, step } from './loadMemory.ts';
 import { mayBeThePlace } from './stay.ts';
-
-/** The lag between the sides over the latest strokes, against its normal. */
-export interface LagMemory {
-  up: number;
-  upRun: number;
-  down: number;
-  downRun: number;
-  shifts: number[];
-}
-
-export function beginLagMemory(): LagMemory {
-  return { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [] };
-}
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;

@@ -1,16 +1,9 @@
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
+import type { ScaleMemory } from './scaleMemory.ts';
 
 /** Troubles that were said first explain a higher current; the scale is not doubted then. */
 const EXPLAIN: ReadonlySet<string> = new Set(['rising-draw', 'uneven-sides', 'dropped-load', 'draw-rebound']);
-
-/** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
-export interface ScaleMemory {
-  running: number[];
-  inrush: number[];
-  endStop: number[];
-  duration: number[];
-}
 
 const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */

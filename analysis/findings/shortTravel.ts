@@ -6,6 +6,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './find
 import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
+import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
 
 /** Strokes this much shorter than expected count as short, and where neither supply nor the motor's turns are known. */
 const SHORT = 0.06;
@@ -29,48 +30,6 @@ const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
 const RATE_STROKES = 12;
-
-interface DirectionTravel {
-  /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
-  stopRate: number | null;
-  /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
-  latest: { short: number; stopped: boolean; by: TravelMade['by'] }[];
-  /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
-  fewer: number | null;
-}
-
-export interface TravelMemory extends Record<Direction, DirectionTravel> {
-  /** How much shorter than expected the latest stroke was, natural logarithm; 0: it was not. */
-  shortBy: number;
-  direction: Direction | null;
-  /** Whether it was so short that it counts by itself. */
-  wasShort: boolean;
-  /** When that was, and the part of the expected time that it took. */
-  atMs: number;
-  part: number;
-  /** Strokes in a row, whichever way, that were all quicker than expected. */
-  quickRun: number;
-  /** By how much less than expected the latest strokes drew at standstill, natural logarithm. */
-  fell: number[];
-  /** Whether it may have been cut short, and is no whole stroke to learn from. */
-  mayBeCut: boolean;
-}
-
-export function beginTravelMemory(): TravelMemory {
-  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null });
-  return {
-    extend: travel(),
-    retract: travel(),
-    shortBy: 0,
-    wasShort: false,
-    direction: null,
-    atMs: 0,
-    part: 0,
-    quickRun: 0,
-    fell: [],
-    mayBeCut: false,
-  };
-}
 
 /**
  * Strokes of one direction end before the room's usual travel: they take less time than supply and temperature

@@ -2,6 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import type { MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
+import type { TravelJudgedBy } from './travelMemory.ts';
 
 /** How far a room travelled on one stroke, and how sure that is. */
 export interface TravelMade {
@@ -11,11 +12,7 @@ export interface TravelMade {
   readonly part: number;
   /** What it was judged by. */
   readonly judged: Residual;
-  /**
-   * `turns`: counted by the motor (`turnsAs`), whatever the supply was; `time`: by the time that it took, on a supply that
-   * was recorded or (`blind`) not.
-   */
-  readonly by: 'turns' | 'time' | 'blind';
+  readonly by: TravelJudgedBy;
 }
 
 /** A room may come to run easier and be quicker for it, but by no more than this: a travel cut short is no such drift. */

@@ -1,27 +1,7 @@
 import { fromScale } from '../baseline/scale.ts';
 import { median } from '../statistics/median.ts';
-import type { Direction } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
-
-/** What one stroke read over what was expected of it. */
-interface ReadStroke {
-  readonly runningAmps: number;
-  readonly stallAmps: number;
-  /** Standard deviation of a healthy stall, amperes. */
-  readonly stallSpread: number;
-  /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
-  readonly longer: number;
-  readonly byLoad: number;
-}
-
-/** One side's latest strokes without any rest: amperes over what was expected, by direction; and all it read. */
-export interface ZeroMemory extends Record<Direction, number[]> {
-  read: ReadStroke[];
-}
-
-export function beginZeroMemory(): ZeroMemory {
-  return { extend: [], retract: [], read: [] };
-}
+import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
 const LATEST = 2;
 const FEWEST = 3;

@@ -1,17 +1,17 @@
 import { beginChannel, type Channel } from '../baseline/channel.ts';
 import { beginLending, type Lending } from '../baseline/lending.ts';
 import type { Lent } from '../baseline/lent.ts';
-import { beginClockMemory, type ClockMemory } from '../findings/clockRate.ts';
-import { beginReboundMemory, type ReboundMemory } from '../findings/drawRebound.ts';
-import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyRoom.ts';
-import { beginLagMemory, type LagMemory } from '../findings/lateSide.ts';
+import { beginClockMemory, type ClockMemory } from '../findings/clockMemory.ts';
+import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyMemory.ts';
+import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
+import { beginReboundMemory, type ReboundMemory } from '../findings/reboundMemory.ts';
 import type { RecentFlags } from '../findings/recent.ts';
-import type { ScaleMemory } from '../findings/sensorScale.ts';
-import { beginTravelMemory, type TravelMemory } from '../findings/shortTravel.ts';
+import type { ScaleMemory } from '../findings/scaleMemory.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
 import { beginStayMemory, type StayMemory } from '../findings/stay.ts';
-import { beginZeroMemory, type ZeroMemory } from '../findings/zeroChange.ts';
+import { beginTravelMemory, type TravelMemory } from '../findings/travelMemory.ts';
+import { beginZeroMemory, type ZeroMemory } from '../findings/zeroMemory.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 

@@ -1,0 +1,49 @@
+import type { Direction } from '../trace.ts';
+
+/**
+ * What tells how far a room travelled. `turns`: counted by the motor (`turnsAs`), whatever the supply was; `time`: the time
+ * that it took, on a supply that was recorded or (`blind`) not.
+ */
+export type TravelJudgedBy = 'turns' | 'time' | 'blind';
+
+export interface DirectionTravel {
+  /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
+  stopRate: number | null;
+  /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
+  latest: { short: number; stopped: boolean; by: TravelJudgedBy }[];
+  /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
+  fewer: number | null;
+}
+
+export interface TravelMemory extends Record<Direction, DirectionTravel> {
+  /** How much shorter than expected the latest stroke was, natural logarithm; 0: it was not. */
+  shortBy: number;
+  direction: Direction | null;
+  /** Whether it was so short that it counts by itself. */
+  wasShort: boolean;
+  /** When that was, and the part of the expected time that it took. */
+  atMs: number;
+  part: number;
+  /** Strokes in a row, whichever way, that were all quicker than expected. */
+  quickRun: number;
+  /** By how much less than expected the latest strokes drew at standstill, natural logarithm. */
+  fell: number[];
+  /** Whether it may have been cut short, and is no whole stroke to learn from. */
+  mayBeCut: boolean;
+}
+
+export function beginTravelMemory(): TravelMemory {
+  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null });
+  return {
+    extend: travel(),
+    retract: travel(),
+    shortBy: 0,
+    wasShort: false,
+    direction: null,
+    atMs: 0,
+    part: 0,
+    quickRun: 0,
+    fell: [],
+    mayBeCut: false,
+  };
+}
