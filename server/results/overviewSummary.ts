@@ -1,4 +1,4 @@
-import { type Kysely, sql } from 'kysely';
+import { type Kysely, type RawBuilder, sql } from 'kysely';
 import { VERDICTS } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Scope } from '../access/scope.ts';
@@ -41,18 +41,18 @@ export async function overviewSummary(
       (select count(*)::int from coach) as coaches,
       (select count(*)::int from coach c join loggers l on l.account_id = c.account_id and l.coach_id = c.id
         where ${IS_SILENT}) as silent,
-      array(select distinct model from coach where model is not null order by 1 limit ${MOST_NAMES}) as models,
+      array(select model from coach where model is not null group by model order by 1 limit ${MOST_NAMES}) as models,
       array(select name from room group by name order by count(*) desc, name limit ${MOST_NAMES}) as room_names,
-      array(
-        select (select count(*)::int from room where place = wanted)
-        from generate_series(1, ${BY_CONCERN.length}::int) as wanted order by wanted
-      ) as places,
-      (select count(*)::int from room where place < place_before and place <= ${LAST_TROUBLE}) as worse,
-      (select count(*)::int from room
-        where place > place_before and place <= ${LAST_TROUBLE}) as better,
-      (select count(*)::int from room
-        where place_before <= ${LAST_TROUBLE} and place > ${LAST_TROUBLE}) as cleared,
-      (select count(*)::int from coach where created_at > ${since}::timestamptz) as arrived
+      (select count(*)::int from coach where created_at > ${since}::timestamptz) as arrived,
+      counted.*
+    from (
+      select
+        array[${sql.join(BY_CONCERN.map((_, place) => countWhere(sql`place = ${sql.lit(place + 1)}`)))}] as places,
+        ${countWhere(sql`place < place_before and place <= ${LAST_TROUBLE}`)} as worse,
+        ${countWhere(sql`place > place_before and place <= ${LAST_TROUBLE}`)} as better,
+        ${countWhere(sql`place_before <= ${LAST_TROUBLE} and place > ${LAST_TROUBLE}`)} as cleared
+      from room
+    ) counted
   `.execute(db);
   const [row] = rows;
   const count = (place: number) => row?.places[place] ?? 0;
@@ -70,4 +70,9 @@ export async function overviewSummary(
         ? null
         : { worse: row.worse, better: row.better, cleared: row.cleared, arrived: row.arrived },
   };
+}
+
+/** Of all rooms, counted in one go. */
+function countWhere(condition: RawBuilder<unknown>): RawBuilder<number> {
+  return sql<number>`count(*) filter (where ${condition})::int`;
 }
