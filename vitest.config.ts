@@ -13,8 +13,8 @@ const withPostgres = {
   hookTimeout: 120_000,
 };
 
-/** Most of the slow files wait for processes of their own: on two cores two at a time leave a quarter of them idle. */
-const LEAST_AT_ONCE = 3;
+/** Most of the slow files wait for processes of their own: on a small machine one at a time would leave it idle. */
+const LEAST_AT_ONCE = 2;
 
 export default defineConfig({
   test: {
