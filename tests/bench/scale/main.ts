@@ -84,18 +84,18 @@ async function grow(coaches: number): Promise<Size> {
   };
 }
 
-/** Everything once, each time of another coach. */
+/** Every page once, with all that it asks, each time of another coach. */
 async function askOnce(size: Size, round: number): Promise<void> {
   const { coaches, model, client } = size;
   const things = await thingsOf(size, 1 + ((round * 37) % (coaches - 1)));
-  for (const { what, path } of questionsOf(things)) {
-    // All of the lot in numbers: as long as the lot.
-    if (path.endsWith('/summary')) continue;
-    await timed(size, what, async () => {
-      const { status, text } = await sendRequest(model.url, 'GET', path, { token: model.person });
-      if (status !== 200) throw new Error(`${path} answered ${status}: ${text}`);
+  const questions = questionsOf(things);
+  for (const page of new Set(questions.map(({ what }) => what)))
+    await timed(size, page, async () => {
+      for (const { path } of questions.filter(({ what }) => what === page)) {
+        const { status, text } = await sendRequest(model.url, 'GET', path, { token: model.person });
+        if (status !== 200) throw new Error(`${path} answered ${status}: ${text}`);
+      }
     });
-  }
   const body = strokeOf(things.roomId, STROKES + Math.floor(round / (coaches - 1)));
   await timed(size, 'one stroke, until it is acknowledged', async () => {
     const answer = await sendRequest(model.url, 'POST', '/strokes', { token: model.person, body });

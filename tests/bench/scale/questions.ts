@@ -17,10 +17,9 @@ export function questionsOf({ coachId, roomId, strokeId, serviceId, verdict }: A
   const room = `/rooms/${roomId}`;
   const of = (what: string, ...paths: string[]) => paths.map((path) => ({ what, path }));
   return [
-    ...of('the lot', '/overview?limit=10'),
+    ...of('the lot', '/overview?limit=10', '/overview/summary'),
     ...of('the lot, filtered', `/overview?limit=10&verdict=${verdict}`),
     ...of('the lot, searched', '/overview?limit=10&q=heron'),
-    ...of('the lot in numbers', '/overview/summary'),
     ...of('the coaches', '/coaches?limit=10', '/warnings?state=open&limit=10'),
     ...of('a coach', `/coaches/${coachId}`, `/coaches/${coachId}/rooms`, `/coaches/${coachId}/loggers`),
     ...of('a room', room, `${room}/status`, `${room}/strokes?limit=20`, `${room}/warnings?state=all`),
