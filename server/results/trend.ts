@@ -6,7 +6,7 @@ import type { Queries } from '../database/openDatabase.ts';
 import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
 import { findRoom } from './findRoom.ts';
-import { forecastOf } from './forecastOf.ts';
+import { forecastFrom, latestLevels } from './forecast.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 import { servicesBetween } from './servicesBetween.ts';
 import { type TrendQuestion, trendPoints } from './trendPoints.ts';
@@ -22,16 +22,21 @@ export async function trendText(
   roomId: string,
   question: TrendQuestion,
 ): Promise<string> {
-  const room = await findRoom(db, accountId, roomId);
-  const side = sideOf(room.sides, question);
-  const [points, allLimits, services] = await Promise.all([
-    trendPoints(pool, { accountId, roomId, side }, question),
+  const { measure, direction } = question;
+  const room = findRoom(db, accountId, roomId);
+  // What a side that is named asks for does not wait for the room, which says whether it has that side.
+  const side = question.side ?? sideOf((await room).sides, question);
+  const place = { accountId, roomId, side };
+  const [{ sides }, points, allLimits, services, levels] = await Promise.all([
+    room,
+    trendPoints(pool, place, question),
     roomLimits(db, accountId, roomId),
     servicesBetween(db, accountId, roomId, question.from, question.to),
+    latestLevels(pool, place, question),
   ]);
-  const { measure, direction } = question;
+  sideOf(sides, question);
   const limits = limitsOf(allLimits, { measure, side, direction });
-  const forecast = await forecastOf(pool, { accountId, roomId, side, direction, measure }, limits);
+  const forecast = limits === null ? null : forecastFrom(levels, limits);
   const { text, thinned } = points;
   const rest: Omit<Trend, 'points'> = { limits, services, forecast, ...(thinned && { thinned }) };
   return `{"points":${text},${JSON.stringify(rest).slice(1)}`;

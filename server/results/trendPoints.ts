@@ -15,7 +15,8 @@ export interface TrendQuestion {
   readonly points?: number;
 }
 
-interface Place {
+/** Whose points: one side of a room. */
+export interface TrendPlace {
   readonly accountId: AccountInScope;
   readonly roomId: string;
   readonly side: string;
@@ -36,7 +37,7 @@ const KEPT_WHOLE = 200;
  */
 export async function trendPoints(
   pool: Queries,
-  place: Place,
+  place: TrendPlace,
   question: TrendQuestion,
 ): Promise<TrendPoints> {
   const { points: most } = question;
@@ -52,7 +53,7 @@ export async function trendPoints(
 /** What an aggregate answers for all points in order of time; null where there is none. */
 async function ask(
   pool: Queries,
-  { accountId, roomId, side }: Place,
+  { accountId, roomId, side }: TrendPlace,
   { measure, direction, from, to }: TrendQuestion,
   aggregate: string,
 ): Promise<string | null> {

@@ -1,10 +1,9 @@
 import { strokesToLine } from '../../analysis/forecast/strokesToLine.ts';
 import type { Limits } from '../../analysis/history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
-import type { Direction } from '../../analysis/trace.ts';
-import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
+import type { TrendPlace, TrendQuestion } from './trendPoints.ts';
 
 /** A year of one direction's strokes tells a trend; an older one may have ended. */
 const STROKES = 60;
@@ -13,21 +12,13 @@ const SERVICE_RISE = 0.2;
 /** Measures that wear moves up. */
 const RISING: ReadonlySet<MeasureName> = new Set(['runningAmps', 'runningAmpsP90', 'chargeAs']);
 
-export interface ForecastQuestion {
-  readonly accountId: AccountInScope;
-  readonly roomId: string;
-  readonly side: string;
-  readonly direction: Direction;
-  readonly measure: MeasureName;
-}
-
-/** How many strokes of this direction until the measure reaches its service line; null while no trend says so. */
-export async function forecastOf(
+/** The measure's latest adjusted values since the last work, oldest first; none of a measure that wear does not move. */
+export async function latestLevels(
   pool: Queries,
-  { accountId, roomId, side, direction, measure }: ForecastQuestion,
-  limits: Limits | null,
-): Promise<Trend['forecast']> {
-  if (limits === null || !RISING.has(measure)) return null;
+  { accountId, roomId, side }: TrendPlace,
+  { direction, measure }: TrendQuestion,
+): Promise<number[]> {
+  if (!RISING.has(measure)) return [];
   const place = MEASURE_NAMES.indexOf(measure) + 1;
   const { rows } = await pool.query<{ adjusted: number }>({
     name: `forecast-${place}`,
@@ -39,12 +30,17 @@ export async function forecastOf(
       order by placed_at desc, stroke_id desc limit ${STROKES}`,
     values: [accountId, roomId, side, direction],
   });
-  const levels = rows.reverse().map(({ adjusted }) => Math.log(adjusted / limits.centre));
+  return rows.reverse().map(({ adjusted }) => adjusted);
+}
+
+/** How many strokes of this direction until the measure reaches its service line; null while no trend says so. */
+export function forecastFrom(latest: readonly number[], { centre }: Limits): Trend['forecast'] {
+  const levels = latest.map((adjusted) => Math.log(adjusted / centre));
   const forecast = strokesToLine(levels, Math.log1p(SERVICE_RISE));
   if (forecast === null) return null;
   const rounded = (value: number) => Math.round(10 * value) / 10;
   return {
-    serviceLine: limits.centre * (1 + SERVICE_RISE),
+    serviceLine: centre * (1 + SERVICE_RISE),
     strokes: rounded(forecast.strokes),
     lower: rounded(forecast.lower),
     upper: forecast.upper === null ? null : rounded(forecast.upper),
