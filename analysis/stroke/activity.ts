@@ -14,14 +14,15 @@ const SHORTEST_PAUSE_S = 0.25;
  * When a side was driven: where its current, smoothed over a fifth of a second, stands clear of the sensor's noise.
  *
  * The threshold is four standard deviations of the smoothed noise, at least 6 % of the
- * running level, so that a side that lost its load still counts as driven.
+ * running level, so that a side that lost its load still counts as driven; and no less than the step that a coarse
+ * sensor flickers by, which no smoothing evens out.
  */
 export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   const half = halfWindow(signal, SMOOTHING_S);
   const { smooth } = rest;
   // The median of w samples is about 1.25 / sqrt(w) as noisy as one (Kenney and Keeping, 1962).
   const smoothNoise = (1.25 * rest.noiseAmps) / Math.sqrt(2 * half + 1);
-  const clear = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, 0.02);
+  const clear = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, rest.stepAmps, 0.02);
   const threshold = clear + (rest.offsetAmps ?? 0);
   const n = smooth.length;
   let first = 0;

@@ -38,5 +38,5 @@ export function idlingSide(
   const offsetAmps = before.length >= 4 ? median(before) : null;
   const smooth = rollingMedian(amps, halfWindow(signal, SMOOTHING_S));
   const activeAmps = level - (offsetAmps ?? 0);
-  return { rest: { offsetAmps, noiseAmps, stood: null, activeAmps, smooth }, active: driven };
+  return { rest: { offsetAmps, noiseAmps, stepAmps: 0, stood: null, activeAmps, smooth }, active: driven };
 }

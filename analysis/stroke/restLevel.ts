@@ -19,6 +19,8 @@ const FEWEST_REST_SAMPLES = 4;
 const HIGH_PART = 0.25;
 const SHORTEST_HIGH_REST_S = 0.8;
 const SHORTEST_AGREED_HIGH_REST_S = 0.3;
+/** Nor does it last for most of the record: then what rises above it is the stall at the end of the travel. */
+const LONGEST_HIGH_PART = 0.5;
 /** A record that begins with a start: its first moments stand so far above what follows, in parts of either. */
 const START_S = 0.35;
 const START_NOISES = 8;
@@ -31,6 +33,8 @@ export interface RestLevel {
   readonly offsetAmps: number | null;
   /** Standard deviation of the sensor's noise, amperes. */
   readonly noiseAmps: number;
+  /** The step between the readings that the resting sensor flickers between, amperes; 0: none is seen. */
+  readonly stepAmps: number;
   /** When the motor was seen to stand before its start or in a pause; null: it was not. */
   readonly stood: Interval | null;
   /** The typical current while the motor runs, less the offset: only to set thresholds by. */
@@ -63,11 +67,12 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
     NO_REST;
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
-    return { offsetAmps: null, noiseAmps, stood, activeAmps: rough, smooth };
+    return { offsetAmps: null, noiseAmps, stepAmps: 0, stood, activeAmps: rough, smooth };
   }
-  const { mean, deviation } = centreOf(rest, rough - median(rest));
+  const stepAmps = flickerStep(rest);
+  const { mean, deviation } = centreOf(rest, rough - median(rest), stepAmps);
   const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
-  return { offsetAmps: mean, noiseAmps, stood, activeAmps: rough - mean, smooth };
+  return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps: rough - mean, smooth };
 }
 
 /** The readings of a rest, and when it was, where it tells of the other sides as well: sides come to their end apart. */
@@ -91,13 +96,35 @@ function restThen(signal: SideSignal, stood: Interval | null, rough: number): Re
  * Mean and standard deviation of the rest without its outliers: a coarse sensor flickers between two readings, of
  * which a median would take one and a median deviation see nothing.
  */
-function centreOf(rest: Float64Array, activeAmps: number): { mean: number; deviation: number } {
+function centreOf(
+  rest: Float64Array,
+  activeAmps: number,
+  stepAmps: number,
+): { mean: number; deviation: number } {
   const middle = median(rest);
-  const reach = Math.max(5 * medianAbsoluteDeviation(rest), 0.1 * activeAmps);
+  const reach = Math.max(5 * medianAbsoluteDeviation(rest), 0.1 * activeAmps, ONE_STEP * stepAmps);
   const kept = rest.filter((value) => Math.abs(value - middle) <= reach);
   const mean = kept.reduce((sum, value) => sum + value, 0) / kept.length;
   const squares = kept.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   return { mean, deviation: Math.sqrt(squares / Math.max(1, kept.length - 1)) };
+}
+
+const ONE_STEP = 1.01;
+/** A reading that a sensor flickers to comes so often: what comes seldom is an outlier, or the foot of a start. */
+const FLICKER_PART = 0.05;
+const FEWEST_FLICKERS = 3;
+
+/** From the usual reading of a rest to the next one that comes often; 0 where there is none. */
+function flickerStep(rest: Float64Array): number {
+  const middle = median(rest);
+  let step = Infinity;
+  for (const value of rest) if (value !== middle) step = Math.min(step, Math.abs(value - middle));
+  let count = 0;
+  for (const value of rest) {
+    const away = Math.abs(value - middle);
+    if (away > 0 && away < ONE_STEP * step) count++;
+  }
+  return count >= Math.max(FEWEST_FLICKERS, FLICKER_PART * rest.length) ? step : 0;
 }
 
 function medianAbove(values: Float64Array, level: number): number {
@@ -126,6 +153,7 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
     if (apart && median(edge) > median(edges[1 - i])) return edge.subarray(0, 0);
     if (i === 0 && beginsWithStart(signal, edge, rough)) return edge.subarray(0, 0);
     const isHigh = edge.length > 0 && median(edge) > HIGH_PART * (rough - median(edge));
+    if (isHigh && edge.length > LONGEST_HIGH_PART * n) return edge.subarray(0, 0);
     const loneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
     const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
     const neededS = agreeFor(agreedS) ? agreedS : loneS;

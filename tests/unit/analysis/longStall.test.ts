@@ -30,6 +30,18 @@ test.each([
   }
 });
 
+test('nor does one of a weak supply, whose start fell between two samples', () => {
+  for (let seed = 1; seed <= 30; seed++) {
+    const rests = { idleBeforeS: 0, idleAfterS: 0, movingS: 13.4, stopS: 2 };
+    const amps = { runningAmps: 7.2, inrushAmps: 10.6, inrushTauS: 0.05, stopAmps: 20, noiseAmps: 0.5 };
+    const shape = { ...HELD, ...rests, ...amps, stepAmps: 0.117, seed };
+    const { sides, doubts } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(Math.abs(sides.main.runningAmps - 7.2)).toBeLessThan(0.5);
+    expect(Math.abs(sides.main.durationS - 13.4)).toBeLessThan(0.6);
+    expect(doubts).toEqual([]);
+  }
+});
+
 test('a zero that is far off is still read from the rests before and after', () => {
   const shape = { ...HELD, idleBeforeS: 2, idleAfterS: 2, stopS: 0.5, offsetAmps: 4 };
   const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));

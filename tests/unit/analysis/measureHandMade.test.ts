@@ -49,6 +49,20 @@ test.each(RECORDS)('reads level, stop, duration and charge of a plain stroke: $n
   expect([found.spikes, found.dips]).toEqual([[], []]);
 });
 
+test('a coarse sensor that flickers between two readings at rest is no motor that starts', () => {
+  // 8 bits over 120 A, on a side that draws little.
+  const shape = { stepAmps: 0.469, noiseAmps: 0.12, runningAmps: 4, inrushAmps: 12, stopAmps: 12 };
+  for (let seed = 1; seed <= 40; seed++) {
+    for (const offsetAmps of [-0.4, -0.29, -0.15, 0.1, 0.24, 0.33]) {
+      const found = measureShape({ ...shape, idleBeforeS: 2, idleAfterS: 2, offsetAmps, seed });
+      expect([found.durationS, offsetAmps, seed]).toEqual([expect.closeTo(20, 0), offsetAmps, seed]);
+      expect(found.inrushAmps).toBeGreaterThan(8);
+      expect(Math.abs((found.offsetAmps ?? 9) - offsetAmps)).toBeLessThan(0.15);
+      expect(found.spikes).toEqual([]);
+    }
+  }
+});
+
 test.each([25, 50, 200, 1000])('the inrush is the highest sample of the start, at %i Hz', (rateHz) => {
   const { timesS, amps } = sideOf('main', { rateHz, offsetAmps: 1 });
   const highest = Math.max(...amps.filter((_, i) => timesS[i] < 3)) - 1;
