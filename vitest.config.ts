@@ -1,8 +1,10 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { builtThreads } from './tests/support/builtThreads.ts';
 
 /** No module keeps anything that another file could find: a process reads them once, for all the files that it runs. */
 const project = (name: string, include: string[], extra: object = {}) => ({
+  plugins: [builtThreads],
   test: { name, include, environment: 'node' as const, isolate: false, ...extra },
 });
 
