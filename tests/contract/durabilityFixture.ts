@@ -65,7 +65,7 @@ export async function startLoad(url: string, whereToSend: () => Promise<string>)
 }
 
 export function askedAt(url: string): Asked {
-  return { request: (method, path, options) => sendRequest(url, method, path, options) };
+  return { url, request: (method, path, options) => sendRequest(url, method, path, options) };
 }
 
 async function expectStored(

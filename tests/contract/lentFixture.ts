@@ -1,5 +1,5 @@
 import type { TestService } from '../support/service.ts';
-import { type Fleet, settled, strokeBody } from './strokeFixture.ts';
+import { type Fleet, statusOnce, strokeBody } from './strokeFixture.ts';
 
 /** A room of a coach of some model, with a logger; what differs from the usual one is given. */
 export type RoomOfModel = Fleet;
@@ -58,10 +58,16 @@ export async function trendOf(service: TestService, { roomId, token }: RoomOfMod
   return body;
 }
 
-/** Asks until so many rooms lend to this one and nothing is pending. The test's own time limit ends it. */
-export async function lentTo(service: TestService, room: RoomOfModel, rooms: number): Promise<void> {
-  for (;;) {
-    const status = await settled(service, room.token, room.roomId);
-    if ((status.borrowed?.rooms ?? 0) === rooms) return;
-  }
+/** Waits until so many rooms lend to this one and nothing is pending. */
+export async function lentTo(
+  service: TestService,
+  { token, roomId }: RoomOfModel,
+  rooms: number,
+): Promise<void> {
+  await statusOnce(
+    service,
+    token,
+    roomId,
+    ({ pending, borrowed }) => pending === 0 && (borrowed?.rooms ?? 0) === rooms,
+  );
 }

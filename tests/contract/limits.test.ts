@@ -19,9 +19,9 @@ const MEBIBYTE = 1024 * 1024;
 
 describe('requests a minute', () => {
   test('are counted for each person and each logger by itself, and say what is left', async () => {
-    const { request, signIn, newAccount } = await start({ requestsPerMinute: 4 });
+    const { url, request, signIn, newAccount } = await start({ requestsPerMinute: 4 });
     const token = await signIn();
-    const fleet = await newFleet({ request }, token);
+    const fleet = await newFleet({ url, request }, token);
     const list = () => request('GET', '/coaches', { token });
     const fourth = await list();
     expect(fourth.status).toBe(200);
@@ -43,8 +43,8 @@ describe('requests a minute', () => {
   });
 
   test('of a logger that empties its memory are not too many, hundreds at once', async () => {
-    const { request, signIn } = await start({});
-    const fleet = await newFleet({ request }, await signIn());
+    const { url, request, signIn } = await start({});
+    const fleet = await newFleet({ url, request }, await signIn());
     const side = { side: 'front', rateHz: 10, amps: [0, 5, 5, 5, 0] };
     const answers = await Promise.all(
       Array.from({ length: 400 }, (_, i) => {

@@ -1,8 +1,10 @@
+import type { RoomStatus } from '../../server/schemas/results.ts';
+import { openFeed } from '../support/liveFeed.ts';
 import type { Answer } from '../support/request.ts';
 import type { TestService } from '../support/service.ts';
 
 /** Whatever takes requests: the service of a test, or one that runs as a process of its own. */
-export type Asked = Pick<TestService, 'request'>;
+export type Asked = Pick<TestService, 'url' | 'request'>;
 
 /** A coach with one room of two sides and one logger, made by whoever's token it is. */
 export interface Fleet {
@@ -91,11 +93,31 @@ export async function store(service: Asked, fleet: Fleet, strokes: readonly obje
   return results.map((result) => result.strokeId);
 }
 
-/** Asks for the room's status until nothing is pending, and answers it. The test's own time limit ends it. */
-export async function settled(service: Asked, token: string, roomId: string) {
+/** The room's status once nothing of it is pending. */
+export function settled(service: Asked, token: string, roomId: string) {
+  return statusOnce(service, token, roomId, ({ pending }) => pending === 0);
+}
+
+/**
+ * The room's status as soon as this is so of it. The live feed says when to ask again: to ask all the while would take
+ * a processor from the work that is waited for. The test's own time limit ends it.
+ */
+export async function statusOnce(
+  service: Asked,
+  token: string,
+  roomId: string,
+  isSo: (status: RoomStatus) => boolean,
+) {
   for (;;) {
     const { status, text, body } = await service.request('GET', `/rooms/${roomId}/status`, { token });
     if (status !== 200) throw new Error(`The status answered ${status}: ${text}`);
-    if (body.pending === 0) return body;
+    if (isSo(body)) return body;
+    const feed = await openFeed(service.url, { authorization: `Bearer ${token}` });
+    feed.say({ type: 'watch', roomId });
+    try {
+      while (!isSo((await feed.next('status')).status));
+    } finally {
+      feed.close();
+    }
   }
 }
