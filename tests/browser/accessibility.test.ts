@@ -4,6 +4,7 @@ import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
+import { signedInAs } from './support/visitor.ts';
 
 interface State {
   readonly name: string;
@@ -162,7 +163,7 @@ async function expectNoViolations(page: Page, state: string): Promise<void> {
 
 describePages('by the published rules of accessibility', (place) => {
   let fleet: Fleet;
-  let storageState: NonNullable<BrowserContextOptions['storageState']>;
+  let signedIn: BrowserContextOptions;
   beforeAll(async () => {
     const api: Api = await place.api();
     fleet = await addFleet(api);
@@ -175,16 +176,11 @@ describePages('by the published rules of accessibility', (place) => {
       ).id;
     workId = await record('2026-04-07T08:00:00Z');
     emptyWorkId = await record('2026-09-01T08:00:00Z');
-    // Whoever holds the cookie of a session is signed in.
-    const cookie = { name: 'session', value: api.token, path: '/', domain: new URL(api.url).hostname };
-    storageState = {
-      cookies: [{ ...cookie, expires: -1, httpOnly: true, secure: false, sameSite: 'Lax' }],
-      origins: [],
-    };
+    signedIn = signedInAs(api);
   });
 
   test.each(STATES)('no rule is broken by $name', async ({ name, path, reach }) => {
-    const { page } = await place.visit(path(fleet), { ...PHONE, storageState });
+    const { page } = await place.visit(path(fleet), { ...PHONE, ...signedIn });
     await reach(page);
     await expectNoViolations(page, name);
   });
@@ -202,7 +198,7 @@ describePages('by the published rules of accessibility', (place) => {
   });
 
   test('no rule is broken by a page without the service', async () => {
-    const { page } = await place.visit('/', { ...PHONE, storageState });
+    const { page } = await place.visit('/', { ...PHONE, ...signedIn });
     await page.route('**/api/v1/rooms/**', (route) => route.abort());
     await page.goto(`/rooms/${fleet.steady.id}`);
     await page.getByText('The service cannot be reached.').first().waitFor();

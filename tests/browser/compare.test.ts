@@ -3,7 +3,6 @@ import { beforeAll, expect, test } from 'vitest';
 import { ask } from './support/api.ts';
 import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
 
 const DAYS_BEFORE = 6;
 /** As much as somebody writes who writes much. */
@@ -41,8 +40,7 @@ describePages('before and after', (place) => {
   });
 
   test('is three actions at most from opening the coach', async () => {
-    const { page } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, '/');
     await page.goto(`/coaches/${coachId}`);
     const actions = [
       () =>
@@ -58,8 +56,7 @@ describePages('before and after', (place) => {
   });
 
   async function openSheet(): Promise<{ page: Page; troubles: string[] }> {
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     await page.getByRole('link', { name: /^Bedroom/ }).click();
     await page.getByRole('link', { name: /^Before and after: Fasteners seated/ }).click();
     await page.getByRole('heading', { level: 2, name: 'What was found' }).waitFor();
@@ -106,8 +103,7 @@ describePages('before and after', (place) => {
   });
 
   test('compares any two spans of days, and says what is missing', async () => {
-    const { page } = await place.visit(`/rooms/${roomId}/compare`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/rooms/${roomId}/compare`);
     await page.getByRole('button', { name: 'Compare' }).click();
     expect(await page.getByText('Enter a day.').count()).toBe(4);
     await page.getByLabel('Before: first day').fill('2026-04-01');
@@ -134,8 +130,7 @@ describePages('before and after', (place) => {
       at: '2026-04-05T08:00:00Z',
     });
     await place.service().request('DELETE', `/services/${gone.id}`, { token: api.token });
-    const { page } = await place.visit(`/rooms/${roomId}/compare?service=${gone.id}`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/rooms/${roomId}/compare?service=${gone.id}`);
     await page.getByText('no longer on record').waitFor();
     expect(await page.getByText('/service').count()).toBe(0);
     expect(await page.getByRole('button', { name: 'Print or save as PDF' }).count()).toBe(0);
@@ -146,8 +141,7 @@ describePages('before and after', (place) => {
   });
 
   test('with too few strokes says how many there are and what it takes', async () => {
-    const { page } = await place.visit(`/rooms/${roomId}/compare`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/rooms/${roomId}/compare`);
     await page.getByRole('link', { name: /^Lubricated/ }).click();
     const finding = page.getByRole('region', { name: 'What was found' });
     await finding.getByText('no comparison can be made').waitFor();

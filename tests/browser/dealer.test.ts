@@ -20,8 +20,7 @@ describePages('the dealer', (place) => {
   const coaches = (page: Page) => page.getByRole('list', { name: 'List of coaches' }).locator('> li');
 
   async function openLot(): Promise<{ page: Page; troubles: string[] }> {
-    const visitor = await place.visit('/');
-    await signIn(visitor.page, place.person);
+    const visitor = await place.visitAs(place.person, '/');
     await coaches(visitor.page).first().waitFor();
     return visitor;
   }

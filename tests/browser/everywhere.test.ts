@@ -2,7 +2,6 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { addFleet, type Fleet, HOSTILE_NAME } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
 
 const SIZES = [
   { width: 320, height: 640 },
@@ -24,8 +23,7 @@ describePages('every page', (place) => {
   });
 
   test('fits the screen without scrolling sideways, from the smallest phone to a wall', async () => {
-    const { page, troubles } = await place.visit('/', { viewport: SIZES[0] });
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/', { viewport: SIZES[0] });
     const paths = [
       '/',
       `/coaches/${fleet.coach.id}`,
@@ -56,12 +54,11 @@ describePages('every page', (place) => {
 
   test('on a phone the answer of a room is on the first screen', async () => {
     const viewport = { width: 390, height: 844 };
-    const { page } = await place.visit(`/rooms/${fleet.worsening.id}`, {
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, {
       viewport,
       hasTouch: true,
       isMobile: true,
     });
-    await signIn(page, place.person);
     const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
     await answer.waitFor();
     const box = await answer.boundingBox();
@@ -70,8 +67,7 @@ describePages('every page', (place) => {
   });
 
   test('a name made to do harm is shown as what it is: text', async () => {
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     await page
       .getByRole('link')
       .filter({ hasText: HOSTILE_NAME.slice(0, 20) })
@@ -86,8 +82,7 @@ describePages('every page', (place) => {
   });
 
   test('has one first heading, landmarks, and a way past the navigation', async () => {
-    const { page } = await place.visit(`/rooms/${fleet.worsening.id}`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`);
     await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
     expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
     expect(await page.getByRole('main').count()).toBe(1);
@@ -100,8 +95,7 @@ describePages('every page', (place) => {
   });
 
   test('without the service it says so and tries again on demand', async () => {
-    const { page } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, '/');
     await page.route('**/api/v1/rooms/**', (route) => route.abort());
     await page.goto(`/rooms/${fleet.worsening.id}`);
     await page.getByText('The service cannot be reached.').first().waitFor();

@@ -51,8 +51,7 @@ describePages('a page that stays open', (place) => {
     const days = Array.from({ length: 15 }, (_, i) => i + 1);
     for (const day of days) await send(room.id, day);
     await allAnalysed(api, room);
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     await page.goto(`/rooms/${room.id}`);
     const strokes = page.getByRole('region', { name: 'Strokes', exact: true });
     await strokes.getByRole('button', { name: 'Show more' }).click();
@@ -69,8 +68,7 @@ describePages('a page that stays open', (place) => {
 
   test('of a room shows a stroke while it runs, and what became of it', async () => {
     const room = await addRoom(api, coach, 'Study');
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     await page.goto(`/rooms/${room.id}`);
     await page.getByText('No stroke has come in yet.').waitFor();
     const { key, sides, ...rest } = strokeBody(
@@ -134,8 +132,7 @@ describePages('a page that stays open', (place) => {
 
   test('asks for news where the feed cannot be opened', async () => {
     const room = await addRoom(api, coach, 'Den');
-    const { page } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, '/');
     await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
     await page.clock.install();
     await page.goto(`/rooms/${room.id}`);

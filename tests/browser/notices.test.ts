@@ -6,7 +6,6 @@ import { startReceiver, type WebhookReceiver } from '../support/webhookReceiver.
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
 
 const PHONE = { viewport: { width: 390, height: 844 } };
 
@@ -31,8 +30,7 @@ describePages(
     afterAll(() => receiver?.stop());
 
     test('is chosen by each person, on a phone, and kept choice by choice', async () => {
-      const { page, troubles } = await place.visit('/settings', PHONE);
-      await signIn(page, place.person);
+      const { page, troubles } = await place.visitAs(place.person, '/settings', PHONE);
       await page.getByRole('link', { name: 'What you are told' }).click();
       await page.getByLabel('Warnings by mail').selectOption({ label: 'From “Needs work” on' });
       await page.getByText('Saved.').waitFor();
@@ -66,8 +64,7 @@ describePages(
           "update people set mail_paused_at = now(), mail_paused_because = 'The mail server refused it.' where email = $1",
           [place.person.email],
         );
-      const { page } = await place.visit('/notices');
-      await signIn(page, place.person);
+      const { page } = await place.visitAs(place.person, '/notices');
       await page.getByText('The mail server refused it.').waitFor();
       expect(await violationsOn(page)).toEqual([]);
       await page.getByRole('button', { name: 'Mail me again' }).click();
@@ -84,8 +81,7 @@ describePages(
         log: app.log,
         count: () => undefined,
       });
-      const { page, troubles } = await place.visit('/notices', PHONE);
-      await signIn(page, place.person);
+      const { page, troubles } = await place.visitAs(place.person, '/notices', PHONE);
       await page.getByText('There are none.').waitFor();
       await page.getByText('Add a webhook').first().click();
       await page.getByRole('button', { name: 'Add a webhook' }).click();

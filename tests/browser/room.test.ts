@@ -11,16 +11,14 @@ describePages('a room that got worse', (place) => {
   });
 
   async function openRoom(): Promise<{ page: Page; troubles: string[] }> {
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     await page.getByRole('link', { name: /^Bedroom/ }).click();
     await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
     return { page, troubles };
   }
 
   test('stands before the others in the list, with its verdict in a word', async () => {
-    const { page } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, '/');
     const coach = page.getByRole('list', { name: 'List of coaches' }).locator('> li').first();
     await coach.getByRole('heading', { name: 'Juniper 31' }).waitFor();
     const rooms = await coach.getByRole('listitem').allTextContents();

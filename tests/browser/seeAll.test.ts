@@ -3,7 +3,7 @@ import { violationsOn } from './support/accessibility.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
-import { type Person, signIn } from './support/visitor.ts';
+import type { Person } from './support/visitor.ts';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
@@ -16,8 +16,7 @@ describePages('all open warnings of a coach', (place) => {
   });
 
   test('are marked as seen in one go by its owner, who reads their cautions first', async () => {
-    const { page, troubles } = await place.visit(`/coaches/${fleet.coach.id}`, PHONE);
-    await signIn(page, owner);
+    const { page, troubles } = await place.visitAs(owner, `/coaches/${fleet.coach.id}`, PHONE);
     await page.getByText(/^Mark (the|all \d+) open warnings? as seen$/).click();
     const caution = page.getByText(/everyone out of the travel|out of its travel/i).first();
     await caution.waitFor();

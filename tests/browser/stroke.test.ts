@@ -1,7 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
 
 describePages('one stroke', (place) => {
   let fleet: Fleet;
@@ -10,8 +9,7 @@ describePages('one stroke', (place) => {
   });
 
   test('shows both sides over travel and over time, in words too', async () => {
-    const { page, troubles } = await place.visit(`/strokes/${fleet.strokeIds[0]}`);
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[0]}`);
     await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
     const travel = page.getByRole('figure', { name: 'Along the travel' });
     await travel.getByText(/front: mostly about [89]\.\d\sA/).waitFor();
@@ -25,8 +23,10 @@ describePages('one stroke', (place) => {
   });
 
   test('lists its measures by side, and each spike with its place in per cent and centimetres', async () => {
-    const { page } = await place.visit(`/strokes/${fleet.strokeIds[fleet.strokeIds.length - 2]}`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(
+      place.person,
+      `/strokes/${fleet.strokeIds[fleet.strokeIds.length - 2]}`,
+    );
     const measures = page.getByRole('region', { name: 'Measures', exact: true });
     const running = measures.getByRole('row').filter({ hasText: 'Running current (median)' });
     expect(await running.textContent()).toMatch(/1[23]\.\d\sA\s*8\.\d\sA/);
@@ -36,8 +36,7 @@ describePages('one stroke', (place) => {
   });
 
   test('is set aside with a note, and counted again', async () => {
-    const { page } = await place.visit(`/strokes/${fleet.strokeIds[1]}`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[1]}`);
     await page.getByLabel('Why (if you like)').fill('Somebody leaned on it.');
     await page.getByRole('button', { name: 'Set this stroke aside' }).click();
     await page.getByRole('button', { name: 'Count this stroke again' }).waitFor();
@@ -49,8 +48,7 @@ describePages('one stroke', (place) => {
   });
 
   test('that is not there is said, not shown', async () => {
-    const { page } = await place.visit('/strokes/0199aaaa-0000-7000-8000-000000000001');
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, '/strokes/0199aaaa-0000-7000-8000-000000000001');
     await page.getByRole('heading', { level: 1, name: 'This stroke was not found' }).waitFor();
   });
 });

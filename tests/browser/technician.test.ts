@@ -5,7 +5,6 @@ import { type Api, ask } from './support/api.ts';
 import { addCoach, allAnalysed, sendDays } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { strokeBody } from './support/strokeShape.ts';
-import { signIn } from './support/visitor.ts';
 
 const HEALTHY_DAYS = 12;
 const WORSE_DAYS = 3;
@@ -71,8 +70,7 @@ describePages('a technician beside the coach', (place) => {
   }
 
   async function openStroke(id: string, options = {}): Promise<Page> {
-    const { page } = await place.visit(`/strokes/${id}`, options);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/strokes/${id}`, options);
     // The whole of it: what comes later draws the picture anew.
     await page
       .locator('figure[aria-busy=false]', { has: page.getByRole('heading', { name: 'Along the travel' }) })
@@ -177,8 +175,7 @@ describePages('a technician beside the coach', (place) => {
   });
 
   test('reads when a slow rise will need work, on the trend', async () => {
-    const { page } = await place.visit(`/rooms/${risingId}`);
-    await signIn(page, place.person);
+    const { page } = await place.visitAs(place.person, `/rooms/${risingId}`);
     const front = page.getByRole('figure', { name: 'Side: front' });
     await front
       .getByText(
@@ -192,8 +189,7 @@ describePages('a technician beside the coach', (place) => {
   });
 
   test('opens a stroke of 200,000 samples thinned, the only one of its room, and whole once looked at closer', async () => {
-    const { page, troubles } = await place.visit('/');
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, '/');
     const thin = page.waitForResponse(/\/trace\?points=4000$/);
     await page.goto(`/strokes/${longId}`);
     const { sides } = (await (await thin).json()) as { sides: { amps: number[] }[] };

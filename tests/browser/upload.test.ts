@@ -19,8 +19,7 @@ describePages('adding a recording from a file', (place) => {
   });
 
   async function openPage(path = `/rooms/${roomId}/upload`, options = {}) {
-    const { page, troubles } = await place.visit(path, options);
-    await signIn(page, place.person);
+    const { page, troubles } = await place.visitAs(place.person, path, options);
     return { page, troubles };
   }
   const file = (page: Page) => page.getByLabel(/^Choose (a|another) file$/);

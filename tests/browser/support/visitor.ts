@@ -1,4 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Api } from './api.ts';
 
 /** One person at one browser, with all that went wrong in it. */
 export interface Visitor {
@@ -46,8 +47,20 @@ export async function signIn(page: Page, person: Person): Promise<void> {
   await page.getByLabel('E-mail').fill(person.email);
   await page.getByLabel('Password').fill(person.password);
   await page.getByRole('button', { name: 'Sign in' }).click();
+  await isSignedIn(page);
+}
+
+/** Waits for the page of somebody who is signed in. */
+export async function isSignedIn(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Sign out', exact: true }).waitFor();
   await standsStill(page);
+}
+
+/** What a browser has kept of somebody who signed in before: whoever holds the cookie of a session is signed in. */
+export function signedInAs({ url, token }: Api): { storageState: BrowserContextOptions['storageState'] } {
+  const cookie = { name: 'session', value: token, path: '/', domain: new URL(url).hostname };
+  const cookies = [{ ...cookie, expires: -1, httpOnly: true, secure: false, sameSite: 'Lax' as const }];
+  return { storageState: { cookies, origins: [] } };
 }
 
 /** Nothing more is on its way: what a person points at is where it was a moment ago. */
