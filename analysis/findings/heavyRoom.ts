@@ -2,6 +2,7 @@ import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Drive } from '../trace.ts';
+import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { aboveModel, overModelLimit } from './heavyForModel.ts';
 import type { HeavyMemory } from './heavyMemory.ts';
@@ -32,6 +33,11 @@ const OVERLOADED_PART = 0.5;
 /** A side that draws so much of what no drive should need is held to be overloaded a little sooner. */
 const MUCH_PART = 0.7;
 const OVERLOADED_WITH_MUCH = 0.42;
+/**
+ * The current at standstill is V/R at the start and at the stop alike: an end that draws less than this part of the start is
+ * a seal that was pressed, or a drive that was switched off as it rose. A hot winding and a tired battery leave so much.
+ */
+const STALL_OF_START = 0.85;
 /** So near its stall a motor crawls: then one stall that was read is enough. */
 const CRAWLING_PART = 0.65;
 
@@ -56,12 +62,7 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   const side = every ? null : heavy[0];
   const amps = Math.round(10 * Math.max(...heavy.map((name) => drawn(state.heavy[name]).most))) / 10;
   const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
-  const limit = state.room.ratedAmps ?? Math.round((10 * FAR_ABOVE * amps) / worst) / 10;
-  const model = heavy.every((name) => byModel(context, name)) ? modelAmps(context, heavy) : null;
-  const should =
-    model === null
-      ? `a healthy one of this room should stay under ${limit} A`
-      : `rooms of the same model need about ${model} A`;
+  const { should, evidence } = standard(context, heavy, amps);
   const headline = `${who} draws ${amps} A; ${should}. It has been so from the first strokes on.`;
   return {
     present: [
@@ -73,14 +74,35 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
         pattern: null,
         severity: worst >= STOP_ABOVE ? 'stop' : 'service',
         headline: `${headline[0].toUpperCase()}${headline.slice(1)}`,
-        evidence:
-          model === null
-            ? { runningAmps: amps, limitAmps: limit, timesLimit: Math.round(100 * worst) / 100 }
-            : { runningAmps: amps, modelAmps: model, timesModel: Math.round((100 * amps) / model) / 100 },
+        evidence: { runningAmps: amps, ...evidence },
       },
     ],
     gone: [],
   };
+}
+
+/** What the heavy sides are told against, in words and in numbers; `amps`: what they draw. */
+function standard(
+  context: FindingContext,
+  heavy: readonly string[],
+  amps: number,
+): { should: string; evidence: Warning['evidence'] } {
+  const { ratedAmps, drive } = context.state.room;
+  const times = (least: number) => Math.round((100 * amps) / least) / 100;
+  if (heavy.every((name) => byModel(context, name))) {
+    const model = modelAmps(context, heavy);
+    const should = `rooms of the same model need about ${model} A`;
+    return { should, evidence: { modelAmps: model, timesModel: times(model) } };
+  }
+  const loads = heavy.map((name) => loadOf(context.state.heavy[name], drive));
+  if (ratedAmps === null && loads.every(({ needed, overload }) => overload > needed)) {
+    const stall = Math.round(10 * Math.min(...loads.map(({ stallAmps }) => stallAmps))) / 10;
+    const should = `it stalls at ${stall} A already, and no motor of any drive should run so near its stall`;
+    return { should, evidence: { stallAmps: stall, partOfStall: times(stall) } };
+  }
+  const limit = ratedAmps ?? SHOULD_NEED[drive];
+  const should = `a healthy one of this ${ratedAmps === null ? 'kind of drive' : 'room'} should stay under ${limit} A`;
+  return { should, evidence: { limitAmps: limit, timesLimit: times(limit) } };
 }
 
 function remember(context: FindingContext): void {
@@ -92,7 +114,7 @@ function remember(context: FindingContext): void {
     const amps = measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
     memory.amps[context.direction].push(amps);
     // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
-    if (measured.endStopAmps !== null) {
+    if (measured.endStopAmps !== null && measured.endStopAmps >= STALL_OF_START * measured.inrushAmps) {
       const stall = Math.max(measured.inrushAmps, measured.endStopAmps);
       memory.stall.push((stall * REFERENCE_VOLTS) / (analysis.supplyVolts ?? REFERENCE_VOLTS));
     }
@@ -140,15 +162,21 @@ function drawn({ amps }: HeavyMemory): { most: number; least: number } {
  * takes less: weight on the racks is felt both ways, a seal or a slope one way.
  */
 function ratioToDrive({ state }: FindingContext, side: string): number {
-  const memory = state.heavy[side];
-  const { most, least } = drawn(memory);
   const { ratedAmps, drive } = state.room;
-  if (ratedAmps !== null) return most / ratedAmps;
+  const memory = state.heavy[side];
+  if (ratedAmps !== null) return drawn(memory).most / ratedAmps;
   if (memory.above.length > 0) return 0;
-  const usual = median([...memory.amps.extend, ...memory.amps.retract]);
-  const part = memory.stall.length === 0 ? 0 : usual / median(memory.stall);
-  const needed = least / SHOULD_NEED[drive];
+  const { needed, overload } = loadOf(memory, drive);
+  return FAR_ABOVE * Math.max(needed, overload);
+}
+
+/** A side's load as parts of what such a drive should need, and of what its motor can bear beside its stall. */
+function loadOf(memory: HeavyMemory, drive: Drive): { needed: number; overload: number; stallAmps: number } {
+  const needed = drawn(memory).least / SHOULD_NEED[drive];
+  if (memory.stall.length === 0) return { needed, overload: 0, stallAmps: Number.NaN };
+  const stallAmps = median(memory.stall);
+  const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
   const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / mostPart;
-  return FAR_ABOVE * Math.max(needed, overload);
+  return { needed, overload, stallAmps };
 }

@@ -54,7 +54,8 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const [open] = openOf(state, 'late-side');
   const shift = median(memory.shifts.slice(-LEAST_RUN));
   if (open !== undefined && memory.shifts.length >= CLEAR_STROKES) {
-    if (Math.abs(median(memory.shifts.slice(-CLEAR_STROKES))) < Math.max(judged.deviation, 0.7 * least)) {
+    const later = median(memory.shifts.slice(-CLEAR_STROKES)) * (open.side === sides[1] ? 1 : -1);
+    if (later < Math.max(judged.deviation, 0.7 * least)) {
       Object.assign(memory, beginLagMemory());
       return { present: [], gone: [open] };
     }
@@ -66,6 +67,9 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const raised = tells(move, memory.up, memory.upRun) || tells(-move, memory.down, memory.downRun);
   if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
   const side = shift > 0 ? sides[1] : sides[0];
+  // On its way back it goes on as it was said; nor is the other side late before that is sure.
+  const isOther = open !== undefined && open.side !== side && !raised;
+  if (open !== undefined && (isOther || Math.abs(shift) < least)) return { present: [open], gone: [] };
   const seconds = Math.round(10 * Math.abs(shift)) / 10;
   return {
     present: [

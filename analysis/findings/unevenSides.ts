@@ -4,6 +4,7 @@ import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
+const GOING_BACK = 0.02;
 const CLEAR_STROKES = 4;
 /** The taker rose by at least this part of what the other fell by: a side that reads less took nothing off the other. */
 const TAKEN_PART = 0.2;
@@ -23,7 +24,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
   const [open] = openOf(state, 'uneven-sides');
   const { shifts } = state.load.share;
   if (open !== undefined && shifts.length >= CLEAR_STROKES) {
-    const still = Math.abs(median(shifts.slice(-CLEAR_STROKES)));
+    const still = median(shifts.slice(-CLEAR_STROKES)) * (open.side === state.room.sides[0] ? 1 : -1);
     if (still < Math.max(0.012, state.load.share.deviation)) {
       restLoad(state.load);
       return { present: [], gone: [open] };
@@ -33,7 +34,9 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
   const raised = load.taker !== null && load.moved && takesOver(load) && !explained;
   if (open === undefined && !raised) return NOTHING;
   const side = load.taker ?? open?.side ?? state.room.sides[0];
-  const points = Math.abs(load.shareShift);
+  const points = side === state.room.sides[0] ? load.shareShift : -load.shareShift;
+  // On its way back it goes on as it was said, until it is cleared.
+  if (open !== undefined && points < GOING_BACK) return { present: [open], gone: [] };
   const other = state.room.sides.find((name) => name !== side) ?? side;
   return {
     present: [

@@ -6,17 +6,20 @@ import { ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
 /** What the first strokes of a room without a rating say, if it runs at a part of what its motors draw stalled. */
-function saidOf(drive: Drive, runningAmps: number, partOfStall: number) {
+function warningsOf(drive: Drive, runningAmps: number, partOfStall: number, startOfStall = 1) {
   const stallAmps = runningAmps / partOfStall;
   const factors = [runningAmps / 8, runningAmps / 7.5];
   const events = strokeEvents(8, ROOM, 5, () => ({ factors })).map((event) =>
     // A retract takes a tenth more than an extend: the part is the mean of both.
     changed(event, {
-      all: () => ({ inrushAmps: 1.05 * stallAmps, endStopAmps: 1.05 * stallAmps }),
+      all: () => ({ inrushAmps: 1.05 * startOfStall * stallAmps, endStopAmps: 1.05 * stallAmps }),
     }),
   );
-  return foldAll({ ...ROOM, drive }, events).warnings.map(({ kind, side }) => [kind, side]);
+  return foldAll({ ...ROOM, drive }, events).warnings;
 }
+
+const saidOf = (...asked: Parameters<typeof warningsOf>) =>
+  warningsOf(...asked).map(({ kind, side }) => [kind, side]);
 
 const HEAVY = [['heavy-room', null]];
 
@@ -41,4 +44,20 @@ test.each([
   { name: 'near what no drive should need, at 36 %', drive: 'in-wall', amps: 13, part: 0.36, said: [] },
 ] as const)('a room without a rating that draws $name', ({ drive, amps, part, said }) => {
   expect(saidOf(drive, amps, part)).toEqual(said);
+});
+
+test('an end that draws less than the start is a pressed seal and no stall, and overloads nothing', () => {
+  expect(saidOf('in-wall', 6, 0.56)).toEqual(HEAVY);
+  expect(saidOf('in-wall', 6, 0.56, 1.3)).toEqual([]);
+});
+
+test('what is said names what the room is told against, and never less than it draws', () => {
+  const [byStall] = warningsOf('in-wall', 6, 0.56);
+  expect(byStall.headline).toMatch(
+    /^Each side draws 6\.\d A; it stalls at 1[01](\.\d)? A already, and no motor of any drive should run so near its stall\./,
+  );
+  expect(byStall.evidence).toMatchObject({ partOfStall: expect.closeTo(0.56, 1) });
+  const [byDrive] = warningsOf('in-wall', 22, 0.3);
+  expect(byDrive.headline).toContain('a healthy one of this kind of drive should stay under 16 A');
+  expect(byDrive.evidence).toMatchObject({ limitAmps: 16 });
 });
