@@ -1,15 +1,14 @@
 import type { StrokeEvent } from '../history.ts';
 import type { Doubt, StrokeAnalysis } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
+import { isCutOff } from './cutLevel.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { nameSide } from './risingDraw.ts';
 
 const CLEAR_STROKES = 4;
-/** Of the last four strokes of a side, so many must speak against its record. */
+/** Of the last four strokes of a side, so many must speak against its record: a single noisy one happens. */
 const LEAST_STROKES = 2;
-/** A single clipped or noisy stroke happens; a scale must have changed for three. */
-const LEAST_SCALE_STROKES = 2;
 
 /** Changes that show over several strokes only, natural logarithm. */
 export interface SensorChanges {
@@ -31,8 +30,8 @@ export const MISDATED = {
 
 /**
  * The record itself is not to be trusted. Works from the doubts that measuring left, unusable strokes included; sides
- * that were not recorded say nothing. A date that cannot be is beyond doubt, and said at once; so is a wrong rate,
- * which several strokes have shown already.
+ * that were not recorded say nothing. A date that cannot be is beyond doubt, and said at once; so are a wrong
+ * rate and a cut, which several strokes have shown already.
  */
 export function sensorDoubt(
   state: RoomState,
@@ -49,8 +48,10 @@ export function sensorDoubt(
   // With one side, what speaks against the logger and what speaks against the side is one warning.
   const alone = state.room.sides.length === 1;
   for (const side of state.room.sides) {
+    const isCut = cutOff(state, analysis, side);
     const ofSide = doubts.find(
-      (doubt) => doubt.side === side && doubt.doubt !== 'clock' && shared === undefined,
+      ({ side: whose, doubt }) =>
+        whose === side && doubt !== 'clock' && (doubt !== 'clipped' || isCut) && shared === undefined,
     );
     const own = ofSide ?? movedZero(side, zeros) ?? (alone ? timed : undefined);
     const scale = scales.get(side);
@@ -62,7 +63,8 @@ export function sensorDoubt(
     const flags = flag(state.recent, `sensor-doubt ${side}`, spoken);
     const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
     if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
-    const needed = own === undefined ? LEAST_SCALE_STROKES : own === timed ? timedNeeds : LEAST_STROKES;
+    const needed =
+      own !== undefined && own === timed ? timedNeeds : own?.doubt === 'clipped' ? 1 : LEAST_STROKES;
     if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
     const percent = scale === undefined ? 0 : Math.round(100 * Math.expm1(scale));
     const detail =
@@ -79,6 +81,14 @@ export function sensorDoubt(
     present.push(finding(null, 'clock', timed.detail, state.room.sides));
   }
   return { present, gone };
+}
+
+/** Whether several strokes have shown already that a side's record is cut off. */
+function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string): boolean {
+  const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
+  if (measured === undefined) return false;
+  const isCut = (analysis.doubts ?? []).some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
+  return isCutOff(state.cut[side], measured, isCut);
 }
 
 function movedZero(

@@ -2,6 +2,7 @@ import { beginChannel, type Channel } from '../baseline/channel.ts';
 import { beginLending, type Lending } from '../baseline/lending.ts';
 import type { Lent } from '../baseline/lent.ts';
 import { beginClockMemory, type ClockMemory } from '../findings/clockMemory.ts';
+import { beginCutMemory, type CutMemory } from '../findings/cutMemory.ts';
 import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyMemory.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
@@ -36,6 +37,7 @@ export interface RoomState {
   rebound: ReboundMemory;
   heavy: Record<string, HeavyMemory>;
   scale: Record<string, ScaleMemory>;
+  cut: Record<string, CutMemory>;
   clock: ClockMemory;
   zero: Record<string, ZeroMemory>;
   recent: RecentFlags;
@@ -69,6 +71,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     scale: Object.fromEntries(
       room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
     ),
+    cut: Object.fromEntries(room.sides.map((side) => [side, beginCutMemory()])),
     clock: beginClockMemory(),
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
     recent: {},

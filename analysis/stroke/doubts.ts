@@ -18,6 +18,9 @@ const GAP_PART = 0.08;
 const CROWDED_SAMPLES = 8;
 /** A record that never reads above this multiple of its running current though a motor started was cut off. */
 const CLIPPED_PART = 1.6;
+/** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
+const MOST_OF_CREST = 2.5;
+const CREST_STEPS = 3;
 
 /** What makes one side's record hard to trust, though it could be measured. */
 export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeasures): FoundDoubt[] {
@@ -63,6 +66,23 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
     if (timesS[i] >= startS - 0.3 && timesS[i] <= Math.max(inrushEndS, startS + 0.6)) starting++;
     if (timesS[i] >= endS - 1.5) stopping++;
   }
-  if (highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5 && starting >= 1) return true;
-  return all >= 6 && starting >= 2 && stopping >= 3;
+  const low = highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5 && starting >= 1;
+  const atStopToo = all >= 6 && starting >= 2 && stopping >= 3;
+  return (low || atStopToo) && !isCrest(peakAmps, same, all, measured.runningAmpsP90 + offsetAmps);
+}
+
+/**
+ * Whether the `count` readings from `same` up are no more than a smooth crest leaves there, read in steps. A crest is a
+ * parabola: it spends at most 1 / (sqrt(2) - 1) = 2.4 times as long in its highest step as in the one below, while a
+ * cut heaps up in its highest step all that was above. So near to the `running` current the step below holds other
+ * readings than the crest's, and nothing is told.
+ */
+function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
+  let next = -Infinity;
+  for (const value of peakAmps) if (value < same && value > next) next = value;
+  if (same - CREST_STEPS * (same - next) <= running) return false;
+  const step = next - 1e-6 * Math.abs(next) - 1e-9;
+  let below = 0;
+  for (const value of peakAmps) if (value >= step && value < same) below++;
+  return count <= MOST_OF_CREST * below;
 }

@@ -1,0 +1,38 @@
+import type { SideMeasures } from '../measures.ts';
+import type { CutMemory, HighestRead } from './cutMemory.ts';
+
+/** Of so many strokes, at least so many are cut. */
+const LATEST = 4;
+const FEWEST = 3;
+/** Readings within this part of each other are one level: a step of eight bits, and what a zero does. */
+const ONE_LEVEL = 0.02;
+/** A reading that stands higher by more than this part shows that nothing is cut there. */
+const ABOVE = 0.04;
+
+/**
+ * Takes one more stroke of a side in, and answers whether its records are cut off: a sensor has one highest reading, and
+ * once it has it, nothing lies above. A start that is held level for a moment, by a controller that lets the voltage
+ * rise slowly, looks cut as well, but stands now higher and now lower with the load and the supply.
+ */
+export function isCutOff(memory: CutMemory, measured: SideMeasures, isCut: boolean): boolean {
+  const now = highestOf(measured, isCut);
+  memory.latest = [...memory.latest, now].slice(-LATEST);
+  const cut = memory.latest.filter((read) => read.isCut && isOneLevel(read, now));
+  const since = memory.latest.slice(memory.latest.indexOf(cut[0]));
+  return isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
+}
+
+function highestOf({ inrushAmps, endStopAmps, offsetAmps }: SideMeasures, isCut: boolean): HighestRead {
+  const amps = Math.max(inrushAmps, endStopAmps ?? 0);
+  return { amps, rawAmps: amps + (offsetAmps ?? 0), isCut };
+}
+
+/** A sensor that comes to its end is cut before its zero is taken off; one whose logger holds it, after. */
+function isOneLevel(one: HighestRead, other: HighestRead): boolean {
+  const near = (a: number, b: number) => Math.abs(a - b) <= ONE_LEVEL * Math.max(Math.abs(a), Math.abs(b));
+  return near(one.amps, other.amps) || near(one.rawAmps, other.rawAmps);
+}
+
+function isAbove(one: HighestRead, other: HighestRead): boolean {
+  return one.amps > (1 + ABOVE) * other.amps && one.rawAmps > (1 + ABOVE) * other.rawAmps;
+}

@@ -1,0 +1,18 @@
+/** The highest that one side read in a stroke, by `highestOf`. */
+export interface HighestRead {
+  /** Amperes, less the offset. */
+  readonly amps: number;
+  /** As it was read, the offset in it. */
+  readonly rawAmps: number;
+  /** Whether the stroke by itself looks as if it were cut off there. */
+  readonly isCut: boolean;
+}
+
+/** One side's latest strokes, oldest first. */
+export interface CutMemory {
+  latest: HighestRead[];
+}
+
+export function beginCutMemory(): CutMemory {
+  return { latest: [] };
+}

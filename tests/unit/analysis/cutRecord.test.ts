@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import { measureStroke } from '../../../analysis/measureStroke.ts';
+import { foldAll } from './support/folded.ts';
+import { ONE_MOTOR, type Shape, sideOf, traceOf } from './support/handMade.ts';
+import { directionOf, START_MS } from './support/strokeEvents.ts';
+
+/** A start over a second or so, as a heavy room draws it. */
+const HEAVY: Partial<Shape> = {
+  runningAmps: 20,
+  inrushAmps: 45,
+  inrushTauS: 0.4,
+  stopAmps: null,
+  rateHz: 100,
+  stepAmps: 0.3,
+  noiseAmps: 0.02,
+};
+const DAY_MS = 86_400_000;
+
+/** One stroke that reads nothing above `levelAmps`. */
+function heldAt(levelAmps: number, index: number): StrokeEvent {
+  const side = sideOf('main', { ...HEAVY, seed: index + 1 });
+  const level = Math.round(levelAmps / 0.3) * 0.3;
+  const held = { ...side, amps: side.amps.map((amps) => Math.min(level, amps)) };
+  return {
+    type: 'stroke',
+    strokeId: `stroke-${index}`,
+    atMs: START_MS + index * DAY_MS,
+    direction: directionOf(index),
+    ambientC: null,
+    excluded: false,
+    analysis: measureStroke(traceOf([held], directionOf(index)), ONE_MOTOR),
+  };
+}
+
+/** After how many strokes of these levels the record is said to be cut off; null: never. */
+function saidAfter(levels: readonly number[]): number | null {
+  const { judgements } = foldAll(ONE_MOTOR, levels.map(heldAt));
+  const at = judgements.findIndex(({ warnings }) =>
+    warnings.some(({ kind, evidence }) => kind === 'sensor-doubt' && evidence.doubt === 'clipped'),
+  );
+  return at < 0 ? null : at + 1;
+}
+
+test('a sensor that always reads as far and no further is said to be cut off after three strokes', () => {
+  expect(saidAfter([27, 27, 27, 27])).toBe(3);
+  expect(saidAfter([100, 100, 27, 27, 27])).toBe(5);
+});
+
+test.each([
+  { name: 'now higher and now lower', levels: [30.6, 27, 29.1, 31.2, 27.9, 30, 28.2, 27] },
+  { name: 'as high every other time, but higher between', levels: [27, 31.2, 27, 30.6, 27, 31.2, 27, 31.2] },
+])('a start that is held level $name is not cut off by the sensor', ({ levels }) => {
+  expect(levels.map((level, i) => heldAt(level, i).analysis.doubts?.map(({ doubt }) => doubt))).toEqual(
+    levels.map(() => ['clipped']),
+  );
+  expect(saidAfter(levels)).toBeNull();
+});
+
+test('a smooth crest that a coarse sensor reads in steps is no cut', () => {
+  for (let amps = 3; amps < 5; amps += 0.07) {
+    const crest: Partial<Shape> = {
+      runningAmps: 9,
+      inrushAmps: 9,
+      bumps: [{ atS: 0.3, widthS: 0.3, amps }],
+      stopAmps: null,
+      rateHz: 200,
+      stepAmps: 0.47,
+    };
+    const trace = traceOf([sideOf('main', crest)]);
+    expect([amps, measureStroke(trace, ONE_MOTOR).doubts]).toEqual([amps, []]);
+    const cut = trace.sides.map((side) => ({
+      ...side,
+      amps: side.amps.map((value) => Math.min(11.28, value)),
+    }));
+    expect(measureStroke({ ...trace, sides: cut }, ONE_MOTOR).doubts).toMatchObject([{ doubt: 'clipped' }]);
+  }
+});
