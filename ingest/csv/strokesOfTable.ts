@@ -2,7 +2,7 @@ import type { SampleRange } from '../../analysis/split/splitRecording.ts';
 import { directionBySign } from '../../analysis/stroke/direction.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
-import type { Place, SentForm, SentQuery } from '../forms/sentForm.ts';
+import type { Place, SentQuery, TranslatedForm } from '../forms/sentForm.ts';
 import { parseTimestamp } from '../timestamp.ts';
 import { type Recording, readRecording, roundSeconds } from './recording.ts';
 import { lineName, linePointer } from './records.ts';
@@ -21,11 +21,11 @@ const HEADER_LINE = 1;
  * A CSV recording as strokes: one if there is one in it, `<key>#1`, `<key>#2` and so on if there are several. Times
  * are taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
  */
-export function strokesOfCsv(text: string, query: SentQuery): SentForm {
+export function strokesOfCsv(text: string, query: SentQuery): TranslatedForm {
   return strokesOfRecording(readRecording(text, query), query);
 }
 
-export function strokesOfRecording(recording: Recording, query: SentQuery): SentForm {
+export function strokesOfRecording(recording: Recording, query: SentQuery): TranslatedForm {
   const { table, rateHz, timesS, ranges } = recording;
   const directions = directionsOf(query, table, ranges);
   const startedAtMs = startOf(query, table);

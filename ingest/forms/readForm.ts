@@ -1,7 +1,7 @@
 import { decodeCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
-import { checkJsonShape } from '../json/shape.ts';
+import { checkJsonShape, MOST_NESTS } from '../json/shape.ts';
 import { senmlFieldOf } from '../senml/labels.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
 import { strokeOfPack } from '../senml/strokeOfPack.ts';
@@ -19,8 +19,6 @@ export type FormType = (typeof FORMS)[number];
 /** In a query a plus sign means a space, and the one of a time's offset is often sent as it is. */
 const PLUS_AS_SPACE = / (\d{2}:\d{2})$/;
 
-const asSent = (pointer: string) => ({ pointer });
-
 /**
  * Reads a body of another form than JSON. `nowMs` is what relative times of SenML are relative to. Throws
  * `DecodeError` where not one stroke can be read.
@@ -29,9 +27,9 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
   const query = soundQuery(said);
   switch (type) {
     case 'application/cbor':
-      return { strokes: decodeCbor(bytes), placeOf: asSent };
+      return { strokes: decodeCbor(bytes), placeOf: null };
     case 'application/senml+json':
-      return strokeOfPack(parseJson(bytes), query, nowMs);
+      return strokeOfPack(parseJson(bytes, MOST_RECORDS + 1), query, nowMs);
     case 'application/senml+cbor':
       return strokeOfPack(decodeCbor(bytes, 'text or label', senmlFieldOf), query, nowMs);
     case 'text/csv':
@@ -52,9 +50,10 @@ export function textOf(bytes: Uint8Array): string {
   }
 }
 
-function parseJson(bytes: Uint8Array): unknown {
+/** Throws `DecodeError` where the bytes are no JSON in UTF-8, or have more objects and arrays than there may be. */
+export function parseJson(bytes: Uint8Array, mostNests = MOST_NESTS): unknown {
   const text = textOf(bytes);
-  checkJsonShape(bytes, MOST_RECORDS + 1);
+  checkJsonShape(bytes, mostNests);
   try {
     return JSON.parse(text);
   } catch (error) {

@@ -18,11 +18,19 @@ export interface Place {
   readonly said?: string;
 }
 
+/** Leads from a pointer of `decodeStrokes` back to the body. */
+export type PlaceOf = (pointer: string) => Place;
+
 /**
  * A body of another form put into the form of JSON, for the one validation that there is: `strokes` is what
- * `decodeStrokes` takes, `placeOf` leads from its pointers back to the body.
+ * `decodeStrokes` takes. `placeOf` is null where its pointers lead to the body as they are.
  */
 export interface SentForm {
   readonly strokes: unknown;
-  readonly placeOf: (pointer: string) => Place;
+  readonly placeOf: PlaceOf | null;
+}
+
+/** One whose pointers have to be led back. */
+export interface TranslatedForm extends SentForm {
+  readonly placeOf: PlaceOf;
 }

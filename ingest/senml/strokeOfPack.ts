@@ -1,5 +1,5 @@
 import { DecodeError } from '../decodeError.ts';
-import type { Place, SentForm, SentQuery } from '../forms/sentForm.ts';
+import type { Place, SentQuery, TranslatedForm } from '../forms/sentForm.ts';
 import { Faults } from '../json/faults.ts';
 import { MAX_SIDES } from '../limits.ts';
 import { placeNamed } from './names.ts';
@@ -25,7 +25,7 @@ interface Sorted {
  * One SenML pack is one stroke (RFC 8428; mA and mV of RFC 8798): amperes are the side that their name ends in, volts
  * the supply, degrees Celsius the ambient temperature. The earliest record begins the stroke. Throws `DecodeError`.
  */
-export function strokeOfPack(pack: unknown, query: SentQuery, nowMs: number): SentForm {
+export function strokeOfPack(pack: unknown, query: SentQuery, nowMs: number): TranslatedForm {
   const records = resolvePack(pack);
   const { sides, supply, ambient, said } = sort(records);
   const sampled = [...sides.values(), supply].flat();

@@ -11,15 +11,18 @@ import type { StrokeOutcome } from '../schemas/stroke.ts';
 
 type Outcome = z.infer<typeof StrokeOutcome>;
 
-/** Reads the strokes of a body, stores those that could be read, and says what became of each, in the order sent. */
+/**
+ * Reads the strokes of a body, stores those that could be read, and says what became of each, in the order sent. The
+ * problem of one starts its pointers at that stroke, so that the same fault is the same problem wherever it stands.
+ */
 export async function sendStrokes(store: GroupCommit, caller: Caller, body: unknown): Promise<Outcome[]> {
   const decoded = read(body);
   const strokes = decoded.flatMap(({ stroke }) => (stroke ? [stroke] : []));
   const outcomes = await storeAll(store, caller, strokes);
   let next = 0;
   return decoded.map((one, index) => {
-    if (one.stroke === null) return unread(one.key, one.error);
-    return answer(one.stroke, outcomes[next++], Array.isArray(body) ? `/${index}` : '');
+    if (one.stroke !== null) return answer(one.stroke, outcomes[next++]);
+    return rejected(one.key, withinStroke(one.error.faults, Array.isArray(body) ? `/${index}` : ''));
   });
 }
 
@@ -60,28 +63,28 @@ function sendersOf(caller: Caller): Sender[] {
     .map((place) => ({ accountId: place.accountId, senderId, loggerId: null, coachId: place.coachId }));
 }
 
-function answer(stroke: IncomingStroke, outcome: StoreOutcome, pointer: string): Outcome {
+function answer(stroke: IncomingStroke, outcome: StoreOutcome): Outcome {
   const { key } = stroke;
   switch (outcome.outcome) {
     case 'stored':
     case 'duplicate':
       return { key, strokeId: outcome.strokeId, outcome: outcome.outcome };
     case 'unknown-room':
-      return rejected(key, [{ pointer: `${pointer}/roomId`, detail: 'There is no such room.' }]);
+      return rejected(key, [{ pointer: '/roomId', detail: 'There is no such room.' }]);
     case 'unknown-sides':
       return rejected(
         key,
         stroke.sides.flatMap(({ side }, i) =>
           outcome.sides.includes(side)
-            ? [{ pointer: `${pointer}/sides/${i}/side`, detail: 'The room has no such side.' }]
+            ? [{ pointer: `/sides/${i}/side`, detail: 'The room has no such side.' }]
             : [],
         ),
       );
   }
 }
 
-function unread(key: string | null, error: DecodeError): Outcome {
-  return rejected(key, error.faults);
+function withinStroke(faults: DecodeError['faults'], place: string): DecodeError['faults'] {
+  return faults.map(({ pointer, detail }) => ({ pointer: pointer.slice(place.length), detail }));
 }
 
 function rejected(key: string | null, faults: DecodeError['faults']): Outcome {

@@ -3,8 +3,8 @@ import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { DecodeError } from '../../ingest/decodeError.ts';
-import { FORMS, type FormType, readForm } from '../../ingest/forms/readForm.ts';
-import type { Place, SentForm, SentQuery } from '../../ingest/forms/sentForm.ts';
+import { FORMS, type FormType, parseJson, readForm } from '../../ingest/forms/readForm.ts';
+import type { PlaceOf, SentForm, SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { App } from '../appTypes.ts';
 import { type FieldFault, ProblemError } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
@@ -57,14 +57,34 @@ export class RawForm {
 
 const OTHER_CHARSET = /;\s*charset\s*=\s*"?(?!utf-?8\b|us-ascii\b)[^";]/i;
 
-/** Lets the routes of this scope take the other forms of a stroke besides JSON. */
+/**
+ * Lets the routes of this scope take strokes in every form. A body in which none can be read is 422, whatever is wrong
+ * with it; what only one stroke of several has too much, as a `__proto__`, is left to the decoder of that one.
+ */
 export function takeForms(app: App): void {
+  app.removeContentTypeParser('application/json');
+  app.addContentTypeParser('application/json', async (request: FastifyRequest, payload: Readable) => {
+    const bytes = await bytesOf(app, request, payload);
+    return bytes.length === 0 ? undefined : parseJson(bytes);
+  });
   for (const type of FORMS) {
     app.addContentTypeParser(type, async (request: FastifyRequest, payload: Readable) => {
       if (OTHER_CHARSET.test(request.headers['content-type'] ?? '')) {
         throw new ProblemError('unsupported-media-type', 'Text is taken in UTF-8 only.');
       }
-      return new RawForm(type, await app.readBody(request, payload), request.query);
+      return new RawForm(type, await bytesOf(app, request, payload), request.query);
+    });
+  }
+}
+
+async function bytesOf(app: App, request: FastifyRequest, payload: Readable): Promise<Buffer> {
+  try {
+    return await app.readBody(request, payload);
+  } catch (error) {
+    if (!(error instanceof ProblemError) || error.problem !== 'malformed-request') throw error;
+    throw new ProblemError('invalid-field', error.message, {
+      errors: [{ pointer: '', detail: error.message }],
+      cause: error,
     });
   }
 }
@@ -79,12 +99,17 @@ export async function sendForm(
   send: (strokes: unknown) => Promise<Outcome[]>,
 ): Promise<Outcome[]> {
   if (!(body instanceof RawForm)) return send(body);
-  const form = read(body, query);
+  const { strokes, placeOf } = read(body, query);
+  if (placeOf === null) return send(strokes);
+  const several = Array.isArray(strokes);
   try {
-    return (await send(form.strokes)).map((outcome) => withPlaces(outcome, form.placeOf));
+    const outcomes = await send(strokes);
+    return outcomes.map((outcome, i) =>
+      withPlaces(outcome, (pointer) => placeOf(several ? `/${i}${pointer}` : pointer)),
+    );
   } catch (error) {
     if (!(error instanceof ProblemError) || error.errors.length === 0) throw error;
-    const errors = error.errors.map((fault) => placed(fault, form.placeOf));
+    const errors = error.errors.map((fault) => placed(fault, placeOf));
     throw new ProblemError(error.problem, errors[0].detail, { errors, cause: error });
   }
 }
@@ -98,13 +123,13 @@ function read({ type, bytes }: RawForm, query: SentQuery): SentForm {
   }
 }
 
-function withPlaces(outcome: Outcome, placeOf: SentForm['placeOf']): Outcome {
+function withPlaces(outcome: Outcome, placeOf: PlaceOf): Outcome {
   if (outcome.problem?.errors === undefined) return outcome;
   const errors = outcome.problem.errors.map((fault) => placed(fault, placeOf));
   return { ...outcome, problem: { ...outcome.problem, detail: errors[0].detail, errors } };
 }
 
-function placed({ pointer, detail }: FieldFault, placeOf: (pointer: string) => Place): FieldFault {
+function placed({ pointer, detail }: FieldFault, placeOf: PlaceOf): FieldFault {
   const place = placeOf(pointer);
   return { pointer: place.pointer, detail: (place.said ?? '') + detail };
 }

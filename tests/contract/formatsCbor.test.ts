@@ -91,8 +91,8 @@ describe('a stroke in CBOR', () => {
       'rejected',
       'rejected',
     ]);
-    expect(answer.body.results[1].problem.errors[0].pointer).toBe('/1/sides/0/side');
-    expect(answer.body.results[2].problem.errors[0].pointer).toBe('/2/sides/0/rateHz');
+    expect(answer.body.results[1].problem.errors[0].pointer).toBe('/sides/0/side');
+    expect(answer.body.results[2].problem.errors[0].pointer).toBe('/sides/0/rateHz');
   });
 
   test('with an Idempotency-Key brings the first answer again', async () => {

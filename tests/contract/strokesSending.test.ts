@@ -117,9 +117,19 @@ describe('a batch', () => {
     expect(results[1]).toMatchObject({
       key: b.key,
       strokeId: null,
-      problem: { status: 422, errors: [{ pointer: '/1/ambientC' }] },
+      problem: { status: 422, errors: [{ pointer: '/ambientC' }] },
     });
-    expect(results[4]).toMatchObject({ key: null, problem: { errors: [{ pointer: '/4' }] } });
+    expect(results[4]).toMatchObject({ key: null, problem: { errors: [{ pointer: '' }] } });
+  });
+
+  test('does not wait for one whose JSON names a prototype', async () => {
+    const spoilt = JSON.stringify(stroke()).replace('{', '{"__proto__":{"admin":true},');
+    const body = `[${spoilt},${JSON.stringify(stroke())}]`;
+    const answer = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    expect(answer.body.results).toMatchObject([
+      { outcome: 'rejected', problem: { errors: [{ pointer: '/__proto__' }] } },
+      { outcome: 'stored' },
+    ]);
   });
 
   test('overlapping batches in opposite orders, all at once, store each stroke once', async () => {
@@ -182,7 +192,16 @@ describe('a room that is not to be sent to', () => {
     const pointers = answer.body.results.map(
       (result: { problem?: { errors: { pointer: string }[] } }) => result.problem?.errors[0].pointer,
     );
-    expect(pointers).toEqual(['/0/roomId', '/1/sides/0/side', undefined]);
+    expect(pointers).toEqual(['/roomId', '/sides/0/side', undefined]);
+  });
+
+  test('in one request is answered with the same problem, whosever it is', async () => {
+    const others = await newFleet(service, (await service.newAccount()).token);
+    const batch = [randomUUID(), others.roomId, 'no id at all'].map((roomId) => stroke({ roomId }));
+    const { body } = await send(service, fleet.loggerToken, batch);
+    const [missing, ...rest] = body.results.map((result: { problem: object }) => result.problem);
+    expect(missing).toMatchObject({ errors: [{ pointer: '/roomId' }] });
+    expect(rest).toEqual([missing, missing]);
   });
 
   test('a stroke that was stored before stays a duplicate when its room is gone from the sender', async () => {
@@ -226,22 +245,22 @@ describe('a body that is none changes nothing and is no fault of the service', (
   const asText = () => JSON.stringify(stroke());
 
   test.each<[string, number, () => Promise<{ status: number; headers: Headers }>]>([
-    ['half a document', 400, () => raw(asText().slice(0, 500))],
+    ['half a document', 422, () => raw(asText().slice(0, 500))],
     ['empty', 422, () => raw('')],
     ['an empty array', 422, () => raw('[]')],
     ['null', 422, () => raw('null')],
-    ['NaN, which JSON cannot say', 400, () => raw(asText().replace('"amps":[', '"amps":[NaN,'))],
+    ['NaN, which JSON cannot say', 422, () => raw(asText().replace('"amps":[', '"amps":[NaN,'))],
     ['infinity by overflow', 422, () => raw(asText().replace('"amps":[', '"amps":[1e999,'))],
-    ['a prototype', 400, () => raw(asText().replace('{', '{"__proto__":{"admin":true},'))],
+    ['a prototype', 422, () => raw(asText().replace('{', '{"__proto__":{"admin":true},'))],
     [
       'bytes that are not UTF-8',
-      400,
+      422,
       () => raw(Buffer.from(asText().replace('front', 'fr\u00f6nt'), 'latin1')),
     ],
     ['text', 415, () => raw('hello', { 'content-type': 'text/plain' })],
     ['a form', 415, () => raw('key=1', { 'content-type': 'application/x-www-form-urlencoded' })],
-    ['broken gzip', 400, () => raw('not gzip', { 'content-encoding': 'gzip' })],
-    ['half of a gzip', 400, () => raw(gzipSync(asText()).subarray(0, 300), { 'content-encoding': 'gzip' })],
+    ['broken gzip', 422, () => raw('not gzip', { 'content-encoding': 'gzip' })],
+    ['half of a gzip', 422, () => raw(gzipSync(asText()).subarray(0, 300), { 'content-encoding': 'gzip' })],
     ['another compression', 415, () => raw(asText(), { 'content-encoding': 'br' })],
     ['33 MiB', 413, () => raw(' '.repeat(33 * 1024 * 1024))],
     ['33 MiB of gzip', 413, () => raw(gzipSync(Buffer.alloc(33 << 20, 32)), { 'content-encoding': 'gzip' })],

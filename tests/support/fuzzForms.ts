@@ -13,7 +13,7 @@ function survivesAsJson(bytes: Uint8Array): void {
   try {
     body = JSON.parse(Buffer.from(bytes).toString());
   } catch {
-    // No JSON at all: 400 before any decoder is asked.
+    // No JSON at all: refused before any decoder is asked.
     return;
   }
   try {
@@ -35,7 +35,7 @@ function survives(type: FormType, bytes: Uint8Array, query: object = QUERY): voi
       if (!(error instanceof DecodeError)) throw error;
       faults = error.faults;
     }
-    faults = faults.map((fault) => ({ ...fault, ...placeOf(fault.pointer) }));
+    faults = faults.map((fault) => ({ ...fault, ...placeOf?.(fault.pointer) }));
   } catch (error) {
     if (!(error instanceof DecodeError)) throw error;
     faults = error.faults;
