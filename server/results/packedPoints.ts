@@ -4,7 +4,7 @@
  *
  *     16 bytes  id of the stroke            float64  expected, NaN for null
  *     int64     microseconds since 2000     float64  adjusted, NaN for null
- *     float64   value                       int16    beyond: 0, 1, or 2 for null
+ *     float64   value                       int16    beyond: 0 or 1; what was not judged is not beyond
  */
 const BYTES = 50;
 const AT = 16;
@@ -22,7 +22,7 @@ const POSTGRES_EPOCH_MS = Date.UTC(2000, 0, 1);
  */
 export const PACKED = `encode(string_agg(
   uuid_send(stroke_id) || timestamptz_send(placed_at) || float8send(value) || float8send(coalesce(expected, 'NaN'))
-    || float8send(coalesce(adjusted, 'NaN')) || int2send(coalesce(beyond::integer, 2)::smallint), ''
+    || float8send(coalesce(adjusted, 'NaN')) || int2send(coalesce(beyond, false)::integer::smallint), ''
 ), 'base64')`;
 
 /** What `PACKED` answered; null where there was no row. Points are told by their place, from 0. */
@@ -47,7 +47,7 @@ export class PackedPoints {
 
   countBeyond(): number {
     let count = 0;
-    for (let point = 0; point < this.count; point++) if (this.#beyond(point) === true) count++;
+    for (let point = 0; point < this.count; point++) if (this.#beyond(point)) count++;
     return count;
   }
 
@@ -83,9 +83,8 @@ export class PackedPoints {
     return `${date}T${timeOfDay(ms - day * DAY_MS)}Z`;
   }
 
-  #beyond(point: number): boolean | null {
-    const beyond = this.#view.getInt16(point * BYTES + BEYOND);
-    return beyond === 2 ? null : beyond === 1;
+  #beyond(point: number): boolean {
+    return this.#view.getInt16(point * BYTES + BEYOND) === 1;
   }
 
   #number(point: number, place: number): number {

@@ -75,7 +75,7 @@ const AS_JSON = `string_agg(
   '{"strokeId":"' || stroke_id || '","at":'
     || left(to_json(placed_at at time zone 'UTC' + interval '1 microsecond')::text, 24) || 'Z","value":' || value
     || ',"expected":' || coalesce(expected::text, 'null') || ',"adjusted":' || coalesce(adjusted::text, 'null')
-    || ',"beyond":' || coalesce(beyond::text, 'null') || '}', ','
+    || ',"beyond":' || coalesce(beyond, false) || '}', ','
 )`;
 
 function rowsText(index: number): string {

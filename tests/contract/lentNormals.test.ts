@@ -46,7 +46,7 @@ describe('a new arrival', () => {
     expect(status.borrowed.share).toBeLessThan(1);
     const { points, limits } = await trendOf(service, room);
     expect(points.map((point) => point.expected === null)).toEqual([true, false]);
-    expect(points.map((point) => point.beyond)).toEqual([null, false]);
+    expect(points.map((point) => point.beyond)).toEqual([false, false]);
     expect(limits?.lower).toBeLessThan(points[1].adjusted ?? 0);
     expect(limits?.upper).toBeGreaterThan(points[1].adjusted ?? 0);
     const overview = await service.request('GET', '/overview?limit=500', { token });

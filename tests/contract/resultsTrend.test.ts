@@ -33,7 +33,7 @@ test('an answer that is put together as text fits its schema', async () => {
     ids.filter((_, i) => i % 2 === 0),
   );
   expect(body.points[0].at).toBe(dayAt(0));
-  expect(body.points[0].expected).toBeNull();
+  expect(body.points[0]).toMatchObject({ expected: null, beyond: false });
   expect(body.points[11].expected).toBeCloseTo(9, 0);
   expect(body.limits.lower).toBeLessThan(body.limits.upper);
   expect(body.services).toHaveLength(1);

@@ -30,13 +30,13 @@ export function drawPoints(
   inside(u, (pen) => {
     for (const { point, x, value } of crowded ? extremes(visible) : visible) {
       const y = u.valToPos(value, 'y', true);
-      if (point.beyond === true) {
+      if (point.beyond) {
         triangle(pen, x, y, pixels(6), value >= (trend.limits?.centre ?? point.expected ?? value));
         pen.fillStyle = theme.beyond;
         pen.fill();
       } else {
         dot(pen, x, y, pixels(crowded ? 1.5 : 3));
-        pen.fillStyle = point.beyond === null ? theme.surface : colour;
+        pen.fillStyle = point.expected === null ? theme.surface : colour;
         pen.strokeStyle = colour;
         pen.lineWidth = pixels(1.5);
         pen.fill();

@@ -55,8 +55,8 @@ function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; si
       {scale === 'measured' && trend.points.some((p) => p.expected !== null) && (
         <ExpectedKey text={say.expected} />
       )}
-      {trend.points.some((p) => p.beyond === true) && <BeyondKey text={say.beyond} />}
-      {trend.points.some((p) => p.beyond === null) && <HollowKey text={say.learning} side={sideIndex} />}
+      {trend.points.some((p) => p.beyond) && <BeyondKey text={say.beyond} />}
+      {trend.points.some((p) => p.expected === null) && <HollowKey text={say.learning} side={sideIndex} />}
       {trend.services.length > 0 && <WorkKey text={say.service} />}
       {scale === 'adjusted' && trend.forecast !== null && <ForecastKey text={say.forecast} />}
     </>

@@ -7,7 +7,7 @@ const ROWS = 200;
 
 function againstNormal(point: TrendPoint, limits: Trend['limits']): string {
   const say = words.trend;
-  if (point.beyond === null) return say.notJudged;
+  if (point.expected === null) return say.notJudged;
   if (!point.beyond) return say.inside;
   const centre = limits?.centre ?? point.expected ?? point.value;
   return (point.adjusted ?? point.value) >= centre ? say.above : say.below;
