@@ -1,8 +1,10 @@
 import swagger from '@fastify/swagger';
+import type { RouteOptions } from 'fastify';
 import fp from 'fastify-plugin';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import { SESSION_COOKIE } from './access/sessionCookie.ts';
 import type { App } from './appTypes.ts';
+import { LONGEST_KEY } from './routes/createOnce.ts';
 
 const SECURITY = {
   public: [],
@@ -22,6 +24,25 @@ const NEWS = {
     },
   },
 } as const;
+
+/** What `createOnce` reads; no schema of a route holds it, as what one names of the headers is all that is left of them. */
+const IDEMPOTENCY_KEY = {
+  type: 'object',
+  properties: {
+    'Idempotency-Key': {
+      type: 'string',
+      minLength: 1,
+      maxLength: LONGEST_KEY,
+      description: 'The same key from the same caller within 24 hours gets the first answer again.',
+    },
+  },
+} as const;
+
+/** Whether a route makes something: it answers 201, or takes strokes. */
+function creates({ method, schema, config }: RouteOptions): boolean {
+  if (method !== 'POST' || config?.access === 'public') return false;
+  return config?.access === 'sender' || Object.hasOwn(Object(schema?.response), 201);
+}
 
 /** Generates the OpenAPI 3.1 document from the very schemas that validate. */
 export const openApi = fp(async (app: App) => {
@@ -46,7 +67,10 @@ export const openApi = fp(async (app: App) => {
         },
       },
     },
-    transform: jsonSchemaTransform,
+    transform: (documented) => {
+      const { schema, url } = jsonSchemaTransform(documented);
+      return { url, schema: creates(documented.route) ? { ...schema, headers: IDEMPOTENCY_KEY } : schema };
+    },
     transformObject: jsonSchemaTransformObject,
   });
 });

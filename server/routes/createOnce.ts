@@ -7,7 +7,7 @@ import { hashKey, openAnswer, sealAnswer } from '../access/sealedAnswer.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, ProblemError } from '../problems.ts';
 
-const LONGEST_KEY = 255;
+export const LONGEST_KEY = 255;
 export const KEPT_FOR_MS = 24 * 3_600_000;
 
 /**

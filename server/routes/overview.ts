@@ -6,7 +6,7 @@ import { overviewSummary } from '../results/overviewSummary.ts';
 import { preferredType } from '../results/preferredType.ts';
 import { pageOf } from '../schemas/common.ts';
 import { CoachOverview, OverviewQuery, OverviewSummary, OverviewSummaryQuery } from '../schemas/overview.ts';
-import { sendText } from './sendText.ts';
+import { jsonOrCsv, sendText } from './sendText.ts';
 
 const tags = ['results'];
 
@@ -19,7 +19,7 @@ export async function overviewRoutes(app: App): Promise<void> {
         summary:
           "The coaches with their rooms' verdicts, the most worrying first; by Accept all of them as CSV, a row a room",
         querystring: OverviewQuery,
-        response: { 200: pageOf(CoachOverview) },
+        response: { 200: jsonOrCsv(pageOf(CoachOverview)) },
       },
       config: { visits: true },
     },

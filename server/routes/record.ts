@@ -6,7 +6,7 @@ import { preferredType } from '../results/preferredType.ts';
 import { Id, pageOf } from '../schemas/common.ts';
 import { RecordedAct, RecordQuery } from '../schemas/record.ts';
 import { answerPage, readCursor } from './paging.ts';
-import { sendText } from './sendText.ts';
+import { jsonOrCsv, sendText } from './sendText.ts';
 
 const LIST = 'record';
 const Place = z.tuple([z.iso.datetime({ offset: true }), Id]);
@@ -20,7 +20,7 @@ export async function recordRoutes(app: App): Promise<void> {
         tags: ['people'],
         summary: 'Who did what, newest first; by Accept the whole span as CSV',
         querystring: RecordQuery,
-        response: { 200: pageOf(RecordedAct) },
+        response: { 200: jsonOrCsv(pageOf(RecordedAct)) },
       },
       config: { see: DEALER, problems: ['not-found'] },
     },

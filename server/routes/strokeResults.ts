@@ -10,7 +10,7 @@ import { travelOfStroke } from '../results/travel.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
 import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';
-import { sendText } from './sendText.ts';
+import { jsonOrCsv, sendText } from './sendText.ts';
 
 const tags = ['strokes'];
 const POINTS = 4000;
@@ -24,7 +24,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         summary: 'The very numbers that were sent, as JSON or, by Accept, as CSV',
         params: ByIdParams,
         querystring: PointsQuery,
-        response: { 200: Trace },
+        response: { 200: jsonOrCsv(Trace) },
       },
       config: { problems: ['samples-removed'] },
     },

@@ -43,6 +43,8 @@ function* objectsIn(document: unknown): Generator<Record<string, unknown>> {
   for (const inner of Object.values(document)) yield* objectsIn(inner);
 }
 
+const isOpen = ({ security }: Operation) => security?.length === 0;
+
 describe('the OpenAPI document', () => {
   test('is version 3.1 and open to everybody', async () => {
     const answer = await service.request('GET', '/api/openapi.json');
@@ -67,6 +69,17 @@ describe('the OpenAPI document', () => {
     ])
       for (const method of ['GET', 'POST']) expect(names).toContain(`${method} ${list}`);
     for (const method of ['GET', 'POST', 'DELETE']) expect(names).toContain(`${method} /api/v1/session`);
+  });
+
+  test('names the Idempotency-Key of every POST that creates, and CSV where it is answered', () => {
+    for (const { name, method, operation } of operations) {
+      const isCreating = method === 'post' && '201' in operation.responses && !isOpen(operation);
+      const takesStrokes = name === 'POST /api/v1/strokes';
+      const names = operation.parameters?.filter((one) => one.in === 'header').map((one) => one.name) ?? [];
+      expect(names, name).toEqual(isCreating || takesStrokes ? ['Idempotency-Key'] : []);
+    }
+    const { responses } = described.paths['/api/v1/strokes/{id}/trace'].get;
+    expect(Object.keys(responses['200'].content ?? {})).toEqual(['application/json', 'text/csv']);
   });
 
   test('has no reference that leads nowhere', () => {
