@@ -68,7 +68,8 @@ function unavailable(cause: Error): ProblemError {
 
 const BY_STATUS: Readonly<Record<number, ProblemName>> = {
   401: 'not-signed-in',
-  403: 'not-allowed',
+  // Of files alone, for a path that leads out of their folder: there is nothing.
+  403: 'not-found',
   404: 'not-found',
   405: 'method-not-allowed',
   408: 'request-timeout',

@@ -1,7 +1,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from './appTypes.ts';
 import { sendProblem } from './errorHandler.ts';
-import { ProblemError } from './problems.ts';
+import { notFound, ProblemError } from './problems.ts';
 
 interface KnownRoute {
   readonly address: RegExp;
@@ -31,7 +31,10 @@ declare module 'fastify' {
   }
 }
 
-/** Below `/api`: 405 where another method would do, else 404. Any other address is the pages' own. */
+/**
+ * 405 where another method would do. Below `/api`, and where the address is known but for an id too long to be one,
+ * 404. Any other address is the pages' own.
+ */
 export function answerUnknownRoute(
   routes: KnownRoutes,
   sendPage: (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply>,
@@ -42,6 +45,7 @@ export function answerUnknownRoute(
   const methods = [...routes.values()]
     .filter((route) => route.address.test(path))
     .flatMap((route) => [...route.methods]);
+  if (methods.includes(request.method)) return sendProblem(reply, notFound('thing'));
   if (methods.length > 0) {
     const allow = [...new Set(methods)].sort().join(', ');
     return sendProblem(

@@ -177,6 +177,16 @@ describe('an address', () => {
   });
 
   test.each([
+    `/api/v1/coaches/${'x'.repeat(600)}`,
+    '/api/v1/warnings/%00',
+    '//api/v1/coaches',
+    '/%00',
+    '/healthz/',
+  ])('%s names nothing', async (path) => {
+    expect(await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${token}`)).toMatch(/^HTTP\/1\.1 404/);
+  });
+
+  test.each([
     '/api/v1/coaches/%00',
     '/api/v1/coaches/%ff',
     '/api/v1/coaches/%',
