@@ -1,12 +1,22 @@
 import { z } from 'zod';
+import { parseTimestamp } from '../../ingest/timestamp.ts';
 
 /** The pieces that every schema is made of. Times are RFC 3339, answered in UTC; ids are UUIDs. */
 export const Id = z.uuid();
 
-/** RFC 3339 with an offset or Z; answered as UTC. */
-export const Time = z.iso
-  .datetime({ offset: true, error: 'Must be a time such as 2026-05-02T16:20:11Z.' })
-  .refine((text) => !text.startsWith('0000'), { message: 'There is no year 0.' });
+/** RFC 3339 with an offset or Z, as strokes have it; put into UTC on the way in and out. */
+export const Time = z
+  .string()
+  .refine((text) => parseTimestamp(text) !== null, {
+    message: 'Must be a time such as 2026-05-02T16:20:11Z.',
+    abort: true,
+  })
+  .overwrite(inUtc)
+  .meta({ format: 'date-time' });
+
+function inUtc(text: string): string {
+  return new Date(parseTimestamp(text) ?? Number.NaN).toISOString();
+}
 
 export const Name = z.string().trim().min(1).max(300);
 export const Notes = z.string().max(10_000);

@@ -214,3 +214,15 @@ test('a service is listed by when it was done, newest first, in UTC', async () =
     '2026-04-02T00:00:00.500Z',
   ]);
 });
+
+test.each([
+  ['2026-04-02T10:00:00.1234567+02:00', '2026-04-02T08:00:00.123Z'],
+  ['2026-04-02t10:00:00z', '2026-04-02T10:00:00.000Z'],
+  ['2026-04-02T10:00:00+23:59', '2026-04-01T10:01:00.000Z'],
+  ['2026-06-30T23:59:60Z', '2026-07-01T00:00:00.000Z'],
+])('a time is any of RFC 3339, as in strokes: %s', async (at, answered) => {
+  const made = await service.request('POST', `/rooms/${room}/services`, { token, body: { ...SERVICE, at } });
+  expect([made.status, made.body.at], made.text).toEqual([201, answered]);
+  const read = await service.request('GET', `/services/${made.body.id}`, { token });
+  expect(read.body.at).toBe(answered);
+});
