@@ -12,11 +12,6 @@ export function refuseCommonPassword(password: string, email: string, pointer: s
   const plain = password.toLowerCase();
   common ??= new Set(dictionary['passwords-common'].filter((each) => Password.safeParse(each).success));
   const [name] = email.toLowerCase().split('@');
-  const isEasy =
-    common.has(plain) || plain === email.toLowerCase() || plain === name || isOneCharacter(plain);
+  const isEasy = common.has(plain) || plain === email.toLowerCase() || plain === name;
   if (isEasy) throw invalidField(pointer, 'Too many people use this password: take another one.');
-}
-
-function isOneCharacter(text: string): boolean {
-  return new Set(text).size === 1;
 }

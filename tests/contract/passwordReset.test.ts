@@ -131,7 +131,7 @@ describe('a forgotten password', () => {
 });
 
 describe('a password that many use', () => {
-  const common = ['1qaz2wsx3edc', 'QWERTY123456', 'aaaaaaaaaaaaaa'];
+  const common = ['1qaz2wsx3edc', 'QWERTY123456', '123456789012'];
 
   test.each(common)('%s is refused wherever one is set', async (password) => {
     const answers = [

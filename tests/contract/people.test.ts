@@ -70,6 +70,13 @@ describe('an invitation', () => {
     expect((await accept(invitation)).status).toBe(200);
   });
 
+  test.each([12, 200])(
+    'takes any password of %i characters, be it one of them over and over',
+    async (length) => {
+      expect((await accept((await invite()).invitation, 'x'.repeat(length))).status).toBe(200);
+    },
+  );
+
   test('is kept as a hash alone, and opens nothing as a token', async () => {
     const { invitation } = await invite();
     expect((await as(invitation, 'GET', '/session')).status).toBe(401);
