@@ -41,6 +41,8 @@ async function loggersOfTokens(
       ${distinct.map(({ accountId }) => accountId)}::uuid[], ${distinct.map(({ hash }) => hash)}::bytea[]
     ) as t (account_id, token_hash)
     join loggers l on l.account_id = t.account_id and l.token_hash = t.token_hash
+    -- Of a deleted coach, which is out of sight, it is nobody's: on 401 a logger keeps its strokes, and it may come back.
+    join coaches c on c.account_id = l.account_id and c.id = l.coach_id
   `.execute(db);
   const unseen = rows.filter(
     ({ last_seen_at: seenAt }) => seenAt === null || Date.now() - seenAt.getTime() > SEEN_EVERY_MS,
