@@ -70,7 +70,7 @@ function latestOf(state: RoomState, judged: JudgedStroke): RoomState['latest'] {
     if (running === null) continue;
     const percent = Math.round(100 * Math.expm1(running.residual));
     if (latest === null || latest.percent === null || Math.abs(percent) > Math.abs(latest.percent)) {
-      latest = { side, percent };
+      latest = { side, percent, beyond: running.beyond };
     }
   }
   return latest;

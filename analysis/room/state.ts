@@ -44,8 +44,11 @@ export interface RoomState {
   open: Warning[];
   /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
   suspicious: boolean;
-  /** The latest stroke's share above its normal, by side and direction, for the headline. */
-  latest: { readonly side: string; readonly percent: number | null } | null;
+  /**
+   * The latest stroke's share above its normal, of the side furthest from it, and whether that is beyond its limits, for
+   * the headline.
+   */
+  latest: { readonly side: string; readonly percent: number | null; readonly beyond: boolean } | null;
 }
 
 /** What is lent to a room, in the order of its channels: side by side, each in both directions. */

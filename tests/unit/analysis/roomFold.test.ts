@@ -248,3 +248,17 @@ test('about one healthy stroke in 400 is beyond its single-stroke limits', () =>
   expect(all).toBeGreaterThan(2800);
   expect(beyond).toBeLessThan(21);
 });
+
+test.each([
+  [[1, 1], 'clear', 'inside'],
+  [[0.6, 0.6], 'clear', 'outside'],
+])(
+  'a last stroke at %j of its normal leaves the room %s and is said to be %s its usual spread',
+  (factors, verdict, where) => {
+    const events = strokeEvents(25, ROOM, 7, (index) => (index === 24 ? { factors } : {}));
+    const { state } = foldAll(ROOM, events);
+    const summary = summariseRoom(state);
+    expect([summary.verdict, state.latest?.beyond]).toEqual([verdict, where === 'outside']);
+    expect(summary.headline).toContain(`on the latest stroke, ${where} its usual spread`);
+  },
+);
