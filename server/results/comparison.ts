@@ -7,6 +7,7 @@ import { invalidField } from '../problems.ts';
 import type { Comparison } from '../schemas/results.ts';
 import { strokeEvent } from '../work/roomEvents.ts';
 import { describeRoom } from '../work/roomRow.ts';
+import { strokesInTrouble } from './beforeWork.ts';
 import { findRoom } from './findRoom.ts';
 
 /** Enough for a narrow interval, and near enough to the repair that wear in between hardly counts. */
@@ -36,8 +37,8 @@ export async function compareRoom(
 }
 
 /**
- * The strokes right before and right after the work: back to the work before it and on to the work after it. Several
- * services without a stroke between them are one piece of work.
+ * The strokes right before and right after the work: back to the trouble that it was done for, or to the work before it,
+ * and on to the work after it. Several services without a stroke between them are one piece of work.
  */
 async function aroundService(
   db: Kysely<Tables>,
@@ -62,11 +63,12 @@ async function aroundService(
   const firstAfter = later[0]?.placed_at.getTime() ?? Number.POSITIVE_INFINITY;
   const begin = Math.max(Number.NEGATIVE_INFINITY, ...times.filter((time) => time <= lastBefore));
   const end = Math.min(Number.POSITIVE_INFINITY, ...times.filter((time) => time > firstAfter));
+  const before = earlier
+    .filter((row) => row.placed_at.getTime() >= begin)
+    .map(strokeEvent)
+    .reverse();
   return {
-    before: earlier
-      .filter((row) => row.placed_at.getTime() >= begin)
-      .map(strokeEvent)
-      .reverse(),
+    before: await strokesInTrouble(db, accountId, roomId, at, before),
     after: later.filter((row) => row.placed_at.getTime() < end).map(strokeEvent),
   };
 }
