@@ -443,14 +443,16 @@ describe('who may send', () => {
     await sayPieces(link, stroke.pieces.slice(0, 2));
     expect((await service.request('DELETE', `/coaches/${coach.coachId}`, { token })).status).toBe(204);
     link.say(stroke.pieces[2]);
-    expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 404 });
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
+    expect(await link.closed).toBe(NOT_SIGNED_IN);
     const restored = await service.request('POST', `/coaches/${coach.coachId}/restoration`, {
       token,
       body: {},
     });
     expect(restored.status).toBe(200);
-    link.say(stroke.begin);
-    expect(await link.next()).toMatchObject({ type: 'resume', key: stroke.key, nextSeq: 2 });
+    const again = await open(coach.loggerToken);
+    again.say(stroke.begin);
+    expect(await again.next()).toMatchObject({ type: 'resume', key: stroke.key, nextSeq: 2 });
   });
 
   test('a room that was removed takes its strokes along, and the link goes on', async () => {
