@@ -2,6 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import type { MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
+import { isLetGo } from './stallHeld.ts';
 import type { TravelJudgedBy } from './travelMemory.ts';
 
 /** How far a room travelled on one stroke, and how sure that is. */
@@ -42,8 +43,10 @@ export function travelMade(context: FindingContext): TravelMade | null {
     const shortBy = Math.max(0, Math.min(fewer, MOST_WEAKER - longerBy(byTime)));
     return { shortBy, part, judged: byTurns, by: 'turns' };
   }
-  const shortBy = Math.max(0, -longerBy(byTime) - strongerSupply(context));
-  return { shortBy, part, judged: byTime, by: knowsSupply ? 'time' : 'blind' };
+  const stronger = strongerSupply(context);
+  const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts);
+  const judged = { ...byTime, deviation: Math.hypot(byTime.deviation, stronger.deviation) };
+  return { shortBy, part, judged, by: knowsSupply ? 'time' : 'blind' };
 }
 
 /** The side that was driven furthest tells how far the room went. */
@@ -91,14 +94,22 @@ function fewerByStandstill({ analysis, residual }: FindingContext, side: string)
 
 /**
  * A supply that nobody recorded shows in the stall current: the stroke was faster by as much, not shorter. Where the
- * temperature is known a weaker one shows in it as well, and a stroke that took no longer on it was shorter: below zero.
+ * temperature is known a weaker one shows in it as well, and a stroke that took no longer on it was shorter: below zero, and
+ * as unsure as the stall is read. One that was let go before the motor stood still tells of no weaker supply.
  */
-function strongerSupply({ state, analysis, conditions, residual }: FindingContext): number {
-  if (analysis.supplyVolts !== null) return 0;
-  const rises = state.room.sides
-    .map((side) => residual(side, 'endStopAmps')?.rise ?? null)
-    .filter((rise) => rise !== null);
-  if (rises.length === 0) return 0;
-  const stronger = Math.max(...rises);
-  return conditions[1] === null ? Math.max(0, stronger) : Math.max(-MOST_WEAKER, stronger);
+function strongerSupply(context: FindingContext): { volts: number; deviation: number } {
+  const { state, analysis, direction, conditions, residual } = context;
+  const stalls = state.room.sides.flatMap((side) => {
+    const judged = residual(side, 'endStopAmps');
+    return judged === null
+      ? []
+      : [{ judged, isLetGo: isLetGo(state.travel[direction], analysis, side, judged) }];
+  });
+  if (analysis.supplyVolts !== null || stalls.length === 0) return NO_OTHER;
+  const { judged, isLetGo: letGo } = stalls.reduce((a, b) => (b.judged.rise > a.judged.rise ? b : a));
+  if (judged.rise >= 0) return { volts: judged.rise, deviation: 0 };
+  if (letGo || conditions[1] === null) return NO_OTHER;
+  return { volts: Math.max(-MOST_WEAKER, judged.rise), deviation: judged.deviation };
 }
+
+const NO_OTHER = { volts: 0, deviation: 0 };

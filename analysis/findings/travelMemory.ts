@@ -13,6 +13,8 @@ export interface DirectionTravel {
   latest: { short: number; stopped: boolean; by: TravelJudgedBy }[];
   /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
   fewer: number | null;
+  /** How long the latest stalls were held, seconds, oldest first, by side. */
+  held: Record<string, number[]>;
 }
 
 export interface TravelMemory extends Record<Direction, DirectionTravel> {
@@ -33,7 +35,7 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
 }
 
 export function beginTravelMemory(): TravelMemory {
-  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null });
+  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null, held: {} });
   return {
     extend: travel(),
     retract: travel(),

@@ -9,7 +9,8 @@ const LEAST_STANDSTILL = 1.6;
  *
  * Amperes and seconds of one side. What it draws at standstill is read at the end stop, or where it came to none at the
  * start, whose peak is never quite that: turns counted by the one are not to be held against turns counted by the other.
- * Null where that is hardly more than the running current.
+ * Null where that is hardly more than the running current. A stall that was let go while the motor was still coming to a
+ * stand reads less than that, and the turns seem fewer (`stallHeld.ts`).
  */
 export function turnsAs({ endStopAmps, inrushAmps, runningAmps, durationS }: CountedStroke): number | null {
   const standstillAmps = endStopAmps ?? inrushAmps;

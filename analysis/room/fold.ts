@@ -2,6 +2,7 @@ import { relearn } from '../baseline/learn.ts';
 import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
+import { noteHeld } from '../findings/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
 import { isPart } from '../findings/unseen.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
@@ -56,6 +57,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   const { warnings, teaches } = findTroubles(context, event);
   if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
   noteCopper(state, event, analysis);
+  noteHeld(state.travel[analysis.direction], analysis);
   lendStroke(state, event, analysis);
   state.suspicious = isSuspicious(state, judged, isPart(context));
   state.latest = latestOf(state, judged);

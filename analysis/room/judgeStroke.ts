@@ -9,6 +9,7 @@ import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts'
 import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
+import { isLetGo } from '../findings/stallHeld.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from './state.ts';
@@ -109,7 +110,8 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
         unseenZero(analysis, side, measure, event.atMs - channel.learntAtMs),
         coarseSpread(analysis.sides[side], measure, value),
       );
-      const judged = isComparable(state, channel, analysis, measure, value)
+      const endStop = residuals.get(`${side}|endStopAmps`) ?? null;
+      const judged = isComparable(state, channel, analysis, measure, value, endStop)
         ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value), zero)
         : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
@@ -145,7 +147,7 @@ const BY_STALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ', 'turn
 
 /**
  * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, nor
- * are turns that were counted by it; what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
+ * are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
  */
 function isComparable(
   state: RoomState,
@@ -153,11 +155,14 @@ function isComparable(
   analysis: DoneAnalysis,
   measure: MeasureName,
   value: number,
+  endStop: Residual | null,
 ): boolean {
   if (isTooCoarse(analysis.sides[channel.side], measure, value)) return false;
   const { endStopAmps, rateHz = null } = analysis.sides[channel.side];
   const { stopRate } = state.travel[analysis.direction];
   if (BY_STALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
+  if (measure === 'turnsAs' && isLetGo(state.travel[analysis.direction], analysis, channel.side, endStop))
+    return false;
   return isSameRecording(channel, measure, rateHz);
 }
 
@@ -177,6 +182,7 @@ export function learnStroke(
     if (channel === undefined || doubtful.has(side)) continue;
     const conditions = sideConditions(state, event, analysis, side);
     const running = judged.residual(side, 'runningAmps');
+    const endStop = judged.residual(side, 'endStopAmps');
     settle(
       channel,
       MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
@@ -184,7 +190,7 @@ export function learnStroke(
     takeRate(channel, rateHz);
     const values = MEASURE_NAMES.map((measure) => {
       const value = measureValue(analysis, measure, side);
-      if (value === null || !isComparable(state, channel, analysis, measure, value)) return null;
+      if (value === null || !isComparable(state, channel, analysis, measure, value, endStop)) return null;
       return toScale(measure, value);
     });
     if (isWanted(channel, conditions, running)) {
