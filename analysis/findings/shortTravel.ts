@@ -3,7 +3,8 @@ import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { flag, isLasting, isOver, type RecentFlags } from './recent.ts';
+import { isWhole, madeTogether, takeBack } from './movementParts.ts';
+import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
 import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
@@ -21,11 +22,8 @@ const WITHOUT_STOP_STROKES = 4;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
-/** A stroke that was broken off is taken up within so long, and both together make a whole one. */
-const TAKEN_UP_HOURS = 24;
 /** A way back within so long was made on the supply of the way out, more or less. */
 const SAME_SUPPLY_HOURS = 168;
-const WHOLE: readonly [number, number] = [0.85, 1.25];
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
@@ -34,7 +32,7 @@ const RATE_STROKES = 12;
 /**
  * Strokes of one direction end before the room's usual travel: they take less time than supply and temperature
  * account for, though the motor ran as ever, and often without coming to the stop. The way back from a short stroke
- * is short too and says nothing; nor do two strokes that make a whole one, broken off and taken up again.
+ * is short too and says nothing; nor do the parts of a movement that was broken off and taken up again.
  */
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
@@ -50,15 +48,17 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const least = by === 'blind' ? SHORT_BLIND : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
-  const takenUp = takesUp(before, direction, context.event.atMs, part);
-  if (takenUp) takeBack(state.recent, travel, direction);
+  const together = madeTogether(context, part);
+  if (together !== null) {
+    takeUp(context, together, stopped);
+    return NOTHING;
+  }
   const excused = before.shortBy + (before.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
   if (back && stopped && analysis.supplyVolts === null)
     compareOtherWay(state.travel, direction, context.event.atMs, part);
   // The one of the two that lacks its usual stop is the one that ends early.
   const lacksOwn = !stopped && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
   const explained =
-    takenUp ||
     (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused) ||
     (!lacksOwn && shortBy <= saidOfTheOther(context) + EXPLAINED);
   travel.latest.push({ short: explained ? 0 : shortBy, stopped, by });
@@ -68,10 +68,11 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const alone = shortBy > Math.max(least, SIGMAS * (judged.deviation + extrapolated(judged)));
   const again = isShortAgain(travel, least, made);
   const short = !explained && (missesStop || ((alone || again) && !mayBeTheStay(context, made)));
-  before.mayBeCut = short || takenUp || (explained && before.wasShort);
+  before.mayBeCut = short || (explained && before.wasShort);
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
-  Object.assign(before, { direction, atMs: context.event.atMs, part: takenUp ? 1 : part });
+  if (!short && !explained) travel.took = part;
+  Object.assign(before, { direction, atMs: context.event.atMs, part });
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * least;
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
@@ -105,19 +106,24 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   };
 }
 
+/** Takes a part of a movement to what it goes on from: none of them is short by itself, and none is a stroke to learn from. */
+function takeUp({ state, event, direction }: FindingContext, together: number, stopped: boolean): void {
+  const { travel } = state;
+  const own = travel[direction];
+  takeBack(state.recent, own, direction, stopped);
+  const whole = isWhole(together, Math.max(1, own.took));
+  const shortBy = whole ? 0 : Math.max(0, -Math.log(together));
+  if (whole && openOf(state, 'short-travel').every((open) => open.direction !== direction))
+    learnRate(own, stopped);
+  Object.assign(travel, { atMs: event.atMs, part: together, shortBy, wasShort: !whole, mayBeCut: true });
+}
+
 /** How short the other direction is said to be, natural logarithm; minus infinity: it is not. */
 function saidOfTheOther({ state, direction }: FindingContext): number {
   const open = openOf(state, 'short-travel').find((warning) => warning.direction !== direction);
   const isOwn = openOf(state, 'short-travel').some((warning) => warning.direction === direction);
   const percent = Number(open?.evidence.shortPercent ?? Number.NaN);
   return isOwn || Number.isNaN(percent) ? Number.NEGATIVE_INFINITY : -Math.log1p(-percent / 100);
-}
-
-/** Whether this stroke goes on where the one before it in the same direction was broken off. */
-function takesUp(before: TravelMemory, direction: Direction, atMs: number, part: number): boolean {
-  const inTime = atMs - before.atMs <= TAKEN_UP_HOURS * 3_600_000;
-  const whole = before.part + part;
-  return before.direction === direction && inTime && whole >= WHOLE[0] && whole <= WHOLE[1];
 }
 
 /**
@@ -138,14 +144,6 @@ function compareOtherWay(travel: TravelMemory, direction: Direction, atMs: numbe
   const other = travel[direction === 'extend' ? 'retract' : 'extend'].latest.at(-1);
   if (other === undefined || other.stopped || atMs - travel.atMs > SAME_SUPPLY_HOURS * 3_600_000) return;
   other.short = Math.max(other.short, Math.log(part / travel.part));
-}
-
-/** The stroke that was broken off was not short after all. */
-function takeBack(recent: RecentFlags, travel: DirectionTravel, direction: Direction): void {
-  const flags = recent[`short-travel ${direction}`];
-  if (flags !== undefined && flags.length > 0) flags[flags.length - 1] = false;
-  const broken = travel.latest.at(-1);
-  if (broken !== undefined) broken.short = 0;
 }
 
 /** The latest strokes were all a little short, by as sure a measure as this one: together they tell what none of them does. */

@@ -13,6 +13,8 @@ export interface DirectionTravel {
   latest: { short: number; stopped: boolean; by: TravelJudgedBy }[];
   /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
   fewer: number | null;
+  /** The part of the expected time that the latest whole stroke took. */
+  took: number;
   /** How long the latest stalls were held, seconds, oldest first, by side. */
   held: Record<string, number[]>;
 }
@@ -23,7 +25,7 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   direction: Direction | null;
   /** Whether it was so short that it counts by itself. */
   wasShort: boolean;
-  /** When that was, and the part of the expected time that it took. */
+  /** When that was, and the part of the expected time that it took, with what it goes on from. */
   atMs: number;
   part: number;
   /** Strokes in a row, whichever way, that were all quicker than expected. */
@@ -35,7 +37,7 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
 }
 
 export function beginTravelMemory(): TravelMemory {
-  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null, held: {} });
+  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null, took: 1, held: {} });
   return {
     extend: travel(),
     retract: travel(),

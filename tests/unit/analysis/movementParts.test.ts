@@ -1,0 +1,87 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import { changed } from './support/contexts.ts';
+import { type Folded, foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { directionOf, strokeEvents, type Told } from './support/strokeEvents.ts';
+
+const STROKES = 60;
+
+/** A movement that was let go and gone on with, some minutes later each time: a record of each part, the last to the stop. */
+function inParts(event: StrokeEvent, parts: readonly number[], minutes = 2): StrokeEvent[] {
+  return parts.map((part, i) => {
+    const place = { strokeId: `${event.strokeId}-${i}`, atMs: event.atMs + i * minutes * 60_000 };
+    return changed(
+      { ...event, ...place },
+      {
+        all: ({ durationS, chargeAs, endStopAmps }) => ({
+          durationS: part * durationS,
+          chargeAs: part * chargeAs,
+          endStopAmps: i === parts.length - 1 ? endStopAmps : null,
+        }),
+      },
+    );
+  });
+}
+
+/** `partsOf`: of the movement of this index; null: made in one. */
+function room(partsOf: (index: number) => readonly number[] | null, told: Partial<Told> = {}): Folded {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4, () => told).flatMap((event, i) => {
+    const parts = partsOf(i);
+    return parts === null ? [event] : inParts(event, parts);
+  });
+  return foldAll(ONE_MOTOR, events);
+}
+
+const saidOf = ({ warnings }: Folded) => warnings.map(({ kind, direction }) => [kind, direction]);
+
+test.each([
+  { name: 'two', parts: [0.4, 0.6], told: {} },
+  { name: 'three', parts: [0.35, 0.32, 0.33], told: {} },
+  { name: 'four', parts: [0.3, 0.2, 0.25, 0.25], told: {} },
+  { name: 'three, on a supply that nobody recorded', parts: [0.2, 0.35, 0.45], told: { volts: null } },
+])(
+  'movements that were made in $name parts are no short travel, and none of the parts is learnt from',
+  (row) => {
+    const folded = room((i) => (i > 30 && i % 7 === 3 ? row.parts : null), row.told);
+    expect(saidOf(folded)).toEqual([]);
+    const seconds = folded.judgements.at(-1)?.expectations.find(({ measure }) => measure === 'durationS');
+    expect(Math.abs((seconds?.expected ?? 0) / 20 - 1)).toBeLessThan(0.02);
+  },
+);
+
+test('the way back from a movement that was never finished, whatever its parts, is as short and says nothing', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4).flatMap((event, i) => {
+    if (i > 30 && i % 8 === 2) return inParts(event, [0.3, 0.2, 0.1]);
+    return i > 30 && i % 8 === 3 ? inParts(event, [0.6]) : [event];
+  });
+  expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([]);
+});
+
+test('parts of a movement that takes longer than it did are parts all the same', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4, (i) => ({ factors: [i < 30 ? 1 : 1.3] })).flatMap(
+    (event, i) => {
+      const slower = changed(event, {
+        all: ({ durationS }) => ({ durationS: (i < 30 ? 1 : 1.28) * durationS }),
+      });
+      return i > 40 && i % 4 === 2 ? inParts(slower, [0.3, 0.7]) : [slower];
+    },
+  );
+  expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([['rising-draw', null]]);
+});
+
+test('a travel that is short is said though some of its movements are made in parts', () => {
+  const folded = room((i) => {
+    if (i < 30 || directionOf(i) === 'retract') return null;
+    return i % 6 === 2 ? [0.4, 0.46] : [0.86];
+  });
+  expect(saidOf(folded)).toEqual([['short-travel', 'extend']]);
+});
+
+test('strokes of one direction between which the other was not recorded are whole ones of their own', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4).flatMap((event, i) => {
+    if (i < 30) return [event];
+    return directionOf(i) === 'retract' ? [] : inParts(event, [0.84]);
+  });
+  expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([['short-travel', 'extend']]);
+});
