@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { inject } from 'vitest';
 import { addPerson } from '../../server/access/addPerson.ts';
 import { createAccount } from '../../server/access/createAccount.ts';
+import { beginSession } from '../../server/access/sessions.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
@@ -89,7 +90,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     person,
     email: person.email,
     password,
-    token: await signIn(person.email, password),
+    token: (await beginSession({ pool, db }, person)).token,
   });
 
   return {
