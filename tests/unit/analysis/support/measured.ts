@@ -27,9 +27,9 @@ export function measureShape(
   return done(measureStroke(trace, room)).sides.main;
 }
 
-/** Every number in a value, wherever it stands. */
-export function numbersIn(value: unknown): number[] {
-  if (typeof value === 'number') return [value];
+/** The numbers in a value, wherever they stand, that are no finite ones. */
+export function endlessIn(value: unknown): number[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [value];
   if (value === null || typeof value !== 'object') return [];
-  return Object.values(value).flatMap(numbersIn);
+  return Object.values(value).flatMap(endlessIn);
 }
