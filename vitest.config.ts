@@ -15,8 +15,8 @@ const withPostgres = {
   hookTimeout: 120_000,
 };
 
-/** Most of the slow files wait for processes of their own: on a small machine one at a time would leave it idle. */
-const LEAST_AT_ONCE = 2;
+/** Most of the slow files wait for processes of their own, or for results: fewer at a time leave two cores idle in between. */
+const LEAST_AT_ONCE = 3;
 
 export default defineConfig({
   test: {
