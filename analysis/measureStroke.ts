@@ -1,6 +1,7 @@
 import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
 import { median } from './statistics/median.ts';
 import { type Activity, activity, commonRests } from './stroke/activity.ts';
+import { withoutBraking } from './stroke/brakingSwing.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
 import { idlingSide } from './stroke/idlingSide.ts';
@@ -125,7 +126,8 @@ function idling(unread: UnreadSide, all: readonly (ActiveSide | UnreadSide)[]): 
 }
 
 /** `stood`: when another side of the room was seen to stand. */
-function readSide(trace: SideTrace, stood: Interval | null): ActiveSide | UnreadSide {
+function readSide(recorded: SideTrace, stood: Interval | null): ActiveSide | UnreadSide {
+  const trace = withoutBraking(recorded);
   const sign = signOf(trace.amps);
   const signal = sign === 0 ? null : sideSignal(trace, sign);
   if (signal === null || signal.amps.length < 8) {

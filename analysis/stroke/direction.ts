@@ -1,6 +1,7 @@
 import { median, medianInPlace } from '../statistics/median.ts';
 import { present } from '../statistics/select.ts';
 import type { Direction, RoomDescription, StrokeTrace } from '../trace.ts';
+import { withoutBraking } from './brakingSwing.ts';
 
 /**
  * The direction told by the sign of the current: positive drives the room in its `positiveDirection`. Null where the
@@ -12,7 +13,7 @@ export function directionBySign(
   trace: Pick<StrokeTrace, 'sides'>,
   room: Pick<RoomDescription, 'positiveDirection'>,
 ): Direction | null {
-  const signs = trace.sides.map(({ amps }) => signOf(amps)).filter((sign) => sign !== 0);
+  const signs = trace.sides.map((side) => signOf(withoutBraking(side).amps)).filter((sign) => sign !== 0);
   if (signs.length === 0 || signs.some((sign) => sign !== signs[0])) return null;
   const other: Direction = room.positiveDirection === 'extend' ? 'retract' : 'extend';
   return signs[0] > 0 ? room.positiveDirection : other;
