@@ -41,8 +41,12 @@ export function sensorDoubt(
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
+  const bothScales = sharedScale(scales, state.room.sides);
   const shared =
-    doubts.find(({ doubt }) => doubt === 'clock') ?? sharedGap(doubts, state.room.sides) ?? wrongRate(rate);
+    doubts.find(({ doubt }) => doubt === 'clock') ??
+    sharedGap(doubts, state.room.sides) ??
+    wrongRate(rate) ??
+    bothScales;
   const timed = placedByArrival ? MISDATED : shared;
   const timedNeeds = placedByArrival || rate !== null ? 1 : LEAST_STROKES;
   // With one side, what speaks against the logger and what speaks against the side is one warning.
@@ -54,7 +58,7 @@ export function sensorDoubt(
         whose === side && doubt !== 'clock' && (doubt !== 'clipped' || isCut) && shared === undefined,
     );
     const own = ofSide ?? movedZero(side, zeros) ?? (alone ? timed : undefined);
-    const scale = scales.get(side);
+    const scale = bothScales === undefined ? scales.get(side) : undefined;
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     // A side without load draws so little that its record looks empty or noisy.
     const idles = openOf(state, 'dropped-load').some((dropped) => dropped.side === side);
@@ -66,10 +70,7 @@ export function sensorDoubt(
     const needed =
       own !== undefined && own === timed ? timedNeeds : own?.doubt === 'clipped' ? 1 : LEAST_STROKES;
     if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
-    const percent = scale === undefined ? 0 : Math.round(100 * Math.expm1(scale));
-    const detail =
-      own?.detail ??
-      `Running, inrush and stall current all read ${Math.abs(percent)} % ${percent > 0 ? 'higher' : 'lower'} than they did.`;
+    const detail = own?.detail ?? readsScaled(scale ?? 0);
     const of = own !== undefined && own === timed ? null : side;
     present.push(finding(of, own?.doubt ?? 'scale', detail, state.room.sides));
   }
@@ -78,7 +79,7 @@ export function sensorDoubt(
   const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
   else if (timed !== undefined && (open !== undefined || isLasting(flags, timedNeeds, 4))) {
-    present.push(finding(null, 'clock', timed.detail, state.room.sides));
+    present.push(finding(null, timed === bothScales ? 'scale' : 'clock', timed.detail, state.room.sides));
   }
   return { present, gone };
 }
@@ -104,6 +105,26 @@ function movedZero(
   };
 }
 
+/** Sides whose scale changed by factors no further apart than this changed together, natural logarithm. */
+const ONE_SCALE = 0.2;
+
+/** The scale of all sides at once is the logger's: its range was switched, or its unit. */
+function sharedScale(
+  scales: SensorChanges['scales'],
+  sides: readonly string[],
+): { readonly doubt: Doubt; readonly detail: string } | undefined {
+  const changes = [...scales.values()];
+  const [least, most] = [Math.min(...changes), Math.max(...changes)];
+  if (sides.length < 2 || changes.length < sides.length || most - least > ONE_SCALE) return undefined;
+  return { doubt: 'scale', detail: readsScaled((least + most) / 2) };
+}
+
+function readsScaled(scale: number): string {
+  const percent = Math.round(100 * Math.expm1(scale));
+  const as = percent > 0 ? 'higher' : 'lower';
+  return `Running, inrush and stall current all read ${Math.abs(percent)} % ${as} than they did.`;
+}
+
 /** A rate that was told wrongly stretches every stroke alike; it was seen in several before it is said at all. */
 function wrongRate(rate: number | null): { readonly doubt: Doubt; readonly detail: string } | undefined {
   if (rate === null) return undefined;
@@ -125,7 +146,8 @@ function sharedGap(
 }
 
 function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {
-  const whose = side === null ? "The logger's clock" : `The record of ${nameSide(side, sides)}`;
+  const named = side === null ? 'both sides' : nameSide(side, sides);
+  const whose = side === null && doubt !== 'scale' ? "The logger's clock" : `The record of ${named}`;
   return {
     kind: 'sensor-doubt',
     side: side === null && sides.length === 1 ? sides[0] : side,

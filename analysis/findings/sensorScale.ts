@@ -45,7 +45,10 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (judged === null || memory.running.length === 0) return null;
   const running = median(memory.running);
   const stall = stallRise(context, side);
-  const said = context.state.open.some((open) => open.kind === 'sensor-doubt' && open.side === side);
+  const said = context.state.open.some(
+    ({ kind, side: whose, evidence }) =>
+      kind === 'sensor-doubt' && (whose === side || (whose === null && evidence.doubt === 'scale')),
+  );
   const like = said ? STILL.like : LIKE;
   const explained = running > 0 && context.state.open.some((open) => EXPLAIN.has(open.kind));
   if (explained && !said) return null;
@@ -94,16 +97,21 @@ export function coldRise(memory: ScaleMemory): number | null {
   return Math.max(0, stall + faster);
 }
 
-/** Both sides' stall currents moved alike, by at least this part: that is cold copper, not two sensors at once. */
+/** Both sides' stall currents moved alike, by at least this part: that is cold copper, or the supply. */
 const SHARED_PART = 0.5;
+/** What both together do at most to a stall, by whether the supply was recorded: what moves more is the logger's scale. */
+const MOST_SHARED = { recorded: MOST_WEATHER + 0.06, unrecorded: MOST_WEATHER + 0.2 };
+/** A start that stands out less may be no more than the current that the room then runs with. */
+const CLEAR_START = 2.5;
 
 /**
  * How much a side's stall current rose over the latest strokes; null where it was not read, or where the other sides
- * share it. The stall at the end stop lasts and is read well. The inrush is over before a slow logger sees its peak, but
+ * share it and weather or supply may do as much. The stall at the end stop lasts and is read well. The inrush is over before a slow logger sees its peak, but
  * the peaks of all sides fall between the same two samples: what the others' rose is taken off.
  */
-function stallRise({ state, residual }: FindingContext, side: string): number | null {
-  const atStop = readsStop({ state, residual }, side);
+function stallRise(context: FindingContext, side: string): number | null {
+  const { state, analysis, conditions } = context;
+  const atStop = readsStop(context, side);
   const read = (name: string): number | null => {
     const list = atStop ? state.scale[name].endStop : state.scale[name].inrush;
     return list.length < (atStop ? 2 : LATEST) ? null : median(list);
@@ -114,6 +122,10 @@ function stallRise({ state, residual }: FindingContext, side: string): number | 
     .map(read)
     .filter((rise) => rise !== null);
   if (own === null || others.length === 0) return own;
+  const shared = others.every((other) => other / own > SHARED_PART);
+  const { inrushAmps, runningAmps } = analysis.sides[side];
+  const most = conditions[0] === null ? MOST_SHARED.unrecorded : MOST_SHARED.recorded;
+  if (shared && Math.abs(own) > most && (atStop || inrushAmps > CLEAR_START * runningAmps)) return own;
   if (!atStop) return own - median(others);
-  return others.every((other) => other / own > SHARED_PART) ? null : own;
+  return shared ? null : own;
 }

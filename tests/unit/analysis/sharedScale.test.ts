@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import type { SideMeasures } from '../../../analysis/measures.ts';
+import { changed } from './support/contexts.ts';
+import { foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+const LEARNT = 40;
+
+/** Currents as so many times what they are, and the time that the room takes for it. */
+const scaled =
+  ({ running = 1, stall = 1, longer = 1 }) =>
+  (measured: SideMeasures): Partial<SideMeasures> => ({
+    runningAmps: running * measured.runningAmps,
+    runningAmpsP90: running * measured.runningAmpsP90,
+    profile: measured.profile.map((amps) => (amps === null ? null : running * amps)),
+    inrushAmps: stall * measured.inrushAmps,
+    endStopAmps: stall * (measured.endStopAmps ?? 0),
+    durationS: longer * measured.durationS,
+  });
+
+/** The kind and side of all warnings of a room whose sides both change so, once it has learnt its normal. */
+function saidOf(factors: Parameters<typeof scaled>[0], volts: number | null = 12.6) {
+  const events = strokeEvents(LEARNT + 8, ROOM, 11, () => ({ volts })).map((event, index) =>
+    index < LEARNT ? event : changed(event, { all: scaled(factors) }),
+  );
+  return foldAll(ROOM, events).warnings.map(({ kind, side, evidence }) => [
+    kind,
+    side,
+    evidence.doubt ?? null,
+  ]);
+}
+
+test.each([
+  { name: 'twice as much', factor: 2, volts: 12.6 },
+  { name: 'half as much again, the supply not recorded', factor: 1.55, volts: null },
+  { name: 'half as much', factor: 0.5, volts: 12.6 },
+])(
+  'both sides that run and stall at $name as slowly as ever are read on another scale',
+  ({ factor, volts }) => {
+    expect(saidOf({ running: factor, stall: factor }, volts)).toEqual([['sensor-doubt', null, 'scale']]);
+  },
+);
+
+test('both sides that run at more, but stall as ever, draw more', () => {
+  expect(saidOf({ running: 1.5, longer: 1.2 })).toEqual([['rising-draw', null, null]]);
+});
+
+test('what cold copper adds to both stalls is no scale', () => {
+  expect(saidOf({ running: 1.2, stall: 1.15, longer: 1.05 })).toEqual([['rising-draw', null, null]]);
+});
