@@ -47,7 +47,7 @@ export function lacking(channel: Channel, values: readonly (number | null)[]): (
   const taught = MEASURE_NAMES.map((measure, index) => {
     if (!READ_OFF_SAMPLES.has(measure)) return null;
     const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
-    if (known >= LEARNING_STROKES) return null;
+    if (known >= LEARNING_STROKES || values[index] === null) return null;
     lacks = true;
     return values[index];
   });

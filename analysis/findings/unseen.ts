@@ -1,4 +1,5 @@
 import type { Residual } from '../baseline/judge.ts';
+import { MEASURE_NAMES } from '../measures.ts';
 import type { FindingContext } from './finding.ts';
 import { coldRise } from './sensorScale.ts';
 
@@ -16,12 +17,28 @@ const THERMOMETER_LEAVES = 0.4;
 const COLD_DOUBT = 0.4;
 
 /**
- * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
- * current is a thermometer of its own. Null where the temperature is recorded, and where the stall was not read either.
- * Natural logarithm, zero where it is warm.
+ * Stalls that differ by more than this from stroke to stroke (standard deviation, natural logarithm) are no thermometer:
+ * the middle one of three is off by twenty degrees of 0.393 % then.
  */
-export function coldAllowance({ state, conditions }: FindingContext): number | null {
-  if (conditions[1] !== null) return null;
+const MOST_STALL_SPREAD = 0.1;
+const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
+
+/**
+ * Whether the stalls of the room read the same from stroke to stroke, by their normals either way; a switch that is let go
+ * as the current rises cuts them.
+ */
+function readsWell({ state }: FindingContext): boolean {
+  return state.channels.every(({ fits }) => (fits[END_STOP]?.scale ?? 0) < MOST_STALL_SPREAD);
+}
+
+/**
+ * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
+ * current is a thermometer of its own. Null where the temperature is recorded, and where the stall was not read, or not
+ * well, either. Natural logarithm, zero where it is warm.
+ */
+export function coldAllowance(context: FindingContext): number | null {
+  const { state, conditions } = context;
+  if (conditions[1] !== null || !readsWell(context)) return null;
   const rises = state.room.sides.map((side) => coldRise(state.scale[side]));
   const read = rises.filter((rise) => rise !== null);
   if (read.length < rises.length) return null;
