@@ -12,6 +12,27 @@ const SAME_PART = 0.5;
 const CLEAR_STROKES = 4;
 
 /**
+ * What a peak of so many parts of the running current may add to it by itself: once per turn of the gear it takes much of
+ * the travel, elsewhere a little. A travel that ends early leaves out a part of the course. Guesses, no source.
+ */
+const BY_SWING = 0.8;
+const BY_PEAKS = 0.3;
+const MOST_BY_PEAKS = 0.12;
+const BY_SHORT_TRAVEL = 0.12;
+
+/** How much of a rise the troubles that are open already explain, as a part of the running current. */
+function explainedRise({ state }: FindingContext, side: string): number {
+  const explained = state.open.map((open) => {
+    if (open.kind === 'short-travel') return BY_SHORT_TRAVEL;
+    if (open.kind !== 'stall-spike' || open.side !== side) return 0;
+    const height = Number(open.evidence.heightPercent) / 100;
+    if (open.pattern === 'once-per-turn') return BY_SWING * height;
+    return open.pattern === 'scattered' ? Math.min(MOST_BY_PEAKS, BY_PEAKS * height) : 0;
+  });
+  return Math.max(0, ...explained);
+}
+
+/**
  * The running current has risen beyond the room's own normal. `side` is null where both rose alike. Held back while
  * the load merely moved from one side to the other, which `uneven-sides` says.
  */
@@ -21,7 +42,10 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
-  const raised = load.risen.length > 0 && !load.moved;
+  const unexplained = load.risen.filter(
+    (side) => Math.expm1(load.rises.get(side) ?? 0) > explainedRise(context, side),
+  );
+  const raised = unexplained.length > 0 && !load.moved;
   if (open === undefined && !raised) return NOTHING;
   return { present: [finding(context, load, open)], gone: [] };
 }

@@ -111,3 +111,26 @@ test('a side that sheds its load to the other is no clamp that reads too little,
   });
   expect(saidOf(ROOM, shared)).toEqual([['uneven-sides', 'front', true]]);
 });
+
+test.each([
+  { rise: 1.1, said: [['stall-spike', 'front', true]] },
+  {
+    rise: 1.25,
+    said: [
+      ['stall-spike', 'front', true],
+      ['rising-draw', 'front', true],
+    ],
+  },
+])(
+  'peaks at changing places explain a rise by as much as they may add, and no more: $rise',
+  ({ rise, said }) => {
+    const events = strokeEvents(STROKES, ROOM, 3, (i) => {
+      if (i < FROM) return {};
+      const places = [0.2 + 0.05 * (i % 7), 0.5 + 0.06 * (i % 5)];
+      const spikes = places.map((position) => ({ position, amps: 15, widthS: 0.3 }));
+      // The load rises once the peaks are known.
+      return { spikes: [spikes, []], factors: [i < FROM + 8 ? 1 : rise, 1] };
+    });
+    expect(saidOf(ROOM, events)).toEqual(said);
+  },
+);
