@@ -1,6 +1,7 @@
 import type { StrokeEvent } from '../history.ts';
 import type { Doubt, StrokeAnalysis } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
+import type { Warning } from '../warning.ts';
 import { isCutOff } from './cutLevel.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
 import { flag, isLasting, isOver } from './recent.ts';
@@ -70,6 +71,11 @@ export function sensorDoubt(
     const needed =
       own !== undefined && own === timed ? timedNeeds : own?.doubt === 'clipped' ? 1 : LEAST_STROKES;
     if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
+    // A zero that is read off a record which is worse than that says nothing new.
+    if (open !== undefined && own?.doubt === 'offset' && isWorse(open)) {
+      present.push(open);
+      continue;
+    }
     const detail = own?.detail ?? readsScaled(scale ?? 0);
     const of = own !== undefined && own === timed ? null : side;
     present.push(finding(of, own?.doubt ?? 'scale', detail, state.room.sides));
@@ -90,6 +96,11 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string): boole
   if (measured === undefined) return false;
   const isCut = (analysis.doubts ?? []).some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
   return isCutOff(state.cut[side], measured, isCut);
+}
+
+/** Whether more is wrong with a record than its zero. */
+export function isWorse({ evidence }: Warning): boolean {
+  return evidence.doubt !== 'offset' && evidence.doubt !== 'scale';
 }
 
 function movedZero(

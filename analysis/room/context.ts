@@ -1,5 +1,6 @@
 import { rateChange } from '../findings/clockRate.ts';
 import type { FindingContext } from '../findings/finding.ts';
+import { isWorse } from '../findings/sensorDoubt.ts';
 import { scaleChange } from '../findings/sensorScale.ts';
 import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
@@ -28,6 +29,15 @@ function withoutTheirZero({ open }: RoomState, { sides }: DoneAnalysis): string[
   });
 }
 
+/** Sides whose record was found wanting before, and this stroke leaves a doubt as well: its zero is no better than the rest. */
+function stillInDoubt({ open }: RoomState, { doubts }: DoneAnalysis): string[] {
+  return open.flatMap((warning) => {
+    const { kind, side } = warning;
+    const isWanting = kind === 'sensor-doubt' && isWorse(warning);
+    return isWanting && side !== null && doubts.some((doubt) => doubt.side === side) ? [side] : [];
+  });
+}
+
 export interface StrokeContext extends FindingContext {
   /** Changes of scale by side, natural logarithm. */
   readonly scales: ReadonlyMap<string, number>;
@@ -47,6 +57,7 @@ export function contextOf(
   const { direction } = analysis;
   const conditions = conditionsOf(event, analysis);
   const doubtful = doubtfulSides(analysis, state.room.sides);
+  for (const side of stillInDoubt(state, analysis)) doubtful.add(side);
   const residual: FindingContext['residual'] = (side, measure) => {
     if (doubtful.has(side)) return null;
     if ((measure === 'share' || measure === 'lagS') && doubtful.size > 0) return null;

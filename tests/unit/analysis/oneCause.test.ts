@@ -134,3 +134,15 @@ test.each([
     expect(saidOf(ROOM, events)).toEqual(said);
   },
 );
+
+test('a noisy sensor whose noise is taken for a moved zero now and then tells of no load', () => {
+  const events = strokeEvents(STROKES, ROOM, 3).map((event, i): StrokeEvent => {
+    const { analysis } = event;
+    if (i < FROM || analysis.status !== 'done') return event;
+    const doubt: Doubt = i % 3 === 0 ? 'noise' : 'offset';
+    const raised = changed(event, { front: ({ runningAmps }) => ({ runningAmps: 1.3 * runningAmps }) });
+    const doubts = [{ side: 'front', doubt, detail: 'It is not well.' }];
+    return { ...raised, analysis: { ...raised.analysis, doubts } as typeof analysis };
+  });
+  expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', 'front', true]]);
+});
