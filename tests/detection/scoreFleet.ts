@@ -39,11 +39,14 @@ export function scoreRoom(member: FleetRoom): RoomScore | null {
 
 /** Scores what was said of one room against the truth. */
 export function scoreStory(
-  { fault, seed, strokes: length }: Pick<FleetRoom, 'fault' | 'seed' | 'strokes'>,
-  warnings: readonly PlayedWarning[],
+  { fault, room, seed, strokes: length }: Pick<FleetRoom, 'fault' | 'room' | 'seed' | 'strokes'>,
+  played: readonly PlayedWarning[],
   strokes: readonly PlayedStroke[],
 ): RoomScore {
   const startsStroke = fault?.startsStroke ?? length;
+  const warnings = played.filter(
+    (each) => fault?.label.kind === 'weak-supply' || !isWeakByRecord(each, strokes, room.nominalVolts),
+  );
   const before = warnings.filter((warning) => warning.openedAt < startsStroke);
   const healthy = {
     falseWarnings: before.map(nameOf),
@@ -84,6 +87,31 @@ export function scoreStory(
     besides: after.filter((played) => !fits(played)).map(nameOf),
     ...healthy,
   };
+}
+
+/** Of the contract, section 6: below seven eighths of nominal in two strokes or more. */
+const WEAK_PART = 7 / 8;
+const WEAK_STROKES = 2;
+/** The supply of a few strokes before may have raised it. */
+const LATEST = 6;
+
+/**
+ * Whether a weak supply was said that the records themselves show: then it is true, whatever drew the supply down, a cold
+ * snap on a tired battery or an overloaded motor.
+ */
+function isWeakByRecord(
+  { warning, openedAt }: PlayedWarning,
+  strokes: readonly PlayedStroke[],
+  nominalVolts: number,
+): boolean {
+  if (warning.kind !== 'weak-supply') return false;
+  const weak = strokes.filter(({ index, event: { analysis } }) => {
+    const volts = analysis.status === 'done' ? analysis.supplyVolts : null;
+    return (
+      index > openedAt - LATEST && index <= openedAt && volts !== null && volts < WEAK_PART * nominalVolts
+    );
+  });
+  return weak.length >= WEAK_STROKES;
 }
 
 function directionFits(hit: PlayedWarning, direction: string | null): boolean {
