@@ -19,6 +19,9 @@ const KEPT = readdirSync(FOLDER)
 
 const read = (name: string) => readFileSync(join(FOLDER, name), 'utf8');
 
+/** A stroke that was not judged was `beyond: null` until `beyond` came to be always true or false. */
+const asSaidToday = (name: string, value: unknown) => (name === 'beyond' ? value === true : value);
+
 /** The service of today on a database of then, brought up to date as at a start. */
 async function upgraded(kept: string, worker: boolean): Promise<TestService> {
   const database = await createDatabase(inject('postgresUrl'));
@@ -41,7 +44,7 @@ describe.each(KEPT)('a database as it was after migration %s', (kept) => {
     const service = await upgraded(kept, false);
     try {
       // Written by `keep.ts` and nobody else.
-      const then = JSON.parse(read(`${kept}.json`)) as Said;
+      const then = JSON.parse(read(`${kept}.json`), asSaidToday) as Said;
       const now = await readSmallDataSet(service.url);
       expect(Object.keys(now)).toEqual(Object.keys(then));
       for (const [path, said] of Object.entries(then)) expect(now[path], path).toMatchObject(said);
