@@ -60,7 +60,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const agrees = collapsed || (ratio > like.least && ratio < like.most);
   // A start that is read badly agrees by chance now and then.
   if (running < 0 && shedsLoad(context, side) && !readsStop(context, side)) return null;
-  const eased = running < -FALL && stall < 0;
+  const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
   return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
 }
 
@@ -74,10 +74,10 @@ function shedsLoad({ state }: FindingContext, side: string): boolean {
   return state.open.some((open) => open.kind === 'uneven-sides' && open.side !== side);
 }
 
-/** Whether the stall's and the running current's changes differ by no more than the start's own spread. */
+/** Whether the stall's and the running current's changes differ by no more than the spread of what tells the stall. */
 function mayAgree(context: FindingContext, side: string, difference: number): boolean {
-  const start = context.residual(side, 'inrushAmps') ?? context.residual(side, 'endStopAmps');
-  return start !== null && Math.abs(difference) < (2 * start.deviation) / Math.sqrt(LATEST);
+  const stall = context.residual(side, readsStop(context, side) ? 'endStopAmps' : 'inrushAmps');
+  return stall !== null && Math.abs(difference) < (2 * stall.deviation) / Math.sqrt(LATEST);
 }
 
 /** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */

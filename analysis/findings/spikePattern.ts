@@ -4,6 +4,11 @@ import type { SpikedStroke } from './spikeMemory.ts';
 
 /** Two spikes are at one place when no further apart than this part of the travel. */
 const SAME_PLACE = 0.02;
+/**
+ * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further
+ * on in either direction, parts of the travel.
+ */
+const LATER = [0, 0.0125];
 /** A place of its own holds at least this part of all the spikes: many spikes fall together somewhere by chance. */
 const PLACE_PART = 0.6;
 /** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
@@ -35,7 +40,7 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   if (turning.length >= 2 && turning.length >= spiked.length / 2) {
     return { pattern: 'once-per-turn', position: null, strokes: turning.length, height };
   }
-  const place = commonPlace(spiked);
+  const place = mostOf(LATER.map((later) => commonPlace(spiked.map((stroke) => sooner(stroke, later)))));
   const all = spiked.reduce((sum, stroke) => sum + stroke.positions.length, 0);
   if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
     return { pattern: 'same-place', position: place.position, strokes: place.strokes, height };
@@ -67,9 +72,25 @@ function concentration(positions: readonly number[], period: number): number {
   return Math.hypot(cosine, sine) / positions.length;
 }
 
+interface CommonPlace {
+  readonly position: number;
+  readonly strokes: number;
+}
+
+/** The first of those that most strokes share. */
+function mostOf(places: readonly (CommonPlace | null)[]): CommonPlace | null {
+  return places.reduce((best, place) => ((place?.strokes ?? 0) > (best?.strokes ?? 0) ? place : best));
+}
+
+/** A stroke whose spikes lie so much nearer to where it began. */
+function sooner(stroke: SpikedStroke, later: number): SpikedStroke {
+  const by = stroke.direction === 'extend' ? later : -later;
+  return { ...stroke, positions: stroke.positions.map((position) => position - by) };
+}
+
 /** The place that most strokes have a spike at. */
-function commonPlace(strokes: readonly SpikedStroke[]): { position: number; strokes: number } | null {
-  let best: { position: number; strokes: number } | null = null;
+function commonPlace(strokes: readonly SpikedStroke[]): CommonPlace | null {
+  let best: CommonPlace | null = null;
   for (const candidate of strokes.flatMap((stroke) => stroke.positions)) {
     const near = strokes
       .map((stroke) => nearest(stroke.positions, candidate))

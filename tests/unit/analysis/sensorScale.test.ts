@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { SideMeasures } from '../../../analysis/measures.ts';
+import { Random } from '../../../server/demo/simulator/random.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
@@ -48,4 +49,25 @@ test('both sides that run at more, but stall as ever, draw more', () => {
 
 test('what cold copper adds to both stalls is no scale', () => {
   expect(saidOf({ running: 1.2, stall: 1.15, longer: 1.05 })).toEqual([['rising-draw', null, null]]);
+});
+
+test('a side that the other works for gets easier by itself, though its start is read badly', () => {
+  const random = new Random(5);
+  const events = strokeEvents(LEARNT + 24, ROOM, 11, (index) => ({
+    volts: null,
+    factors: index < LEARNT ? [1, 1] : [0.74, 1.25],
+  })).map((event, index) => {
+    const late = Math.exp(random.uniform(-0.4, 0.4));
+    // Whoever holds the switch lets go while the seals still give.
+    const pressed = index < LEARNT + 6 ? 1 : 0.85;
+    return changed(event, {
+      front: ({ inrushAmps, endStopAmps }) => ({
+        inrushAmps: late * inrushAmps,
+        endStopAmps: pressed * (endStopAmps ?? 0),
+      }),
+    });
+  });
+  const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  expect(said).toContainEqual(['uneven-sides', 'rear']);
+  expect(said).not.toContainEqual(['sensor-doubt', 'front']);
 });

@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import type { SpikedStroke } from '../../../analysis/findings/spikeMemory.ts';
+import { spikePattern } from '../../../analysis/findings/spikePattern.ts';
+import { Random } from '../../../server/demo/simulator/random.ts';
+import { directionOf } from './support/strokeEvents.ts';
+
+const strokesOf = (positions: (index: number) => readonly number[]): SpikedStroke[] =>
+  Array.from({ length: 8 }, (_, index) => ({
+    direction: directionOf(index),
+    positions: positions(index),
+    heights: positions(index).map(() => 0.8),
+    swing: null,
+  }));
+
+test('a place that reads a little further on in either direction is one place', () => {
+  const found = spikePattern(
+    strokesOf((index) => [index % 2 === 0 ? 0.24 : 0.21]),
+    null,
+  );
+  expect(found).toMatchObject({ pattern: 'same-place', strokes: 8 });
+  expect(found?.position).toBeCloseTo(0.225, 2);
+});
+
+test('a place that reads as much sooner in either direction is none: no current comes before its load', () => {
+  const found = spikePattern(
+    strokesOf((index) => [index % 2 === 0 ? 0.21 : 0.24]),
+    null,
+  );
+  expect(found?.pattern).toBe('scattered');
+});
+
+test('spikes that come anywhere are at no one place', () => {
+  for (let seed = 1; seed <= 200; seed++) {
+    const random = new Random(seed);
+    const anywhere = Array.from({ length: 8 }, () =>
+      Array.from({ length: 2 + Math.floor(random.uniform(0, 3)) }, () => random.uniform(0.08, 0.92)).sort(
+        (a, b) => a - b,
+      ),
+    );
+    const found = spikePattern(
+      strokesOf((index) => anywhere[index]),
+      null,
+    );
+    expect([seed, found?.pattern]).not.toEqual([seed, 'same-place']);
+  }
+});
