@@ -19,6 +19,7 @@ with input as (
   select * from json_to_recordset($1::json) as x (
     n integer, account_id uuid, id uuid, room_id uuid, coach_id uuid, sender_id uuid, logger_id uuid, key text,
     direction text, started_at timestamptz, recorded_sides text[], has_supply boolean, ambient_c double precision,
+    side_rates_hz double precision[], supply_rate_hz double precision,
     trace_from integer, trace_bytes integer, measured_by text, analysis jsonb
   )
 ), known as (
@@ -36,10 +37,10 @@ with input as (
   order by account_id, sender_id, key, n
 ), stored as (
   insert into strokes (account_id, id, room_id, sender_id, logger_id, key, direction, started_at, placed_at, placed_by,
-    recorded_sides, has_supply, ambient_c, analysis)
+    recorded_sides, side_rates_hz, has_supply, supply_rate_hz, ambient_c, analysis)
   select a.account_id, a.id, a.room_id, a.sender_id, a.logger_id, a.key, a.direction, a.started_at,
     ${placedAt('a.started_at', 'l.clock_offset_s', 'now()')}, ${placedBy('a.started_at', 'l.clock_offset_s', 'now()')},
-    a.recorded_sides, a.has_supply, a.ambient_c, a.analysis
+    a.recorded_sides, a.side_rates_hz, a.has_supply, a.supply_rate_hz, a.ambient_c, a.analysis
   from accepted a left join loggers l on l.account_id = a.account_id and l.id = a.logger_id
   order by a.account_id, a.sender_id, a.key
   on conflict do nothing

@@ -1,7 +1,7 @@
 import type { LearnRoom, RoomRow } from './measurer.ts';
 import type { Queries } from './queries.ts';
 import { STORE_STATEMENT } from './storeStatement.ts';
-import type { IncomingStroke } from './stroke.ts';
+import type { Clock, IncomingStroke } from './stroke.ts';
 import { strokeId } from './strokeId.ts';
 import type { StrokeToStore } from './strokeToStore.ts';
 import { encodeTrace } from './traceCodec.ts';
@@ -26,6 +26,9 @@ const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 const TRY_AGAIN = new Set(['23503', '40001', '40P01']);
 const MOST_TRIES = 4;
 
+/** Null where times were sent. */
+const rateOf = (clock: Clock): number | null => ('rateHz' in clock ? clock.rateHz : null);
+
 /** Packs a stroke for storing: all the work that needs no database. */
 export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToStore {
   return {
@@ -41,7 +44,9 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
       direction: stroke.direction,
       started_at: new Date(stroke.startedAtMs).toISOString(),
       recorded_sides: stroke.sides.map(({ side }) => side),
+      side_rates_hz: stroke.sides.map(({ clock }) => rateOf(clock)),
       has_supply: stroke.supply !== null,
+      supply_rate_hz: stroke.supply && rateOf(stroke.supply.clock),
       ambient_c: stroke.ambientC,
     },
     trace: encodeTrace(stroke),

@@ -29,6 +29,8 @@ interface StrokeInput {
   readonly direction: string | null;
   readonly started_at: string;
   readonly recorded_sides: readonly string[];
+  readonly side_rates_hz: readonly (number | null)[];
   readonly has_supply: boolean;
+  readonly supply_rate_hz: number | null;
   readonly ambient_c: number | null;
 }

@@ -14,6 +14,7 @@ import * as measuredBeforeStored from './0017-measured-before-stored.ts';
 import * as verdictColumn from './0018-verdict-column.ts';
 import * as resultsApart from './0019-results-apart.ts';
 import * as concernOfCoaches from './0020-concern-of-coaches.ts';
+import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -32,4 +33,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0018-verdict-column': verdictColumn,
   '0019-results-apart': resultsApart,
   '0020-concern-of-coaches': concernOfCoaches,
+  '0021-rates-of-strokes': ratesOfStrokes,
 };

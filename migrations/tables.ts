@@ -205,7 +205,10 @@ export interface StrokeTable {
   /** Whose time that is: `arrival` where the date sent cannot be. */
   placed_by: Generated<'sender' | 'arrival' | 'person'>;
   recorded_sides: string[];
+  /** By recorded side, null where times were sent; null as a whole: stored before rates were kept. */
+  side_rates_hz: (number | null)[] | null;
   has_supply: boolean;
+  supply_rate_hz: number | null;
   ambient_c: number | null;
   excluded: Generated<boolean>;
   note: string | null;

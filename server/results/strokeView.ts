@@ -19,8 +19,9 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
     placedAt: row.placed_at.toISOString(),
     placedBy: row.placed_by,
     receivedAt: row.received_at.toISOString(),
-    sides: row.recorded_sides,
+    sides: row.recorded_sides.map((side, i) => ({ side, ...sentAt(row.side_rates_hz?.[i]) })),
     hasSupply: row.has_supply,
+    supply: row.has_supply ? sentAt(row.supply_rate_hz) : null,
     ambientC: row.ambient_c,
     excluded: row.excluded,
     note: row.note,
@@ -29,6 +30,11 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
       ? misdated(analysis, row.recorded_sides)
       : analysis) as Stroke['analysis'],
   };
+}
+
+/** Where times were sent, and of what was stored before rates were kept, nothing is told. */
+function sentAt(rateHz: number | null | undefined): { rateHz?: number } {
+  return typeof rateHz === 'number' ? { rateHz } : {};
 }
 
 /** A date that cannot be is no fault of the samples, so the column does not know of it. */

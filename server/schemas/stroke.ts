@@ -52,6 +52,12 @@ export const Analysis = z
   ])
   .meta({ id: 'Analysis' });
 
+const SentRate = z
+  .number()
+  .optional()
+  .describe('As sent; absent where times were sent, and of strokes that an older version stored.');
+const SentSide = z.object({ side: z.string(), rateHz: SentRate });
+
 /** One stroke, less its samples. */
 export const Stroke = z
   .object({
@@ -68,8 +74,9 @@ export const Stroke = z
       .enum(['sender', 'arrival', 'person'])
       .describe('Whose time placedAt is: arrival where startedAt is before 2015 or a day or more ahead.'),
     receivedAt: Time,
-    sides: z.array(z.string()),
+    sides: z.array(SentSide),
     hasSupply: z.boolean(),
+    supply: z.object({ rateHz: SentRate }).nullable().describe('null: none was sent.'),
     ambientC: z.number().nullable(),
     excluded: z.boolean(),
     note: z.string().nullable(),

@@ -37,13 +37,26 @@ describe('one stroke', () => {
       roomId: fleet.roomId,
       direction: 'extend',
       startedAt: body.startedAt,
-      sides: ['front', 'rear'],
+      sides: body.sides.map(({ side, rateHz }) => ({ side, rateHz })),
       hasSupply: false,
+      supply: null,
       ambientC: null,
       excluded: false,
       note: null,
       analysis: null,
     });
+  });
+
+  test('tells at what rate each side and the supply were sent, and of times that they were', async () => {
+    const body = stroke();
+    const [front, rear] = body.sides;
+    const t = rear.amps.map((_, i) => i / rear.rateHz);
+    const sides = [front, { side: rear.side, t, amps: rear.amps }];
+    const sent = { ...body, sides, supply: { rateHz: 5, volts: [12.8, 12.3, 12.4] } };
+    const { results } = (await send(service, fleet.loggerToken, sent)).body;
+    const read = await service.request('GET', `/strokes/${results[0].strokeId}`, { token: fleet.token });
+    expect(read.body.sides).toEqual([{ side: 'front', rateHz: front.rateHz }, { side: 'rear' }]);
+    expect([read.body.hasSupply, read.body.supply]).toEqual([true, { rateHz: 5 }]);
   });
 
   test('sent twenty times at once is stored once', async () => {

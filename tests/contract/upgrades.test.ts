@@ -19,8 +19,14 @@ const KEPT = readdirSync(FOLDER)
 
 const read = (name: string) => readFileSync(join(FOLDER, name), 'utf8');
 
-/** A stroke that was not judged was `beyond: null` until `beyond` came to be always true or false. */
-const asSaidToday = (name: string, value: unknown) => (name === 'beyond' ? value === true : value);
+/**
+ * What is said in another way today: a stroke that was not judged was `beyond: null`, and a stroke's sides were names.
+ */
+function asSaidToday(this: object, name: string, value: unknown): unknown {
+  if (name === 'beyond') return value === true;
+  const areOfStroke = name === 'sides' && 'hasSupply' in this && Array.isArray(value);
+  return areOfStroke ? value.map((side) => ({ side })) : value;
+}
 
 /** The service of today on a database of then, brought up to date as at a start. */
 async function upgraded(kept: string, worker: boolean): Promise<TestService> {

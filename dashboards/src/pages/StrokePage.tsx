@@ -29,8 +29,9 @@ interface StrokeInRoom {
 
 /** The room's own order of sides first, so that a side looks the same on every page. */
 function sidesOf(stroke: Stroke, room: Room): string[] {
-  const known = room.sides.filter((side) => stroke.sides.includes(side));
-  return [...known, ...stroke.sides.filter((side) => !known.includes(side))];
+  const sent = stroke.sides.map(({ side }) => side);
+  const known = room.sides.filter((side) => sent.includes(side));
+  return [...known, ...sent.filter((side) => !known.includes(side))];
 }
 
 function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
