@@ -7,7 +7,7 @@ import { isWhole, madeTogether, takeBack } from './movementParts.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
-import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
+import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 
 /** Strokes this much shorter than expected count as short, and where neither supply nor the motor's turns are known. */
 const SHORT = 0.06;
@@ -22,8 +22,6 @@ const WITHOUT_STOP_STROKES = 4;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
-/** A way back within so long was made on the supply of the way out, more or less. */
-const SAME_SUPPLY_HOURS = 168;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
@@ -56,8 +54,9 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const excused = before.shortBy + (before.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
   if (back && stopped && analysis.supplyVolts === null)
     compareOtherWay(state.travel, direction, context.event.atMs, part);
-  // The one of the two that lacks its usual stop is the one that ends early.
-  const lacksOwn = !stopped && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
+  // The one of the two that lacks its usual stop is the one that ends early; that happens once to the other as well.
+  const isOnce = before.shortBy > 0 && travel.latest.at(-1)?.stopped !== false;
+  const lacksOwn = !stopped && !isOnce && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
   const explained =
     (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused) ||
     (!lacksOwn && shortBy <= saidOfTheOther(context) + EXPLAINED);

@@ -3,7 +3,7 @@ import type { MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { isLetGo } from './stallHeld.ts';
-import type { TravelJudgedBy } from './travelMemory.ts';
+import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
 
 /** How far a room travelled on one stroke, and how sure that is. */
 export interface TravelMade {
@@ -23,6 +23,10 @@ const MOST_WEAKER = 0.15;
 /** A motor that ran so shortly before is warm: its copper carries less, which is no travel. A guess, no source. */
 const COOLED_MS = 20 * 60_000;
 
+/** Turns that are fewer by so many deviations came to be so in one step, where the step is so much of it. */
+const STEP_SIGMAS = 2;
+const STEP_PART = 0.6;
+
 /** What the current at standstill fell by is held against so many of the latest strokes: supplies of some stays. */
 const SUPPLIES = 6;
 
@@ -39,7 +43,7 @@ export function travelMade(context: FindingContext): TravelMade | null {
   const byTurns = counted !== null && counted.deviation < byTime.deviation ? counted : null;
   context.state.travel[context.direction].fewer = byTurns === null ? null : -longerBy(byTurns);
   if (byTurns !== null) {
-    const fewer = -longerBy(byTurns) - otherwiseExplained(context);
+    const fewer = -longerBy(byTurns) - otherwiseExplained(context, byTurns);
     const shortBy = Math.max(0, Math.min(fewer, MOST_WEAKER - longerBy(byTime)));
     return { shortBy, part, judged: byTurns, by: 'turns' };
   }
@@ -63,23 +67,47 @@ function longerBy({ rise, fromReference }: Residual): number {
 /**
  * What else makes the turns seem fewer. A bad contact, and heat that nobody recorded, lower the current at standstill
  * without slowing the room as a weak supply would, whatever the supply of the day, and make the turns of the way back as
- * few. A clamp that reads too little lowers the running current as well.
+ * few: not where they came to be fewer from one stroke to the next on the same standstill. A clamp that reads too little
+ * lowers the running current as well.
  */
-function otherwiseExplained(context: FindingContext): number {
+function otherwiseExplained(context: FindingContext, byTurns: Residual): number {
   const { state, direction, residual } = context;
-  const { fell } = state.travel;
+  const { travel } = state;
   const now = state.room.sides
     .map((side) => fewerByStandstill(context, side))
     .filter((each) => each !== null);
-  if (now.length > 0) fell.push(Math.max(...now));
-  if (fell.length > SUPPLIES) fell.shift();
-  const byStandstill = fell.length > 0 ? Math.max(0, fell[fell.length - 1], median(fell)) : 0;
-  const back = Math.max(0, state.travel[direction === 'extend' ? 'retract' : 'extend'].fewer ?? 0);
+  if (now.length > 0) travel.fell.push(Math.max(...now));
+  if (travel.fell.length > SUPPLIES) travel.fell.shift();
+  noteStep(context, byTurns);
+  const byStandstill =
+    travel.fell.length > 0 ? Math.max(0, travel.fell[travel.fell.length - 1], median(travel.fell)) : 0;
+  const back = Math.max(0, travel[direction === 'extend' ? 'retract' : 'extend'].fewer ?? 0);
   const running = state.room.sides
     .map((side) => residual(side, 'runningAmps'))
     .filter((each) => each !== null);
   const readsLess = Math.max(0, ...running.map(({ rise, deviation }) => -rise - deviation));
-  return Math.max(readsLess, Math.min(back, byStandstill));
+  return Math.max(readsLess, travel.isStep ? 0 : Math.min(back, byStandstill));
+}
+
+/**
+ * Sees whether the turns have just become fewer while the current at standstill stayed what it was, or are no longer. Nobody
+ * drives with a room out: going in it stands where it went out, mostly on the same supply. Elsewhere a stronger one may hide
+ * what a contact took.
+ */
+function noteStep({ state, event, direction }: FindingContext, byTurns: Residual): void {
+  const { travel } = state;
+  const fewer = -longerBy(byTurns);
+  const fell = travel.fell.at(-1) ?? 0;
+  const before = travel.counted;
+  travel.counted = { fewer, fell, direction, atMs: event.atMs };
+  if (fewer <= STEP_SIGMAS * byTurns.deviation) {
+    travel.isStep = false;
+    return;
+  }
+  const isSamePlace = before?.direction === 'extend' && direction === 'retract';
+  if (!isSamePlace || event.atMs - before.atMs > SAME_SUPPLY_HOURS * 3_600_000) return;
+  const mostly = STEP_PART * fewer;
+  if (fewer - before.fewer > mostly && fell - before.fell < fewer - mostly) travel.isStep = true;
 }
 
 /** How many fewer turns a side seems to have made for what it drew less at standstill, natural logarithm. */

@@ -6,6 +6,9 @@ import type { Direction } from '../trace.ts';
  */
 export type TravelJudgedBy = 'turns' | 'time' | 'blind';
 
+/** A stroke within so long was made on the supply of the one before it, more or less. */
+export const SAME_SUPPLY_HOURS = 168;
+
 export interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;
@@ -32,6 +35,15 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   quickRun: number;
   /** By how much less than expected the latest strokes drew at standstill, natural logarithm. */
   fell: number[];
+  /** The latest stroke whose turns were counted: how many fewer, and what they seem fewer by for its standstill alone. */
+  counted: {
+    readonly fewer: number;
+    readonly fell: number;
+    readonly direction: Direction;
+    readonly atMs: number;
+  } | null;
+  /** Whether the turns came to be fewer from one stroke to the next on the same standstill, and have been since. */
+  isStep: boolean;
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
@@ -48,6 +60,8 @@ export function beginTravelMemory(): TravelMemory {
     part: 0,
     quickRun: 0,
     fell: [],
+    counted: null,
+    isStep: false,
     mayBeCut: false,
   };
 }
