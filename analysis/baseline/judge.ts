@@ -14,9 +14,10 @@ const BEYOND_PROBABILITY = 1 / 400;
 export const SEASON_SPREADS = 1.5;
 /**
  * What the ground that a coach stands on adds to some stays only, on the measure's scale: a reference of few stays knows
- * little of it, and a healthy stroke there is not beyond its limits. Guesses, no source; no chart counts with them.
+ * little of it, and a healthy stroke there is not beyond its limits. It decides which side stalls first, too: alone, on a
+ * supply that sags less, it draws more, and its turns seem more. Guesses, no source; no chart counts with them.
  */
-const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05 };
+const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05, turnsAs: 0.025 };
 /**
  * What cold adds by the copper's word may be off by so much of what it does as a rule: readings that are a little off make
  * a slope too small. A guess, no source.
