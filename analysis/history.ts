@@ -36,8 +36,8 @@ export interface Expectation {
   readonly value: number;
   /** What the baseline predicts at this stroke's supply and temperature; null while learning. */
   readonly expected: number | null;
-  /** The value brought to 12.6 V and 20 °C; null while learning. */
-  readonly adjusted: number | null;
+  /** The value brought to 12.6 V and 20 °C: by the room's own slopes, while learning by what is usual. */
+  readonly adjusted: number;
   /** Outside the single-stroke limits; null while learning. */
   readonly beyond: boolean | null;
 }

@@ -6,7 +6,7 @@ import { type Channel, type Fit, isReady } from './channel.ts';
 import { type Conditions, degreesOf, regressors, type Weather } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
 import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
-import { fromScale } from './scale.ts';
+import { fromScale, toScale } from './scale.ts';
 
 /** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
 const BEYOND_PROBABILITY = 1 / 400;
@@ -98,6 +98,16 @@ export function judgeMeasure(
     limit,
     beyond: Math.abs(residual) > limit,
   };
+}
+
+/**
+ * A measure's value brought to 12.6 V and 20 °C by what supply and temperature do as a rule, for as long as a room's own
+ * normal does not tell; what was not recorded counts as being there. In the measure's own unit.
+ */
+export function adjustedAsARule(measure: MeasureName, [volts, degrees]: Conditions, value: number): number {
+  const { perVolt, perDegree } = PRIORS[measure];
+  const scaled = toScale(measure, value);
+  return fromScale(measure, scaled - (volts ?? 0) * perVolt.mean - (degrees ?? 0) * perDegree.mean);
 }
 
 /**

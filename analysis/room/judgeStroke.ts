@@ -2,7 +2,7 @@ import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
 import { coarseSpread, isTooCoarse } from '../baseline/coarseSteps.ts';
 import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
 import { type CopperRead, copperReading, MOST_DAYS } from '../baseline/copper.ts';
-import { follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
+import { adjustedAsARule, follow, judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
@@ -115,7 +115,8 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
         ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value), zero)
         : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
-      const { expected = null, adjusted = null, beyond = null } = judged ?? {};
+      const { expected = null, beyond = null } = judged ?? {};
+      const adjusted = judged?.adjusted ?? adjustedAsARule(measure, conditions, value);
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     });
   }
