@@ -81,7 +81,7 @@ describePages('before and after', (place) => {
     await running.getByText(/\d\sA less \(.*\sA to .*\sA\)/).waitFor();
     expect(await running.locator('svg.interval-sure').count()).toBe(1);
     expect(await front.locator('.profile-band').count()).toBe(2);
-    await front.getByText('6 strokes before, 6 after').waitFor();
+    await front.getByText(/^[456] strokes before, 6 after/).waitFor();
     await front.getByText(/^Surely changed: from \d+% to \d+% of the travel .*\sA less/).waitFor();
     const rear = page.getByRole('figure', { name: 'rear, coming in' });
     const unmoved = rear.getByRole('row', { name: /^Running current \(median\)/ });

@@ -100,7 +100,7 @@ test('what a person corrects is what is then stored, once', async () => {
     first.map(({ strokeId }: { strokeId: string }) => ({ outcome: 'duplicate', strokeId })),
   );
   const { body: stroke } = await service.request('GET', `/strokes/${first[1].strokeId}`, { token });
-  expect(stroke.sides).toEqual(['front', 'rear']);
+  expect(stroke.sides.map(({ side }: { side: string }) => side)).toEqual(['front', 'rear']);
   expect(stroke.startedAt).toBe(body.strokes[1].startedAt);
   expect((await ask(outAndBack(), { ...query, startedAt: '2026-05-03T16:20:11Z' })).body.key).not.toBe(
     body.key,
