@@ -1,3 +1,4 @@
+import { hasFormerProfile, isReady } from '../baseline/channel.ts';
 import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
 import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
@@ -14,6 +15,7 @@ import type { StrokeEvent } from '../history.ts';
 import type { Warning, WarningKind } from '../warning.ts';
 import type { StrokeContext } from './context.ts';
 import { keepWarnings } from './keepWarnings.ts';
+import { channelOf } from './state.ts';
 
 /** While one of these is open the strokes are not normal, and teach no baseline. */
 const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([
@@ -57,7 +59,14 @@ export function findTroubles(
     keep(stallSpike(context, dropped));
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
-  return { warnings, teaches: !troubled && !weak && dropped.length === 0 && !state.travel.mayBeCut };
+  const lost = dropped.some(({ side }) => knowsLoad(context, side));
+  return { warnings, teaches: !troubled && !weak && !lost && !state.travel.mayBeCut };
+}
+
+/** Whether a side's usual course is more than what a first stroke or two said, which may have been odd ones. */
+function knowsLoad({ state, direction }: StrokeContext, side: string): boolean {
+  const channel = channelOf(state, side, direction);
+  return channel !== undefined && (isReady(channel) || hasFormerProfile(channel));
 }
 
 /** What was said of a current or a travel before it was seen that the record lies: a zero that moved, a wrong rate. */

@@ -20,16 +20,21 @@ const SHORTEST_PAUSE_S = 0.25;
 export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   const half = halfWindow(signal, SMOOTHING_S);
   const { smooth } = rest;
-  // The median of w samples is about 1.25 / sqrt(w) as noisy as one (Kenney and Keeping, 1962).
-  const smoothNoise = (1.25 * rest.noiseAmps) / Math.sqrt(2 * half + 1);
-  const clear = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, rest.stepAmps, 0.02);
-  const threshold = clear + (rest.offsetAmps ?? 0);
   const n = smooth.length;
+  // The median of w samples is about 1.25 / sqrt(w) as noisy as one (Kenney and Keeping, 1962).
+  const above = (samples: number) => {
+    const smoothNoise = (1.25 * rest.noiseAmps) / Math.sqrt(samples);
+    const clear = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, rest.stepAmps, 0.02);
+    return clear + (rest.offsetAmps ?? 0);
+  };
+  // Towards either end of the record the median is one of fewer samples.
+  const isDriven = (i: number) => smooth[i] > above(Math.min(i, half) + Math.min(n - 1 - i, half) + 1);
   let first = 0;
-  while (first < n && smooth[first] <= threshold) first++;
+  while (first < n && !isDriven(first)) first++;
   if (first === n) return null;
   let last = n - 1;
-  while (smooth[last] <= threshold) last--;
+  while (!isDriven(last)) last--;
+  const threshold = above(2 * half + 1);
   const rests: Interval[] = [];
   for (let i = first + 1; i < last; i++) {
     if (smooth[i] > threshold) continue;

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
@@ -75,4 +76,14 @@ test('a clamp left off, whose last digit flickers, is in doubt for a single moto
     i < FAULT_FROM ? event : changed(event, { all: () => off(i) }),
   );
   expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['sensor-doubt']);
+});
+
+test('an odd first stroke does not keep a room from learning what is usual', () => {
+  const state = beginRoom('room', ROOM, []);
+  const events = strokeEvents(18, ROOM, 5, (i) => (i === 0 ? { bump: { from: 0.8, to: 1, part: 3.5 } } : {}));
+  const judgements = events.map((event) => advanceRoom(state, event));
+  for (const { expectations } of judgements.slice(16))
+    for (const { measure, expected } of expectations)
+      expect([measure, expected]).not.toEqual([measure, null]);
+  expect(judgements.flatMap(({ warnings }) => warnings)).toEqual([]);
 });

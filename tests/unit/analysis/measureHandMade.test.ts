@@ -63,6 +63,19 @@ test('a coarse sensor that flickers between two readings at rest is no motor tha
   }
 });
 
+test('noise at the very end of a record, where fewer samples even it out, is no motor that still runs', () => {
+  const amps = { runningAmps: 2.7, inrushAmps: 13, stopAmps: 13, noiseAmps: 0.18 };
+  const shape = { ...amps, rateHz: 100, movingS: 10, stopS: 0.8 };
+  for (let seed = 1; seed <= 4; seed++) {
+    const side = sideOf('main', { ...shape, seed });
+    // The last few samples happen to lie a little above the rest.
+    side.amps.fill(0.21, -7);
+    const { sides } = done(measureStroke(traceOf([side]), ONE_MOTOR));
+    expect([sides.main.durationS, seed]).toEqual([expect.closeTo(10, 0), seed]);
+    expect(sides.main.endStopAmps).not.toBeNull();
+  }
+});
+
 test.each([25, 50, 200, 1000])('the inrush is the highest sample of the start, at %i Hz', (rateHz) => {
   const { timesS, amps } = sideOf('main', { rateHz, offsetAmps: 1 });
   const highest = Math.max(...amps.filter((_, i) => timesS[i] < 3)) - 1;
