@@ -106,8 +106,9 @@ const CLEAR_START = 2.5;
 
 /**
  * How much a side's stall current rose over the latest strokes; null where it was not read, or where the other sides
- * share it and weather or supply may do as much. The stall at the end stop lasts and is read well. The inrush is over before a slow logger sees its peak, but
- * the peaks of all sides fall between the same two samples: what the others' rose is taken off.
+ * share it and weather or supply may do as much. The stall at the end stop lasts and is read well. The inrush is over
+ * before a slow logger sees its peak, but the peaks of all sides fall between the same two samples: what the others'
+ * rose is taken off.
  */
 function stallRise(context: FindingContext, side: string): number | null {
   const { state, analysis, conditions } = context;

@@ -147,8 +147,9 @@ function excuseLag(
 const BY_STALL: ReadonlySet<MeasureName> = new Set(['chargeAs', 'energyJ', 'turnsAs']);
 
 /**
- * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without, nor
- * are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends on their rate; a spread within a step or two of the sensor is not measured.
+ * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without,
+ * nor are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends
+ * on their rate; a spread within a step or two of the sensor is not measured.
  */
 function isComparable(
   state: RoomState,
