@@ -18,6 +18,12 @@ const MOST = 47;
 const SHORT_BITS = 24;
 const SMALL = 2 ** 30;
 const FIRST_PARAMETER = 4;
+/**
+ * `2 ** k` and its inverse, looked up: the engine may work a power out anew for every sample of a block, which then
+ * takes several times as long as all the rest.
+ */
+const POWERS = Float64Array.from({ length: MOST + 1 }, (_, k) => 2 ** k);
+const INVERSES = POWERS.map((power) => 1 / power);
 /** Of a number: its escape and 48 bits. */
 const MOST_BYTES = 9;
 /** The parameters of a series of fewer than a block, and the last byte. */
@@ -54,7 +60,7 @@ function writeBlock(bits: BitWriter, numbers: Float64Array, from: number, to: nu
 }
 
 function writeLong(bits: BitWriter, u: number, k: number): void {
-  const divisor = 2 ** k;
+  const divisor = POWERS[k];
   const quotient = Math.floor(u / divisor);
   if (quotient >= ESCAPE) {
     bits.bits((1 << ESCAPE) - 1, ESCAPE);
@@ -73,7 +79,7 @@ export function readRice(reader: ByteReader, count: number): Float64Array {
     const step = reader.ones(MOST_PARAMETER_ONES);
     k += step % 2 === 0 ? step / 2 : -(step + 1) / 2;
     if (k < 0) continue;
-    const divisor = 2 ** k;
+    const divisor = POWERS[k];
     for (let i = from; i < to; i++) {
       const quotient = reader.ones(ESCAPE);
       if (quotient === ESCAPE) numbers[i] = reader.longBits(PLAIN_BITS);
@@ -106,7 +112,7 @@ function bestParameter(numbers: Float64Array, from: number, to: number): number 
 }
 
 function bitsWith(numbers: Float64Array, from: number, to: number, k: number): number {
-  const scale = 2 ** -k;
+  const scale = INVERSES[k];
   let bits = 0;
   for (let i = from; i < to; i++) {
     const quotient = Math.floor(numbers[i] * scale);
