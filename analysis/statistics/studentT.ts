@@ -50,10 +50,12 @@ export function studentTUpperQuantile(probability: number, degreesOfFreedom: num
   if (probability > 0.5) return -studentTUpperQuantile(1 - probability, degreesOfFreedom);
   if (probability === 0) return Number.POSITIVE_INFINITY;
   if (probability === 0.5) return 0;
-  const start = normalUpperQuantile(probability);
-  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return start;
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalUpperQuantile(probability);
   return remembered(probability, degreesOfFreedom, () =>
-    findPositiveRoot((t) => Math.log(studentTUpperTail(t, degreesOfFreedom) / probability), start),
+    findPositiveRoot(
+      (t) => Math.log(studentTUpperTail(t, degreesOfFreedom) / probability),
+      normalUpperQuantile(probability),
+    ),
   );
 }
 
