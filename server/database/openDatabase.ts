@@ -1,6 +1,7 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import type { Tables } from '../../migrations/tables.ts';
+import { plannedOnce } from './plannedOnce.ts';
 import type { RowScope } from './rowScope.ts';
 import { ScopedPool } from './scopedPool.ts';
 
@@ -48,6 +49,13 @@ const OF_REQUESTS: Patience = {
 /** Of work that nobody waits for at the other end of a line. */
 export const WITHOUT_LIMITS: Patience = {};
 
+interface OpenOptions {
+  readonly patience?: Patience;
+  readonly itsOwn?: RowScope;
+  /** What is asked through `db` is planned once for each connection. */
+  readonly plansOnce?: boolean;
+}
+
 /**
  * Opens a pool on a Postgres URL. Nothing is asked of the server before the first query. Used as it is, it sees no
  * row of any account, unless `itsOwn` scope says otherwise: take it `inScope` of a caller. It is closed by ending the
@@ -56,7 +64,7 @@ export const WITHOUT_LIMITS: Patience = {};
 export function openDatabase(
   url: string,
   connections: number = CONNECTIONS,
-  { patience = OF_REQUESTS, itsOwn = {} }: { patience?: Patience; itsOwn?: RowScope } = {},
+  { patience = OF_REQUESTS, itsOwn = {}, plansOnce = false }: OpenOptions = {},
 ): Database {
   const options: pg.PoolConfig = {
     connectionString: url,
@@ -72,7 +80,8 @@ export function openDatabase(
   pool.on('error', () => undefined);
   // One that dies in somebody's hands between two statements too: the next statement says so to whoever holds it.
   pool.on('connect', (client) => client.on('error', () => undefined));
-  return { pool, db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) }) };
+  const dialect = new PostgresDialect({ pool: plansOnce ? plannedOnce(pool) : pool });
+  return { pool, db: new Kysely<Tables>({ dialect }) };
 }
 
 /** The database as far as the scope reaches. Cheap: it opens nothing. */

@@ -13,7 +13,11 @@ const { databaseUrl, hand, heldUp } = workerData as ThreadStart;
 const CONNECTIONS = 3;
 // It looks for rooms of any account, and takes those of several together.
 const itsOwn = { spanning: 'queue' } as const;
-const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, { patience: WITHOUT_LIMITS, itsOwn });
+const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, {
+  patience: WITHOUT_LIMITS,
+  itsOwn,
+  plansOnce: true,
+});
 const stopping = new AbortController();
 const log: AnalysisLog = {
   error: ({ err, ...ids }, message) => {
