@@ -49,6 +49,8 @@ export interface Channel {
   needed: number;
   /** Samples a second of the reference strokes; null: not known. */
   rateHz: number | null;
+  /** Whether its stalls, too short for the slower of two rates, have been learnt anew since the rate changed. */
+  readsStallsAnew: boolean;
   /** What the motor's copper last read, and when; null: never. */
   copper: { readonly degrees: number; readonly isShared: boolean; readonly atMs: number } | null;
   /** What rooms of the same coach model lend it; null: nothing. */
@@ -71,6 +73,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
     settling: null,
     needed: lent?.needed ?? LEARNING_STROKES,
     rateHz: null,
+    readsStallsAnew: false,
     copper: null,
     lent,
   };

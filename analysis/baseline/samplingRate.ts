@@ -4,17 +4,31 @@ import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
 const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
+const BY_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
 const SAME_RATE = 0.1;
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
-/** So are a motor's turns where no stall is read: they are counted by the peak of its start. */
-function isReadOffSamples({ fits }: Channel, measure: MeasureName): boolean {
-  return READ_OFF_SAMPLES.has(measure) || (measure === 'turnsAs' && fits[END_STOP] === null);
+/**
+ * So are a motor's turns where no stall is read: they are counted by the peak of its start. And so is a stall that is let go
+ * within a few samples (`briefStalls`), with the turns that are counted by it.
+ */
+function isReadOffSamples({ fits }: Channel, measure: MeasureName, briefStalls: boolean): boolean {
+  if (READ_OFF_SAMPLES.has(measure)) return true;
+  return BY_STALL.has(measure) && (briefStalls || (measure === 'turnsAs' && fits[END_STOP] === null));
 }
 
-/** Whether a stroke's value of a measure can be compared with the reference, recorded at so many samples a second. */
-export function isSameRecording(channel: Channel, measure: MeasureName, rateHz: number | null): boolean {
-  if (rateHz === null || channel.rateHz === null || !isReadOffSamples(channel, measure)) return true;
+/**
+ * Whether a stroke's value of a measure can be compared with the reference, recorded at so many samples a second.
+ * `briefStalls`: whether the slower of both records holds only a few samples of a stall.
+ */
+export function isSameRecording(
+  channel: Channel,
+  measure: MeasureName,
+  rateHz: number | null,
+  briefStalls: boolean,
+): boolean {
+  if (rateHz === null || channel.rateHz === null || !isReadOffSamples(channel, measure, briefStalls))
+    return true;
   return Math.abs(Math.log(rateHz / channel.rateHz)) < SAME_RATE;
 }
 
@@ -22,16 +36,17 @@ export function isSameRecording(channel: Channel, measure: MeasureName, rateHz: 
  * Takes a stroke's sampling rate for the reference's. Where it is another than before, what is read off single samples
  * is learnt anew, from the old one's shape; everything else stands.
  */
-export function takeRate(channel: Channel, rateHz: number | null): void {
+export function takeRate(channel: Channel, rateHz: number | null, briefStalls: boolean): void {
   if (rateHz === null) return;
-  const isOther = MEASURE_NAMES.some((measure) => !isSameRecording(channel, measure, rateHz));
+  const isOther = MEASURE_NAMES.some((measure) => !isSameRecording(channel, measure, rateHz, briefStalls));
   channel.rateHz = rateHz;
   if (!isOther) return;
+  channel.readsStallsAnew = briefStalls;
   const kept = channel.values.map((values) => values[0] !== null);
   channel.values = channel.values.filter((_, stroke) => kept[stroke]);
   channel.conditions = channel.conditions.filter((_, stroke) => kept[stroke]);
   MEASURE_NAMES.forEach((measure, index) => {
-    if (!isReadOffSamples(channel, measure)) return;
+    if (!isReadOffSamples(channel, measure, briefStalls)) return;
     const fit = channel.fits[index];
     if (fit !== null) channel.shapes[index] = shapeOf(fit);
     channel.fits[index] = null;
@@ -45,7 +60,8 @@ export function takeRate(channel: Channel, rateHz: number | null): void {
 export function lacking(channel: Channel, values: readonly (number | null)[]): (number | null)[] | null {
   let lacks = false;
   const taught = MEASURE_NAMES.map((measure, index) => {
-    if (!READ_OFF_SAMPLES.has(measure)) return null;
+    const isAnew = READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && BY_STALL.has(measure));
+    if (!isAnew) return null;
     const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
     if (known >= LEARNING_STROKES || values[index] === null) return null;
     lacks = true;

@@ -1,6 +1,7 @@
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { type HeavyStretch, isSamePlace, lastingStretches, stretchIsOver } from './heavyStretch.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_RISE = 0.2;
@@ -33,12 +34,15 @@ function explainedRise({ state }: FindingContext, side: string): number {
 }
 
 /**
- * The running current has risen beyond the room's own normal. `side` is null where both rose alike. Held back while
- * the load merely moved from one side to the other, which `uneven-sides` says.
+ * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null where
+ * both rose alike. Held back while the load merely moved from one side to the other, which `uneven-sides` says. What is
+ * said of a stretch goes over into a rise of the whole, and not back.
  */
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
+  const stretches = lastingStretches(context);
   const [open] = openOf(context.state, 'rising-draw');
-  if (open !== undefined && isBack(context, open, load)) {
+  const isOfStretch = open?.evidence.from !== undefined;
+  if (open !== undefined && !isOfStretch && isBack(context, open, load)) {
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
@@ -46,8 +50,46 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     (side) => Math.expm1(load.rises.get(side) ?? 0) > explainedRise(context, side),
   );
   const raised = unexplained.length > 0 && !load.moved;
-  if (open === undefined && !raised) return NOTHING;
-  return { present: [finding(context, load, open)], gone: [] };
+  if (raised || (open !== undefined && !isOfStretch))
+    return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
+  if (open !== undefined && isOfStretch && isOverFor(context, open)) return { present: [], gone: [open] };
+  return stretches.length === 0 ? NOTHING : { present: [ofStretches(context, stretches)], gone: [] };
+}
+
+/** A stretch is over where the way that it was found on is as ever; `open`: what was said of it. */
+function isOverFor(context: FindingContext, { side, evidence }: Warning): boolean {
+  const sides = side === null ? context.state.room.sides : [side];
+  return evidence.way === context.direction && sides.every((name) => stretchIsOver(context, name));
+}
+
+const HIGH_STRETCH = 0.6;
+
+/** `stretches`: at least one, the highest first. */
+function ofStretches({ state, direction }: FindingContext, stretches: readonly HeavyStretch[]): Finding {
+  const { sides } = state.room;
+  const [highest] = stretches;
+  const { from, to, part } = highest;
+  const alike = stretches.filter(
+    (other) => other.part >= SAME_PART * highest.part && isSamePlace(other, highest),
+  );
+  const isOfAll = sides.length > 1 && alike.length === sides.length;
+  const percent = (of: number) => Math.round(100 * of);
+  const who = isOfAll ? 'both sides' : nameSide(highest.side, sides);
+  return {
+    kind: 'rising-draw',
+    side: isOfAll ? null : highest.side,
+    direction: null,
+    position: (from + to) / 2,
+    pattern: null,
+    severity: part >= HIGH_STRETCH ? 'service' : 'watch',
+    headline: `The running current of ${who} is up to ${percent(part)} % above this room's own normal between ${percent(from)} % and ${percent(to)} % of the way out.`,
+    evidence: {
+      risePercent: percent(part),
+      from: Math.round(1000 * from) / 1000,
+      to: Math.round(1000 * to) / 1000,
+      way: direction,
+    },
+  };
 }
 
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {

@@ -10,6 +10,12 @@ const LATEST = 3;
 const LEAST = 0.12;
 /** What a supply, and a temperature, may do besides where nobody recorded it. */
 const UNRECORDED_MORE: readonly [volts: number, degrees: number] = [0.06, 0.12];
+/**
+ * Both fell alike, and the room takes its time as ever: no weaker supply does that, and no warmth, which takes half as much
+ * off the stall as off the running current. Natural logarithm: guesses, no source.
+ */
+const LEAST_FALL = 0.2;
+const KEEPS_TIME = 0.08;
 /** A stall that cold copper may have made as well tells no scale, natural logarithm: 45 degrees of 0.393 %. */
 const MOST_WEATHER = 0.18;
 /** Of the running current's change, the stall currents show at least and at most so much. */
@@ -52,16 +58,23 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const like = said ? STILL.like : LIKE;
   const explained = running > 0 && context.state.open.some((open) => EXPLAIN.has(open.kind));
   if (explained && !said) return null;
-  const least = said ? STILL.least : leastChange(context);
-  if (stall === null || Math.abs(running) < least) return null;
-  if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
+  if (stall === null) return null;
   const ratio = stall / running;
   const collapsed = Math.max(running, stall) < COLLAPSED;
   const agrees = collapsed || (ratio > like.least && ratio < like.most);
+  const isFall = running < 0 && agrees && readsStop(context, side) && keepsTime(memory);
+  const least = said ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
+  if (Math.abs(running) < least) return null;
+  if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   // A start that is read badly agrees by chance now and then.
   if (running < 0 && shedsLoad(context, side) && !readsStop(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
   return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
+}
+
+/** Whether the latest strokes took as long as expected: the motor turns on the supply that it did. */
+function keepsTime({ duration }: ScaleMemory): boolean {
+  return duration.length >= 2 && Math.abs(median(duration)) < KEEPS_TIME;
 }
 
 /** Whether a stall at the end stop was read on this stroke and before. */

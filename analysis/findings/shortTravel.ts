@@ -6,6 +6,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './find
 import { isWhole, madeTogether, takeBack } from './movementParts.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
+import { movesAgain } from './stoodStill.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
 import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 
@@ -22,6 +23,10 @@ const WITHOUT_STOP_STROKES = 4;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
+/** A sixth of the way is missing, natural logarithm, surely, and what is drawn there is no seal: guesses, no source. */
+const FAR_FROM_END = 0.18;
+const SURELY_SIGMAS = 5;
+const LEAST_STALL = -0.25;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
@@ -66,7 +71,8 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   before.quickRun = shortBy > SHORT_WITHOUT_STOP ? before.quickRun + 1 : 0;
   const alone = shortBy > Math.max(least, SIGMAS * (judged.deviation + extrapolated(judged)));
   const again = isShortAgain(travel, least, made);
-  const short = !explained && (missesStop || ((alone || again) && !mayBeTheStay(context, made)));
+  const blocked = alone && isBlocked(context, made);
+  const short = !explained && (missesStop || blocked || ((alone || again) && !mayBeTheStay(context, made)));
   before.mayBeCut = short || (explained && before.wasShort);
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
@@ -77,15 +83,18 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(travel, stopped);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
+  const moves = short ? null : movesAgain(open, direction);
+  if (moves !== null) return { present: [moves], gone: [] };
   const opens = shortBy > SHORT_WITHOUT_STOP;
   if (
     !short ||
     (open === undefined && !opens) ||
-    (open === undefined && !missesStop && !again && !isLasting(flags, LEAST_STROKES, 4))
+    (open === undefined && !missesStop && !again && !blocked && !isLasting(flags, LEAST_STROKES, 4))
   )
     return NOTHING;
   // One stroke that was broken off besides says nothing of how early all of them end.
-  const usual = median(travel.latest.flatMap((stroke) => (stroke.short > 0 ? [stroke.short] : [])));
+  const shorts = travel.latest.flatMap((stroke) => (stroke.short > 0 ? [stroke.short] : []));
+  const usual = blocked && !isLasting(flags, LEAST_STROKES, 4) ? shortBy : median(shorts);
   const percent = Math.round(-100 * Math.expm1(-usual));
   const doing = direction === 'extend' ? 'out' : 'in';
   return {
@@ -98,11 +107,40 @@ export function shortTravel(context: FindingContext): FindingAnswer {
         pattern: null,
         severity: percent >= 15 || stopped ? 'service' : 'watch',
         headline: `Going ${doing}, the room ends its travel about ${percent} % early${stopped ? ' and the motor stalls there' : ''}.`,
-        evidence: { shortPercent: percent, stalled: stopped },
+        evidence: {
+          shortPercent: percent,
+          stalled: stopped,
+          shortStrokes: flags.filter(Boolean).length,
+        },
       },
     ],
     gone: [],
   };
+}
+
+/**
+ * Whether the motor came to a stand far from the end on a way that began at the other end, as the whole stroke before it
+ * tells: something stands in the way, and one stroke is enough to say so.
+ */
+function isBlocked(
+  { state, event, direction, residual }: FindingContext,
+  { shortBy, judged }: TravelMade,
+): boolean {
+  const { travel } = state;
+  const beganAtEnd =
+    !travel.followsUnread &&
+    travel.direction !== null &&
+    travel.direction !== direction &&
+    event.atMs - travel.atMs === state.stay.restedMs &&
+    isWhole(travel.part, Math.max(1, travel[travel.direction].took));
+  const stalls = state.room.sides.every((side) => {
+    const stop = residual(side, 'endStopAmps');
+    return stop !== null && stop.rise > LEAST_STALL;
+  });
+  const surely = SURELY_SIGMAS * (judged.deviation + extrapolated(judged));
+  // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
+  const isCut = state.clock[direction].at(-1)?.whole === false;
+  return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && stalls && isCut;
 }
 
 /** Takes a part of a movement to what it goes on from: none of them is short by itself, and none is a stroke to learn from. */
@@ -122,6 +160,7 @@ function saidOfTheOther({ state, direction }: FindingContext): number {
   const open = openOf(state, 'short-travel').find((warning) => warning.direction !== direction);
   const isOwn = openOf(state, 'short-travel').some((warning) => warning.direction === direction);
   const percent = Number(open?.evidence.shortPercent ?? Number.NaN);
+  if (open?.evidence.stoodStill === true) return Number.NEGATIVE_INFINITY;
   return isOwn || Number.isNaN(percent) ? Number.NEGATIVE_INFINITY : -Math.log1p(-percent / 100);
 }
 

@@ -35,6 +35,15 @@ export function isLetGo(
   return endStop.fromReference < 0 && seconds < SOONER * median(usual);
 }
 
+/** A stall of fewer samples is as high as chance has it. */
+const FEWEST_SAMPLES = 3;
+
+/** Whether this side's stalls are too short for a record of so many samples a second to tell how high they are. */
+export function areBrief({ held }: DirectionTravel, side: string, rateHz: number): boolean {
+  const usual = held[side] ?? [];
+  return usual.length >= FEWEST && median(usual) * rateHz < FEWEST_SAMPLES;
+}
+
 function heldS({ phases }: DoneAnalysis['sides'][string]): number | null {
   return phases.endStopStartS === null ? null : phases.endS - phases.endStopStartS;
 }

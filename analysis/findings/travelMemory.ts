@@ -31,6 +31,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** When that was, and the part of the expected time that it took, with what it goes on from. */
   atMs: number;
   part: number;
+  /** Whether the record before this stroke could not be read, so that nobody knows where the room stood. */
+  followsUnread: boolean;
   /** Strokes in a row, whichever way, that were all quicker than expected. */
   quickRun: number;
   /** By how much less than expected the latest strokes drew at standstill, natural logarithm. */
@@ -58,6 +60,7 @@ export function beginTravelMemory(): TravelMemory {
     direction: null,
     atMs: 0,
     part: 0,
+    followsUnread: false,
     quickRun: 0,
     fell: [],
     counted: null,

@@ -4,6 +4,7 @@ import { restLoad } from '../findings/loadShift.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
 import { noteHeld } from '../findings/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
+import { notMoving, stoodStill } from '../findings/stoodStill.ts';
 import { isPart } from '../findings/unseen.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
@@ -21,7 +22,7 @@ export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 9;
+export const ANALYSIS_VERSION = 10;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -49,10 +50,22 @@ export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
 }
 
 function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): Judgement {
+  state.travel.followsUnread = state.unusableInARow > 0;
   state.unusableInARow = 0;
-  state.usable[analysis.direction] += 1;
+  const before = { ...state.stay };
   noteStay(state.stay, event.atMs, analysis.direction);
   const judged = judgeStroke(state, event, analysis);
+  if (stoodStill(state, event, analysis, judged)) {
+    // The room is where it was: nothing of this is travel, load or a rest, and nothing learns from it.
+    state.stay = before;
+    const stuck = notMoving(
+      state,
+      analysis.direction,
+      state.travel.followsUnread ? null : before.lastDirection,
+    );
+    return { expectations: judged.expectations, warnings: keepWarnings(state, event, stuck) };
+  }
+  state.usable[analysis.direction] += 1;
   const context = contextOf(state, event, analysis, judged);
   const { warnings, teaches } = findTroubles(context, event);
   if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);

@@ -9,7 +9,8 @@ import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts'
 import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
-import { isLetGo } from '../findings/stallHeld.ts';
+import { isStretched } from '../findings/heavyStretch.ts';
+import { areBrief, isLetGo } from '../findings/stallHeld.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from './state.ts';
@@ -165,7 +166,13 @@ function isComparable(
   if (BY_STALL.has(measure) && stopRate !== null && stopRate >= 0.5 !== (endStopAmps !== null)) return false;
   if (measure === 'turnsAs' && isLetGo(state.travel[analysis.direction], analysis, channel.side, endStop))
     return false;
-  return isSameRecording(channel, measure, rateHz);
+  return isSameRecording(channel, measure, rateHz, hasBriefStalls(state, channel, rateHz));
+}
+
+/** Whether the slower of a stroke's rate and the reference's is too slow for this side's stalls. */
+function hasBriefStalls({ travel }: RoomState, channel: Channel, rateHz: number | null): boolean {
+  const slowest = Math.min(rateHz ?? Number.POSITIVE_INFINITY, channel.rateHz ?? Number.POSITIVE_INFINITY);
+  return Number.isFinite(slowest) && areBrief(travel[channel.direction], channel.side, slowest);
 }
 
 /**
@@ -189,7 +196,7 @@ export function learnStroke(
       channel,
       MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
     );
-    takeRate(channel, rateHz);
+    takeRate(channel, rateHz, hasBriefStalls(state, channel, rateHz));
     const values = MEASURE_NAMES.map((measure) => {
       const value = measureValue(analysis, measure, side);
       if (value === null || !isComparable(state, channel, analysis, measure, value, endStop)) return null;
@@ -205,7 +212,8 @@ export function learnStroke(
       if (residual !== null) follow(channel, index, residual);
     });
     if (running?.beyond !== false) continue;
-    if (!swings(state, side)) learnProfile(channel, profile);
+    if (!swings(state, side) && !isStretched({ state, direction: analysis.direction }, side))
+      learnProfile(channel, profile);
     const taught = lacking(channel, values);
     if (taught !== null) learn(channel, conditions, channel.learntAtMs, taught);
   }

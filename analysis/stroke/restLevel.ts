@@ -67,7 +67,15 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
     NO_REST;
   if (rest.length === 0) {
     const noiseAmps = differenceNoise(signal.amps);
-    return { offsetAmps: null, noiseAmps, stepAmps: 0, stood, activeAmps: rough, smooth };
+    // All of it is drive: what it draws most of the time, though start and stall be high above a motor without load.
+    return {
+      offsetAmps: null,
+      noiseAmps,
+      stepAmps: 0,
+      stood,
+      activeAmps: Math.min(rough, median(smooth)),
+      smooth,
+    };
   }
   const stepAmps = flickerStep(rest);
   const { mean, deviation } = centreOf(rest, rough - median(rest), stepAmps);
@@ -184,14 +192,15 @@ function beginsWithStart(signal: SideSignal, edge: Float64Array, rough: number):
   return highest - level > clear;
 }
 
-/** A motor that starts again after a pause draws at least so many times its running current. */
+/** A motor that starts again after a pause draws at least so many times its running current, and falls back from it. */
 const START_TIMES = 1.8;
 const START_WITHIN_S = 0.4;
+const FALLS_TO_PART = 0.75;
 const SHORTEST_PAUSE_REST_S = 0.4;
 
 /**
  * The readings of the longest pause within the stroke: a stretch below the threshold that ends in a start. A side that
- * lost its load for a while ends it without one.
+ * lost its load for a while ends it without one, and a motor that runs lightly up to its stop stalls there for good.
  */
 function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Rest | null {
   let longest: Rest | null = null;
@@ -200,7 +209,7 @@ function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, 
     const from = i;
     while (i < smooth.length && smooth[i] < threshold) i++;
     const within = i + Math.ceil(START_WITHIN_S / signal.stepS);
-    const starts = signal.peakAmps.subarray(i, within).some((amps) => amps > START_TIMES * rough);
+    const starts = startsAt(signal, smooth, i, within, rough);
     // What lies next to the motion may hold part of it.
     const pause = signal.amps.subarray(from + 1, i - 1);
     const plausible = pause.length > 0 && median(pause) < HIGH_PART * (rough - median(pause));
@@ -209,6 +218,24 @@ function pauseRest(signal: SideSignal, smooth: Float64Array, threshold: number, 
       longest = { rest: pause, stood: { fromS: signal.timesS[from + 1], toS: signal.timesS[i - 1] } };
   }
   return longest;
+}
+
+function startsAt(
+  signal: SideSignal,
+  smooth: Float64Array,
+  from: number,
+  to: number,
+  rough: number,
+): boolean {
+  let peak = 0;
+  let peakAt = from;
+  for (let i = from; i < Math.min(to, smooth.length); i++) {
+    if (signal.peakAmps[i] <= peak) continue;
+    peak = signal.peakAmps[i];
+    peakAt = i;
+  }
+  const fallsBack = () => smooth.subarray(peakAt).some((amps) => amps < FALLS_TO_PART * peak);
+  return peak > START_TIMES * rough && fallsBack();
 }
 
 function isLong(signal: SideSignal, samples: Float64Array, seconds: number): boolean {

@@ -1,5 +1,6 @@
 import type { Spike } from '../measures.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 import { smoothCourse } from './smoothCourse.ts';
 
@@ -11,6 +12,8 @@ const SPIKE_SIGMAS = 6;
 const SPIKE_PART = 0.18;
 const DIP_PART = 0.25;
 const MOST_KEPT = 40;
+/** A motor's own inertia makes its current take at least two steps of this, seconds, there and back: a guess, no source. */
+const QUICK_S = 0.021;
 
 /** The running part of one side, samples in a row, with inrush, pauses and end stop cut away. */
 export interface RunningPart {
@@ -49,7 +52,9 @@ export function excursions(part: RunningPart): Excursions {
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
   const half = Math.max(0, Math.round(0.05 / part.signal.stepS));
-  const smooth = movingMean(residual, half);
+  // One sample that stands alone in so quick a record is a relay's crackle: no motor turns so fast from one load to another.
+  const steady = part.signal.stepS <= QUICK_S ? rollingMedian(residual, 1) : residual;
+  const smooth = movingMean(steady, half);
   const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
   const floor = Math.max(medianAbsoluteDeviation(smooth), sigma, 0.005 * part.runningAmps);
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);

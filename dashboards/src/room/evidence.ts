@@ -11,6 +11,8 @@ const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [
   ['shareNow', percent],
   ['Ratio', percent],
   ['Position', percent],
+  ['from', percent],
+  ['to', percent],
   ['Metres', (value) => quantity(value, 'm')],
   ['S', (value) => quantity(value, words.units.seconds)],
   ['C', (value) => quantity(value, '°C')],
@@ -33,7 +35,7 @@ function valueText(value: unknown): string | null {
 }
 
 /** Told by the warning itself, in its own words. */
-const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side'];
+const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side', 'way'];
 
 function labelOf(name: string, ending: string): string {
   const known: Readonly<Record<string, string>> = words.evidence.names;

@@ -35,7 +35,8 @@ export type Evidence =
 export function evidenceOf(warning: Warning, sides: readonly string[]): Evidence {
   const shows = SHOWS[warning.kind];
   const side = warning.side ?? sides[0];
-  if (shows === 'travel')
+  // Of a rise over a stretch of the travel, where that is.
+  if (shows === 'travel' || (warning.kind === 'rising-draw' && warning.position !== null))
     return { kind: 'travel', strokeId: warning.latestStrokeId, side, place: warning.position };
   const direction = warning.direction ?? 'extend';
   return { kind: 'course', measure: shows.course, asParts: shows.asParts, side, direction };

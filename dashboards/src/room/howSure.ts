@@ -8,7 +8,9 @@ const VERY_SURE_SIGMAS = 6;
 /** How sure a warning is, in a sentence, by what its evidence holds. */
 export function howSure({ evidence, kind }: Pick<Warning, 'evidence' | 'kind'>): string {
   const say = words.warnings.sure;
-  const { sigmas, strokesWithSpikes, strokesLookedAt } = evidence;
+  const { sigmas, strokesWithSpikes, strokesLookedAt, stoodStill, shortStrokes } = evidence;
+  if (stoodStill === true) return say.stoodStill;
+  if (shortStrokes === 1) return say.oneStroke;
   if (typeof strokesWithSpikes === 'number' && typeof strokesLookedAt === 'number')
     return say.strokes(strokesWithSpikes, strokesLookedAt);
   if (typeof sigmas === 'number')

@@ -28,6 +28,9 @@ export const warningsWords = {
         `Very sure. It is ${times} times as far from normal as strokes differ from each other.`,
       quite: (times: string) =>
         `Quite sure. It is ${times} times as far from normal as strokes differ from each other.`,
+      stoodStill:
+        'One try is enough to say it. The motor drew what it draws standing still, from start to end.',
+      oneStroke: 'One stroke shows it. It began at one end and stood still far from the other.',
       severalStrokes: 'Several strokes in a row agree.',
       byKind: {
         'heavy-room': 'It was measured as it is. No normal is needed to say it.',
@@ -51,7 +54,7 @@ export const warningsWords = {
       'heavy-room':
         'The room is too heavy for its motors as it stands. Often the racks carry weight that the rollers should carry.',
       'short-travel':
-        'Something stops the room early. It may be a thing in its way, a seal, or a stop that was set anew.',
+        'Something stops the room early. It may be a thing in its way, a lock for travel that still holds, a seal, or a stop that was set anew.',
       'weak-supply': 'The motors get too little voltage. A low battery or a poor contact is the usual cause.',
       'draw-rebound': 'The last work helped, but not for long. The cause behind it is likely still there.',
       'sensor-doubt':
@@ -115,6 +118,10 @@ export const warningsWords = {
       heightPercent: 'Height of the peaks',
       sharePoints: 'Share moved by',
       shareNow: 'Share now',
+      shortPercent: 'Shorter by',
+      stalled: 'Stood still there',
+      shortStrokes: 'Short strokes of the latest six',
+      stoodStill: 'Did not move',
     },
   },
 } as const;

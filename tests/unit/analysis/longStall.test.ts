@@ -42,6 +42,29 @@ test('nor does one of a weak supply, whose start fell between two samples', () =
   }
 });
 
+test('a motor that runs lightly up to its stop in a record without rest is no pause before a start', () => {
+  for (const stopS of [0.2, 0.3, 0.4, 0.5, 0.6, 0.8]) {
+    const rise = { bumps: [{ atS: 11, widthS: 0.3, amps: 24 }], stopAmps: 27, stopS };
+    const light = { rateHz: 125, movingS: 11, runningAmps: 2.6, inrushAmps: 24, inrushTauS: 0.3 };
+    const shape = { ...light, ...rise, idleBeforeS: 0, idleAfterS: 0, noiseAmps: 0.05 };
+    const { sides, doubts } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(sides.main.offsetAmps).toBeNull();
+    expect(Math.abs(sides.main.runningAmps - 2.6)).toBeLessThan(0.1);
+    expect(doubts).toEqual([]);
+  }
+});
+
+test('a motor that lost its load in a record without rest was driven all along, and is no pause either', () => {
+  for (const stopS of [0.3, 0.5, 0.7, 0.9]) {
+    const rise = { bumps: [{ atS: 8, widthS: 0.1, amps: 40 }], stopAmps: 47, stopS, stepAmps: 0.195 };
+    const idle = { rateHz: 50, movingS: 8, runningAmps: 2.7, inrushAmps: 41, inrushTauS: 0.12 };
+    const shape = { ...idle, ...rise, idleBeforeS: 0, idleAfterS: 0, noiseAmps: 0.05 };
+    const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(Math.abs(sides.main.runningAmps - 2.7)).toBeLessThan(0.2);
+    expect(Math.abs(sides.main.durationS - 8)).toBeLessThan(0.3);
+  }
+});
+
 test('a zero that is far off is still read from the rests before and after', () => {
   const shape = { ...HELD, idleBeforeS: 2, idleAfterS: 2, stopS: 0.5, offsetAmps: 4 };
   const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));

@@ -153,6 +153,19 @@ test.each([
   }
 });
 
+test('one sample that stands alone in a quick record is a crackle, and two are a peak', () => {
+  for (const rateHz of [50, 100, 200]) {
+    const side = sideOf('main', { rateHz, noiseAmps: 0.05 });
+    const peaksWith = (samples: number) => {
+      const amps = side.amps.slice();
+      const at = Math.round(11 * rateHz);
+      for (let i = at; i < at + samples; i++) amps[i] += 12;
+      return done(measureStroke(traceOf([{ ...side, amps }]), ONE_MOTOR)).sides.main.spikes.length;
+    };
+    expect([peaksWith(0), peaksWith(1), peaksWith(Math.ceil(0.06 * rateHz))]).toEqual([0, 0, 1]);
+  }
+});
+
 test('a fall of the load is a dip, not a spike', () => {
   const found = measureShape({ bumps: [{ atS: 9, widthS: 0.35, amps: -5 }] });
   expect(found.spikes).toEqual([]);

@@ -1,0 +1,122 @@
+import type { SideMeasures } from '../measures.ts';
+import { channelOf } from '../room/state.ts';
+import { median } from '../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { Direction } from '../trace.ts';
+import { type FindingContext, openOf } from './finding.ts';
+import { flag, isLasting, isOver } from './recent.ts';
+import { turnOf } from './stallSpike.ts';
+import { swingOf } from './swing.ts';
+
+/** A part of the travel, 0 (fully retracted) to 1, over which a side draws more than it did, the rest as ever. */
+export interface HeavyStretch {
+  readonly side: string;
+  readonly from: number;
+  readonly to: number;
+  /** How much more at most, as a part of what it draws there as a rule. */
+  readonly part: number;
+}
+
+/** It stands so high over its usual course, and so many spreads of what the rest of the course differs by: guesses, no source. */
+const HIGH = Math.log(1.25);
+const SIGMAS = 5;
+/** The stretch reaches to where it is half as high; so many bins of 64 are more than a place where something catches. */
+const FEWEST_BINS = 3;
+/** More of the travel than this is no stretch of it: the running current has risen. */
+const MOST_BINS = 36;
+/** Smoothed over five bins of 64, so that a peak of two bins is none. */
+const HALF_WINDOW = 2;
+/** At either end of the travel seals are pressed and let go, more in the cold: parts of the travel. */
+const SEAL = 0.06;
+/** A peak so near it explains it, or is its edge: parts of the travel. */
+const NEAR = 0.05;
+const LEAST_STROKES = 3;
+const CLEAR_STROKES = 4;
+
+/** The stretch over which a side ran harder than it does there as a rule on this stroke; null: there is none. */
+export function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
+  const { state, analysis, direction } = context;
+  const measured = analysis.sides[side];
+  const usual = channelOf(state, side, direction)?.profile ?? [];
+  if (measured === undefined || context.doubtful.has(side) || usual.length === 0) return null;
+  const found = highestStretch(measured, usual);
+  if (found === null || hasPeakIn(measured, found)) return null;
+  if (swingOf(measured.profile, usual, turnOf(state.room)) !== null) return null;
+  return { side, ...found };
+}
+
+function highestStretch(
+  { profile }: SideMeasures,
+  usual: readonly (number | null)[],
+): Omit<HeavyStretch, 'side'> | null {
+  const ratios = profile.map((amps, bin) => {
+    const normal = usual[bin] ?? null;
+    return amps === null || normal === null || !(amps > 0 && normal > 0)
+      ? Number.NaN
+      : Math.log(amps / normal);
+  });
+  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
+  if (known.length < profile.length / 2) return null;
+  const centre = median(known);
+  const smooth = rollingMedian(
+    ratios.map((ratio) => ratio - centre),
+    HALF_WINDOW,
+  );
+  const seal = Math.round(SEAL * smooth.length);
+  let top = seal;
+  for (let bin = seal; bin < smooth.length - seal; bin++) if (!(smooth[bin] <= smooth[top])) top = bin;
+  const spread = medianAbsoluteDeviation(smooth.filter((ratio) => !Number.isNaN(ratio)));
+  if (!(smooth[top] > Math.max(HIGH, SIGMAS * spread))) return null;
+  let from = top;
+  while (from > 0 && smooth[from - 1] > smooth[top] / 2) from--;
+  let to = top + 1;
+  while (to < smooth.length && smooth[to] > smooth[top] / 2) to++;
+  if (to - from < FEWEST_BINS || to - from > MOST_BINS) return null;
+  return { from: from / smooth.length, to: to / smooth.length, part: Math.expm1(smooth[top]) };
+}
+
+function hasPeakIn(
+  { spikes }: SideMeasures,
+  { from, to }: { readonly from: number; readonly to: number },
+): boolean {
+  return spikes.some(({ position }) => position > from - NEAR && position < to + NEAR);
+}
+
+const keyOf = (side: string, direction: Direction): string => `heavy-stretch ${side} ${direction}`;
+
+/**
+ * Takes a stroke in, once for each, and answers the stretches that have lasted, on one way or on both, of the sides that have
+ * one, the highest first. A peak that was said of the side explains what its travel takes more near it.
+ */
+export function lastingStretches(context: FindingContext): HeavyStretch[] {
+  const { state, analysis, direction } = context;
+  const lasting = state.room.sides.flatMap((side) => {
+    if (analysis.sides[side] === undefined) return [];
+    const found = stretchOn(context, side);
+    const oneWay = flag(state.recent, keyOf(side, direction), found !== null);
+    const bothWays = flag(state.recent, `heavy-stretch ${side}`, found !== null);
+    const lasts = [oneWay, bothWays].some((flags) => isLasting(flags, LEAST_STROKES, LEAST_STROKES + 1));
+    const isSaid = openOf(state, 'stall-spike').some((open) => open.side === side);
+    return found !== null && !isSaid && lasts ? [found] : [];
+  });
+  return lasting.sort((a, b) => b.part - a.part);
+}
+
+/** Whether two stretches are of one place. */
+export function isSamePlace(a: HeavyStretch, b: HeavyStretch): boolean {
+  return a.from < b.to && b.from < a.to;
+}
+
+/** Whether a side ran harder over a stretch of the latest stroke of a direction: its course is not the usual one. */
+export function isStretched(
+  { state, direction }: Pick<FindingContext, 'state' | 'direction'>,
+  side: string,
+): boolean {
+  return state.recent[keyOf(side, direction)]?.at(-1) === true;
+}
+
+/** Whether a side has run as ever for so long, in the direction that this stroke was made in, that a stretch is over. */
+export function stretchIsOver({ state, direction }: FindingContext, side: string): boolean {
+  return isOver(state.recent[keyOf(side, direction)] ?? [], CLEAR_STROKES);
+}

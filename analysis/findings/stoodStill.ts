@@ -1,0 +1,94 @@
+import { judgeMeasure } from '../baseline/judge.ts';
+import type { StrokeEvent } from '../history.ts';
+import { type DoneAnalysis, MEASURE_NAMES, type SideMeasures } from '../measures.ts';
+import { type JudgedStroke, sideConditions } from '../room/judgeStroke.ts';
+import { channelOf, type RoomState } from '../room/state.ts';
+import type { Direction } from '../trace.ts';
+import type { Warning } from '../warning.ts';
+import { type Finding, type FindingAnswer, NOTHING, openOf } from './finding.ts';
+import { isWhole } from './movementParts.ts';
+import { flag } from './recent.ts';
+
+/**
+ * A motor that stands draws V/R from the start on: no inrush stands above what follows, and all of it lies as high as its
+ * start or its stop usually does, far above what it runs at. Copper that grows hot takes a little off; a supply that nobody recorded
+ * differs from stay to stay. Guesses, no source, but for V/R.
+ */
+const MOST_INRUSH = 1.25;
+const FLAT = 1.15;
+const OF_STANDSTILL = 0.75;
+const OF_USUAL_RUNNING = 1.6;
+/** Where neither start nor stop reads so many times the running current, nobody knows what V/R is. */
+const SEEN_STANDSTILL = 2;
+
+const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
+
+/** Whether every side that was recorded stood from start to end, its motor stalled: nothing of this stroke is travel. */
+export function stoodStill(
+  state: RoomState,
+  event: StrokeEvent,
+  analysis: DoneAnalysis,
+  judged: JudgedStroke,
+): boolean {
+  return Object.entries(analysis.sides).every(([side, measured]) => {
+    const running = judged.residual(side, 'runningAmps')?.expected;
+    if (running === undefined || !isFlat(measured)) return false;
+    const inrush = judged.residual(side, 'inrushAmps')?.expected ?? 0;
+    const standstill = Math.max(inrush, usualStop(state, event, analysis, side));
+    if (standstill < SEEN_STANDSTILL * running) return false;
+    return measured.runningAmps >= Math.max(OF_STANDSTILL * standstill, OF_USUAL_RUNNING * running);
+  });
+}
+
+/** What the motor draws at its stop as a rule, amperes; 0: it comes to none, or that is not known yet. */
+function usualStop(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis, side: string): number {
+  const channel = channelOf(state, side, analysis.direction);
+  if (channel === undefined) return 0;
+  const conditions = sideConditions(state, event, analysis, side);
+  return judgeMeasure(channel, END_STOP, conditions, event.atMs, 0)?.expected ?? 0;
+}
+
+function isFlat({ inrushAmps, runningAmps, runningAmpsP90, endStopAmps }: SideMeasures): boolean {
+  return (
+    endStopAmps === null && inrushAmps <= MOST_INRUSH * runningAmps && runningAmpsP90 <= FLAT * runningAmps
+  );
+}
+
+/**
+ * What a room that did not move says. Whoever holds the switch on, or presses it again, after the room came to that end
+ * stalls it as well, and means no harm: `cameFrom` is the way that it moved last, null where that is not known.
+ */
+export function notMoving(state: RoomState, direction: Direction, cameFrom: Direction | null): FindingAnswer {
+  const { travel } = state;
+  const isPart = travel.direction === direction && !isWhole(travel.part, Math.max(1, travel[direction].took));
+  const isAtEnd = cameFrom === null || (cameFrom === direction && !isPart);
+  // A weak battery explains whatever is slow, and it is said.
+  if (isAtEnd || openOf(state, 'weak-supply').length > 0) return NOTHING;
+  flag(state.recent, `short-travel ${direction}`, true);
+  const headline = `Going ${wayOf(direction)}, the room does not move: the motor stalls from the start.`;
+  return { present: [finding(direction, 'stop', headline)], gone: [] };
+}
+
+/** A room that has moved since: no longer stuck, and not yet trusted. Null where nothing of the kind is open. */
+export function movesAgain(open: Warning | undefined, direction: Direction): Finding | null {
+  if (open?.evidence.stoodStill !== true || open.severity === 'watch') return null;
+  const headline = `Going ${wayOf(direction)}, the room did not move on an earlier attempt; it has moved since.`;
+  return finding(direction, 'watch', headline);
+}
+
+function wayOf(direction: Direction): string {
+  return direction === 'extend' ? 'out' : 'in';
+}
+
+function finding(direction: Direction, severity: 'stop' | 'watch', headline: string): Finding {
+  return {
+    kind: 'short-travel',
+    side: null,
+    direction,
+    position: null,
+    pattern: null,
+    severity,
+    headline,
+    evidence: { shortPercent: 100, stalled: true, stoodStill: true },
+  };
+}

@@ -1,0 +1,191 @@
+import { expect, test } from 'vitest';
+import type { RoomEvent, StrokeEvent } from '../../../analysis/history.ts';
+import { measureStroke } from '../../../analysis/measureStroke.ts';
+import { summariseRoom } from '../../../analysis/room/fold.ts';
+import type { Direction } from '../../../analysis/trace.ts';
+import { changed } from './support/contexts.ts';
+import { type Folded, foldAll } from './support/folded.ts';
+import { ONE_MOTOR, ROOM, sideOf, traceOf } from './support/handMade.ts';
+import { serviceEvent, strokeEvents, type Told } from './support/strokeEvents.ts';
+
+/** A room that has learnt its normal; the last of them came in, so that the next one goes out. */
+const LEARNT = 40;
+const MINUTE_MS = 60_000;
+
+/** The motor stalled from start to end: V/R all the time, as the record of such a stroke measures. */
+function stalled(event: StrokeEvent, direction: Direction, minutes: number): StrokeEvent {
+  const stuck = changed(
+    { ...event, strokeId: `${event.strokeId}-${minutes}`, atMs: event.atMs + minutes * MINUTE_MS, direction },
+    {
+      all: ({ inrushAmps }) => ({
+        inrushAmps,
+        runningAmps: 0.96 * inrushAmps,
+        runningAmpsP90: 0.98 * inrushAmps,
+        endStopAmps: null,
+        durationS: 4,
+        chargeAs: 4 * inrushAmps,
+      }),
+    },
+  );
+  if (stuck.analysis.status !== 'done') throw new TypeError('a stroke that can be used is expected here');
+  return { ...stuck, analysis: { ...stuck.analysis, direction } };
+}
+
+function after(
+  room: typeof ROOM,
+  tries: (last: StrokeEvent) => StrokeEvent[],
+  told: Partial<Told> = {},
+  more = 0,
+): Folded {
+  const events = strokeEvents(LEARNT + more, room, 4, () => told);
+  return foldAll(room, [...events.slice(0, LEARNT), ...tries(events[LEARNT - 1]), ...events.slice(LEARNT)]);
+}
+
+test.each([
+  { name: 'of one motor', room: ONE_MOTOR, told: {} },
+  { name: 'of two sides', room: ROOM, told: {} },
+  { name: 'whose supply and temperature nobody recorded', room: ROOM, told: { volts: null, ambientC: null } },
+])('a room $name that stalls from the start as it should go out is stuck, at once', ({ room, told }) => {
+  const { warnings, state } = after(room, (last) => [stalled(last, 'extend', 60)], told);
+  expect(warnings).toMatchObject([
+    {
+      kind: 'short-travel',
+      direction: 'extend',
+      severity: 'stop',
+      side: null,
+      evidence: { stoodStill: true },
+    },
+  ]);
+  expect(summariseRoom(state)).toMatchObject({
+    verdict: 'stop',
+    headline: 'Going out, the room does not move: the motor stalls from the start.',
+  });
+});
+
+test('pressing on where the room has come in already is no trouble, however often', () => {
+  const { warnings, state } = after(ONE_MOTOR, (last) =>
+    [1, 2, 3, 4].map((minutes) => stalled(last, 'retract', minutes)),
+  );
+  expect(warnings).toEqual([]);
+  expect(summariseRoom(state).verdict).toBe('clear');
+});
+
+test('nothing is learnt of a room that does not move, and it is no stroke to learn from', () => {
+  const still = after(
+    ONE_MOTOR,
+    (last) => [1, 2, 3].map((minutes) => stalled(last, 'retract', minutes)),
+    {},
+    1,
+  );
+  const plain = after(ONE_MOTOR, () => [], {}, 1);
+  expect(still.judgements.at(-1)).toEqual(plain.judgements.at(-1));
+  expect(still.state.usable).toEqual(plain.state.usable);
+});
+
+test('it is said once however often it is tried, and eased once the room moves, and over after three whole strokes', () => {
+  const tried = after(ONE_MOTOR, (last) => [60, 61, 62].map((minutes) => stalled(last, 'extend', minutes)));
+  expect(tried.warnings).toHaveLength(1);
+  const [moved, thrice] = [2, 6].map((more) =>
+    after(ONE_MOTOR, (last) => [60, 61].map((minutes) => stalled(last, 'extend', minutes)), {}, more),
+  );
+  expect(moved.warnings).toMatchObject([{ kind: 'short-travel', severity: 'watch', clearedAtMs: null }]);
+  expect(moved.warnings[0].headline).toContain('it has moved since');
+  expect(thrice.warnings.map(({ clearedAtMs }) => clearedAtMs !== null)).toEqual([true]);
+});
+
+test('a room that was stopped on its way and does not go on is stuck there', () => {
+  const { warnings } = after(ONE_MOTOR, (last) => {
+    const part = changed(
+      {
+        ...strokeEvents(LEARNT + 1, ONE_MOTOR, 4)[LEARNT],
+        strokeId: 'part',
+        atMs: last.atMs + 30 * MINUTE_MS,
+      },
+      {
+        all: ({ durationS, chargeAs }) => ({
+          durationS: 0.4 * durationS,
+          chargeAs: 0.4 * chargeAs,
+          endStopAmps: null,
+        }),
+      },
+    );
+    return [part, stalled(last, 'extend', 31)];
+  });
+  expect(warnings).toMatchObject([{ kind: 'short-travel', direction: 'extend', severity: 'stop' }]);
+});
+
+test('a room that runs nearly twice as heavy does move', () => {
+  const events = strokeEvents(LEARNT + 12, ONE_MOTOR, 4, (i) => ({ factors: [i < LEARNT ? 1 : 1.9] }));
+  expect(foldAll(ONE_MOTOR, events).warnings.map(({ kind }) => kind)).toEqual(['rising-draw']);
+});
+
+test.each([
+  { name: '10 Hz', rateHz: 10 },
+  { name: '50 Hz', rateHz: 50 },
+  { name: '200 Hz', rateHz: 200 },
+])(
+  'a record of a motor that stalls from start to end has neither inrush nor end stop, at $name',
+  ({ rateHz }) => {
+    const shape = { rateHz, movingS: 4, runningAmps: 38, inrushAmps: 39, stopAmps: null, noiseAmps: 0.1 };
+    const analysis = measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR);
+    expect(analysis).toMatchObject({ status: 'done', sides: { main: { endStopAmps: null } } });
+    if (analysis.status !== 'done') return;
+    const { inrushAmps, runningAmps, runningAmpsP90 } = analysis.sides.main;
+    expect(inrushAmps / runningAmps).toBeLessThan(1.1);
+    expect(runningAmpsP90 / runningAmps).toBeLessThan(1.05);
+  },
+);
+
+/** Of a way out that ends after this part of it the record shows the beginning only: of time, charge and course. */
+function endsAt(event: StrokeEvent, part: number): StrokeEvent {
+  return changed(event, {
+    all: ({ durationS, chargeAs, profile }) => ({
+      durationS: part * durationS,
+      chargeAs: (part + 0.05) * chargeAs,
+      profile: profile.map((_, bin) => profile[Math.floor(part * bin)]),
+    }),
+  });
+}
+
+test('a motor that stalls far from the end of a way that it began at the other end is told at the first stroke', () => {
+  const events = strokeEvents(LEARNT + 1, ROOM, 4);
+  const blocked = endsAt(events[LEARNT], 0.35);
+  const { warnings } = foldAll(ROOM, [...events.slice(0, LEARNT), blocked]);
+  expect(warnings).toMatchObject([
+    { kind: 'short-travel', direction: 'extend', evidence: { stalled: true } },
+  ]);
+});
+
+test('one that began half way, let go before, or whose seal alone was pressed there, is not', () => {
+  const events = strokeEvents(LEARNT + 1, ROOM, 4);
+  const early = endsAt(events[LEARNT], 0.35);
+  const before = changed(events[LEARNT - 1], {
+    all: ({ durationS, chargeAs }) => ({
+      durationS: 0.6 * durationS,
+      chargeAs: 0.6 * chargeAs,
+      endStopAmps: null,
+    }),
+  });
+  const pressed = changed(early, { all: ({ runningAmps }) => ({ endStopAmps: 1.6 * runningAmps }) });
+  const learnt = events.slice(0, LEARNT - 1);
+  expect(foldAll(ROOM, [...learnt, before, early]).warnings).toEqual([]);
+  expect(foldAll(ROOM, [...learnt, events[LEARNT - 1], pressed]).warnings).toEqual([]);
+});
+
+test('nor is the way back from one that was let go while the room learns anew after work', () => {
+  const events = strokeEvents(LEARNT + 6, ROOM, 4);
+  const told = events.flatMap((event, i): RoomEvent[] => {
+    if (i === LEARNT - 1) return [serviceEvent(LEARNT - 1, 'motor-replaced'), event];
+    if (i === LEARNT + 2) return [changed(endsAt(event, 0.3), { all: () => ({ endStopAmps: null }) })];
+    return [i === LEARNT + 3 ? endsAt(event, 0.3) : event];
+  });
+  expect(foldAll(ROOM, told).warnings).toEqual([]);
+});
+
+test('nor is the second part of a way whose first part could not be read', () => {
+  const events = strokeEvents(LEARNT + 2, ROOM, 4);
+  const unread = strokeEvents(LEARNT + 1, ROOM, 4, () => ({ unusable: true }))[LEARNT];
+  const rest = { ...endsAt(events[LEARNT], 0.6), strokeId: 'rest', atMs: unread.atMs + MINUTE_MS };
+  const { warnings } = foldAll(ROOM, [...events.slice(0, LEARNT), unread, rest, events[LEARNT + 1]]);
+  expect(warnings).toEqual([]);
+});
