@@ -20,11 +20,14 @@ const BY_SWING = 0.8;
 const BY_PEAKS = 0.3;
 const MOST_BY_PEAKS = 0.12;
 const BY_SHORT_TRAVEL = 0.12;
+/** A side that comes late, or starts late, leaves the other to drag the room meanwhile. A guess, no source. */
+const BY_LATE_SIDE = 0.4;
 
 /** How much of a rise the troubles that are open already explain, as a part of the running current. */
 function explainedRise({ state }: FindingContext, side: string): number {
   const explained = state.open.map((open) => {
     if (open.kind === 'short-travel') return BY_SHORT_TRAVEL;
+    if (open.kind === 'late-side') return open.side === side ? 0 : BY_LATE_SIDE;
     if (open.kind !== 'stall-spike' || open.side !== side) return 0;
     const height = Number(open.evidence.heightPercent) / 100;
     if (open.pattern === 'once-per-turn') return BY_SWING * height;

@@ -23,14 +23,14 @@ const SEEN_STANDSTILL = 2;
 
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
-/** Whether every side that was recorded stood from start to end, its motor stalled: nothing of this stroke is travel. */
+/** The sides that stood from start to end, their motors stalled: nothing that they drew was travel. */
 export function stoodStill(
   state: RoomState,
   event: StrokeEvent,
   analysis: DoneAnalysis,
   judged: JudgedStroke,
-): boolean {
-  return Object.entries(analysis.sides).every(([side, measured]) => {
+): string[] {
+  const stood = Object.entries(analysis.sides).filter(([side, measured]) => {
     const running = judged.residual(side, 'runningAmps')?.expected;
     if (running === undefined || !isFlat(measured)) return false;
     const inrush = judged.residual(side, 'inrushAmps')?.expected ?? 0;
@@ -38,6 +38,7 @@ export function stoodStill(
     if (standstill < SEEN_STANDSTILL * running) return false;
     return measured.runningAmps >= Math.max(OF_STANDSTILL * standstill, OF_USUAL_RUNNING * running);
   });
+  return stood.map(([side]) => side);
 }
 
 /** What the motor draws at its stop as a rule, amperes; 0: it comes to none, or that is not known yet. */
@@ -55,18 +56,42 @@ function isFlat({ inrushAmps, runningAmps, runningAmpsP90, endStopAmps }: SideMe
 }
 
 /**
- * What a room that did not move says. Whoever holds the switch on, or presses it again, after the room came to that end
- * stalls it as well, and means no harm: `cameFrom` is the way that it moved last, null where that is not known.
+ * What a room that did not move says, or one of which `stood` alone did not. Whoever holds the switch on, or presses it
+ * again, after the room came to that end stalls it as well, and means no harm: `cameFrom` is the way that it moved last,
+ * null where that is not known.
  */
-export function notMoving(state: RoomState, direction: Direction, cameFrom: Direction | null): FindingAnswer {
+export function notMoving(
+  state: RoomState,
+  analysis: DoneAnalysis,
+  stood: readonly string[],
+  cameFrom: Direction | null,
+): FindingAnswer {
+  const { direction } = analysis;
+  // A weak battery explains whatever is slow, and it is said.
+  if (openOf(state, 'weak-supply').length > 0) return NOTHING;
+  if (stood.length < Object.keys(analysis.sides).length)
+    return { present: [oneStands(stood[0], direction)], gone: [] };
   const { travel } = state;
   const isPart = travel.direction === direction && !isWhole(travel.part, Math.max(1, travel[direction].took));
   const isAtEnd = cameFrom === null || (cameFrom === direction && !isPart);
-  // A weak battery explains whatever is slow, and it is said.
-  if (isAtEnd || openOf(state, 'weak-supply').length > 0) return NOTHING;
+  if (isAtEnd) return NOTHING;
   flag(state.recent, `short-travel ${direction}`, true);
   const headline = `Going ${wayOf(direction)}, the room does not move: the motor stalls from the start.`;
   return { present: [finding(direction, 'stop', headline)], gone: [] };
+}
+
+/** One side drags the other with it, or racks the room: its motor works against a stand as hard as it can. */
+function oneStands(side: string, direction: Direction): Finding {
+  return {
+    kind: 'rising-draw',
+    side,
+    direction: null,
+    position: null,
+    pattern: null,
+    severity: 'stop',
+    headline: `Going ${wayOf(direction)}, the ${side} side does not move while another one does: its motor stalls from the start.`,
+    evidence: { stalled: true, stoodStill: true },
+  };
 }
 
 /** A room that has moved since: no longer stuck, and not yet trusted. Null where nothing of the kind is open. */

@@ -49,11 +49,9 @@ export function findTroubles(
     keep(droppedLoad(context, dropped));
     const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
     if (!lost) lookAtLoad(context, keep);
-    // A side that works harder than it did is slower for it, and so is one that bears what the other lost.
-    const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
     // An overloaded drive trips or stalls on its way, one side before the other.
     const overloaded = openOf(state, 'heavy-room').length > 0;
-    if (!lost && !overloaded && slowed.length === 0) keep(lateSide(context));
+    if (!lost && !overloaded) lookForLateSide(context, keep);
     // A motor that lost its load runs faster.
     if (!lost && !overloaded) keep(shortTravel(context));
     keep(stallSpike(context, dropped));
@@ -78,6 +76,20 @@ function explainedByRecord({ state, zeros, rate }: StrokeContext): Warning[] {
     rate !== null && isDoubted(null) ? [...openOf(state, 'short-travel'), ...openOf(state, 'late-side')] : [];
   const loads = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
   return [...loads.filter(({ side }) => side !== null && byZero.includes(side)), ...byRate];
+}
+
+/**
+ * A side that works harder than it did is slower for it, and so is one that bears what the other lost. One that is late while
+ * the other works harder is not: the other drags it along, which its lateness explains.
+ */
+function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
+  const { state } = context;
+  const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')].map(({ side }) => side);
+  if (slowed.includes(null)) return;
+  const { present, gone } = lateSide(context);
+  const late = present.filter(({ side }) => !slowed.includes(side));
+  keep({ present: late, gone });
+  if (late.length > 0) keep({ present: [], gone: openOf(state, 'rising-draw') });
 }
 
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {

@@ -55,14 +55,12 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   const before = { ...state.stay };
   noteStay(state.stay, event.atMs, analysis.direction);
   const judged = judgeStroke(state, event, analysis);
-  if (stoodStill(state, event, analysis, judged)) {
-    // The room is where it was: nothing of this is travel, load or a rest, and nothing learns from it.
+  const stood = stoodStill(state, event, analysis, judged);
+  if (stood.length > 0) {
+    // What stands is where it was: nothing of this is travel, load or a rest, and nothing learns from it.
+    const cameFrom = state.travel.followsUnread ? null : before.lastDirection;
     state.stay = before;
-    const stuck = notMoving(
-      state,
-      analysis.direction,
-      state.travel.followsUnread ? null : before.lastDirection,
-    );
+    const stuck = notMoving(state, analysis, stood, cameFrom);
     return { expectations: judged.expectations, warnings: keepWarnings(state, event, stuck) };
   }
   state.usable[analysis.direction] += 1;

@@ -31,8 +31,10 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
     say('offset', `At rest the sensor reads ${offset.toFixed(1)} A instead of nothing.`);
   }
-  if (rest.noiseAmps > Math.max(NOISE_AMPS, NOISE_PART * runningAmps)) {
-    say('noise', `The sensor's own noise is ${rest.noiseAmps.toFixed(1)} A.`);
+  // A logger that sends no negative numbers shows half of its noise at rest; no motor's current is as rough as that.
+  const noiseAmps = Math.max(rest.noiseAmps, measured.roughness);
+  if (noiseAmps > Math.max(NOISE_AMPS, NOISE_PART * runningAmps)) {
+    say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
   }
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');

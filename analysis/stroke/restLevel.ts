@@ -21,6 +21,8 @@ const SHORTEST_HIGH_REST_S = 0.8;
 const SHORTEST_AGREED_HIGH_REST_S = 0.3;
 /** Nor does it last for most of the record: then what rises above it is the stall at the end of the travel. */
 const LONGEST_HIGH_PART = 0.5;
+/** Nor is a level so far from nothing, amperes, that most of a record is at, and only one end of it: a guess, no source. */
+const FAR_AMPS = 2.5;
 /** A record that begins with a start: its first moments stand so far above what follows, in parts of either. */
 const START_S = 0.35;
 const START_NOISES = 8;
@@ -61,7 +63,7 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
   const rough = medianAbove(smooth, low + 0.3 * (high - low));
   const threshold = low + 0.3 * (rough - low);
   const { rest, stood } =
-    edgeRest(signal, smooth, threshold, rough) ??
+    steadyRest(signal, smooth, threshold, rough) ??
     pauseRest(signal, smooth, threshold, rough) ??
     restThen(signal, otherStood, rough) ??
     NO_REST;
@@ -142,12 +144,35 @@ function medianAbove(values: Float64Array, level: number): number {
   return count > 0 ? medianInPlace(above.subarray(0, count)) : level;
 }
 
-function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Rest | null {
+/** A sensor so noisy, as a part of what the motor draws, throws single samples of its rest over any threshold. */
+const NOISY_PART = 0.12;
+const NOISE_SIGMAS = 4;
+
+/** A rest that ends sooner may have ended in the noise. */
+const LONG_REST_S = 0.5;
+
+/** The rest at the edges, also of a record whose noise is large beside its current. */
+function steadyRest(signal: SideSignal, smooth: Float64Array, threshold: number, rough: number): Rest | null {
+  const quiet = edgeRest(signal, smooth, threshold, threshold, rough);
+  if (quiet !== null && quiet.rest.length * signal.stepS > LONG_REST_S) return quiet;
+  const noise = differenceNoise(signal.amps);
+  if (noise < NOISY_PART * rough) return quiet;
+  return edgeRest(signal, smooth, threshold, threshold + NOISE_SIGMAS * noise, rough) ?? quiet;
+}
+
+/** `threshold`: what the smoothed rest stays below; `highest`: what each of its samples does. */
+function edgeRest(
+  signal: SideSignal,
+  smooth: Float64Array,
+  threshold: number,
+  highest: number,
+  rough: number,
+): Rest | null {
   const n = smooth.length;
   let head = 0;
-  while (head < n && smooth[head] < threshold && signal.amps[head] < threshold) head++;
+  while (head < n && smooth[head] < threshold && signal.amps[head] < highest) head++;
   let tail = 0;
-  while (tail < n - head && smooth[n - 1 - tail] < threshold && signal.amps[n - 1 - tail] < threshold) tail++;
+  while (tail < n - head && smooth[n - 1 - tail] < threshold && signal.amps[n - 1 - tail] < highest) tail++;
   // The samples next to the motion may hold part of it.
   const edges = [
     signal.amps.subarray(0, Math.max(0, head - 1)),
@@ -161,7 +186,8 @@ function edgeRest(signal: SideSignal, smooth: Float64Array, threshold: number, r
     if (apart && median(edge) > median(edges[1 - i])) return edge.subarray(0, 0);
     if (i === 0 && beginsWithStart(signal, edge, rough)) return edge.subarray(0, 0);
     const isHigh = edge.length > 0 && median(edge) > HIGH_PART * (rough - median(edge));
-    if (isHigh && edge.length > LONGEST_HIGH_PART * n) return edge.subarray(0, 0);
+    const isFar = Math.abs(median(edge)) > FAR_AMPS && !alike;
+    if ((isHigh || isFar) && edge.length > LONGEST_HIGH_PART * n) return edge.subarray(0, 0);
     const loneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
     const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
     const neededS = agreeFor(agreedS) ? agreedS : loneS;

@@ -65,6 +65,32 @@ test('a motor that lost its load in a record without rest was driven all along, 
   }
 });
 
+test('nor does one whose start came before the record, and whose switch was held for seconds', () => {
+  for (const stopS of [1, 2, 3, 5])
+    for (const idleAfterS of [0, 0.04]) {
+      const late = {
+        rateHz: 50,
+        movingS: 18,
+        runningAmps: 11.4,
+        inrushAmps: 15,
+        inrushTauS: 0.1,
+        stopAmps: 88,
+        stopS,
+      };
+      const seal = {
+        bumps: [
+          { atS: 17.9, widthS: 0.5, amps: 6 },
+          { atS: 9, widthS: 4, amps: 1.5 },
+        ],
+      };
+      const shape = { ...late, ...seal, idleBeforeS: 0, idleAfterS, noiseAmps: 0.07, stepAmps: 0.073 };
+      const { sides, doubts } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+      expect(Math.abs(sides.main.runningAmps - 11.6)).toBeLessThan(0.6);
+      expect(Math.abs((sides.main.endStopAmps ?? 0) - 88)).toBeLessThan(1);
+      expect(doubts).toEqual([]);
+    }
+});
+
 test('a zero that is far off is still read from the rests before and after', () => {
   const shape = { ...HELD, idleBeforeS: 2, idleAfterS: 2, stopS: 0.5, offsetAmps: 4 };
   const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));

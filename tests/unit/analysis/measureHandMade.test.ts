@@ -153,6 +153,15 @@ test.each([
   }
 });
 
+test('noise that a logger without negative numbers shows by half at rest is said as it is', () => {
+  for (let seed = 1; seed <= 10; seed++) {
+    const side = sideOf('main', { runningAmps: 11, inrushAmps: 70, stopAmps: 75, noiseAmps: 2.9, seed });
+    const unsigned = { ...side, amps: side.amps.map((amps) => Math.max(0, amps)) };
+    const { doubts } = done(measureStroke(traceOf([unsigned]), ONE_MOTOR));
+    expect(doubts.map(({ doubt }) => doubt)).toContain('noise');
+  }
+});
+
 test('one sample that stands alone in a quick record is a crackle, and two are a peak', () => {
   for (const rateHz of [50, 100, 200]) {
     const side = sideOf('main', { rateHz, noiseAmps: 0.05 });
