@@ -82,10 +82,12 @@ export interface SideMeasures {
   readonly phases: SidePhases;
   /** Samples a second of this side's record; absent in analyses from before it was kept. */
   readonly rateHz?: number;
+  /** Whether the current was recorded as positive or as negative while it drove; absent in older analyses. */
+  readonly sign?: 1 | -1;
 }
 
 /** What makes a record hard to trust, though it was measured. */
-export type Doubt = 'clipped' | 'offset' | 'scale' | 'gaps' | 'noise' | 'clock' | 'flat';
+export type Doubt = 'clipped' | 'offset' | 'scale' | 'gaps' | 'noise' | 'clock' | 'flat' | 'reversed';
 
 export interface DoneAnalysis {
   readonly status: 'done';

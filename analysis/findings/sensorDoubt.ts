@@ -17,11 +17,18 @@ export interface SensorChanges {
   readonly scales: ReadonlyMap<string, number>;
   /** Of each side's zero, by `zeroChange`, amperes. */
   readonly zeros: ReadonlyMap<string, number>;
+  /** Sides that read the other way round, by `isTurned`. */
+  readonly turned: ReadonlySet<string>;
   /** Of the logger's rate, by `rateChange`; null: none. */
   readonly rate: number | null;
 }
 
-export const NO_CHANGES: SensorChanges = { scales: new Map(), zeros: new Map(), rate: null };
+export const NO_CHANGES: SensorChanges = {
+  scales: new Map(),
+  zeros: new Map(),
+  turned: new Set(),
+  rate: null,
+};
 
 /** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
 export const MISDATED = {
@@ -37,17 +44,19 @@ export const MISDATED = {
 export function sensorDoubt(
   state: RoomState,
   { analysis, placedByArrival = false }: StrokeEvent,
-  { scales, zeros, rate }: SensorChanges,
+  { scales, zeros, turned, rate }: SensorChanges,
 ): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
   const bothScales = sharedScale(scales, state.room.sides);
+  const bothTurned = state.room.sides.every((side) => turned.has(side)) ? TURNED : undefined;
   const shared =
     doubts.find(({ doubt }) => doubt === 'clock') ??
     sharedGap(doubts, state.room.sides) ??
     wrongRate(rate) ??
-    bothScales;
+    bothScales ??
+    (state.room.sides.length > 1 ? bothTurned : undefined);
   const timed = placedByArrival ? MISDATED : shared;
   const timedNeeds = placedByArrival || rate !== null ? 1 : LEAST_STROKES;
   // With one side, what speaks against the logger and what speaks against the side is one warning.
@@ -58,7 +67,8 @@ export function sensorDoubt(
       ({ side: whose, doubt }) =>
         whose === side && doubt !== 'clock' && (doubt !== 'clipped' || isCut) && shared === undefined,
     );
-    const own = ofSide ?? movedZero(side, zeros) ?? (alone ? timed : undefined);
+    const own =
+      ofSide ?? movedZero(side, zeros) ?? turnedRound(side, turned, shared) ?? (alone ? timed : undefined);
     const scale = bothScales === undefined ? scales.get(side) : undefined;
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     // A side without load draws so little that its record looks empty or noisy.
@@ -85,7 +95,14 @@ export function sensorDoubt(
   const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
   else if (timed !== undefined && (open !== undefined || isLasting(flags, timedNeeds, 4))) {
-    present.push(finding(null, timed === bothScales ? 'scale' : 'clock', timed.detail, state.room.sides));
+    present.push(
+      finding(
+        null,
+        timed === bothScales || timed === bothTurned ? timed.doubt : 'clock',
+        timed.detail,
+        state.room.sides,
+      ),
+    );
   }
   return { present, gone };
 }
@@ -98,9 +115,26 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string): boole
   return isCutOff(state.cut[side], measured, isCut);
 }
 
+const HARMS_LITTLE: ReadonlySet<string> = new Set<Doubt>(['offset', 'scale', 'reversed']);
+
 /** Whether more is wrong with a record than its zero. */
 export function isWorse({ evidence }: Warning): boolean {
-  return evidence.doubt !== 'offset' && evidence.doubt !== 'scale';
+  return !HARMS_LITTLE.has(String(evidence.doubt));
+}
+
+const TURNED = {
+  doubt: 'reversed',
+  detail:
+    'It reads the other way round than it did, both ways: the clamp was put on the other way, or its wires were swapped.',
+} as const;
+
+/** A side that was turned by itself. */
+function turnedRound(
+  side: string,
+  turned: SensorChanges['turned'],
+  shared: { readonly doubt: Doubt; readonly detail: string } | undefined,
+): typeof TURNED | undefined {
+  return turned.has(side) && shared !== TURNED ? TURNED : undefined;
 }
 
 function movedZero(
@@ -158,7 +192,10 @@ function sharedGap(
 
 function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {
   const named = side === null ? 'both sides' : nameSide(side, sides);
-  const whose = side === null && doubt !== 'scale' ? "The logger's clock" : `The record of ${named}`;
+  const whose =
+    side === null && doubt !== 'scale' && doubt !== 'reversed'
+      ? "The logger's clock"
+      : `The record of ${named}`;
   return {
     kind: 'sensor-doubt',
     side: side === null && sides.length === 1 ? sides[0] : side,

@@ -2,6 +2,7 @@ import { rateChange } from '../findings/clockRate.ts';
 import type { FindingContext } from '../findings/finding.ts';
 import { isWorse } from '../findings/sensorDoubt.ts';
 import { scaleChange } from '../findings/sensorScale.ts';
+import { isTurned } from '../findings/turnedSensor.ts';
 import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, Doubt } from '../measures.ts';
@@ -43,6 +44,8 @@ export interface StrokeContext extends FindingContext {
   readonly scales: ReadonlyMap<string, number>;
   /** Moved zeros by side, amperes, where no rest was recorded to tell them by. */
   readonly zeros: ReadonlyMap<string, number>;
+  /** Sides whose sensor reads the other way round than it did: as good as ever, but for its sign. */
+  readonly turned: ReadonlySet<string>;
   /** Factor by which all strokes seem to take longer, natural logarithm; null: the rate is as it was. */
   readonly rate: number | null;
 }
@@ -82,9 +85,15 @@ export function contextOf(
     const moved = zeroChange(context, side);
     if (moved !== null) zeros.set(side, moved);
   }
+  const turned = new Set(
+    Object.entries(analysis.sides).flatMap(([side, { sign }]) => {
+      const memory = state.signs[side];
+      return sign !== undefined && memory !== undefined && isTurned(memory, direction, sign) ? [side] : [];
+    }),
+  );
   for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : state.room.sides;
   for (const side of changed) doubtful.add(side);
-  return { ...context, scales, zeros, rate };
+  return { ...context, scales, zeros, turned, rate };
 }

@@ -12,6 +12,7 @@ import type { ScaleMemory } from '../findings/scaleMemory.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
 import { beginStayMemory, type StayMemory } from '../findings/stay.ts';
 import { beginTravelMemory, type TravelMemory } from '../findings/travelMemory.ts';
+import { beginSignMemory, type SignMemory } from '../findings/turnedSensor.ts';
 import { beginZeroMemory, type ZeroMemory } from '../findings/zeroMemory.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
@@ -40,6 +41,7 @@ export interface RoomState {
   cut: Record<string, CutMemory>;
   clock: ClockMemory;
   zero: Record<string, ZeroMemory>;
+  signs: Record<string, SignMemory>;
   recent: RecentFlags;
   open: Warning[];
   /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
@@ -76,6 +78,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     ),
     cut: Object.fromEntries(room.sides.map((side) => [side, beginCutMemory()])),
     clock: beginClockMemory(),
+    signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
     recent: {},
     open: [],

@@ -99,6 +99,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     noiseAmps: rest.noiseAmps,
     phases: times,
     rateHz: 1 / signal.sampleStepS,
+    sign: signal.sign,
   };
 }
 

@@ -12,6 +12,8 @@ const CROWDED_PART = 0.2;
  */
 export interface SideSignal {
   readonly side: string;
+  /** What the recorded current was taken by: -1 where what drives the room read negative. */
+  readonly sign: 1 | -1;
   /** Seconds from the stroke's start, strictly rising. */
   readonly timesS: Float64Array;
   /** Amperes; the sensor's offset is still in. */
@@ -50,6 +52,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const block = Math.max(1, Math.floor(1 / (HIGHEST_USEFUL_RATE_HZ * rawStepS)));
   return {
     side: trace.side,
+    sign,
     ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
     stepS: rawStepS * block,
     sampleStepS: rawStepS,
