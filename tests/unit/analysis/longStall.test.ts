@@ -91,6 +91,29 @@ test('nor does one whose start came before the record, and whose switch was held
     }
 });
 
+test('nor is a side without load for most of a soft-started way rest, though its stall is long and high', () => {
+  for (const stopS of [1, 2, 3])
+    for (const idleAmps of [0.5, 1.5]) {
+      const side = sideOf('main', {
+        rateHz: 200,
+        movingS: 28,
+        runningAmps: 4.5,
+        inrushAmps: 6,
+        inrushTauS: 0.3,
+        stopAmps: 24,
+        stopS,
+        noiseAmps: 0.08,
+      });
+      const amps = side.amps.map((read, i) => {
+        const movedS = side.timesS[i] - 1;
+        return movedS > 0.4 && movedS < 19 ? read - 4.5 + idleAmps : read;
+      });
+      const { sides } = done(measureStroke(traceOf([{ ...side, amps }]), ONE_MOTOR));
+      expect(Math.abs(sides.main.offsetAmps ?? 9)).toBeLessThan(0.1);
+      expect(Math.abs(sides.main.durationS - 28)).toBeLessThan(0.3);
+    }
+});
+
 test('a zero that is far off is still read from the rests before and after', () => {
   const shape = { ...HELD, idleBeforeS: 2, idleAfterS: 2, stopS: 0.5, offsetAmps: 4 };
   const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));

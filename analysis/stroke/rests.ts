@@ -1,0 +1,38 @@
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import type { Interval } from './interval.ts';
+import type { SideSignal } from './sideSignal.ts';
+
+/** The readings of a rest, and when it was, where it tells of the other sides as well: sides come to their end apart. */
+export interface Rest {
+  readonly rest: Float64Array;
+  readonly stood: Interval | null;
+}
+
+export const NO_REST: Rest = { rest: new Float64Array(0), stood: null };
+
+export const SHORTEST_REST_S = 0.15;
+const FEWEST_REST_SAMPLES = 4;
+/**
+ * A level that is a large part of the running current may as well be a motor that holds or creeps at the edge of the
+ * record: it counts as rest only when it lasts.
+ */
+export const HIGH_PART = 0.25;
+/** Nor does it last for most of the record: then what rises above it is the stall at the end of the travel. */
+export const LONGEST_HIGH_PART = 0.5;
+/** No rest lies so many times higher than the motor's current above it: that is the motor itself, running lightly. */
+export const MOST_REST_TIMES = 1.5;
+
+/** Whether there are samples enough, over so many seconds. */
+export function isLong(signal: SideSignal, samples: Float64Array, seconds: number): boolean {
+  return samples.length + 1 >= FEWEST_REST_SAMPLES && (samples.length + 1) * signal.stepS >= seconds;
+}
+
+/**
+ * The sensor's noise from the differences between neighbours: their median absolute deviation over the square root of two
+ * (von Neumann, 1941, for the idea of successive differences). Amperes.
+ */
+export function differenceNoise(amps: Float64Array): number {
+  const differences = new Float64Array(Math.max(0, amps.length - 1));
+  for (let i = 1; i < amps.length; i++) differences[i - 1] = amps[i] - amps[i - 1];
+  return differences.length === 0 ? 0 : medianAbsoluteDeviation(differences) / Math.SQRT2;
+}
