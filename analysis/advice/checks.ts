@@ -45,7 +45,7 @@ export function checksFor(kind: WarningKind, drive: Drive, pattern: SpikePattern
 
 const IN_THE_WAY = [
   mind('Look for anything in the way of the room, inside and outside.', ['travel']),
-  mind('See that no lock or bar that holds the room for travel is still in place.', ['travel', 'tow']),
+  mind('See that no lock or bar that holds the room for travel is still in place.', ['travel']),
 ];
 
 const SUPPLY = [

@@ -32,9 +32,9 @@ export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
   const timed = openOf(context.state, 'heavy-room').length > 0 ? null : timesOf(context);
   if (timed === null) return null;
-  const raw = median(timed.map(({ longer }) => longer));
+  const raw = sharedLonger(timed.map(({ longer }) => longer));
   const byRate = isByRate(context, raw);
-  const told = byRate ? raw : median(timed.map(({ longer, isOther }) => (isOther ? 0 : longer)));
+  const told = byRate || raw === 0 ? raw : median(timed.map(({ longer, isOther }) => (isOther ? 0 : longer)));
   const own = clock[context.direction];
   const whole = told > -LEAST / 2 || byRate || holdsBothEnds(context, Math.exp(told));
   own.push({ longer: told, whole });
@@ -44,6 +44,13 @@ export function rateChange(context: FindingContext): number | null {
   clock.usualRun = goesOn ? 0 : clock.usualRun + 1;
   clock.said = shared ?? (clock.usualRun < FORGOTTEN ? clock.said : null);
   return goesOn ? clock.said : null;
+}
+
+/** All sides have one clock: what they do not share is none of its. */
+function sharedLonger(sides: readonly number[]): number {
+  const longer = median(sides);
+  const alike = Math.max(2 * ALIKE, ALIKE_PART * Math.abs(longer));
+  return sides.some((each) => Math.abs(each - longer) > alike) ? 0 : longer;
 }
 
 /** What the latest strokes of both directions agree on, natural logarithm; null: nothing, or they really are short. */

@@ -76,7 +76,8 @@ export function notMoving(
   const isAtEnd = cameFrom === null || (cameFrom === direction && !isPart);
   if (isAtEnd) return NOTHING;
   flag(state.recent, `short-travel ${direction}`, true);
-  const headline = `Going ${wayOf(direction)}, the room does not move: the motor stalls from the start.`;
+  const motors = stood.length > 1 ? 'the motors stall' : 'the motor stalls';
+  const headline = `Going ${wayOf(direction)}, the room does not move: ${motors} from the start.`;
   return { present: [finding(direction, 'stop', headline)], gone: [] };
 }
 

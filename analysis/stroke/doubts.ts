@@ -1,5 +1,6 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
 import type { RestLevel } from './restLevel.ts';
+import { differenceNoise } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 export type FoundDoubt = DoneAnalysis['doubts'][number];
@@ -10,6 +11,7 @@ const OFFSET_PART = 0.15;
 /** Noise above this, and above this part of the running current, hides what the room does. */
 const NOISE_AMPS = 0.7;
 const NOISE_PART = 0.2;
+const HALF_SEEN = 0.08;
 /** More missed samples, or a longer stretch without any, than a careful logger loses. */
 const MISSED_SHARE = 0.15;
 const GAP_S = 1;
@@ -31,11 +33,11 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
     say('offset', `At rest the sensor reads ${offset.toFixed(1)} A instead of nothing.`);
   }
-  // A logger that sends no negative numbers shows half of its noise at rest; no motor's current is as rough as that.
-  const noiseAmps = Math.max(rest.noiseAmps, measured.roughness);
-  if (noiseAmps > Math.max(NOISE_AMPS, NOISE_PART * runningAmps)) {
-    say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
-  }
+  const mostNoise = Math.max(NOISE_AMPS, NOISE_PART * runningAmps);
+  // A logger that sends no negative numbers shows a part of its noise at rest: what it is shows while the motor runs.
+  const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostNoise;
+  const noiseAmps = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
+  if (noiseAmps > mostNoise) say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {

@@ -58,7 +58,7 @@ test.each([
   ]);
   expect(summariseRoom(state)).toMatchObject({
     verdict: 'stop',
-    headline: 'Going out, the room does not move: the motor stalls from the start.',
+    headline: `Going out, the room does not move: the motor${room === ROOM ? 's stall' : ' stalls'} from the start.`,
   });
 });
 

@@ -1,0 +1,72 @@
+import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
+import { changed } from './support/contexts.ts';
+import { type Folded, foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { strokeEvents, type Told } from './support/strokeEvents.ts';
+
+const LEARNT = 40;
+
+/** Eight more strokes after the normal is learnt, each changed by `of`. */
+function after(of: (event: StrokeEvent) => StrokeEvent, told: Partial<Told> = {}, count = 8): Folded {
+  const events = strokeEvents(LEARNT + count, ROOM, 4, (i) => (i < LEARNT ? {} : told));
+  return foldAll(ROOM, [...events.slice(0, LEARNT), ...events.slice(LEARNT).map(of)]);
+}
+
+const stands = (event: StrokeEvent): StrokeEvent =>
+  changed(event, {
+    front: ({ inrushAmps }) => ({
+      runningAmps: 0.95 * inrushAmps,
+      runningAmpsP90: 0.97 * inrushAmps,
+      endStopAmps: null,
+    }),
+  });
+
+test('a side that stalls from the start while the other moves is told at the first stroke, once, and is no normal', () => {
+  const { warnings, judgements, state } = after(stands);
+  expect(warnings).toMatchObject([
+    {
+      kind: 'rising-draw',
+      side: 'front',
+      severity: 'stop',
+      evidence: { stoodStill: true },
+      clearedAtMs: null,
+    },
+  ]);
+  expect(judgements.findIndex((judged) => judged.warnings.length > 0)).toBe(LEARNT);
+  expect(state.usable).toEqual({ extend: LEARNT / 2, retract: LEARNT / 2 });
+});
+
+/** The front side draws nothing from this part of its way on; its record ends there, the other goes on. */
+function stopsAt(part: number, event: StrokeEvent): StrokeEvent {
+  return changed(event, {
+    front: ({ durationS, phases }) => ({
+      durationS: part * durationS,
+      endStopAmps: null,
+      phases: { ...phases, endStopStartS: null, endS: 1 + part * durationS },
+    }),
+  });
+}
+
+test('a side that stops drawing on its way while the other goes on lost its load there, and the other is not late', () => {
+  const { warnings } = after((event) => {
+    const { analysis } = stopsAt(0.5, event);
+    return analysis.status === 'done' ? { ...event, analysis: { ...analysis, lagS: 10 } } : event;
+  });
+  expect(warnings).toMatchObject([{ kind: 'dropped-load', side: 'front' }]);
+  const { from, to } = warnings[0].evidence;
+  expect(Math.abs(Number(to) - Number(from) - 0.5)).toBeLessThan(0.03);
+});
+
+test('a side that comes late while the other works harder is the cause: what was said of the other is taken back', () => {
+  const { warnings } = after((event) => event, { factors: [1.3, 0.93], lagS: 2 }, 16);
+  expect(warnings.filter(({ clearedAtMs }) => clearedAtMs === null)).toMatchObject([
+    { kind: 'late-side', side: 'rear' },
+  ]);
+  expect(warnings.filter(({ clearedAtMs }) => clearedAtMs !== null).length).toBeLessThanOrEqual(1);
+});
+
+test('a side that comes late because it works harder is not said to be late', () => {
+  const { warnings } = after((event) => event, { factors: [1, 1.4], lagS: 1.5 }, 16);
+  expect(warnings.map(({ kind }) => kind)).toEqual(['rising-draw']);
+});
