@@ -1,6 +1,6 @@
 import type { SideMeasures } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
-import { median } from '../statistics/median.ts';
+import { medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { Direction } from '../trace.ts';
@@ -50,15 +50,19 @@ function highestStretch(
   { profile }: SideMeasures,
   usual: readonly (number | null)[],
 ): Omit<HeavyStretch, 'side'> | null {
-  const ratios = profile.map((amps, bin) => {
+  const known = new Float64Array(profile.length);
+  let count = 0;
+  const ratios = Float64Array.from(profile, (amps, bin) => {
     const normal = usual[bin] ?? null;
-    return amps === null || normal === null || !(amps > 0 && normal > 0)
-      ? Number.NaN
-      : Math.log(amps / normal);
+    if (amps === null || normal === null || !(amps > 0 && normal > 0)) return Number.NaN;
+    known[count] = Math.log(amps / normal);
+    return known[count++];
   });
-  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
-  if (known.length < profile.length / 2) return null;
-  const centre = median(known);
+  if (count < profile.length / 2) return null;
+  const centre = medianInPlace(known.subarray(0, count));
+  let high = 0;
+  for (const ratio of ratios) if (ratio - centre > HIGH) high++;
+  if (high < FEWEST_BINS) return null;
   const smooth = rollingMedian(
     ratios.map((ratio) => ratio - centre),
     HALF_WINDOW,

@@ -1,6 +1,5 @@
 import type { Spike } from '../measures.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
-import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 import { smoothCourse } from './smoothCourse.ts';
 
@@ -52,16 +51,14 @@ export function excursions(part: RunningPart): Excursions {
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
   const half = Math.max(0, Math.round(0.05 / part.signal.stepS));
-  // One sample that stands alone in so quick a record is a relay's crackle: no motor turns so fast from one load to another.
-  const steady = part.signal.stepS <= QUICK_S ? rollingMedian(residual, 1) : residual;
-  const smooth = movingMean(steady, half);
+  const smooth = movingMean(residual, half);
   const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
   const floor = Math.max(medianAbsoluteDeviation(smooth), sigma, 0.005 * part.runningAmps);
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
   const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
   return {
-    spikes: peaksOf(part, smooth, spikeHeight, 1),
-    dips: peaksOf(part, smooth, dipHeight, -1),
+    spikes: peaksOf(part, residual, smooth, spikeHeight, 1),
+    dips: peaksOf(part, residual, smooth, dipHeight, -1),
     roughness: drawnInDeviation(residual, roughness),
   };
 }
@@ -91,7 +88,26 @@ function movingMean(values: Float64Array, half: number): Float64Array {
   return means;
 }
 
-function peaksOf(part: RunningPart, smooth: Float64Array, height: number, sign: 1 | -1): Spike[] {
+/**
+ * Whether one sample that stands alone in so quick a record makes all of a peak: a relay's crackle, as no motor turns so fast
+ * from one load to another. `residual`: the current less its course.
+ */
+function isCrackle({ signal }: RunningPart, residual: Float64Array, sign: 1 | -1): boolean {
+  if (signal.stepS > QUICK_S) return false;
+  let highest = 0;
+  for (const value of residual) highest = Math.max(highest, sign * value);
+  let high = 0;
+  for (const value of residual) if (sign * value > highest / 2) high++;
+  return high === 1;
+}
+
+function peaksOf(
+  part: RunningPart,
+  residual: Float64Array,
+  smooth: Float64Array,
+  height: number,
+  sign: 1 | -1,
+): Spike[] {
   const found: (Spike & { height: number })[] = [];
   const n = smooth.length;
   for (let i = 0; i < n; i++) {
@@ -109,6 +125,7 @@ function peaksOf(part: RunningPart, smooth: Float64Array, height: number, sign: 
     while (last + 1 < n && sign * smooth[last + 1] >= halfTop) last++;
     i = to;
     if (from === 0 || last === n - 1) continue;
+    if (isCrackle(part, residual.subarray(from, last + 1), sign)) continue;
     found.push({ ...spikeAt(part, smooth, from, top, last, sign), height: sign * smooth[top] });
   }
   found.sort((a, b) => b.height - a.height);
