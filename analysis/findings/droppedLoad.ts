@@ -4,6 +4,7 @@ import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { lostMoments } from './lostMoments.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { nameSide } from './risingDraw.ts';
 
@@ -131,7 +132,7 @@ function longestLost(
   return { from: best.first / bins, to: (best.last + 1) / bins };
 }
 
-/** One side runs with hardly any load for part or all of the travel: its gear or shoe does not drive. */
+/** One side runs with hardly any load for part or all of the travel, or for moments: its gear or shoe does not drive. */
 export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const { state, analysis } = context;
   const present: Finding[] = [];
@@ -139,13 +140,29 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
   for (const side of state.room.sides) {
     if (analysis.sides[side] === undefined) continue;
     const found = dropped.find((other) => other.side === side);
-    const flags = flag(state.recent, `dropped-load ${side}`, found !== undefined);
+    const moments = found === undefined ? lostMoments(context, side) : 0;
+    const flags = flag(state.recent, `dropped-load ${side}`, found !== undefined || moments > 0);
     const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
     if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
-    if (found === undefined || (open === undefined && !isLasting(flags, LEAST_STROKES, 4))) continue;
-    present.push(finding(found, state.room.sides));
+    if (open === undefined && !isLasting(flags, LEAST_STROKES, 4)) continue;
+    if (found !== undefined) present.push(finding(found, state.room.sides));
+    else if (moments > 0) present.push(ofMoments(side, moments, state.room.sides));
   }
   return { present, gone };
+}
+
+function ofMoments(side: string, moments: number, sides: readonly string[]): Finding {
+  const who = nameSide(side, sides);
+  return {
+    kind: 'dropped-load',
+    side,
+    direction: null,
+    position: null,
+    pattern: null,
+    severity: 'service',
+    headline: `${who[0].toUpperCase()}${who.slice(1)} loses its load ${moments} times on its way, for a moment each: it may not drive the room there.`,
+    evidence: { moments },
+  };
 }
 
 function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding {

@@ -120,6 +120,7 @@ export const warningsWords = {
       shareNow: 'Share now',
       shortPercent: 'Shorter by',
       stalled: 'Stood still there',
+      moments: 'Times without load',
       shortStrokes: 'Short strokes of the latest six',
       stoodStill: 'Did not move',
     },

@@ -70,3 +70,27 @@ test('a side that comes late because it works harder is not said to be late', ()
   const { warnings } = after((event) => event, { factors: [1, 1.4], lagS: 1.5 }, 16);
   expect(warnings.map(({ kind }) => kind)).toEqual(['rising-draw']);
 });
+
+/** The front side reads next to nothing at these places of its travel, the rear at those. */
+function dips(front: readonly number[], rear: readonly number[]) {
+  return (event: StrokeEvent): StrokeEvent => {
+    const at = (places: readonly number[]) => () => ({
+      dips: places.map((position) => ({ position, amps: 0.3, widthS: 0.4 })),
+    });
+    return changed(event, { front: at(front), rear: at(rear) });
+  };
+}
+
+test('a side that loses its load for moments, at places of its own, is told so', () => {
+  const { warnings } = after(dips([0.2, 0.47, 0.8], []));
+  expect(warnings).toMatchObject([
+    { kind: 'dropped-load', side: 'front', position: null, evidence: { moments: 3 } },
+  ]);
+});
+
+test.each([
+  { name: 'both sides at once', front: [0.2, 0.5], rear: [0.21, 0.49] },
+  { name: 'once in a stroke', front: [0.4], rear: [] },
+])('a loss of load is not said where it is $name', ({ front, rear }) => {
+  expect(after(dips(front, rear)).warnings).toEqual([]);
+});

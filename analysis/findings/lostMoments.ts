@@ -1,0 +1,26 @@
+import type { FindingContext } from './finding.ts';
+
+/** Of its running current a side draws less than this at such a moment, and there are so many of them in a stroke. */
+const LOST_PART = 0.5;
+const FEWEST_MOMENTS = 2;
+/** Where another side dips as well it is the supply, or the switch: parts of the travel. */
+const SAME_PLACE = 0.03;
+
+/**
+ * How many times on this stroke one side lost its load for a moment, at places of its own: a gear that does not mesh now and
+ * then, or a wire that lets go; 0: not, or once. A tooth that catches after it slipped is told by its peaks.
+ */
+export function lostMoments({ state, analysis, doubtful }: FindingContext, side: string): number {
+  const measured = analysis.sides[side];
+  const others = Object.keys(analysis.sides).filter((name) => name !== side);
+  if (measured === undefined || others.length === 0 || state.room.sides.some((name) => doubtful.has(name)))
+    return 0;
+  if (measured.spikes.length > 0) return 0;
+  const elsewhere = others.flatMap((name) => analysis.sides[name].dips);
+  const own = measured.dips.filter(
+    ({ amps, position }) =>
+      amps < LOST_PART * measured.runningAmps &&
+      !elsewhere.some((dip) => Math.abs(dip.position - position) < SAME_PLACE),
+  );
+  return own.length < FEWEST_MOMENTS ? 0 : own.length;
+}
