@@ -39,14 +39,6 @@ export async function claimRooms(
   };
 }
 
-/** Another text whenever something came in, or was done, since it was asked before. */
-export async function whatIsDue(connection: Kysely<Tables>): Promise<string> {
-  const { rows } = await sql<{ due: string }>`
-    select count(*) || ' ' || coalesce(sum(revision), 0) as due from room_progress where dirty_from is not null
-  `.execute(connection);
-  return rows[0].due;
-}
-
 /** Lets go of all rooms that the connection holds. */
 export async function releaseRooms(connection: Kysely<Tables>): Promise<void> {
   await sql`select pg_advisory_unlock_all()`.execute(connection);

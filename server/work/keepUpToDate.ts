@@ -3,21 +3,21 @@ import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
 import { analyseRooms } from './analyseRooms.ts';
-import { type Claim, claimRooms, releaseRooms, whatIsDue } from './claimRooms.ts';
+import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';
 import { OneByOne } from './oneByOne.ts';
 import { RoomMemory } from './roomMemory.ts';
 import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 
-/** The rest between two looks for rooms that are out of date, which cost one small index scan each. */
-const SHORTEST_REST_MS = 100;
 /**
- * As long as more comes in, the rest after work is so many times as long as the work was: what comes in of one room
- * meanwhile is gone through together, and its results are written once, which is most of the cost of a single stroke.
+ * The rest between two looks for rooms that are out of date, which cost one small index scan each. After work it is so
+ * many times as long as the work was: what comes in of one room meanwhile is gone through together, and its results are
+ * written once, which is most of the cost of a single stroke.
  */
+const SHORTEST_REST_MS = 100;
+const LONGEST_REST_MS = 500;
 const REST_TO_WORK = 3;
-const LONGEST_REST_MS = 1000;
 /** So many rounds are under way at once, each with its own connection: one calculates while Postgres works for another. */
 const ROUNDS_AT_ONCE = 2;
 /** To a round: what comes in of a few dozen rooms is shared by the rounds. */
@@ -65,7 +65,6 @@ async function lookAgainAndAgain(
   stopping: AbortSignal,
 ): Promise<void> {
   let after: RoomKey | null = null;
-  let workedMs = 0;
   while (!stopping.aborted) {
     const started = performance.now();
     const claim: Claim = await claimRooms(connection, after, oneByOne.rooms(), ROOMS_AT_ONCE);
@@ -76,9 +75,7 @@ async function lookAgainAndAgain(
         // Before the others may take them up.
         await releaseRooms(connection);
         for (const room of left) oneByOne.add(room);
-        const tookMs = performance.now() - started;
-        workedMs += tookMs;
-        log.done?.({ rooms: claim.rooms.length, seconds: tookMs / 1000 });
+        log.done?.({ rooms: claim.rooms.length, seconds: (performance.now() - started) / 1000 });
       }
     } catch (error) {
       // A connection that is lost has let go of them by itself, and fails here again.
@@ -87,25 +84,8 @@ async function lookAgainAndAgain(
     }
     // Where there were as many as can be taken at once there are more.
     if (after !== null) continue;
-    await restWhileMoreComes(connection, Math.min(LONGEST_REST_MS, REST_TO_WORK * workedMs), stopping);
-    workedMs = 0;
-  }
-}
-
-/** Rests until no more has come in since the last look, or for so long; in any case for the shortest rest. */
-async function restWhileMoreComes(
-  connection: Kysely<Tables>,
-  mostMs: number,
-  stopping: AbortSignal,
-): Promise<void> {
-  const until = performance.now() + mostMs - SHORTEST_REST_MS;
-  let due = mostMs > SHORTEST_REST_MS ? await whatIsDue(connection) : null;
-  for (;;) {
-    await rest(SHORTEST_REST_MS, stopping);
-    if (due === null || stopping.aborted || performance.now() >= until) return;
-    const before = due;
-    due = await whatIsDue(connection);
-    if (due === before) return;
+    const restMs = REST_TO_WORK * (performance.now() - started);
+    await rest(Math.min(LONGEST_REST_MS, Math.max(SHORTEST_REST_MS, restMs)), stopping);
   }
 }
 
