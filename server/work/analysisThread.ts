@@ -9,8 +9,8 @@ if (parentPort === null) throw new Error('This is to be run in a thread.');
 const port = parentPort;
 // Given by `startAnalysisThread` and nobody else.
 const { databaseUrl, hand, heldUp } = workerData as ThreadStart;
-/** Two for the many rooms that are done together, one for those that are done one by one. */
-const CONNECTIONS = 3;
+/** One for the many rooms that are done together, one for those that are done one by one. */
+const CONNECTIONS = 2;
 // It looks for rooms of any account, and takes those of several together.
 const itsOwn = { spanning: 'queue' } as const;
 const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, {

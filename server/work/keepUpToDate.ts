@@ -11,17 +11,13 @@ import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
 
 /**
- * The rest between two looks for rooms that are out of date, which cost one small index scan each. After work it is so
- * many times as long as the work was: what comes in of one room meanwhile is gone through together, and its results are
- * written once, which is most of the cost of a single stroke.
+ * The rest between two looks for rooms that are out of date, which cost one small index scan each. After work it is as
+ * long as the work was: what comes in of one room meanwhile is gone through together, and its results are written
+ * once, which is most of the cost of a single stroke.
  */
 const SHORTEST_REST_MS = 100;
 const LONGEST_REST_MS = 500;
-const REST_TO_WORK = 3;
-/** So many rounds are under way at once, each with its own connection: one calculates while Postgres works for another. */
-const ROUNDS_AT_ONCE = 2;
-/** To a round: what comes in of a few dozen rooms is shared by the rounds. */
-const ROOMS_AT_ONCE = 24;
+const ROOMS_AT_ONCE = 64;
 /** After the database failed. */
 const TRY_AGAIN_AFTER_MS = 1000;
 
@@ -38,21 +34,18 @@ export async function keepUpToDate(
 ): Promise<void> {
   const oneByOne = new OneByOne(db, log, stopping, hand);
   const memory = new RoomMemory();
-  const goRound = async (): Promise<void> => {
-    while (!stopping.aborted) {
-      try {
-        await db.connection().execute((connection) => {
-          const turns = new Turns(stopping, hand);
-          return lookAgainAndAgain(connection, oneByOne, memory, log, turns, stopping);
-        });
-      } catch (error) {
-        if (error instanceof WorkStopped || stopping.aborted) break;
-        log.error({ err: error }, 'The analysis could not go on.');
-        await rest(TRY_AGAIN_AFTER_MS, stopping);
-      }
+  while (!stopping.aborted) {
+    try {
+      await db.connection().execute((connection) => {
+        const turns = new Turns(stopping, hand);
+        return lookAgainAndAgain(connection, oneByOne, memory, log, turns, stopping);
+      });
+    } catch (error) {
+      if (error instanceof WorkStopped || stopping.aborted) break;
+      log.error({ err: error }, 'The analysis could not go on.');
+      await rest(TRY_AGAIN_AFTER_MS, stopping);
     }
-  };
-  await Promise.all(Array.from({ length: ROUNDS_AT_ONCE }, goRound));
+  }
   await oneByOne.ended();
 }
 
@@ -84,8 +77,8 @@ async function lookAgainAndAgain(
     }
     // Where there were as many as can be taken at once there are more.
     if (after !== null) continue;
-    const restMs = REST_TO_WORK * (performance.now() - started);
-    await rest(Math.min(LONGEST_REST_MS, Math.max(SHORTEST_REST_MS, restMs)), stopping);
+    const tookMs = performance.now() - started;
+    await rest(Math.min(LONGEST_REST_MS, Math.max(SHORTEST_REST_MS, tookMs)), stopping);
   }
 }
 
