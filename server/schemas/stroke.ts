@@ -27,6 +27,10 @@ const SideResult = z.object({
     pauses: z.array(z.object({ fromS: z.number(), toS: z.number() })),
   }),
   rateHz: z.number().optional(),
+  sign: z
+    .literal([1, -1])
+    .optional()
+    .describe('Whether the current was recorded as positive or as negative while it drove.'),
 });
 
 export const AnalysisDone = z.object({
