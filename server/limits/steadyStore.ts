@@ -26,7 +26,7 @@ export class SteadyStore implements FastifyRateLimitStore {
       before === undefined || nowMs >= before.beganMs + windowMs ? { count: 0, beganMs: nowMs } : before;
     window.count++;
     if (window !== before) this.#begin(key, window);
-    tell(null, { current: window.count, ttl: Math.ceil(window.beganMs + windowMs - nowMs) });
+    tell(null, { current: window.count, ttl: Math.ceil(windowMs - (nowMs - window.beganMs)) });
   }
 
   child(): SteadyStore {
