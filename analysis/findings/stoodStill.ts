@@ -18,8 +18,12 @@ const MOST_INRUSH = 1.25;
 const FLAT = 1.15;
 const OF_STANDSTILL = 0.75;
 const OF_USUAL_RUNNING = 1.6;
-/** Where neither start nor stop reads so many times the running current, nobody knows what V/R is. */
-const SEEN_STANDSTILL = 2;
+/**
+ * Where neither start nor stop reads so many times the running current, nobody knows what V/R is: a slow logger sees the foot
+ * of a start only, which a room that runs half as hard again reaches as well.
+ */
+const SEEN_STOP = 2;
+const SEEN_START = 3;
 
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
@@ -34,8 +38,9 @@ export function stoodStill(
     const running = judged.residual(side, 'runningAmps')?.expected;
     if (running === undefined || !isFlat(measured)) return false;
     const inrush = judged.residual(side, 'inrushAmps')?.expected ?? 0;
-    const standstill = Math.max(inrush, usualStop(state, event, analysis, side));
-    if (standstill < SEEN_STANDSTILL * running) return false;
+    const stop = usualStop(state, event, analysis, side);
+    if (stop < SEEN_STOP * running && inrush < SEEN_START * running) return false;
+    const standstill = Math.max(inrush, stop);
     return measured.runningAmps >= Math.max(OF_STANDSTILL * standstill, OF_USUAL_RUNNING * running);
   });
   return stood.map(([side]) => side);
@@ -63,14 +68,18 @@ function isFlat({ inrushAmps, runningAmps, runningAmpsP90, endStopAmps }: SideMe
 export function notMoving(
   state: RoomState,
   analysis: DoneAnalysis,
+  judged: JudgedStroke,
   stood: readonly string[],
   cameFrom: Direction | null,
 ): FindingAnswer {
   const { direction } = analysis;
   // A weak battery explains whatever is slow, and it is said.
   if (openOf(state, 'weak-supply').length > 0) return NOTHING;
-  if (stood.length < Object.keys(analysis.sides).length)
-    return { present: [oneStands(stood[0], direction)], gone: [] };
+  if (stood.length < Object.keys(analysis.sides).length) {
+    // The last piece of a way that is taken up again may end at once for the side that came to its stop first.
+    const isLastPiece = cameFrom === direction && !goesFar(analysis, judged);
+    return isLastPiece ? NOTHING : { present: [oneStands(stood[0], direction)], gone: [] };
+  }
   const { travel } = state;
   const isPart = travel.direction === direction && !isWhole(travel.part, Math.max(1, travel[direction].took));
   const isAtEnd = cameFrom === null || (cameFrom === direction && !isPart);
@@ -79,6 +88,13 @@ export function notMoving(
   const motors = stood.length > 1 ? 'the motors stall' : 'the motor stalls';
   const headline = `Going ${wayOf(direction)}, the room does not move: ${motors} from the start.`;
   return { present: [finding(direction, 'stop', headline)], gone: [] };
+}
+
+const FAR_PART = Math.log(0.5);
+
+/** Whether some side was driven for half of its usual time or more. */
+function goesFar({ sides }: DoneAnalysis, judged: JudgedStroke): boolean {
+  return Object.keys(sides).some((side) => (judged.residual(side, 'durationS')?.residual ?? 0) > FAR_PART);
 }
 
 /** One side drags the other with it, or racks the room: its motor works against a stand as hard as it can. */

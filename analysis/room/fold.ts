@@ -60,7 +60,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
     // What stands is where it was: nothing of this is travel, load or a rest, and nothing learns from it.
     const cameFrom = state.travel.followsUnread ? null : before.lastDirection;
     state.stay = before;
-    const stuck = notMoving(state, analysis, stood, cameFrom);
+    const stuck = notMoving(state, analysis, judged, stood, cameFrom);
     return { expectations: judged.expectations, warnings: keepWarnings(state, event, stuck) };
   }
   state.usable[analysis.direction] += 1;

@@ -37,6 +37,32 @@ test('a side that stalls from the start while the other moves is told at the fir
   expect(state.usable).toEqual({ extend: LEARNT / 2, retract: LEARNT / 2 });
 });
 
+test('nor is one that runs much harder before a logger that sees the foot of its start only, and no stop', () => {
+  const seenByFoot = (event: StrokeEvent): StrokeEvent =>
+    changed(event, { all: () => ({ inrushAmps: 16, endStopAmps: null }) });
+  const events = strokeEvents(LEARNT + 8, ROOM, 4, (i) => (i < LEARNT ? {} : { factors: [1.7, 1.7] }));
+  const { warnings } = foldAll(ROOM, events.map(seenByFoot));
+  expect(warnings.map(({ kind, evidence }) => [kind, evidence.stoodStill])).toEqual([
+    ['rising-draw', undefined],
+  ]);
+});
+
+test('the last piece of a way, which ends at once for the side that came to its stop first, is no such side', () => {
+  const events = strokeEvents(LEARNT + 1, ROOM, 4);
+  const out = events[LEARNT];
+  const piece = (event: StrokeEvent, part: number): StrokeEvent =>
+    changed(event, {
+      all: ({ durationS, chargeAs }) => ({
+        durationS: part * durationS,
+        chargeAs: part * chargeAs,
+        endStopAmps: null,
+      }),
+    });
+  const last = piece({ ...out, strokeId: `${out.strokeId}-last`, atMs: out.atMs + 60_000 }, 0.1);
+  const { warnings } = foldAll(ROOM, [...events.slice(0, LEARNT), piece(out, 0.9), stands(last)]);
+  expect(warnings).toEqual([]);
+});
+
 /** The front side draws nothing from this part of its way on; its record ends there, the other goes on. */
 function stopsAt(part: number, event: StrokeEvent): StrokeEvent {
   return changed(event, {
