@@ -50,13 +50,14 @@ export function sensorDoubt(
   const gone: FindingAnswer['gone'][number][] = [];
   const doubts = analysis.doubts ?? [];
   const bothScales = sharedScale(scales, state.room.sides);
-  const bothTurned = state.room.sides.every((side) => turned.has(side)) ? TURNED : undefined;
+  const areAllTurned = state.room.sides.length > 1 && state.room.sides.every((side) => turned.has(side));
+  const bothTurned = areAllTurned ? TURNED : undefined;
   const shared =
     doubts.find(({ doubt }) => doubt === 'clock') ??
     sharedGap(doubts, state.room.sides) ??
     wrongRate(rate) ??
     bothScales ??
-    (state.room.sides.length > 1 ? bothTurned : undefined);
+    bothTurned;
   const timed = placedByArrival ? MISDATED : shared;
   const timedNeeds = placedByArrival || rate !== null ? 1 : LEAST_STROKES;
   // With one side, what speaks against the logger and what speaks against the side is one warning.

@@ -6,7 +6,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './find
 import { isWhole, madeTogether, takeBack } from './movementParts.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
-import { movesAgain } from './stoodStill.ts';
+import { movesAgain, wayOf } from './stoodStill.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
 import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 
@@ -96,7 +96,6 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const shorts = travel.latest.flatMap((stroke) => (stroke.short > 0 ? [stroke.short] : []));
   const usual = blocked && !isLasting(flags, LEAST_STROKES, 4) ? shortBy : median(shorts);
   const percent = Math.round(-100 * Math.expm1(-usual));
-  const doing = direction === 'extend' ? 'out' : 'in';
   return {
     present: [
       {
@@ -106,7 +105,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
         position: null,
         pattern: null,
         severity: percent >= 15 || stopped ? 'service' : 'watch',
-        headline: `Going ${doing}, the room ends its travel about ${percent} % early${stopped ? ' and the motor stalls there' : ''}.`,
+        headline: `Going ${wayOf(direction)}, the room ends its travel about ${percent} % early${stopped ? ' and the motor stalls there' : ''}.`,
         evidence: {
           shortPercent: percent,
           stalled: stopped,

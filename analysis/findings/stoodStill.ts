@@ -11,8 +11,8 @@ import { flag } from './recent.ts';
 
 /**
  * A motor that stands draws V/R from the start on: no inrush stands above what follows, and all of it lies as high as its
- * start or its stop usually does, far above what it runs at. Copper that grows hot takes a little off; a supply that nobody recorded
- * differs from stay to stay. Guesses, no source, but for V/R.
+ * start or its stop usually does, far above what it runs at. Copper that grows hot takes a little off; a supply that nobody
+ * recorded differs from stay to stay. Guesses, no source, but for V/R.
  */
 const MOST_INRUSH = 1.25;
 const FLAT = 1.15;
@@ -118,7 +118,8 @@ export function movesAgain(open: Warning | undefined, direction: Direction): Fin
   return finding(direction, 'watch', headline);
 }
 
-function wayOf(direction: Direction): string {
+/** How a direction is called in a sentence: going out, going in. */
+export function wayOf(direction: Direction): string {
   return direction === 'extend' ? 'out' : 'in';
 }
 

@@ -4,6 +4,7 @@ import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { isLetGo } from './stallHeld.ts';
 import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
+import { MOST_STALL_SPREAD } from './unseen.ts';
 
 /** How far a room travelled on one stroke, and how sure that is. */
 export interface TravelMade {
@@ -27,8 +28,6 @@ const COOLED_MS = 20 * 60_000;
 const STEP_SIGMAS = 2;
 const STEP_PART = 0.6;
 
-/** A stall that lies as far off from stroke to stroke, natural logarithm, tells of no weaker supply: it is let go as it rises. */
-const MOST_STALL_SPREAD = 0.1;
 /** What the current at standstill fell by is held against so many of the latest strokes: supplies of some stays. */
 const SUPPLIES = 6;
 
@@ -138,6 +137,7 @@ function strongerSupply(context: FindingContext): { volts: number; deviation: nu
   if (analysis.supplyVolts !== null || stalls.length === 0) return NO_OTHER;
   const { judged, isLetGo: letGo } = stalls.reduce((a, b) => (b.judged.rise > a.judged.rise ? b : a));
   if (judged.rise >= 0) return { volts: judged.rise, deviation: 0 };
+  // Nor does one that is now let go sooner and now later.
   if (letGo || conditions[1] === null || judged.deviation > MOST_STALL_SPREAD) return NO_OTHER;
   return { volts: Math.max(-MOST_WEAKER, judged.rise), deviation: judged.deviation };
 }

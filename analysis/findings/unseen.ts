@@ -20,7 +20,7 @@ const COLD_DOUBT = 0.4;
  * Stalls that differ by more than this from stroke to stroke (standard deviation, natural logarithm) are no thermometer:
  * the middle one of three is off by twenty degrees of 0.393 % then.
  */
-const MOST_STALL_SPREAD = 0.1;
+export const MOST_STALL_SPREAD = 0.1;
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
 /**

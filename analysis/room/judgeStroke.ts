@@ -169,10 +169,11 @@ function isComparable(
   return isSameRecording(channel, measure, rateHz, hasBriefStalls(state, channel, rateHz));
 }
 
-/** Whether the slower of a stroke's rate and the reference's is too slow for this side's stalls. */
+/** Whether a stroke's rate is another than the reference's, and the slower of both is too slow for this side's stalls. */
 function hasBriefStalls({ travel }: RoomState, channel: Channel, rateHz: number | null): boolean {
-  const slowest = Math.min(rateHz ?? Number.POSITIVE_INFINITY, channel.rateHz ?? Number.POSITIVE_INFINITY);
-  return Number.isFinite(slowest) && areBrief(travel[channel.direction], channel.side, slowest);
+  const { rateHz: known, side, direction } = channel;
+  if (rateHz === null || known === null || rateHz === known) return false;
+  return areBrief(travel[direction], side, Math.min(rateHz, known));
 }
 
 /**
