@@ -8,6 +8,8 @@ import { forcesHistory } from './forces/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
 import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
+import { drawWindingFleet, type WindingMember } from './winding/fleet.ts';
+import { windingHistory } from './winding/history.ts';
 
 /** A room of a fleet, whichever generator made it: what a dealer knows of it, what happened, and what is the truth. */
 export interface FleetRoom {
@@ -20,12 +22,13 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = ['motor', 'plain', 'forces'] as const;
+export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding'] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
 /**
  * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
- * motors solved against friction, teeth, seals and tilt, read by clamps with converters.
+ * motors solved against friction, teeth, seals and tilt, read by clamps with converters; `winding`: motors whose windings
+ * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -35,6 +38,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawPlainFleet(seed, count, strokes).map(fromPlainFleet);
     case 'forces':
       return drawForcesFleet(seed, count, strokes).map(fromForcesFleet);
+    case 'winding':
+      return drawWindingFleet(seed, count, strokes).map(fromWindingFleet);
   }
 }
 
@@ -81,6 +86,18 @@ function fromForcesFleet({ seed, room, fault, variants, strokes, years }: Forces
         yield event.type === 'stroke' ? event : { ...event, side: null };
       }
     },
+  };
+}
+
+function fromWindingFleet(member: WindingMember): FleetRoom {
+  const { seed, room, fault, strokes } = member;
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.logger.supplyRateHz !== null,
+    events: () => windingHistory(member),
   };
 }
 

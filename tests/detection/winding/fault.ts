@@ -1,0 +1,76 @@
+import type { ServiceKind } from '../../../analysis/trace.ts';
+import type { FaultLabel } from '../../../server/demo/simulator/faults/fault.ts';
+import type { Random } from '../../../server/demo/simulator/random.ts';
+import type { RoomNeeds } from './needs.ts';
+import type { WindingRoom } from './room.ts';
+import type { StrokeState } from './strokeState.ts';
+
+/** A fault in one room's life: the truth about it, and what it does to each stroke from `startsStroke` on. */
+export interface WindingFault {
+  readonly name: string;
+  readonly label: FaultLabel;
+  readonly startsStroke: number;
+  /** First stroke after the repair; infinity: never repaired. */
+  readonly untilStroke: number;
+  /** Work that belongs to its story. */
+  readonly services: readonly {
+    readonly beforeStroke: number;
+    readonly kind: ServiceKind;
+    readonly side: string | null;
+  }[];
+  readonly bear: (state: StrokeState, index: number, random: Random) => void;
+}
+
+/** A fault that can be drawn for any room that has what it needs. */
+export interface FaultRecipe {
+  readonly name: string;
+  readonly needs: RoomNeeds;
+  readonly draw: (room: WindingRoom, random: Random, strokes: number) => WindingFault;
+}
+
+/** Ten strokes each way are healthy before any fault. */
+export const LEAST_HEALTHY = 20;
+/** So many strokes remain at least. */
+export const LEAST_FAULTY = 24;
+
+export function drawOnset(random: Random, strokes: number, faulty = LEAST_FAULTY): number {
+  return random.integer(LEAST_HEALTHY + 4, Math.max(LEAST_HEALTHY + 4, Math.min(strokes - faulty, 150)));
+}
+
+type LabelPart = Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>;
+
+/** A fault that begins at a stroke and stays. */
+export function lastingFault(
+  name: string,
+  onsetStroke: number,
+  label: LabelPart,
+  bear: WindingFault['bear'],
+): WindingFault {
+  return {
+    name,
+    startsStroke: onsetStroke,
+    untilStroke: Number.POSITIVE_INFINITY,
+    services: [],
+    label: {
+      alsoFits: [],
+      side: null,
+      direction: null,
+      position: null,
+      pattern: null,
+      onsetStroke,
+      ...label,
+    },
+    bear,
+  };
+}
+
+/** The name to say for a side; null: all alike, save that a room with one side is named by it. */
+export function sideName(room: WindingRoom, side: number | null): string | null {
+  if (room.facts.sides.length === 1) return room.facts.sides[0];
+  return side === null ? null : room.facts.sides[side];
+}
+
+/** One of the sides by its place. */
+export function anySide(room: WindingRoom, random: Random): number {
+  return random.integer(0, room.motors.length - 1);
+}
