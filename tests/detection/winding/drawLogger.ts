@@ -19,7 +19,7 @@ export function drawLogger(random: Random, aim: RunningAim, motor: Motor, needs:
   const onMotorLead = needs.onMotorLead ?? random.chance(0.5);
   const sendsTimes = needs.sendsTimes ?? random.chance(0.25);
   const wakesLate = needs.recordsRest !== true && random.chance(0.2);
-  const noisePart = needs.mostNoisePart ?? 0.06;
+  const noisePart = 0.06;
   return {
     rateHz,
     laterRateHz: random.chance(0.12) ? rateHz.map(() => random.pick(rates)) : null,

@@ -18,6 +18,8 @@ export interface RunningAim {
 }
 
 const GRAVITY = 9.81;
+const TWO_MOTOR_AMPS = [2, 12] as const;
+const ONE_MOTOR_AMPS = [8, 30] as const;
 const SIDE_NAMES = [
   ['front', 'rear'],
   ['left', 'right'],
@@ -27,7 +29,7 @@ const SIDE_NAMES = [
 /** Draws a healthy room with its motors, guides, wiring, controller and logger. */
 export function drawRoom(random: Random, needs: RoomNeeds = {}): WindingRoom {
   const sides = needs.sides ?? (random.chance(0.68) ? 2 : 1);
-  const drive = drawDrive(random, sides);
+  const drive = needs.drives === undefined ? drawDrive(random, sides) : random.pick(needs.drives);
   const travelMetres = random.uniform(0.42, 1.05);
   const durationS = Math.min(60, Math.max(8, travelMetres / random.logUniform(0.016, 0.07)));
   const aim: RunningAim = {
@@ -35,7 +37,7 @@ export function drawRoom(random: Random, needs: RoomNeeds = {}): WindingRoom {
     drive,
     travelMetres,
     metresPerSecond: travelMetres / durationS,
-    runningAmps: sides === 2 ? random.logUniform(2, 12) : random.logUniform(8, 30),
+    runningAmps: random.logUniform(...(needs.runningAmps ?? (sides === 2 ? TWO_MOTOR_AMPS : ONE_MOTOR_AMPS))),
     nominalVolts: 12,
   };
   const first = drawMotor(random, aim);

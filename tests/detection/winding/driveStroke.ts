@@ -23,18 +23,16 @@ export function driveStroke(
   });
   const hand = new Hand(room, state);
   const { controller } = room;
-  let drawnAmps = 0;
   let step = 0;
   for (; step < tape.longestSteps; step++) {
     const seconds = step * STEP_S;
     const isPressed = hand.presses(seconds, sides);
     if (hand.hasLetGo && sides.every((side) => side.rests)) break;
-    const volts = busVolts(state, drawnAmps);
     const soft =
       controller.softStartS > 0 ? Math.min(1, 0.35 + (0.65 * hand.pressedS) / controller.softStartS) : 1;
     paceSides(sides, controller, isPressed ? soft : 0);
+    const volts = busVolts(state, sides);
     const racking = rackingNewtons(room, sides);
-    drawnAmps = 0;
     const lost = lostNewtons(sides);
     for (let index = 0; index < sides.length; index++) {
       const side = sides[index];
@@ -44,7 +42,6 @@ export function driveStroke(
       tape.motorAmps[index][step] = side.amps;
       tape.feedAmps[index][step] = side.amps * side.duty;
       tape.positions[index][step] = side.position;
-      drawnAmps += side.amps * side.duty;
     }
     tape.volts[step] = volts;
     dragAlong(sides);
@@ -57,12 +54,20 @@ export function driveStroke(
   return tape;
 }
 
-function busVolts({ supply }: StrokeState, amps: number): number {
+/** Solved together with the motors' currents, which fall as it falls; the motors' speeds are those of the step before. */
+function busVolts({ supply }: StrokeState, sides: readonly Side[]): number {
   const { sourceVolts, sourceOhms, sourceLimitAmps, batteryVolts, batteryOhms, cableOhms } = supply;
-  const source = sourceVolts - sourceOhms * Math.min(amps, sourceLimitAmps);
-  const volts =
-    amps > sourceLimitAmps ? Math.min(source, batteryVolts - batteryOhms * (amps - sourceLimitAmps)) : source;
-  return Math.max(0, volts - cableOhms * amps);
+  let siemens = 0;
+  let generatedAmps = 0;
+  for (const side of sides) {
+    siemens += side.duty * side.duty * side.siemens;
+    generatedAmps += side.duty * side.siemens * side.generatedVolts;
+  }
+  const behind = (restVolts: number, ohms: number) =>
+    (restVolts + ohms * generatedAmps) / (1 + ohms * siemens);
+  const volts = behind(sourceVolts, sourceOhms + cableOhms);
+  if (siemens * volts - generatedAmps <= sourceLimitAmps) return volts;
+  return Math.min(volts, behind(batteryVolts + batteryOhms * sourceLimitAmps, batteryOhms + cableOhms));
 }
 
 /** What the frame of a racked room pulls at the first side; the second feels the opposite. */

@@ -5,11 +5,13 @@ import type { RoomNeeds } from './needs.ts';
 import type { WindingRoom } from './room.ts';
 import type { StrokeState } from './strokeState.ts';
 
-/** A fault in one room's life: the truth about it, and what it does to each stroke from `startsStroke` on. */
+/** A fault in one room's life: the truth about it, and what it does to each stroke from `bearsFrom` on. */
 export interface WindingFault {
   readonly name: string;
   readonly label: FaultLabel;
   readonly startsStroke: number;
+  /** First stroke that `bear` is asked for: a harmless part of the story may come before the fault. */
+  readonly bearsFrom: number;
   /** First stroke after the repair; infinity: never repaired. */
   readonly untilStroke: number;
   /** Work that belongs to its story. */
@@ -25,6 +27,8 @@ export interface WindingFault {
 export interface FaultRecipe {
   readonly name: string;
   readonly needs: RoomNeeds;
+  /** Work that cures it, where it is cured in some lives. */
+  readonly cure?: ServiceKind;
   readonly draw: (room: WindingRoom, random: Random, strokes: number) => WindingFault;
 }
 
@@ -37,7 +41,8 @@ export function drawOnset(random: Random, strokes: number, faulty = LEAST_FAULTY
   return random.integer(LEAST_HEALTHY + 4, Math.max(LEAST_HEALTHY + 4, Math.min(strokes - faulty, 150)));
 }
 
-type LabelPart = Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>;
+/** What a fault says of itself beyond a plain lasting one. */
+export type LabelPart = Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>;
 
 /** A fault that begins at a stroke and stays. */
 export function lastingFault(
@@ -49,6 +54,7 @@ export function lastingFault(
   return {
     name,
     startsStroke: onsetStroke,
+    bearsFrom: onsetStroke,
     untilStroke: Number.POSITIVE_INFINITY,
     services: [],
     label: {

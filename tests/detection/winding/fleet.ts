@@ -1,6 +1,6 @@
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { drawRoom } from './drawRoom.ts';
-import type { WindingFault } from './fault.ts';
+import type { FaultRecipe, WindingFault } from './fault.ts';
 import { FAULT_RECIPES } from './faults/recipes.ts';
 import type { WindingRoom } from './room.ts';
 import { drawVariants, type Variants } from './variants.ts';
@@ -14,13 +14,16 @@ export interface WindingMember {
   readonly strokes: number;
 }
 
+/** A fleet begins this much further on in the list of faults for each seed. */
+const RECIPES_PER_SEED = 7;
+
 /** `count` rooms, every second one faulty, the faults coming in turn. */
 export function drawWindingFleet(seed: number, count: number, strokes: number): WindingMember[] {
   const random = new Random(seed);
   return Array.from({ length: count }, (_, place) => {
     const own = random.bits() & 0x7fffffff;
-    const recipe = place % 2 === 0 ? null : FAULT_RECIPES[((place - 1) / 2) % FAULT_RECIPES.length];
-    return drawMember(own, recipe?.name ?? null, strokes);
+    const turn = (place - 1) / 2 + RECIPES_PER_SEED * Math.abs(seed);
+    return drawMember(own, place % 2 === 0 ? null : FAULT_RECIPES[turn % FAULT_RECIPES.length].name, strokes);
   });
 }
 
@@ -29,8 +32,31 @@ export function drawMember(seed: number, faultName: string | null, strokes: numb
   const recipe = FAULT_RECIPES.find(({ name }) => name === faultName) ?? null;
   if (recipe === null && faultName !== null) throw new Error(`There is no fault ${faultName}.`);
   const random = new Random(seed);
-  const drawn = drawRoom(random.fork(), recipe?.needs);
+  const room = drawRoom(random.fork(), recipe?.needs);
   const variants = drawVariants(strokes, random.fork());
-  const fault = recipe?.draw(drawn, random.fork(), strokes) ?? null;
-  return { seed, room: drawn, fault, variants, strokes };
+  if (recipe === null) return { seed, room, fault: null, variants, strokes };
+  const drawn = recipe.draw(room, random.fork(), strokes);
+  const fault = curedLate(drawn, recipe, random.fork(), strokes);
+  return { seed, room, fault, variants: withoutLateService(variants, fault), strokes };
+}
+
+const CURED_CHANCE = 0.35;
+
+/** Some faults are found by somebody and mended, long after they began. */
+function curedLate(
+  fault: WindingFault,
+  { cure }: FaultRecipe,
+  random: Random,
+  strokes: number,
+): WindingFault {
+  const untilStroke = fault.startsStroke + random.integer(30, 60);
+  if (cure === undefined || !random.chance(CURED_CHANCE) || untilStroke > strokes - 16) return fault;
+  const services = [...fault.services, { beforeStroke: untilStroke, kind: cure, side: fault.label.side }];
+  return { ...fault, untilStroke, services };
+}
+
+/** A lubrication shortly before a fault or within it would hide how large the fault is. */
+function withoutLateService(variants: Variants, fault: WindingFault): Variants {
+  const isEarly = (variants.service?.beforeStroke ?? 0) < fault.startsStroke - 12;
+  return isEarly && fault.label.kind !== 'draw-rebound' ? variants : { ...variants, service: null };
 }

@@ -36,7 +36,7 @@ export function* windingHistory(member: WindingMember): Generator<WindingEvent> 
     yield* servicesBefore(member, move);
     const state = life.stateOf(move, own.fork());
     const faulty = own.fork();
-    if (fault !== null && move.index >= fault.startsStroke && move.index < fault.untilStroke) {
+    if (fault !== null && move.index >= fault.bearsFrom && move.index < fault.untilStroke) {
       fault.bear(state, move.index, faulty);
     }
     driveStroke(room, state, life.windingC(move, state.ambientC), tape);

@@ -1,3 +1,4 @@
+import type { Drive } from '../../../analysis/trace.ts';
 import type { Ending, Pacing } from './room.ts';
 
 /** What a fault needs of its room and its logger so that it can happen and can be seen at all. */
@@ -5,6 +6,9 @@ export interface RoomNeeds {
   readonly sides?: 1 | 2;
   readonly pacings?: readonly Pacing[];
   readonly endings?: readonly Ending[];
+  readonly drives?: readonly Drive[];
+  /** Of each motor, least and most. */
+  readonly runningAmps?: readonly [number, number];
   readonly tellsTeeth?: boolean;
   readonly tellsRating?: boolean;
   readonly recordsSupply?: boolean;
@@ -14,6 +18,4 @@ export interface RoomNeeds {
   readonly onMotorLead?: boolean;
   readonly tellsDirection?: boolean;
   readonly sendsTimes?: boolean;
-  /** No narrower than a part of the running current. */
-  readonly mostNoisePart?: number;
 }

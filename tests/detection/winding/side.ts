@@ -60,11 +60,21 @@ export class Side {
     this.#signOfTravel = state.direction === 'extend' ? 1 : -1;
     this.#wayMetres = wayMetres(room, state);
     this.#playLeft = this.#guide.backlashMetres;
+    this.#warm(state.ambientC);
   }
 
   /** Position of this side of the room, 0 retracted. */
   get position(): number {
     return (this.#startCell + this.#signOfTravel * this.metres * this.#cellsPerMetre) / CELLS;
+  }
+
+  /** Of winding, brushes and lead as warm as they are. */
+  get siemens(): number {
+    return 1 / this.#ohms;
+  }
+
+  get generatedVolts(): number {
+    return this.#newtonsPerAmp * this.metresPerSecond;
   }
 
   get rests(): boolean {
