@@ -1,9 +1,8 @@
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import type { Move } from './moves.ts';
-import { DAY_MS } from './moves.ts';
 import type { WindingRoom } from './room.ts';
 import type { Supply } from './strokeState.ts';
-import type { Variants } from './variants.ts';
+import { DAY_MS, type Variants } from './variants.ts';
 
 /** Where the coach stands for some days. */
 export interface Camp {
@@ -72,11 +71,12 @@ export function supplyAt(
 
 /** Warm summers, mild winters (who goes camping in the frost is a variant of its own), warmer after noon. */
 export function ambientAt(camp: Camp, move: Move, variants: Variants): number {
-  const snap = within(variants.coldSnap, move.index);
   const day = move.atMs / DAY_MS;
+  const { coldSnap } = variants;
+  const isFrost = coldSnap !== null && day >= coldSnap.fromDay && day <= coldSnap.toDay;
   const season = 16 + 10 * Math.sin((2 * Math.PI * (day - 110)) / 365.25);
   const hour = 4 * Math.sin(2 * Math.PI * ((day % 1) - 0.4));
-  return (snap === null ? season + camp.weatherC : snap.ambientC) + hour;
+  return (isFrost ? coldSnap.ambientC + 0.4 * camp.weatherC : season + camp.weatherC) + hour;
 }
 
 function within<Span extends { readonly from: number; readonly to: number }>(

@@ -16,5 +16,6 @@ export function drawCourse(random: Random): Float64Array {
       course[cell] += size * Math.cos((2 * Math.PI * turns * cell) / CELLS + phase);
     }
   }
-  return course;
+  const mean = course.reduce((sum, value) => sum + value, 0) / course.length;
+  return course.map((value) => value / mean);
 }

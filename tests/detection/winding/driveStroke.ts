@@ -5,8 +5,11 @@ import { Side } from './side.ts';
 import type { StrokeState } from './strokeState.ts';
 import { STEP_S, type Tape } from './tape.ts';
 
+// Kept here for speed: an import is looked up anew in each step.
+const STEP = STEP_S;
 /** A current limit looks away while the motors start. */
 const BLIND_S = 0.6;
+const SEEN_METRES_PER_SECOND = 1e-3;
 /** So long nothing moves before the hand believes it. */
 const STANDSTILL_S = 0.3;
 
@@ -25,9 +28,9 @@ export function driveStroke(
   const { controller } = room;
   let step = 0;
   for (; step < tape.longestSteps; step++) {
-    const seconds = step * STEP_S;
+    const seconds = step * STEP;
     const isPressed = hand.presses(seconds, sides);
-    if (hand.hasLetGo && sides.every((side) => side.rests)) break;
+    if (hand.hasLetGo && allRest(sides)) break;
     const soft =
       controller.softStartS > 0 ? Math.min(1, 0.35 + (0.65 * hand.pressedS) / controller.softStartS) : 1;
     paceSides(sides, controller, isPressed ? soft : 0);
@@ -54,6 +57,19 @@ export function driveStroke(
   return tape;
 }
 
+function allRest(sides: readonly Side[]): boolean {
+  for (const side of sides) if (!side.rests) return false;
+  return true;
+}
+
+/** Whether somebody who watches the room sees it move. */
+function anyMoves(sides: readonly Side[]): boolean {
+  for (const side of sides) {
+    if (!side.isCut && !side.isFree && side.metresPerSecond > SEEN_METRES_PER_SECOND) return true;
+  }
+  return false;
+}
+
 /** Solved together with the motors' currents, which fall as it falls; the motors' speeds are those of the step before. */
 function busVolts({ supply }: StrokeState, sides: readonly Side[]): number {
   const { sourceVolts, sourceOhms, sourceLimitAmps, batteryVolts, batteryOhms, cableOhms } = supply;
@@ -63,11 +79,14 @@ function busVolts({ supply }: StrokeState, sides: readonly Side[]): number {
     siemens += side.duty * side.duty * side.siemens;
     generatedAmps += side.duty * side.siemens * side.generatedVolts;
   }
-  const behind = (restVolts: number, ohms: number) =>
-    (restVolts + ohms * generatedAmps) / (1 + ohms * siemens);
-  const volts = behind(sourceVolts, sourceOhms + cableOhms);
+  const volts = voltsBehind(sourceVolts, sourceOhms + cableOhms, siemens, generatedAmps);
   if (siemens * volts - generatedAmps <= sourceLimitAmps) return volts;
-  return Math.min(volts, behind(batteryVolts + batteryOhms * sourceLimitAmps, batteryOhms + cableOhms));
+  const batterySide = batteryVolts + batteryOhms * sourceLimitAmps;
+  return Math.min(volts, voltsBehind(batterySide, batteryOhms + cableOhms, siemens, generatedAmps));
+}
+
+function voltsBehind(restVolts: number, ohms: number, siemens: number, generatedAmps: number): number {
+  return (restVolts + ohms * generatedAmps) / (1 + ohms * siemens);
 }
 
 /** What the frame of a racked room pulls at the first side; the second feels the opposite. */
@@ -101,7 +120,7 @@ function cutAtEnd(side: Side, room: WindingRoom, state: StrokeState, pressedS: n
     side.isCut = along >= state.limitSwitchPart;
     return;
   }
-  side.overLimitS = side.amps > limitAmps && pressedS > BLIND_S ? side.overLimitS + STEP_S : 0;
+  side.overLimitS = side.amps > limitAmps && pressedS > BLIND_S ? side.overLimitS + STEP : 0;
   side.isCut = side.overLimitS > limitS;
 }
 
@@ -133,9 +152,9 @@ class Hand {
       for (const side of sides) side.rest();
     }
     if (seconds < this.#pauseUntilS) return false;
-    this.pressedS += STEP_S;
-    const moves = sides.some((side) => !side.isCut && !side.isFree && side.metresPerSecond > 1e-3);
-    this.#stillS = moves || this.pressedS < STANDSTILL_S ? 0 : this.#stillS + STEP_S;
+    this.pressedS += STEP;
+    const moves = anyMoves(sides);
+    this.#stillS = moves || this.pressedS < STANDSTILL_S ? 0 : this.#stillS + STEP;
     this.hasLetGo =
       this.#stillS > STANDSTILL_S + releaseS ||
       seconds > this.#patienceS ||

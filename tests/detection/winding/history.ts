@@ -4,10 +4,11 @@ import type { StrokeRecord } from '../../../server/demo/simulator/strokeRecord.t
 import { driveStroke } from './driveStroke.ts';
 import type { WindingMember } from './fleet.ts';
 import { Life } from './life.ts';
-import { DAY_MS, type Move, planMoves } from './moves.ts';
+import { type Move, planMoves } from './moves.ts';
 import { recordStroke } from './recordStroke.ts';
 import type { StrokeState } from './strokeState.ts';
 import { emptyTape } from './tape.ts';
+import { DAY_MS } from './variants.ts';
 
 export type WindingEvent =
   | {

@@ -1,11 +1,11 @@
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import { ambientAt, type Camp, drawCamp, supplyAt } from './camp.ts';
-import { DAY_MS, type Move } from './moves.ts';
+import type { Move } from './moves.ts';
 import type { LoggerHistory } from './recordStroke.ts';
 import type { WindingRoom } from './room.ts';
 import { ordinaryStroke, type StrokeState } from './strokeState.ts';
 import type { Tape } from './tape.ts';
-import type { Variants } from './variants.ts';
+import { DAY_MS, type Variants } from './variants.ts';
 
 /** A warm winding cools in the motor's housing by half in so many milliseconds. */
 const COOLING_MS = 150_000;

@@ -33,17 +33,18 @@ export function fillLoadTable(table: LoadTable, room: WindingRoom, state: Stroke
   const stiff = 1 + room.cold.wiperPerKelvin * below20;
   const wiper = guide.wiperNewtons * own.wiper * stiff;
   const weight = (room.weightNewtons * state.weight) / room.motors.length;
-  const extends_ = state.direction === 'extend';
-  const tilt = weight * Math.sin(state.tiltRadians) * (extends_ ? -1 : 1);
-  const ramp = weight * room.rampSlope * (extends_ ? -1 : 1);
+  const isOut = state.direction === 'extend';
+  const tilt = weight * Math.sin(state.tiltRadians) * (isOut ? -1 : 1);
+  const ramp = weight * room.rampSlope * (isOut ? -1 : 1);
   const bulbPart = guide.bulbMetres / room.travelMetres;
   const [inner, outer] = guide.bulbNewtons;
-  const atInner = inner * stiff * (extends_ ? -SEAL_RETURN : 1);
-  const atOuter = outer * stiff * (extends_ ? 1 : -SEAL_RETURN);
+  const atInner = inner * stiff * (isOut ? -SEAL_RETURN : 1);
+  const atOuter = outer * stiff * (isOut ? 1 : -SEAL_RETURN);
   table.viscous =
     guide.viscousNewtonSecondsPerMetre * own.viscous * Math.exp(room.cold.viscousPerKelvin * below20);
-  for (let cell = 0; cell <= CELLS; cell++) {
-    const position = cell / CELLS;
+  const last = table.friction.length - 1;
+  for (let cell = 0; cell <= last; cell++) {
+    const position = cell / last;
     table.friction[cell] = coulomb * guide.course[cell] + wiper;
     let push = tilt;
     if (position > RAMP_FROM && position < RAMP_TO) push += ramp;

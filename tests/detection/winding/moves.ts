@@ -1,8 +1,6 @@
 import type { Direction } from '../../../analysis/trace.ts';
 import type { Random } from '../../../server/demo/simulator/random.ts';
-import type { Variants } from './variants.ts';
-
-export const DAY_MS = 86_400_000;
+import { DAY_MS, type Variants } from './variants.ts';
 
 /** One press of the switch, planned. */
 export interface Move {

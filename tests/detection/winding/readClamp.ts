@@ -3,6 +3,9 @@ import type { ClampLogger } from './logger.ts';
 import type { ClampState } from './strokeState.ts';
 import { STEP_S, type Tape } from './tape.ts';
 
+// Kept here for speed: an import is looked up anew in each step.
+const STEP = STEP_S;
+
 interface Reading {
   readonly rateHz: number;
   /** -1 where the room's direction reads negative. */
@@ -20,7 +23,7 @@ export function readClamp(
   { rateHz, sign, offsetAmps, random }: Reading,
 ): (number | null)[] {
   const source = logger.onMotorLead ? tape.motorAmps[side] : tape.feedAmps[side];
-  const seconds = logger.leadS + tape.steps * STEP_S + logger.tailS;
+  const seconds = logger.leadS + tape.steps * STEP + logger.tailS;
   const count = Math.max(2, Math.floor(seconds * rateHz));
   const stepAmps = (2 * logger.rangeAmps) / 2 ** logger.bits;
   const most = Math.min(logger.rangeAmps, clamp.clipAmps);
@@ -45,9 +48,9 @@ export function readClamp(
 
 /** The current at a time, or its mean over the time before it. */
 function currentAt(source: Float64Array, steps: number, seconds: number, overS: number): number {
-  const last = Math.floor(seconds / STEP_S);
+  const last = Math.floor(seconds / STEP);
   if (last < 0) return 0;
-  const first = Math.min(last, Math.max(0, Math.floor((seconds - overS) / STEP_S) + 1));
+  const first = Math.min(last, Math.max(0, Math.floor((seconds - overS) / STEP) + 1));
   if (first >= steps) return 0;
   let sum = 0;
   for (let step = first; step <= last; step++) if (step < steps) sum += source[step];

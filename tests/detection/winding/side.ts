@@ -9,6 +9,11 @@ const STOP_NEWTONS_PER_METRE = 1.5e6;
 /** A worm gear holds most of a load that would drive it. */
 const BACK_DRIVE_EFFICIENCY = 0.35;
 const RESTING_METRES_PER_SECOND = 1e-5;
+/** The winding's resistance changes slowly. */
+const WARM_STEPS = 20;
+// Kept here for speed: an import is looked up anew in each step.
+const STEP = STEP_S;
+const LAST_CELL = CELLS;
 
 /** One motor with its side of the room while a stroke runs. Distances are metres from where the stroke starts. */
 export class Side {
@@ -26,6 +31,12 @@ export class Side {
   /** Waits for the other side. */
   isPaced = false;
   overLimitS = 0;
+  /** Of winding, brushes and lead as warm as they are. */
+  siemens = 0;
+  /** Of this side of the room, 0 retracted. */
+  position: number;
+  /** Whether the gear turns without the rack here. */
+  isFree = false;
   /** What the rack does not get from a gear that turns without it, newtons. */
   lostNewtons = 0;
 
@@ -35,11 +46,9 @@ export class Side {
   readonly #own: SideState;
   readonly #newtonsPerAmp: number;
   readonly #noLoadAmps: number;
-  readonly #cellsPerMetre: number;
-  readonly #startCell: number;
-  readonly #signOfTravel: number;
+  readonly #positionPerMetre: number;
+  readonly #startPosition: number;
   readonly #wayMetres: number;
-  #ohms = 0;
   #untilWarm = 0;
   #broken = false;
   #playLeft: number;
@@ -55,22 +64,13 @@ export class Side {
     this.#newtonsPerAmp =
       this.#motor.newtonsPerAmp * this.#own.newtonsPerAmp * (1 + room.cold.magnetPerKelvin * below20);
     this.#noLoadAmps = this.#motor.noLoadAmps * this.#own.noLoad * (1 + room.cold.noLoadPerKelvin * below20);
-    this.#cellsPerMetre = CELLS / room.travelMetres;
-    this.#startCell = state.startPosition * CELLS;
-    this.#signOfTravel = state.direction === 'extend' ? 1 : -1;
+    this.#positionPerMetre = (state.direction === 'extend' ? 1 : -1) / room.travelMetres;
+    this.#startPosition = state.startPosition;
+    this.position = state.startPosition;
     this.#wayMetres = wayMetres(room, state);
     this.#playLeft = this.#guide.backlashMetres;
     this.#warm(state.ambientC);
-  }
-
-  /** Position of this side of the room, 0 retracted. */
-  get position(): number {
-    return (this.#startCell + this.#signOfTravel * this.metres * this.#cellsPerMetre) / CELLS;
-  }
-
-  /** Of winding, brushes and lead as warm as they are. */
-  get siemens(): number {
-    return 1 / this.#ohms;
+    this.#locate();
   }
 
   get generatedVolts(): number {
@@ -81,17 +81,10 @@ export class Side {
     return this.metresPerSecond < RESTING_METRES_PER_SECOND;
   }
 
-  /** Whether the gear turns without the rack here. */
-  get isFree(): boolean {
-    const { free } = this.#own;
-    if (free === null) return false;
-    const { position } = this;
-    return position >= free[0] && position <= free[1];
-  }
-
   /** The frame drags this side of the room along with the other. */
   follow(other: Side): void {
     this.metres = other.metres;
+    this.#locate();
   }
 
   /** After the current was cut the mechanism holds what it had taken up, and sticks. */
@@ -103,53 +96,48 @@ export class Side {
   step(volts: number, pull: number, ambientC: number): void {
     const motor = this.#motor;
     if (this.#untilWarm-- <= 0) this.#warm(ambientC);
-    const friction = this.#frictionNow();
-    const isFree = this.isFree;
-    this.lostNewtons = isFree ? friction + this.#table.push[this.#cell() | 0] : 0;
-    const room = isFree ? 0 : this.#loadOfRoom(friction, pull);
+    const cell = Math.max(0, Math.min(this.position * LAST_CELL, LAST_CELL - 1));
+    const friction = this.#frictionAt(cell);
+    const push = this.#table.push[cell | 0];
+    const { isFree } = this;
+    this.lostNewtons = isFree ? friction + push : 0;
+    const room = isFree ? 0 : this.#loadOfRoom(friction, push + pull);
     const load = room > 0 ? room / motor.gearEfficiency : room * BACK_DRIVE_EFFICIENCY;
-    const powered = this.duty > 0;
-    const conductance = powered ? this.#newtonsPerAmp / this.#ohms : 0;
-    const drive = conductance * this.duty * volts - this.#newtonsPerAmp * this.#noLoadAmps - load;
-    const inertia = motor.massKg / STEP_S;
+    const terminalVolts = this.duty * volts;
+    const conductance = terminalVolts > 0 ? this.#newtonsPerAmp * this.siemens : 0;
+    const drive = conductance * terminalVolts - this.#newtonsPerAmp * this.#noLoadAmps - load;
+    const inertia = motor.massKg / STEP;
     const viscous = this.#broken && !isFree ? this.#table.viscous / motor.gearEfficiency : 0;
-    const speed =
-      (inertia * this.metresPerSecond + drive) / (inertia + conductance * this.#newtonsPerAmp + viscous);
-    this.metresPerSecond = Math.max(0, speed);
-    this.amps = powered ? (this.duty * volts - this.#newtonsPerAmp * this.metresPerSecond) / this.#ohms : 0;
-    if (this.amps < 0) this.amps = 0;
-    this.#move(isFree);
+    this.metresPerSecond = Math.max(
+      0,
+      (inertia * this.metresPerSecond + drive) / (inertia + conductance * this.#newtonsPerAmp + viscous),
+    );
+    this.amps = Math.max(0, (terminalVolts - this.generatedVolts) * this.siemens);
+    this.#move();
   }
 
   #warm(ambientC: number): void {
     const { ohmsAt20C, leadOhms, windingJoulesPerKelvin, windingKelvinPerWatt } = this.#motor;
-    const seconds = WARM_STEPS * STEP_S;
+    const seconds = WARM_STEPS * STEP;
     const watts = this.amps * this.amps * copperOhms(ohmsAt20C, this.windingC);
     const lost = (this.windingC - ambientC) / windingKelvinPerWatt;
     this.windingC += ((watts - lost) * seconds) / windingJoulesPerKelvin;
-    this.#ohms = copperOhms(ohmsAt20C, this.windingC) + leadOhms + this.#own.extraLeadOhms;
+    this.siemens = 1 / (copperOhms(ohmsAt20C, this.windingC) + leadOhms + this.#own.extraLeadOhms);
     this.#untilWarm = WARM_STEPS;
   }
 
-  #cell(): number {
-    const cell = this.#startCell + this.#signOfTravel * this.metres * this.#cellsPerMetre;
-    return Math.max(0, Math.min(cell, CELLS));
-  }
-
-  #frictionNow(): number {
-    const cell = this.#cell();
+  #frictionAt(cell: number): number {
     const at = cell | 0;
-    const ahead = at < CELLS ? at + 1 : CELLS;
     const part = cell - at;
     const { friction } = this.#table;
     const ratio = this.metresPerSecond / this.#guide.stribeckMetresPerSecond;
     const creeping = (this.#guide.stribeckPart * this.#own.stribeck) / (1 + ratio * ratio);
-    return (friction[at] * (1 - part) + friction[ahead] * part) * (1 + creeping);
+    return (friction[at] * (1 - part) + friction[at + 1] * part) * (1 + creeping);
   }
 
   /** Until the room breaks away, the gear only takes up play and stretch. */
-  #loadOfRoom(friction: number, pull: number): number {
-    const whole = friction + this.#table.push[this.#cell() | 0] + pull;
+  #loadOfRoom(friction: number, push: number): number {
+    const whole = friction + push;
     const beyond = this.metres - this.#wayMetres;
     if (this.#broken) return beyond > 0 ? whole + beyond * STOP_NEWTONS_PER_METRE : whole;
     if (this.#playLeft > 0) return 0;
@@ -158,18 +146,24 @@ export class Side {
     return Math.min(this.#takenUpNewtons, Math.max(breakaway, 0));
   }
 
-  #move(isFree: boolean): void {
-    const moved = this.metresPerSecond * STEP_S;
+  #move(): void {
+    const moved = this.metresPerSecond * STEP;
     this.gearMetres += moved;
-    if (isFree) return;
+    if (this.isFree) return;
     if (this.#playLeft > 0) this.#playLeft -= moved;
     else if (!this.#broken) this.#takenUpNewtons += moved * this.#guide.stiffnessNewtonsPerMetre;
-    else this.metres += moved * (1 - this.#own.slip);
+    else {
+      this.metres += moved * (1 - this.#own.slip);
+      this.#locate();
+    }
+  }
+
+  #locate(): void {
+    this.position = this.#startPosition + this.metres * this.#positionPerMetre;
+    const { free } = this.#own;
+    this.isFree = free !== null && this.position >= free[0] && this.position <= free[1];
   }
 }
-
-/** The winding's resistance changes slowly. */
-const WARM_STEPS = 20;
 
 function wayMetres(room: WindingRoom, { direction, startPosition, block }: StrokeState): number {
   const end = block ?? (direction === 'extend' ? 1 : 0);

@@ -1,6 +1,8 @@
 import type { ServiceKind } from '../../../analysis/trace.ts';
 import type { Random } from '../../../server/demo/simulator/random.ts';
 
+export const DAY_MS = 86_400_000;
+
 /** An ordinary service in a healthy life, and what it lastingly does to the friction. */
 export interface PlainService {
   readonly beforeStroke: number;
@@ -15,8 +17,8 @@ export interface Variants {
   readonly runInStrokes: number;
   readonly seasonPart: number;
   readonly seasonPhase: number;
-  /** First and last stroke of a cold snap, and how cold. */
-  readonly coldSnap: { readonly from: number; readonly to: number; readonly ambientC: number } | null;
+  /** Some weeks of frost in one of the winters, by days of the calendar from and to. */
+  readonly coldSnap: { readonly fromDay: number; readonly toDay: number; readonly ambientC: number } | null;
   /** Strokes from-to on a battery that is low but allowed, or on a charger that is generous. */
   readonly lowBattery: { readonly from: number; readonly to: number; readonly volts: number } | null;
   readonly strongCharger: { readonly from: number; readonly to: number; readonly volts: number } | null;
@@ -39,7 +41,6 @@ export function drawVariants(strokes: number, random: Random): Variants {
     const to = from + random.integer(2, most);
     return random.chance(chance) ? { from, to } : null;
   };
-  const cold = span(0.6, 8);
   const low = span(0.4, 10);
   const strong = span(0.4, 20);
   const rezeroedBefore = [someStroke(), someStroke()];
@@ -48,7 +49,7 @@ export function drawVariants(strokes: number, random: Random): Variants {
     runInStrokes: random.uniform(3, 9),
     seasonPart: random.uniform(0, 0.025),
     seasonPhase: random.uniform(0, 2 * Math.PI),
-    coldSnap: cold && { ...cold, ambientC: random.uniform(-14, 0) },
+    coldSnap: drawColdSnap(random),
     lowBattery: low && { ...low, volts: random.uniform(11.9, 12.25) },
     strongCharger: strong && { ...strong, volts: random.uniform(14, 14.5) },
     rezeroedBefore: random.chance(0.5) ? rezeroedBefore : [],
@@ -60,6 +61,14 @@ export function drawVariants(strokes: number, random: Random): Variants {
     storageStiffness: random.uniform(0.04, 0.12),
     service: drawService(someStroke(24), random),
   };
+}
+
+/** In the middle of one of the winters that two hundred strokes span. */
+function drawColdSnap(random: Random): Variants['coldSnap'] {
+  const midwinter = Date.UTC(random.integer(2022, 2025), 0, 20) / DAY_MS;
+  const fromDay = midwinter + random.uniform(-40, 25);
+  const snap = { fromDay, toDay: fromDay + random.uniform(8, 40), ambientC: random.uniform(-14, -2) };
+  return random.chance(0.8) ? snap : null;
 }
 
 function drawService(beforeStroke: number, random: Random): PlainService | null {

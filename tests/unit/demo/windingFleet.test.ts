@@ -3,9 +3,11 @@ import { Random } from '../../../server/demo/simulator/random.ts';
 import { copperOhms } from '../../detection/winding/copper.ts';
 import { drawRoom } from '../../detection/winding/drawRoom.ts';
 import { driveStroke } from '../../detection/winding/driveStroke.ts';
-import { drawMember, drawWindingFleet } from '../../detection/winding/fleet.ts';
+import { FAULT_RECIPES } from '../../detection/winding/faults/recipes.ts';
+import { drawMember, drawWindingFleet, type WindingMember } from '../../detection/winding/fleet.ts';
 import { windingHistory } from '../../detection/winding/history.ts';
 import type { WindingRoom } from '../../detection/winding/room.ts';
+import { steadyAmps } from '../../detection/winding/sizing.ts';
 import { ordinaryStroke } from '../../detection/winding/strokeState.ts';
 import { emptyTape, STEP_S } from '../../detection/winding/tape.ts';
 
@@ -53,4 +55,111 @@ describe('the winding fleet', () => {
     expect(names(1)).toEqual(names(1));
     expect(names(1).filter((name) => name === null)).toHaveLength(3);
   });
+
+  it('strikes once every teeth times pitch of the travel where a tooth is broken', () => {
+    const { room, fault } = drawMember(21, 'broken-tooth', 60);
+    const side = room.facts.sides.indexOf(fault!.label.side!);
+    const currents = (withFault: boolean) => {
+      const state = ordinaryStroke(room, 'extend');
+      if (withFault) fault!.bear(state, fault!.startsStroke, new Random(1));
+      const tape = driveStroke(room, state, cold, tapeFor(room));
+      return byPosition(tape.positions[side], tape.motorAmps[side], tape.steps);
+    };
+    const healthy = currents(false);
+    const rise = currents(true).map((amps, cell) => amps - healthy[cell]);
+    const highest = Math.max(...rise.slice(100, 900));
+    const strikes = [];
+    for (let cell = 30; cell < 970; cell++) {
+      const around = rise.slice(cell - 8, cell + 9);
+      if (rise[cell] > highest / 3 && rise[cell] === Math.max(...around)) strikes.push(cell / 1000);
+    }
+    const turnMetres = (room.facts.gearTeeth! * room.facts.rackPitchMm!) / 1000;
+    expect(strikes.length).toBeGreaterThanOrEqual(Math.floor((room.travelMetres * 0.85) / turnMetres));
+    for (let turn = 1; turn < strikes.length; turn++) {
+      const metres = (strikes[turn] - strikes[turn - 1]) * room.travelMetres;
+      expect(metres / turnMetres).toBeCloseTo(1, 1);
+    }
+  });
+
+  it('draws more for more friction, and more against a slope than down it', () => {
+    const room = drawRoom(new Random(9), { sides: 2, pacings: ['pwm'] });
+    const [level] = steadyAmps(room, () => {});
+    const [rough] = steadyAmps(room, (state) => {
+      for (const side of state.sides) side.coulomb = 1.5;
+    });
+    const [up] = steadyAmps(room, (state) => {
+      state.tiltRadians = -0.01;
+    });
+    const [down] = steadyAmps(room, (state) => {
+      state.tiltRadians = 0.01;
+    });
+    expect(rough).toBeGreaterThan(1.1 * level);
+    expect(up).toBeGreaterThan(level);
+    expect(down).toBeLessThan(level);
+  });
+
+  it('holds two motors in step where the controller does so', () => {
+    for (const pacing of ['pwm', 'pause'] as const) {
+      const room = drawRoom(new Random(13), { sides: 2, pacings: [pacing], endings: ['hand'] });
+      const state = ordinaryStroke(room, 'extend');
+      state.sides[0].coulomb = 1.4;
+      const tape = driveStroke(room, state, cold, tapeFor(room));
+      let most = 0;
+      for (let step = 0; step < tape.steps; step++) {
+        most = Math.max(most, Math.abs(tape.positions[0][step] - tape.positions[1][step]));
+      }
+      expect(most * room.travelMetres).toBeLessThan(1.5 * room.controller.leadMetres);
+    }
+  });
+
+  it('has faults of all ten kinds', () => {
+    const kinds = FAULT_RECIPES.map(({ name }) => drawMember(5, name, 240).fault!.label.kind);
+    expect([...new Set(kinds)].sort()).toEqual([
+      'draw-rebound',
+      'dropped-load',
+      'heavy-room',
+      'late-side',
+      'rising-draw',
+      'sensor-doubt',
+      'short-travel',
+      'stall-spike',
+      'uneven-sides',
+      'weak-supply',
+    ]);
+  });
+
+  for (const { name } of FAULT_RECIPES) {
+    it(`leaves the strokes before ${name} as they were and changes those after`, () => {
+      const member = drawMember(31, name, 60);
+      const { fault } = member;
+      expect(fault!.label.onsetStroke === 0 || fault!.label.onsetStroke >= 20).toBe(true);
+      expect(member.strokes - fault!.startsStroke).toBeGreaterThanOrEqual(18);
+      const until = fault!.startsStroke + 2;
+      const faulty = told(member, until);
+      const healthy = told({ ...member, fault: null }, until);
+      expect(faulty.slice(0, fault!.bearsFrom)).toEqual(healthy.slice(0, fault!.bearsFrom));
+      expect(faulty.slice(fault!.startsStroke)).not.toEqual(healthy.slice(fault!.startsStroke));
+    });
+  }
 });
+
+function told(member: WindingMember, until: number): string[] {
+  const strokes: string[] = [];
+  for (const event of windingHistory(member)) {
+    if (event.type !== 'stroke') continue;
+    if (event.index > until) break;
+    strokes.push(JSON.stringify(event.stroke));
+  }
+  return strokes;
+}
+
+/** The greatest current in each thousandth of the travel. */
+function byPosition(positions: Float64Array, amps: Float64Array, steps: number): number[] {
+  const cells = new Array<number>(1001).fill(0);
+  for (let step = 200; step < steps; step++) {
+    const cell = Math.max(0, Math.min(1000, Math.round(positions[step] * 1000)));
+    cells[cell] = Math.max(cells[cell], amps[step]);
+  }
+  for (let cell = 1; cell <= 1000; cell++) if (cells[cell] === 0) cells[cell] = cells[cell - 1];
+  return cells;
+}

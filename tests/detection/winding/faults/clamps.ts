@@ -8,7 +8,7 @@ export const clipped: FaultRecipe = {
   needs: { leastRateHz: 20, endings: ['hand', 'current-limit'] },
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const most = room.runningAmps * random.uniform(0.95, 1.6);
+    const most = room.runningAmps * random.uniform(0.95, 2.2);
     const label: LabelPart = { kind: KIND, severity: most / room.runningAmps, side: sideName(room, side) };
     return lastingFault('clipped', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.clipAmps = most;
@@ -22,7 +22,7 @@ export const movedZero: FaultRecipe = {
   needs: { recordsRest: true },
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const amps = room.runningAmps * random.uniform(0.2, 0.45) * random.pick([-1, 1]);
+    const amps = room.runningAmps * random.uniform(0.15, 0.45) * random.pick([-1, 1]);
     const label: LabelPart = {
       kind: KIND,
       alsoFits: room.motors.length === 2 ? ['rising-draw', 'uneven-sides'] : ['rising-draw'],

@@ -24,7 +24,7 @@ export const seizedRoller: FaultRecipe = {
   cure: 'block-replaced',
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const rise = random.uniform(0.18, 0.45);
+    const rise = random.uniform(0.15, 0.45);
     const size = sizeForRise(room, side, rise, 3, (state, each) => roughen(state, side, each));
     return lastingFault(
       'seized-roller',
@@ -105,7 +105,7 @@ export const rebound: FaultRecipe = {
     const onset = drawOnset(random, strokes, 50);
     const before = random.uniform(0, 0.0006);
     const drop = random.uniform(0.12, 0.18);
-    const growth = random.uniform(0.006, 0.011);
+    const growth = random.uniform(0.005, 0.011);
     const sizePerRise = sizeForRise(room, 0, 0.2, 2, (state, each) => roughen(state, null, each)) / 0.2;
     const fault = lastingFault(
       'rebound',

@@ -26,7 +26,7 @@ export const brokenTooth: FaultRecipe = {
   cure: 'gear-replaced',
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const rise = random.uniform(0.4, 1);
+    const rise = random.uniform(0.3, 1);
     const newtons = sizeOfBlow(room, side, rise);
     const turn = (room.teeth * room.pitchMetres) / room.travelMetres;
     const first = random.uniform(0, turn);
@@ -50,7 +50,7 @@ export const looseMesh: FaultRecipe = {
   cure: 'adjusted',
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const rise = random.uniform(0.5, 1.2);
+    const rise = random.uniform(0.35, 1.2);
     const newtons = sizeOfBlow(room, side, rise);
     return lastingFault(
       'loose-mesh',

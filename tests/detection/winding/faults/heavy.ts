@@ -1,7 +1,7 @@
 import type { Random } from '../../../../server/demo/simulator/random.ts';
 import { anySide, type FaultRecipe, lastingFault, sideName, type WindingFault } from '../fault.ts';
 import type { WindingRoom } from '../room.ts';
-import { sizeForRise } from '../sizing.ts';
+import { sizeFor, steadyAmps } from '../sizing.ts';
 import { roughen } from './roughen.ts';
 
 /** A motor that is asked for more than this part of its stall current under way hardly starts. */
@@ -14,16 +14,20 @@ function heavyFault(
   wantedAmps: number,
   mayBeOneSided: boolean,
 ): WindingFault {
-  const [motor] = room.motors;
   const side = mayBeOneSided && room.motors.length === 2 && random.chance(0.4) ? anySide(room, random) : null;
-  const amps = Math.min(wantedAmps, (MOST_OF_STALL * 12.5) / (motor.ohmsAt20C + motor.leadOhms));
-  const size = sizeForRise(room, side ?? 0, amps / room.runningAmps - 1, 12, (state, each) =>
-    roughen(state, side, each),
-  );
+  const [motor] = room.motors;
+  const most = (MOST_OF_STALL * 12.5) / (motor.ohmsAt20C + motor.leadOhms);
+  const wanted = Math.min(wantedAmps, most);
+  // Where all are heavy, the easier side is so as well.
+  const drawn = (size: number) => {
+    const amps = steadyAmps(room, (state) => roughen(state, side, size));
+    return side === null ? Math.min(...amps) : amps[side];
+  };
+  const size = sizeFor(wanted, 0, 12, drawn);
   return lastingFault(
     name,
     0,
-    { kind: 'heavy-room', severity: amps / room.runningAmps, side: sideName(room, side) },
+    { kind: 'heavy-room', severity: wanted / room.runningAmps, side: sideName(room, side) },
     (state) => roughen(state, side, size),
   );
 }

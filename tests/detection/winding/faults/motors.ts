@@ -8,7 +8,7 @@ export const weakMagnets: FaultRecipe = {
   cure: 'motor-replaced',
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const rise = random.uniform(0.17, 0.35);
+    const rise = random.uniform(0.15, 0.35);
     const size = sizeForRise(room, side, rise, 0.5, (state, each) => {
       state.sides[side].newtonsPerAmp *= 1 - each;
     });
@@ -35,7 +35,7 @@ export const dryGearbox: FaultRecipe = {
   cure: 'motor-replaced',
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const rise = random.uniform(0.17, 0.4);
+    const rise = random.uniform(0.15, 0.4);
     const size = sizeForRise(room, side, rise, 6, (state, each) => {
       state.sides[side].noLoad *= 1 + each;
     });

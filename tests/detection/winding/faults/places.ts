@@ -40,7 +40,7 @@ export const foldedSeal: FaultRecipe = {
   cure: 'other',
   draw(room, random, strokes) {
     const from = random.uniform(-0.1, 0.35);
-    const rise = random.uniform(0.18, 0.35);
+    const rise = random.uniform(0.16, 0.35);
     const before = steadyAmps(room, () => {})[0];
     const goal = (size: number) =>
       steadyAmps(room, (state) => {
@@ -72,7 +72,7 @@ export const proudFastener: FaultRecipe = {
     const metresPerSample = room.travelMetres / room.durationS / room.logger.rateHz[side];
     const widthMetres = Math.max(random.uniform(0.008, 0.018), 4 * metresPerSample);
     const half = widthMetres / 2 / room.travelMetres;
-    const rise = random.uniform(0.6, 1.3);
+    const rise = random.uniform(0.4, 1.3);
     const stretch = (newtons: number) => ({ from: place - half, to: place + half, newtons, in: null });
     const newtons = sizeFor(room.runningAmps * (1 + rise), 0, 12 * room.guides[side].coulombNewtons, (size) =>
       peakAmps(room, side, place - half, place + half, (state) =>
