@@ -8,7 +8,7 @@ const VOLTS_LEFT = 0.985;
 /** A motor that makes the aimed speed at the aimed current, with a stall current of several times that. */
 export function drawMotor(random: Random, aim: RunningAim): Motor {
   const volts = aim.nominalVolts * 1.05 * VOLTS_LEFT;
-  const ohms = volts / (aim.runningAmps * random.uniform(4.5, 9));
+  const ohms = volts / (aim.runningAmps * random.uniform(aim.leastStallRatio, 9));
   const leadOhms = ohms * random.uniform(0.05, 0.15);
   const newtonsPerAmp = (volts - aim.runningAmps * ohms) / aim.metresPerSecond;
   const spinUpS = random.logUniform(0.03, 0.12);

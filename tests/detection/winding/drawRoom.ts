@@ -15,6 +15,7 @@ export interface RunningAim {
   readonly travelMetres: number;
   readonly drive: Drive;
   readonly nominalVolts: number;
+  readonly leastStallRatio: number;
 }
 
 const GRAVITY = 9.81;
@@ -39,6 +40,7 @@ export function drawRoom(random: Random, needs: RoomNeeds = {}): WindingRoom {
     metresPerSecond: travelMetres / durationS,
     runningAmps: random.logUniform(...(needs.runningAmps ?? (sides === 2 ? TWO_MOTOR_AMPS : ONE_MOTOR_AMPS))),
     nominalVolts: 12,
+    leastStallRatio: needs.leastStallRatio ?? 4.5,
   };
   const first = drawMotor(random, aim);
   const motors = [first];

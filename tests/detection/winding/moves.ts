@@ -23,13 +23,14 @@ const TURN_BACK_MS = 40_000;
 export function planMoves(strokes: number, variants: Variants, random: Random): Move[] {
   const moves: Move[] = [];
   let atMs = BEGIN_MS + random.uniform(0, 200) * DAY_MS;
+  let hasStored = false;
   const add = (direction: Direction, camp: number, stopAtPart: number | null, isBroken: boolean) =>
     moves.push({ index: moves.length, atMs: Math.round(atMs), direction, camp, stopAtPart, isBroken });
   for (let camp = 0; moves.length < strokes; camp++) {
     atMs += random.logUniform(2, 22) * DAY_MS;
-    if (variants.storageBeforeStroke !== null && moves.length >= variants.storageBeforeStroke) {
-      const hasStored = moves.length - variants.storageBeforeStroke > 3;
-      if (!hasStored && moves.at(-1)!.atMs + 100 * DAY_MS > atMs) atMs += variants.storageDays * DAY_MS;
+    if (!hasStored && moves.length >= (variants.storageBeforeStroke ?? strokes)) {
+      atMs += variants.storageDays * DAY_MS;
+      hasStored = true;
     }
     atMs = atHour(atMs, random.normal(15.5, 2));
     if (variants.isAbandonedNowAndThen && moves.length > 20 && random.chance(ABANDONED_CHANCE)) {

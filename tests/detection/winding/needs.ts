@@ -9,6 +9,8 @@ export interface RoomNeeds {
   readonly drives?: readonly Drive[];
   /** Of each motor, least and most. */
   readonly runningAmps?: readonly [number, number];
+  /** Stall current as a multiple of the running current. */
+  readonly leastStallRatio?: number;
   readonly tellsTeeth?: boolean;
   readonly tellsRating?: boolean;
   readonly recordsSupply?: boolean;

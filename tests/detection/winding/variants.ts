@@ -17,7 +17,7 @@ export interface Variants {
   readonly runInStrokes: number;
   readonly seasonPart: number;
   readonly seasonPhase: number;
-  /** Some weeks of frost in one of the winters, by days of the calendar from and to. */
+  /** Some days of frost in one of the winters, by days of the calendar from and to. */
   readonly coldSnap: { readonly fromDay: number; readonly toDay: number; readonly ambientC: number } | null;
   /** Strokes from-to on a battery that is low but allowed, or on a charger that is generous. */
   readonly lowBattery: { readonly from: number; readonly to: number; readonly volts: number } | null;
@@ -67,7 +67,7 @@ export function drawVariants(strokes: number, random: Random): Variants {
 function drawColdSnap(random: Random): Variants['coldSnap'] {
   const midwinter = Date.UTC(random.integer(2022, 2025), 0, 20) / DAY_MS;
   const fromDay = midwinter + random.uniform(-40, 25);
-  const snap = { fromDay, toDay: fromDay + random.uniform(8, 40), ambientC: random.uniform(-14, -2) };
+  const snap = { fromDay, toDay: fromDay + random.uniform(5, 18), ambientC: random.uniform(-14, -2) };
   return random.chance(0.8) ? snap : null;
 }
 

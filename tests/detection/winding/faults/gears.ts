@@ -78,7 +78,8 @@ export const shearedPin: FaultRecipe = {
       drawOnset(random, strokes),
       {
         kind: 'dropped-load',
-        alsoFits: ['uneven-sides'],
+        // The other side draws what both drew.
+        alsoFits: ['uneven-sides', 'rising-draw'],
         severity: 1,
         side: sideName(room, side),
       },
@@ -103,7 +104,7 @@ export const strippedRack: FaultRecipe = {
       drawOnset(random, strokes),
       {
         kind: 'dropped-load',
-        alsoFits: ['uneven-sides', 'stall-spike'],
+        alsoFits: ['uneven-sides', 'stall-spike', 'rising-draw'],
         severity: part,
         side: sideName(room, side),
       },

@@ -7,27 +7,32 @@ import { roughen } from './roughen.ts';
 /** A motor that is asked for more than this part of its stall current under way hardly starts. */
 const MOST_OF_STALL = 0.42;
 
+/** Heavy from the first stroke on: `limitAmps` is what nobody would call heavy yet, `wantedAmps` what is aimed at. */
 function heavyFault(
   name: string,
   room: WindingRoom,
   random: Random,
+  limitAmps: number,
   wantedAmps: number,
-  mayBeOneSided: boolean,
 ): WindingFault {
-  const side = mayBeOneSided && room.motors.length === 2 && random.chance(0.4) ? anySide(room, random) : null;
+  // A controller keeps each side's load to itself; without one, the frame makes both heavy.
+  const side = room.controller.pacing === 'pwm' ? anySide(room, random) : null;
   const [motor] = room.motors;
   const most = (MOST_OF_STALL * 12.5) / (motor.ohmsAt20C + motor.leadOhms);
-  const wanted = Math.min(wantedAmps, most);
-  // Where all are heavy, the easier side is so as well.
-  const drawn = (size: number) => {
-    const amps = steadyAmps(room, (state) => roughen(state, side, size));
+  const drawn = (size: number) => steadyAmps(room, (state) => roughen(state, side, size));
+  const size = sizeFor(wantedAmps, 0, 12, (each) => {
+    const amps = drawn(each);
+    if (Math.max(...amps) > most) return Number.POSITIVE_INFINITY;
     return side === null ? Math.min(...amps) : amps[side];
-  };
-  const size = sizeFor(wanted, 0, 12, drawn);
+  });
+  const amps = drawn(size);
+  const heavy = amps.flatMap((value, index) => (value > limitAmps ? [index] : []));
+  // Where the motors of the other side stay below the limit, only this one is heavy.
+  const named = heavy.length === 1 ? heavy[0] : null;
   return lastingFault(
     name,
     0,
-    { kind: 'heavy-room', severity: wanted / room.runningAmps, side: sideName(room, side) },
+    { kind: 'heavy-room', severity: Math.max(...amps) / room.runningAmps, side: sideName(room, named) },
     (state) => roughen(state, side, size),
   );
 }
@@ -35,11 +40,15 @@ function heavyFault(
 /** The racks carry the room from the first day on, and its maker's rating says so. */
 export const heavyRated: FaultRecipe = {
   name: 'heavy-rated',
-  needs: { tellsRating: true, endings: ['hand', 'limit-switch'], pacings: ['none', 'pwm'] },
+  needs: {
+    leastStallRatio: 7,
+    tellsRating: true,
+    endings: ['hand', 'limit-switch'],
+    pacings: ['none', 'pwm'],
+  },
   draw(room, random) {
     const rated = room.facts.ratedAmps ?? room.runningAmps;
-    const isPaced = room.controller.pacing === 'pwm';
-    return heavyFault('heavy-rated', room, random, rated * random.uniform(1.3, 1.7), isPaced);
+    return heavyFault('heavy-rated', room, random, 1.2 * rated, rated * random.uniform(1.3, 1.7));
   },
 };
 
@@ -49,13 +58,13 @@ export const heavyUnrated: FaultRecipe = {
   needs: {
     sides: 2,
     drives: ['in-wall'],
-    runningAmps: [10.5, 12],
+    runningAmps: [9, 12],
+    leastStallRatio: 6,
     tellsRating: false,
     endings: ['hand', 'limit-switch'],
     pacings: ['none', 'pwm'],
   },
   draw(room, random) {
-    const isPaced = room.controller.pacing === 'pwm';
-    return heavyFault('heavy-unrated', room, random, random.uniform(17, 24), isPaced);
+    return heavyFault('heavy-unrated', room, random, 15, random.uniform(17, 24));
   },
 };

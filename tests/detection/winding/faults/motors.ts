@@ -78,7 +78,8 @@ export const slippingClutch: FaultRecipe = {
       drawOnset(random, strokes),
       {
         kind: 'late-side',
-        alsoFits: ['uneven-sides'],
+        // The frame makes the other side pull at it.
+        alsoFits: ['uneven-sides', 'rising-draw'],
         severity: late,
         side: sideName(room, side),
       },
@@ -107,7 +108,8 @@ export const corrodedPlug: FaultRecipe = {
       drawOnset(random, strokes),
       {
         kind: 'late-side',
-        alsoFits: ['uneven-sides'],
+        // The frame makes the other side pull at it.
+        alsoFits: ['uneven-sides', 'rising-draw'],
         severity: late,
         side: sideName(room, side),
       },
