@@ -17,7 +17,9 @@ export const TrendQuery = SpanQuery.extend({
     .min(100)
     .max(20_000)
     .optional()
-    .describe('About how many at most: the lowest and highest of each stretch are kept, and the newest.'),
+    .describe(
+      'About how many at most: the lowest and highest of each stretch are kept, all beyond the limits and the newest.',
+    ),
 });
 
 export const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
