@@ -5,10 +5,10 @@ import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
 import { invalidField } from '../problems.ts';
 import type { Trend } from '../schemas/results.ts';
+import { aroundTrend } from './aroundTrend.ts';
 import { findRoom } from './findRoom.ts';
-import { forecastFrom, latestLevels } from './forecast.ts';
-import { limitsOf, roomLimits } from './roomLimits.ts';
-import { servicesBetween } from './servicesBetween.ts';
+import { forecastFrom } from './forecast.ts';
+import { limitsOf } from './roomLimits.ts';
 import { type TrendQuestion, trendPoints } from './trendPoints.ts';
 
 /**
@@ -23,21 +23,17 @@ export async function trendText(
   question: TrendQuestion,
 ): Promise<string> {
   const { measure, direction } = question;
-  const room = findRoom(db, accountId, roomId);
-  // What a side that is named asks for does not wait for the room, which says whether it has that side.
-  const side = question.side ?? sideOf((await room).sides, question);
+  // A side that is named is not waited for: whether the room has it is found out beside its points.
+  const side = question.side ?? sideOf((await findRoom(db, accountId, roomId)).sides, question);
   const place = { accountId, roomId, side };
-  const [{ sides }, points, allLimits, services, levels] = await Promise.all([
-    room,
+  const [{ text, thinned }, around] = await Promise.all([
     trendPoints(pool, place, question),
-    roomLimits(db, accountId, roomId),
-    servicesBetween(db, accountId, roomId, question.from, question.to),
-    latestLevels(pool, place, question),
+    aroundTrend(pool, place, question),
   ]);
+  const { sides, services, levels } = around;
   sideOf(sides, question);
-  const limits = limitsOf(allLimits, { measure, side, direction });
+  const limits = limitsOf(around.limits, { measure, side, direction });
   const forecast = limits === null ? null : forecastFrom(levels, limits);
-  const { text, thinned } = points;
   const rest: Omit<Trend, 'points'> = { limits, services, forecast, ...(thinned && { thinned }) };
   return `{"points":${text},${JSON.stringify(rest).slice(1)}`;
 }

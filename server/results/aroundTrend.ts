@@ -1,0 +1,65 @@
+import { MEASURE_NAMES } from '../../analysis/measures.ts';
+import type { Queries } from '../database/openDatabase.ts';
+import { notFound } from '../problems.ts';
+import type { Service } from '../schemas/service.ts';
+import type { RoomLimits } from '../work/foldHistory.ts';
+import { LEVELS, RISING } from './forecast.ts';
+import type { TrendPlace, TrendQuestion } from './trendPoints.ts';
+
+/** What a trend is read against. */
+export interface AroundTrend {
+  readonly sides: readonly string[];
+  /** Of every measure, side and direction. */
+  readonly limits: readonly RoomLimits[];
+  /** Those of the span, oldest first. */
+  readonly services: Service[];
+  /** The measure's latest adjusted values since the last work, oldest first; none of a measure that wear does not move. */
+  readonly levels: readonly number[];
+}
+
+/**
+ * All that a trend shows beside its points, in one statement that is planned once: each by itself takes a connection of
+ * its own from the pool, and longer to plan than to do.
+ */
+export async function aroundTrend(
+  pool: Queries,
+  { accountId, roomId, side }: TrendPlace,
+  { measure, direction, from, to }: TrendQuestion,
+): Promise<AroundTrend> {
+  // Postgres counts from 1. The name has been checked against the registry.
+  const index = MEASURE_NAMES.indexOf(measure) + 1;
+  const most = RISING.has(measure) ? LEVELS : 0;
+  const { rows } = await pool.query<AroundTrend>({
+    name: `around-trend-${index}`,
+    text: `
+      select r.sides, coalesce(x.limits, '[]') as limits,
+        array(
+          select json_build_object('id', id, 'roomId', room_id, 'kind', kind, 'at', at, 'side', side,
+            'notes', notes, 'createdAt', created_at, 'updatedAt', updated_at)
+          from services
+          where account_id = $1 and room_id = $2 and at >= $5::timestamptz and at <= $6::timestamptz
+          order by at, id
+        ) as services,
+        array(
+          select adjusted[${index}] from measures
+          where account_id = $1 and room_id = $2 and side = $3 and direction = $4 and adjusted[${index}] > 0
+            and placed_at >= coalesce(
+              (select max(at) from services where account_id = $1 and room_id = $2), '-infinity')
+          order by placed_at desc, stroke_id desc limit ${most}
+        ) as levels
+      from rooms r left join room_results x on x.account_id = r.account_id and x.room_id = r.id
+      where r.account_id = $1 and r.id = $2`,
+    values: [accountId, roomId, side, direction, from ?? '-infinity', to ?? 'infinity'],
+  });
+  if (rows.length === 0) throw notFound('room');
+  const [{ sides, limits, services, levels }] = rows;
+  return { sides, limits, services: services.map(inUtc), levels: levels.toReversed() };
+}
+
+/** Postgres writes times as they are where its server stands. */
+function inUtc(service: Service): Service {
+  const [at, createdAt, updatedAt] = [service.at, service.createdAt, service.updatedAt].map((time) =>
+    new Date(time).toISOString(),
+  );
+  return { ...service, at, createdAt, updatedAt };
+}
