@@ -1,6 +1,6 @@
 import { median } from '../../analysis/statistics/median.ts';
 import { addCounts, type BeyondCounts } from './beyondRates.ts';
-import type { RoomScore } from './scoreFleet.ts';
+import { isDrift, type RoomScore } from './scoreFleet.ts';
 
 /** Strokes that a room makes in a year. */
 const STROKES_A_YEAR = 60;
@@ -27,18 +27,27 @@ function printFaults(scores: readonly RoomScore[]): void {
   for (const { fault, seed } of scores.filter(({ found, rightSide }) => found && !rightSide)) {
     console.log(`wrong side: ${fault}, seed ${seed}`);
   }
-  const drifts = scores.map(({ driftWhenFound }) => driftWhenFound).filter((drift) => drift !== null);
-  if (drifts.length > 0) {
-    console.log(
-      `drifts: said at ${percent(median(drifts))} (median), ${percent(Math.max(...drifts))} (latest)`,
-    );
+  for (const { fault, seed } of scores.filter(({ found, rightKind }) => found && !rightKind)) {
+    console.log(`wrong kind: ${fault}, seed ${seed}`);
   }
+  printDrifts(scores.filter(({ fault }) => isDrift(fault)));
   const besides = scores.filter((score) => score.besides.length > 0);
   console.log(
     `rooms with a further warning that the fault does not explain: ${besides.length} of ${scores.length}`,
   );
   for (const { fault, seed, besides: others } of besides)
     console.log(`  ${fault}, seed ${seed}: ${others.join('; ')}`);
+}
+
+/** One that was never said counts as said after all others. */
+function printDrifts(drifts: readonly RoomScore[]): void {
+  if (drifts.length === 0) return;
+  const said = drifts.map(({ driftWhenFound }) => driftWhenFound ?? Number.POSITIVE_INFINITY);
+  const latest = Math.max(0, ...said.filter(Number.isFinite));
+  const never = said.filter((drift) => !Number.isFinite(drift)).length;
+  console.log(
+    `drifts: ${said.length}, said at ${percent(median(said))} (median), ${percent(latest)} (latest), never ${never}`,
+  );
 }
 
 function columns(scores: readonly RoomScore[]): string[] {

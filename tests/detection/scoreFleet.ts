@@ -27,7 +27,11 @@ export interface RoomScore {
 }
 
 /** Drifts of the whole room; a drift of one side may be said by its share. */
-const DRIFTS: ReadonlySet<string> = new Set(['friction-drift', 'drift']);
+const DRIFTS: ReadonlySet<string | null> = new Set(['friction-drift', 'drift']);
+
+export function isDrift(fault: string | null): boolean {
+  return DRIFTS.has(fault);
+}
 
 /** Plays and scores one room. A fault in the supply of a room whose supply nobody records cannot be seen: null. */
 export function scoreRoom(member: FleetRoom): RoomScore | null {
@@ -81,7 +85,7 @@ export function scoreStory(
     placeError: label.position === null || position === null ? null : Math.abs(position - label.position),
     strokesToFind: hit === undefined ? null : hit.openedAt - label.onsetStroke + 1,
     driftWhenFound:
-      hit === undefined || !DRIFTS.has(fault.name)
+      hit === undefined || !isDrift(fault.name)
         ? null
         : label.severity * (hit.openedAt - label.onsetStroke + 1),
     besides: after.filter((played) => !fits(played)).map(nameOf),
