@@ -37,6 +37,7 @@ export function* forcesHistory(
   const meanGapDays = (365 * years) / (strokes / 2.3);
   let day = 0;
   let index = 0;
+  let beforeMs = Number.NEGATIVE_INFINITY;
   for (let stayIndex = 0; index < strokes; stayIndex++) {
     const stay = drawStay(room, random);
     for (let made = 0; made < stay.strokes && index < strokes; made++) {
@@ -44,7 +45,9 @@ export function* forcesHistory(
       const own = random.fork();
       const hour = made % 2 === 0 ? own.uniform(13, 20) : own.uniform(7, 11);
       const at = Math.floor(day + (stay.days * made) / stay.strokes) + (made % 2 === 0 ? 0 : 0.01 * made);
-      const atMs = Math.round(STARTS_AT_MS + at * DAY_MS + hour * HOUR_MS);
+      const drawnMs = Math.round(STARTS_AT_MS + at * DAY_MS + hour * HOUR_MS);
+      const atMs = Math.max(drawnMs, beforeMs + 2 * HOUR_MS);
+      beforeMs = atMs;
       if (fault?.serviceStroke === index) yield service(atMs, 'lubricated');
       const work = variants.services.get(index);
       if (work !== undefined) yield service(atMs, work);

@@ -8,6 +8,7 @@ import { plainStroke } from './stroke.ts';
 import type { PlainVariants } from './variants.ts';
 
 const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
 const STARTS_AT_MS = Date.UTC(2023, 3, 10);
 
 export type PlainEvent =
@@ -42,6 +43,7 @@ export function* plainHistory(
   const walk = { room: 0, sides: room.sides.map(() => 0) };
   let day = 0;
   let index = 0;
+  let beforeMs = Number.NEGATIVE_INFINITY;
   for (let stayIndex = 0; index < strokes; stayIndex++) {
     const stay = drawStay(random);
     const lengthDays = random.uniform(1, 5);
@@ -54,7 +56,9 @@ export function* plainHistory(
       walk.sides = walk.sides.map((side) => memory * side + own.normal(0, fresh * sideSpread));
       const hour = direction === 'extend' ? 16 : 9.5;
       const at = day + (lengthDays * made) / stay.strokes;
-      const atMs = Math.round(STARTS_AT_MS + Math.floor(at) * DAY_MS + (hour + made * 0.01) * 3_600_000);
+      const drawnMs = Math.round(STARTS_AT_MS + Math.floor(at) * DAY_MS + (hour + made * 0.01) * HOUR_MS);
+      const atMs = Math.max(drawnMs, beforeMs + 2 * HOUR_MS);
+      beforeMs = atMs;
       if (!room.records.includes(direction)) continue;
       if (fault !== null && fault.serviceStroke === index) yield service(atMs, 'lubricated');
       const work = variants.services.get(index);
@@ -70,8 +74,8 @@ export function* plainHistory(
       const faulty = fault !== null && index >= fault.startsStroke;
       if (faulty) condition = fault.change(condition, index, own.fork());
       const parts = variants.parts(condition, index, own.fork());
-      for (const part of parts) {
-        const startedAt = new Date(atMs + 60_000 * (index % 7)).toISOString();
+      for (const [place, part] of parts.entries()) {
+        const startedAt = new Date(atMs + 60_000 * place).toISOString();
         yield {
           type: 'stroke',
           index: index++,
@@ -86,7 +90,7 @@ export function* plainHistory(
 }
 
 function service(atMs: number, kind: ServiceKind): PlainEvent {
-  return { type: 'service', atMs: atMs - 3_600_000, kind };
+  return { type: 'service', atMs: atMs - HOUR_MS, kind };
 }
 
 function drawStay(random: Random): Stay {
