@@ -34,7 +34,8 @@ export function rateChange(context: FindingContext): number | null {
   if (timed === null) return null;
   const raw = sharedLonger(timed.map(({ longer }) => longer));
   const byRate = isByRate(context, raw);
-  const told = byRate || raw === 0 ? raw : median(timed.map(({ longer, isOther }) => (isOther ? 0 : longer)));
+  // One side that works harder slows them all.
+  const told = byRate || timed.every(({ isOther }) => !isOther) ? raw : 0;
   const own = clock[context.direction];
   const whole = told > -LEAST / 2 || byRate || holdsBothEnds(context, Math.exp(told));
   own.push({ longer: told, whole });
@@ -79,7 +80,8 @@ function timesOf({
     if (duration === null || running === null) return null;
     const turns = analysis.supplyVolts === null ? residual(side, 'turnsAs') : null;
     // Turns are counted in amperes: a current that moved may be a scale's.
-    const isSame = Math.abs(running.residual) <= SAME_CURRENT;
+    // What was followed for long is no less of a load: it slows the room.
+    const isSame = Math.max(Math.abs(running.residual), running.rise) <= SAME_CURRENT;
     const isCounted = turns !== null && turns.deviation < duration.deviation && isSame;
     const longer = isCounted ? turns.residual : duration.residual;
     // A supply that nobody recorded stretches the time as it lowers the stall; the motor's turns it leaves as they are.

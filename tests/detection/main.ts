@@ -40,6 +40,7 @@ async function playSeed(fleet: FleetName, seed: string): Promise<void> {
     await Promise.all(Array.from({ length: parts }, (_, part) => playPart(fleet, seed, part, parts)))
   ).flat();
   const seen = scores.filter((score) => score !== null);
+  if (seen.length === 0) throw new Error(`No room of the fleet ${fleet} bears one of ${values.faults}.`);
   printScores(seen);
   const unseen = scores.length - seen.length;
   if (unseen > 0) console.log(`${unseen} rooms with a weak supply that nobody recorded are left out.`);

@@ -51,6 +51,16 @@ test.each([
   expect(rates(contextsAfterLearning(6, () => ({ all: change })))).toEqual(Array(6).fill(null));
 });
 
+test('a room that one side slows for long takes no longer by its clock: the side that lags least still runs later', () => {
+  const slower: Change = ({ durationS }) => ({ durationS: 1.4 * durationS });
+  const harder: Change = (measured) => ({
+    durationS: 1.4 * measured.durationS,
+    runningAmps: 1.4 * measured.runningAmps,
+  });
+  const strokes = contextsAfterLearning(30, () => ({ front: harder, rear: slower }));
+  expect(rates(strokes)).toEqual(Array(30).fill(null));
+});
+
 test('strokes that hold as many samples as ever at twice the rate are told even without any course to tell by', () => {
   const flat =
     (rateHz: number): Change =>
