@@ -9,6 +9,12 @@ import type { AccountInScope } from '../access/scope.ts';
 const NOT_OF_THE_ROOM: readonly WarningKind[] = ['weak-supply', 'sensor-doubt'];
 const ENOUGH = 2;
 
+export interface BeforeWork {
+  readonly strokes: readonly StrokeEvent[];
+  /** The warning that they begin with; null: they go back as far as strokes or other work do. */
+  readonly since: WarningKind | null;
+}
+
 /**
  * Of the strokes before some work those that it was done for: where a warning stood at its time, the strokes from that
  * warning on. The strokes of healthy days before it would hide what the work has mended. Of several warnings it is the
@@ -20,10 +26,10 @@ export async function strokesInTrouble(
   roomId: string,
   workAt: Date,
   before: readonly StrokeEvent[],
-): Promise<readonly StrokeEvent[]> {
+): Promise<BeforeWork> {
   const warnings = await db
     .selectFrom('warnings')
-    .select('opened_at')
+    .select(['opened_at', 'kind'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('opened_at', '<', workAt)
@@ -31,11 +37,12 @@ export async function strokesInTrouble(
     .where('kind', 'not in', NOT_OF_THE_ROOM)
     .orderBy('opened_at', 'desc')
     .execute();
-  for (const { opened_at: openedAt } of warnings) {
-    const since = before.filter(({ atMs }) => atMs >= openedAt.getTime());
-    if (isEnough(since, before)) return since;
+  for (const { opened_at: openedAt, kind } of warnings) {
+    const strokes = before.filter(({ atMs }) => atMs >= openedAt.getTime());
+    // Kinds were written from the analysis' own types.
+    if (isEnough(strokes, before)) return { strokes, since: kind as WarningKind };
   }
-  return before;
+  return { strokes: before, since: null };
 }
 
 function isEnough(since: readonly StrokeEvent[], before: readonly StrokeEvent[]): boolean {

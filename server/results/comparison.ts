@@ -33,7 +33,17 @@ export async function compareRoom(
   const { before, after } = question.service
     ? await aroundService(db, accountId, roomId, question.service)
     : await betweenSpans(db, accountId, roomId, question);
-  return compareSpans(before, after, describeRoom(room));
+  return {
+    ...compareSpans(before.strokes, after, describeRoom(room)),
+    before: { ...spanOf(before.strokes), since: before.since },
+    after: spanOf(after),
+  };
+}
+
+function spanOf(strokes: readonly StrokeEvent[]): Comparison['after'] {
+  const at = (stroke: StrokeEvent | undefined) =>
+    stroke === undefined ? null : new Date(stroke.atMs).toISOString();
+  return { from: at(strokes[0]), to: at(strokes.at(-1)), strokes: strokes.length };
 }
 
 /**
@@ -89,7 +99,10 @@ async function betweenSpans(
       .execute();
     return rows.map(strokeEvent).reverse();
   };
-  return { before: await between(beforeFrom, beforeTo), after: await between(afterFrom, afterTo) };
+  return {
+    before: { strokes: await between(beforeFrom, beforeTo), since: null },
+    after: await between(afterFrom, afterTo),
+  };
 }
 
 /** Measured and not set aside. */

@@ -146,10 +146,20 @@ const ProfileBand = z.object({
   upper: z.array(z.number().nullable()),
 });
 
+/** The strokes of one side of a comparison: the first, the last, and how many. */
+const ComparedSpan = z.object({
+  from: Time.nullable(),
+  to: Time.nullable(),
+  strokes: z.number().int(),
+});
+
 /** Before against after a repair. Shifts are after less before, with a 95 % interval. */
 export const Comparison = z
   .object({
     sentence: z.string(),
+    /** `since`: the warning that the strokes before begin with; null: they go back as far as strokes or other work do. */
+    before: ComparedSpan.extend({ since: z.enum(WARNING_KINDS).nullable() }),
+    after: ComparedSpan,
     groups: z.array(
       z.object({
         side: z.string(),

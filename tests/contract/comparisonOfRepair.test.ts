@@ -17,13 +17,22 @@ const STROKES_AFTER = 8;
 /** Between the inrush and the end stop of `strokeBody`, in its samples. */
 const [RUNS_FROM, RUNS_UNTIL] = [35, 450];
 
-/** Runs heavier by a factor; inrush and end stop, which the winding alone decides, stay as they were. */
+/** What `strokeBody` runs with, and what it stands still with. */
+const [RUNNING_AMPS, STALL_AMPS] = [9, 21.6];
+
+/**
+ * Runs heavier by a factor, and so much slower: speed falls by R times the current, so that (stall - running current) x
+ * time stays as it was. Inrush and end stop, which the winding alone decides, stay too.
+ */
 function stroke(roomId: string, day: number, factor: number) {
   const body = strokeBody(roomId, day);
-  const sides = body.sides.map((side) => ({
-    ...side,
-    amps: side.amps.map((amps, i) => (i >= RUNS_FROM && i < RUNS_UNTIL ? amps * factor : amps)),
-  }));
+  const slower = (STALL_AMPS - RUNNING_AMPS) / (STALL_AMPS - factor * RUNNING_AMPS);
+  const sides = body.sides.map((side) => {
+    const runs = side.amps.slice(RUNS_FROM, RUNS_UNTIL);
+    const longer = Array.from({ length: Math.round(slower * runs.length) }, (_, i) => runs[i % runs.length]);
+    const heavier = longer.map((amps) => Math.round(amps * factor * 1000) / 1000);
+    return { ...side, amps: [...side.amps.slice(0, RUNS_FROM), ...heavier, ...side.amps.slice(RUNS_UNTIL)] };
+  });
   return { ...body, sides };
 }
 
@@ -44,10 +53,18 @@ test('a repair is held against the strokes in trouble, not against the healthy o
   expect((await ask('warnings?state=all')).body.items).toContainEqual(raised);
   const { body } = await ask(`comparison?service=${serviceId}`);
   expect(body.sentence).toMatch(/draws 2[0-9] % less than before/);
+  expect(body.before).toMatchObject({ since: 'rising-draw', to: dayAt(repairedOn - 1) });
+  expect(Date.parse(body.before.from)).toBeGreaterThan(Date.parse(dayAt(HEALTHY_STROKES)));
+  expect(body.after).toEqual({
+    from: dayAt(repairedOn),
+    to: dayAt(repairedOn + STROKES_AFTER - 1),
+    strokes: STROKES_AFTER,
+  });
   for (const { shifts, strokesBefore, strokesAfter } of body.groups) {
     const [running] = shifts;
     expect(running).toMatchObject({ measure: 'runningAmps', excludesZero: true });
     expect(running.after - running.before).toBeCloseTo(-2.7, 0);
+    expect(strokesBefore).toBe(body.before.strokes / 2);
     expect(strokesBefore).toBeLessThanOrEqual(STROKES_IN_TROUBLE / 2);
     expect(strokesAfter).toBe(STROKES_AFTER / 2);
   }

@@ -15,8 +15,18 @@ interface SheetProps {
   readonly titles: readonly MeasureTitle[];
 }
 
+/** What was held against what; null: no stroke. */
+function spanText({ before, after }: Comparison, which: 'before' | 'after'): string | null {
+  const say = words.compare;
+  const { from, to, strokes } = which === 'before' ? before : after;
+  if (from === null || to === null) return null;
+  const text = say.spanOf(strokes, dayText(from), dayText(to));
+  if (which === 'after' || before.since === null) return text;
+  return `${text}${words.joint}${say.since(words.warnings.kinds[before.since])}`;
+}
+
 /** Coach, room, work and dates. */
-function Heads({ coach, room, service, question }: Omit<SheetProps, 'comparison' | 'titles'>) {
+function Heads({ coach, room, service, question, comparison }: Omit<SheetProps, 'titles'>) {
   const say = words.compare;
   const noon = (day: string) => dayText(`${day}T12:00`);
   const lines: [string, string][] = [];
@@ -36,6 +46,10 @@ function Heads({ coach, room, service, question }: Omit<SheetProps, 'comparison'
     lines.push([say.work, service.side === null ? kind : `${kind}, ${sideName(service.side)}`]);
     lines.push([say.workOn, dayText(service.at)]);
     if (service.notes) lines.push([say.notes, service.notes]);
+    for (const which of ['before', 'after'] as const) {
+      const text = spanText(comparison, which);
+      if (text !== null) lines.push([say[which], text]);
+    }
   }
   lines.push([say.printed, dayText(Date.now())]);
   return (
