@@ -4,7 +4,6 @@ import type { ScaleMemory } from './scaleMemory.ts';
 
 /** Troubles that were said first explain a higher current; the scale is not doubted then. */
 const EXPLAIN: ReadonlySet<string> = new Set(['rising-draw', 'uneven-sides', 'dropped-load', 'draw-rebound']);
-
 const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
@@ -67,7 +66,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (Math.abs(running) < least) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   // A start that is read badly agrees by chance now and then.
-  if (running < 0 && shedsLoad(context, side) && !readsStop(context, side)) return null;
+  if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
   return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
 }
@@ -82,9 +81,24 @@ function readsStop({ state, residual }: Pick<FindingContext, 'state' | 'residual
   return residual(side, 'endStopAmps') !== null && state.scale[side].endStop.length >= 2;
 }
 
-/** Whether another side is said to work harder: then this one gets easier by itself after all. */
-function shedsLoad({ state }: FindingContext, side: string): boolean {
-  return state.open.some((open) => open.kind === 'uneven-sides' && open.side !== side);
+/** The load moved when the other side changed by this part of what this one did, the other way. */
+const MOVED_PART = 0.35;
+
+/** Whether the latest strokes show that another side works harder by what this one works less, or the other way round. */
+function loadMoved({ state }: FindingContext, side: string): boolean {
+  const change = median(state.scale[side].running);
+  return state.room.sides.some((other) => {
+    const { running } = state.scale[other];
+    if (other === side || running.length < LATEST) return false;
+    const against = -Math.sign(change) * median(running);
+    return against > Math.max(LEAST, MOVED_PART * Math.abs(change));
+  });
+}
+
+/** Whether another side works harder, as is said of it or as it shows: then this one gets easier by itself after all. */
+function shedsLoad(context: FindingContext, side: string): boolean {
+  const said = context.state.open.some((open) => open.kind === 'uneven-sides' && open.side !== side);
+  return said || loadMoved(context, side);
 }
 
 /** Whether the stall's and the running current's changes differ by no more than the spread of what tells the stall. */
