@@ -23,13 +23,14 @@ const STOP_HEIGHT = 2;
 /**
  * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. A swing once per turn
  * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
- * load on this stroke, whose profile says nothing else; where they lose it and take it up again the other side jolts, and so does one that is alone.
+ * load on this stroke, whose profile says nothing else. Where one side is without its load the other bears it, and jolts as
+ * it takes it over and gives it back; so does a side that is alone.
  */
 export function stallSpike(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   const { state, analysis, direction } = context;
-  const edges = dropped.flatMap(({ from, to }) => [from, to]);
+  const lost = [...dropped, ...saidLost(context)];
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
@@ -38,7 +39,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       ({ position }) =>
         position > SEAL &&
         position < 1 - SEAL &&
-        !edges.some((edge) => isNear(position, edge)) &&
+        !lost.some((stretch) => explainsJolt(stretch, side, position)) &&
         comesAt(position, direction) < aloneFrom - JOLT,
     );
     const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
@@ -80,7 +81,20 @@ function togetherUntil({ sides }: DoneAnalysis, side: string): number {
   return first < 1 - LATE_PART ? first : 1 + JOLT;
 }
 
-const isNear = (position: number, edge: number): boolean => Math.abs(position - edge) < JOLT;
+/** The stretches over which sides are said to have no load, whether or not this stroke shows it. */
+function saidLost({ state }: FindingContext): Dropped[] {
+  return openOf(state, 'dropped-load').flatMap(({ side, position, evidence: { from, to } }) =>
+    side === null || position === null || typeof from !== 'number' || typeof to !== 'number'
+      ? []
+      : [{ side, from, to }],
+  );
+}
+
+/** A stretch without load jolts its own side at its edges, and the other all along it. */
+function explainsJolt({ side, from, to }: Dropped, jolted: string, position: number): boolean {
+  if (side !== jolted) return position > from - JOLT && position < to + JOLT;
+  return [from, to].some((edge) => Math.abs(position - edge) < JOLT);
+}
 
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
 function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {

@@ -48,10 +48,13 @@ test('a clamp that reads a third of everything is in doubt, and no load was lost
   expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['sensor-doubt']);
 });
 
-test('the jolts of the other side where the load is lost and taken up are no stall spikes', () => {
+test.each([
+  { name: 'where the load is lost and taken up', places: [0.41, 0.69] },
+  { name: 'at one place of the way on which it bears the load alone', places: [0.55, 0.55] },
+])('the jolts of the other side $name are no stall spikes', ({ places }) => {
   const events = strokeEvents(STROKES + 20, ROOM, 3).map((event, i) => {
     if (i < FAULT_FROM) return event;
-    const at = i % 2 === 0 ? 0.41 : 0.69;
+    const at = places[i % 2];
     return changed(event, {
       front: ({ profile }) => ({
         profile: profile.map((amps, bin) => (amps !== null && bin > 26 && bin < 44 ? 0.15 * amps : amps)),
