@@ -1,3 +1,5 @@
+import { stallsAsEver } from '../baseline/stallsAsEver.ts';
+import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import type { ScaleMemory } from './scaleMemory.ts';
@@ -39,9 +41,10 @@ export function scaleChange(context: FindingContext, side: string): number | nul
     endStop: 'endStopAmps',
     duration: 'durationS',
   } as const;
+  const asEver = stallsAsEver(channelOf(context.state, side, context.direction), context.analysis);
   for (const key of ['running', 'inrush', 'endStop', 'duration'] as const) {
     const judged = context.residual(side, rises[key]);
-    if (judged === null) continue;
+    if (judged === null || (key === 'endStop' && !asEver)) continue;
     // Where the copper tells the weather, a wrong scale would explain itself.
     memory[key].push(judged.rise + judged.byCopper);
     if (memory[key].length > LATEST) memory[key].shift();
@@ -76,9 +79,10 @@ function keepsTime({ duration }: ScaleMemory): boolean {
   return duration.length >= 2 && Math.abs(median(duration)) < KEEPS_TIME;
 }
 
-/** Whether a stall at the end stop was read on this stroke and before. */
-function readsStop({ state, residual }: Pick<FindingContext, 'state' | 'residual'>, side: string): boolean {
-  return residual(side, 'endStopAmps') !== null && state.scale[side].endStop.length >= 2;
+/** Whether a stall at the end stop, of all sides as ever, was read on this stroke and before. */
+function readsStop({ state, analysis, direction, residual }: FindingContext, side: string): boolean {
+  if (residual(side, 'endStopAmps') === null || state.scale[side].endStop.length < 2) return false;
+  return stallsAsEver(channelOf(state, side, direction), analysis);
 }
 
 /** The load moved when the other side changed by this part of what this one did, the other way. */

@@ -1,4 +1,6 @@
 import { fromScale } from '../baseline/scale.ts';
+import { stallsAsEver } from '../baseline/stallsAsEver.ts';
+import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
@@ -53,10 +55,12 @@ function byDirections({ extend, retract }: ZeroMemory): number | null {
 }
 
 /**
- * Null without a recorded supply: it moves both the stall and the time. Where no stall was read the start stands for it, as
+ * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not. Where no stall was read the start stands for it, as
  * well as it is read.
  */
-function readStroke({ analysis, residual }: FindingContext, side: string, amps: number): ReadStroke | null {
+function readStroke(context: FindingContext, side: string, amps: number): ReadStroke | null {
+  const { state, analysis, direction, residual } = context;
+  if (!stallsAsEver(channelOf(state, side, direction), analysis)) return null;
   const duration = residual(side, 'durationS');
   const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
   const stall = residual(side, endStopAmps === null ? 'inrushAmps' : 'endStopAmps');

@@ -7,6 +7,7 @@ import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { isSameRecording, lacking, takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
+import { stallsAsEver } from '../baseline/stallsAsEver.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
 import { isStretched } from '../findings/heavyStretch.ts';
@@ -50,7 +51,7 @@ function copperAt(
   side: string,
 ): CopperRead | null {
   const channel = channelOf(state, side, analysis.direction);
-  const reading = copperReading(analysis, side, state.stay.restedMs);
+  const reading = stallsAsEver(channel, analysis) ? copperReading(analysis, side, state.stay.restedMs) : null;
   const read = reading === null ? null : sharedCopper(state, analysis, side, reading);
   if (read !== null) return read;
   const last = channel?.copper ?? null;

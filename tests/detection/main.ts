@@ -20,7 +20,7 @@ const { values } = parseArgs({
 /**
  * Plays seeded fleets, half of the rooms faulty, on all cores and prints for each how the faults were found, the missed
  * ones by seed, the false warnings, and how many healthy strokes lay beyond the single-stroke limits. `--faults a,b`
- * plays the rooms with these faults alone; `--room N` tells what was said of the one room with that seed.
+ * plays the rooms with these faults alone (`healthy`: with none); `--room N` tells what was said of the one room with that seed.
  */
 async function main(): Promise<void> {
   for (const name of values.fleet.split(',')) {

@@ -8,8 +8,7 @@ import { scoreRoom } from './scoreFleet.ts';
 const [fleet, ...words] = process.argv.slice(2);
 const faults = words.pop()?.split(',').filter(Boolean) ?? [];
 const [seed, rooms, strokes, part, parts] = words.map(Number);
-const isAsked = ({ fault }: FleetRoom) =>
-  faults.length === 0 || (fault !== null && faults.includes(fault.name));
+const isAsked = ({ fault }: FleetRoom) => faults.length === 0 || faults.includes(fault?.name ?? 'healthy');
 // Named by main.ts, which checked it.
 const members = drawRooms(fleet as FleetName, seed, rooms, strokes).filter(isAsked);
 for (const member of members.filter((_, place) => place % parts === part)) process.send?.(scoreRoom(member));

@@ -1,0 +1,17 @@
+import { type DoneAnalysis, MEASURE_NAMES } from '../measures.ts';
+import type { Channel } from './channel.ts';
+
+const LAG = MEASURE_NAMES.indexOf('lagS');
+/** A lag further from its usual than this, seconds and standard deviations: a guess, no source. */
+const LAG_MOVED = { leastS: 0.1, sigmas: 4 };
+
+/**
+ * Whether the sides come to their ends together, or apart, as they did when the normal was learnt. A side that stalls while
+ * the other still runs, or has stopped, pulls the supply down by less than two do: its stall is higher, and neither its copper
+ * colder nor its sensor another. True where no lag is known.
+ */
+export function stallsAsEver(channel: Channel | undefined, { lagS }: DoneAnalysis): boolean {
+  const usual = channel?.fits[LAG] ?? null;
+  if (lagS === null || usual === null) return true;
+  return Math.abs(lagS - usual.coefficients[0]) < Math.max(LAG_MOVED.leastS, LAG_MOVED.sigmas * usual.scale);
+}
