@@ -4,6 +4,7 @@ import { quantileInPlace } from '../statistics/quantile.ts';
 import type { Direction, SupplyTrace } from '../trace.ts';
 import type { Activity } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
+import { ownWaits } from './ownWaits.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
 import type { RestLevel } from './restLevel.ts';
@@ -50,6 +51,7 @@ export function placeSide(side: SideToMeasure): PlacedSide | null {
   const { signal, rest, amps, active, pauses, supply, direction } = side;
   const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
   const include = runningSamples(signal, amps, phases);
+  leaveOutWaits(side, phases, include);
   const running = pick(amps, include);
   if (running.length < 5) return null;
   const ranked = running.slice();
@@ -115,17 +117,41 @@ function pausedS(pauses: readonly Interval[]): number {
   return pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
 }
 
+/** Takes out of what is included when this side alone waited, with the starts after it. */
+function leaveOutWaits(
+  { signal, rest, amps }: SideToMeasure,
+  phases: FoundPhases,
+  include: Uint8Array,
+): void {
+  const within = { fromS: phases.inrushEndS, toS: phases.endStopStartS ?? phases.endS };
+  const waits = ownWaits(signal, amps, rest, within, medianInPlace(pick(amps, include)));
+  // Where the whole room paused all is left out already.
+  const alone = waits.filter(({ fromS }) => include[firstAtOrAfter(signal.timesS, fromS)] === 1);
+  leaveOut(signal, amps, alone, include);
+}
+
 /** 1 for each sample of the running current: after the inrush, before the end stop, away from pauses. */
 function runningSamples(signal: SideSignal, amps: Float64Array, phases: FoundPhases): Uint8Array {
   const { timesS } = signal;
   const include = new Uint8Array(timesS.length);
   const endS = (phases.endStopStartS ?? phases.endS) - Math.max(LETTING_GO_S, 2 * signal.stepS);
   include.fill(1, firstAtOrAfter(timesS, phases.inrushEndS), firstAtOrAfter(timesS, endS));
-  for (const { fromS, toS } of phases.pauses) {
+  leaveOut(signal, amps, phases.pauses, include);
+  return include;
+}
+
+/** Leaves out when the side stood, with the starts after it. */
+function leaveOut(
+  signal: SideSignal,
+  amps: Float64Array,
+  stood: readonly Interval[],
+  include: Uint8Array,
+): void {
+  const { timesS } = signal;
+  for (const { fromS, toS } of stood) {
     include.fill(0, firstAtOrAfter(timesS, fromS - LETTING_GO_S), firstAtOrAfter(timesS, toS + RESTART_S));
   }
-  if (phases.pauses.length > 0) leaveOutRestarts(signal, amps, phases.pauses, include);
-  return include;
+  if (stood.length > 0) leaveOutRestarts(signal, amps, stood, include);
 }
 
 /** A heavy room takes longer to get going again: the rest of each new start is left out too. */

@@ -1,0 +1,45 @@
+import { firstAtOrAfter, type Interval } from './interval.ts';
+import type { RestLevel } from './restLevel.ts';
+import type { SideSignal } from './sideSignal.ts';
+
+/** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
+const OFF_PART = 0.06;
+/** Shorter than this is a missed sample or a brush that bounced. */
+const SHORTEST_S = 0.08;
+/** A start follows at once, and stands so many times the running level high. */
+const STARTS_WITHIN_S = 0.15;
+const LEAST_START = 1.3;
+
+/**
+ * When one side alone was switched off on its way and started anew: controllers that keep two motors in step let the one
+ * that is ahead wait. Its new start is no jolt of the load. `within`: the running part of the side; `level`: its running
+ * current, amperes; `amps`: less the offset.
+ */
+export function ownWaits(
+  { timesS, stepS }: Pick<SideSignal, 'timesS' | 'stepS'>,
+  amps: Float64Array,
+  { noiseAmps, stepAmps }: Pick<RestLevel, 'noiseAmps' | 'stepAmps'>,
+  within: Interval,
+  level: number,
+): Interval[] {
+  const off = Math.max(OFF_PART * level, 4 * noiseAmps, stepAmps);
+  if (off > level / 2) return [];
+  const end = firstAtOrAfter(timesS, within.toS);
+  const waits: Interval[] = [];
+  for (let i = firstAtOrAfter(timesS, within.fromS); i < end; i++) {
+    if (amps[i] > off) continue;
+    const from = i;
+    while (i < end && amps[i] <= off) i++;
+    const lastsS = timesS[Math.min(i, timesS.length - 1)] - timesS[from];
+    const started = firstAtOrAfter(timesS, timesS[from] + lastsS + Math.max(STARTS_WITHIN_S, 2 * stepS));
+    if (lastsS >= SHORTEST_S && highest(amps, i, Math.min(end, started)) > LEAST_START * level)
+      waits.push({ fromS: timesS[from], toS: timesS[from] + lastsS });
+  }
+  return waits;
+}
+
+function highest(amps: Float64Array, from: number, end: number): number {
+  let most = 0;
+  for (let i = from; i < end; i++) most = Math.max(most, amps[i]);
+  return most;
+}
