@@ -1,11 +1,12 @@
 import type { DoneAnalysis, Doubt, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
 import { median } from './statistics/median.ts';
+import { quantile } from './statistics/quantile.ts';
 import { type Activity, activity, commonRests } from './stroke/activity.ts';
 import { withoutBraking } from './stroke/brakingSwing.ts';
 import { directionBySign, signOf } from './stroke/direction.ts';
 import { doubtsOf } from './stroke/doubts.ts';
 import { idlingSide } from './stroke/idlingSide.ts';
-import type { Interval } from './stroke/interval.ts';
+import { firstAtOrAfter, type Interval } from './stroke/interval.ts';
 import { lagOf } from './stroke/lag.ts';
 import { measureSide } from './stroke/measureSide.ts';
 import { type RestLevel, restLevel } from './stroke/restLevel.ts';
@@ -20,6 +21,11 @@ const LEAST_ACTIVE_AMPS = 0.15;
 /** No slide room of this kind draws as much: the scale or the sensor is wrong, amperes. */
 const MOST_ACTIVE_AMPS = 1000;
 const SHORTEST_STROKE_S = 1;
+/** A room that stands is let go sooner, by whoever holds the switch or by the controller: at least so long it stalled. */
+const SHORTEST_STALLED_S = 0.35;
+const LAST_PART = 0.25;
+const STALLED_PART = 0.75;
+const ABOVE_TURNING = 2;
 /** More missed samples than this leave too little to trust. */
 const MOST_MISSED = 0.3;
 
@@ -149,10 +155,23 @@ function readSide(recorded: SideTrace, stood: Interval | null): ActiveSide | Unr
   for (let i = 0; i < amps.length; i++) amps[i] = signal.amps[i] - offset;
   const found = activity(signal, rest);
   if (found === null) return { ...NO_CURRENT, signal };
-  if (found.toS - found.fromS < SHORTEST_STROKE_S) {
+  const lastsS = found.toS - found.fromS;
+  if (lastsS < SHORTEST_STALLED_S || (lastsS < SHORTEST_STROKE_S && !endsStalled(signal, amps, found))) {
     return { ...TOO_BRIEF, signal };
   }
   return { signal, rest, amps, active: found };
+}
+
+/**
+ * Whether a motor had turned and then stalled when it was switched off: what it drew last is near the most that it drew, and
+ * far above what it drew between. A start that is let go at once shows no such thing, nor does a level of any height.
+ */
+function endsStalled({ timesS }: SideSignal, amps: Float64Array, { fromS, toS }: Interval): boolean {
+  const driven = amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
+  const last = driven.subarray(Math.floor((1 - LAST_PART) * driven.length));
+  if (last.length === 0) return false;
+  const stall = median(last);
+  return stall > STALLED_PART * Math.max(...driven) && stall > ABOVE_TURNING * quantile(driven, LAST_PART);
 }
 
 const TOO_BRIEF: UnreadSide = { doubt: 'flat', detail: 'The motor ran for less than a second.' };

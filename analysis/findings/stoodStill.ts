@@ -7,7 +7,7 @@ import type { Direction } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, NOTHING, openOf } from './finding.ts';
 import { isWhole } from './movementParts.ts';
-import { flag } from './recent.ts';
+import { flag, isLasting } from './recent.ts';
 
 /**
  * A motor that stands draws V/R from the start on: no inrush stands above what follows, and all of it lies as high as its
@@ -36,14 +36,23 @@ export function stoodStill(
 ): string[] {
   const stood = Object.entries(analysis.sides).filter(([side, measured]) => {
     const running = judged.residual(side, 'runningAmps')?.expected;
-    if (running === undefined || !isFlat(measured)) return false;
+    if (running === undefined || !(isFlat(measured) || stallsAtOnce(measured, side, judged))) return false;
     const inrush = judged.residual(side, 'inrushAmps')?.expected ?? 0;
     const stop = usualStop(state, event, analysis, side);
     if (stop < SEEN_STOP * running && inrush < SEEN_START * running) return false;
     const standstill = Math.max(inrush, stop);
-    return measured.runningAmps >= Math.max(OF_STANDSTILL * standstill, OF_USUAL_RUNNING * running);
+    const drawn = measured.endStopAmps ?? measured.runningAmps;
+    return drawn >= Math.max(OF_STANDSTILL * standstill, OF_USUAL_RUNNING * running);
   });
   return stood.map(([side]) => side);
+}
+
+/** Rope that winds up and teeth that take up their play turn the motor so small a part of its usual time. */
+const PLAY_PART = Math.log(0.06);
+
+/** Whether the motor came to its stall when it had hardly begun to turn. */
+function stallsAtOnce({ endStopAmps }: SideMeasures, side: string, judged: JudgedStroke): boolean {
+  return endStopAmps !== null && (judged.residual(side, 'durationS')?.residual ?? 0) < PLAY_PART;
 }
 
 /** What the motor draws at its stop as a rule, amperes; 0: it comes to none, or that is not known yet. */
@@ -84,12 +93,18 @@ export function notMoving(
   const isPart = travel.direction === direction && !isWhole(travel.part, Math.max(1, travel[direction].took));
   const isAtEnd = cameFrom === null || (cameFrom === direction && !isPart);
   if (isAtEnd) return NOTHING;
-  flag(state.recent, `short-travel ${direction}`, true);
+  const flags = flag(state.recent, `short-travel ${direction}`, true);
+  // Whoever only taps the switch at the end of a way that nobody recorded stalls it as well, but hardly twice.
+  const isTap = Object.values(analysis.sides).every(
+    ({ phases }) => phases.endS - phases.startS < LONGEST_TAP_S,
+  );
+  if (isTap && !isLasting(flags, 2, 2)) return NOTHING;
   const motors = stood.length > 1 ? 'the motors stall' : 'the motor stalls';
   const headline = `Going ${wayOf(direction)}, the room does not move: ${motors} from the start.`;
   return { present: [finding(direction, 'stop', headline)], gone: [] };
 }
 
+const LONGEST_TAP_S = 1;
 const FAR_PART = Math.log(0.5);
 
 /** Whether some side was driven for half of its usual time or more. */

@@ -189,3 +189,36 @@ test('nor is the second part of a way whose first part could not be read', () =>
   const { warnings } = foldAll(ROOM, [...events.slice(0, LEARNT), unread, rest, events[LEARNT + 1]]);
   expect(warnings).toEqual([]);
 });
+
+/** The rope winds up or the play is taken up, then the motor stalls until the controller cuts it off, all within a second. */
+function jerk(last: StrokeEvent, minutes: number, direction: Direction): StrokeEvent {
+  const shape = { movingS: 0.45, stopS: 0.35, inrushTauS: 0.04, runningAmps: 4 };
+  const analysis = measureStroke(traceOf([sideOf('main', shape)], direction), ONE_MOTOR);
+  const id = `jerk-${minutes}`;
+  return { ...last, strokeId: id, atMs: last.atMs + minutes * MINUTE_MS, direction, analysis };
+}
+
+/** The same room's whole strokes, as recorded. */
+const whole = (event: StrokeEvent): StrokeEvent => ({
+  ...event,
+  analysis: measureStroke(traceOf([sideOf('main')], event.direction), ONE_MOTOR),
+});
+
+test.each([
+  { tries: [60], said: [] },
+  { tries: [60, 61], said: ['short-travel'] },
+])(
+  'a room that its controller stops within a second is stuck once it is tried again: $tries',
+  ({ tries, said }) => {
+    const events = strokeEvents(LEARNT, ONE_MOTOR, 4).map(whole);
+    const jerks = tries.map((minutes) => jerk(events[LEARNT - 1], minutes, 'extend'));
+    const { warnings, state } = foldAll(ONE_MOTOR, [...events, ...jerks]);
+    expect(warnings.map(({ kind }) => kind)).toEqual(said);
+    expect(summariseRoom(state).verdict).toBe(said.length > 0 ? 'stop' : 'clear');
+  },
+);
+
+test('a switch that is tapped, and let go before the start is over, says nothing of the room', () => {
+  const tap = measureStroke(traceOf([sideOf('main', { movingS: 0.5, stopAmps: null })], 'extend'), ONE_MOTOR);
+  expect(tap).toMatchObject({ status: 'unusable', doubts: [] });
+});

@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import { measureStroke } from '../../../analysis/measureStroke.ts';
+import { ROOM, type Shape, sideOf, traceOf } from './support/handMade.ts';
+import { done } from './support/measured.ts';
+
+/** The front side as told, beside a rear one that goes on all the while. */
+function frontOf(changes: Partial<Shape>) {
+  const analysis = measureStroke(
+    traceOf([sideOf('front', changes), sideOf('rear', { rateHz: changes.rateHz })]),
+    ROOM,
+  );
+  return done(analysis).sides.front;
+}
+
+test.each([10, 25, 50, 200])(
+  'at %i samples a second a side that its controller lets wait starts anew, and that is no jolt',
+  (rateHz) => {
+    const pauses = [
+      { atS: 6, forS: 0.3 },
+      { atS: 13, forS: 0.4 },
+    ];
+    for (const noiseAmps of [0, 0.15]) {
+      const front = frontOf({ rateHz, noiseAmps, pauses });
+      expect(front.spikes).toEqual([]);
+      expect(Math.abs(front.runningAmps - 8)).toBeLessThan(0.1);
+      expect(front.roughness).toBeLessThan(0.2);
+      expect(front.phases.pauses).toEqual([]);
+    }
+  },
+);
+
+test('a gear that slips leaves its motor the current without load, and its jolt as it catches is one', () => {
+  const bumps = [
+    { atS: 9.8, widthS: 0.2, amps: -6.5 },
+    { atS: 10.1, widthS: 0.15, amps: 12 },
+  ];
+  const { spikes } = frontOf({ bumps });
+  expect(spikes).toHaveLength(1);
+  expect(Math.abs(spikes[0].position - 0.5)).toBeLessThan(0.02);
+});
+
+test('a jolt that no rest goes before is one', () => {
+  expect(frontOf({ bumps: [{ atS: 10, widthS: 0.15, amps: 12 }] }).spikes).toHaveLength(1);
+});
