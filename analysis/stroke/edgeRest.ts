@@ -59,7 +59,7 @@ function edgeRest(
   while (tail < n - head && smooth[n - 1 - tail] < threshold && signal.amps[n - 1 - tail] < highest) tail++;
   // The samples next to the motion may hold part of it.
   const edges = [
-    signal.amps.subarray(0, Math.max(0, head - 1)),
+    firstLevel(signal.amps.subarray(0, Math.max(0, head - 1)), rough),
     signal.amps.subarray(Math.min(n, n - tail + 1)),
   ];
   const alike = Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
@@ -85,6 +85,19 @@ function edgeRest(
   rest.set(last, first.length);
   const stood = first.length > 0 ? { fromS: signal.timesS[0], toS: signal.timesS[first.length] } : null;
   return { rest, stood };
+}
+
+/** A start that a controller makes soft stands on a level of its own first, higher by this part of what the motor draws. */
+const STEP_PART = 0.15;
+/** So many samples that stand higher, all that follow them too, are another level. */
+const FEWEST_STEPPED = 2;
+
+/** What comes before the edge of a record steps up to another level, where it does: a rest has one. */
+function firstLevel(edge: Float64Array, rough: number): Float64Array {
+  let highFrom = edge.length;
+  const level = median(edge.subarray(0, Math.ceil(edge.length / 4)));
+  while (highFrom > 0 && edge[highFrom - 1] - level > STEP_PART * (rough - level)) highFrom--;
+  return edge.length - highFrom < FEWEST_STEPPED ? edge : edge.subarray(0, Math.max(0, highFrom - 1));
 }
 
 function areApart([first, last]: Float64Array[], rough: number): boolean {
