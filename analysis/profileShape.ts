@@ -15,10 +15,11 @@ export interface ProfileShape {
 
 const FEWEST_CYCLES = 4;
 const MOST_CYCLES = 24;
+const FEWEST_IN_THIRD = 2;
 
 /**
  * Spread, slope, bulge and ripple of a profile (amps by equal bins of travel, retracted to extended, null where nothing
- * was measured). Null with fewer than half of the bins. The ripple is read from the Fourier terms (`goertzel`) of what
+ * was measured). Null with fewer than half of the bins, or hardly any of one third. The ripple is read from the Fourier terms (`goertzel`) of what
  * is left when a moving mean, the slow course, is taken off.
  */
 export function profileShape(profile: readonly (number | null)[]): ProfileShape | null {
@@ -38,11 +39,11 @@ function shapeOf(profile: readonly (number | null)[]): ProfileShape | null {
   if (measured.length < Math.max(6, profile.length / 2)) return null;
   const third = profile.length / 3;
   const mean = meanOf(measured);
-  const [inner, middle, outer] = [0, 1, 2].map((part) =>
-    meanOf(
-      profile.slice(Math.round(part * third), Math.round((part + 1) * third)).filter((amps) => amps !== null),
-    ),
+  const thirds = [0, 1, 2].map((part) =>
+    profile.slice(Math.round(part * third), Math.round((part + 1) * third)).filter((amps) => amps !== null),
   );
+  if (thirds.some(({ length }) => length < FEWEST_IN_THIRD)) return null;
+  const [inner, middle, outer] = thirds.map(meanOf);
   return {
     spreadAmps: quantile(measured, 0.9) - quantile(measured, 0.1),
     slope: (outer - inner) / mean,

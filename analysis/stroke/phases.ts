@@ -90,7 +90,44 @@ function inrushOf(
   let i = 0;
   while (peakAt + i < end && smooth[i] > 1.15 * level && timesS[peakAt + i] < beginS + longestS) i++;
   const atLeast = firstAtOrAfter(timesS, beginS + Math.min(SHORTEST_INRUSH_S, longestS));
-  return { amps: peak, end: Math.min(end, Math.max(peakAt + i + 1, atLeast)) };
+  const over = Math.min(end, Math.max(peakAt + i + 1, atLeast));
+  return { amps: peak, end: Math.min(end, breaksAwayBy(timesS, amps, over, level, durationS)) };
+}
+
+/** A room that has not settled yet when its motor's start is over breaks away within so many seconds, and so much of its time. */
+const LONGEST_BREAK_AWAY_S = 3;
+const BREAK_AWAY_PART = 0.2;
+/** Within so much of its level for so long, seconds and samples, it has settled: what comes then is a jolt. */
+const SETTLED = 0.12;
+const SETTLED_S = 0.3;
+const FEWEST_SETTLED = 3;
+const BREAK_AWAY_RISE = 1.15;
+
+/**
+ * Where a room's start is over altogether: rope that winds up, play, or a seal that holds make the current rise once more, right
+ * after the motor's own start, until the room breaks away. `from`: where the motor's start is over, which is answered where
+ * nothing of the kind follows.
+ */
+function breaksAwayBy(
+  timesS: Float64Array,
+  amps: Float64Array,
+  from: number,
+  level: number,
+  durationS: number,
+): number {
+  const longestS = Math.min(LONGEST_BREAK_AWAY_S, BREAK_AWAY_PART * durationS);
+  const last = firstAtOrAfter(timesS, timesS[Math.min(from, timesS.length - 1)] + longestS);
+  const smooth = rollingMedian(amps.subarray(from, Math.min(amps.length, last + 1)), 1);
+  let settledFrom = 0;
+  let rises = false;
+  for (let i = 0; i < smooth.length; i++) {
+    if (rises && smooth[i] <= BREAK_AWAY_RISE * level) return from + i + 1;
+    rises ||= smooth[i] > BREAK_AWAY_RISE * level;
+    if (Math.abs(smooth[i] / level - 1) > SETTLED) settledFrom = i + 1;
+    const settled = i + 1 - settledFrom;
+    if (settled >= FEWEST_SETTLED && timesS[from + i] - timesS[from + settledFrom] >= SETTLED_S) return from;
+  }
+  return from;
 }
 
 function endStopOf(
