@@ -79,8 +79,14 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
   };
 }
 
-export function isReady(channel: Channel): boolean {
+/** Whether it has as many strokes as a normal takes; of parts of strokes there is none all the same. */
+export function hasEnough(channel: Channel): boolean {
   return channel.values.length >= channel.needed;
+}
+
+/** Whether strokes can be held against it. */
+export function isReady(channel: Channel): boolean {
+  return hasEnough(channel) && channel.fits.some((fit) => fit !== null);
 }
 
 /** Whether it is lent to while it has fewer strokes of its own than it would need alone, and no older shape either. */

@@ -1,7 +1,7 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
-import { type Channel, isBorrowing, isReady, shapeOf } from './channel.ts';
+import { type Channel, hasEnough, isBorrowing, shapeOf } from './channel.ts';
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
 import { copperDegrees } from './copper.ts';
 import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
@@ -19,7 +19,7 @@ export function learn(
   channel.values.push(values);
   // What is lent counts the degrees from 20 °C, which no copper knows.
   channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
-  if (!isReady(channel)) return;
+  if (!hasEnough(channel)) return;
   const whole = wholeStrokes(channel);
   if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
   channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));

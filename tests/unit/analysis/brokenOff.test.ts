@@ -35,3 +35,17 @@ test.each([
   expect(last).toHaveLength(8);
   for (const seconds of last) expect(Math.abs((seconds ?? 0) / USUAL_S - 1)).toBeLessThan(0.05);
 });
+
+test('a direction whose first strokes after the work were the parts of one learns its normal from those after them', () => {
+  const parts = [0.3, 0.7];
+  const events = strokeEvents(STROKES, ROOM, 6).map((event, index) => {
+    const part = index >= 30 && index % 2 === 0 ? parts[(index - 30) / 2] : undefined;
+    if (part === undefined) return event;
+    return changed(event, { all: ({ durationS }) => ({ durationS: durationS * part }) });
+  });
+  const { state, judgements } = foldAll(ROOM, [...events, serviceEvent(30, 'adjusted')].sort(orderEvents));
+  const [front] = state.channels;
+  expect([front.direction, front.values.length]).toEqual(['extend', 5]);
+  const last = judgements.at(-2)?.expectations.filter(({ measure }) => measure === 'runningAmps') ?? [];
+  expect(last.map(({ expected }) => expected)).toEqual([expect.any(Number), expect.any(Number)]);
+});
