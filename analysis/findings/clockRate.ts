@@ -1,7 +1,7 @@
-import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS } from '../trace.ts';
 import { type FindingContext, openOf } from './finding.ts';
+import { holdsBothEnds } from './wholeCourse.ts';
 
 const LATEST = 2;
 const FEWEST = 3;
@@ -18,8 +18,6 @@ const LEAST_UNSEEN = 0.3;
 const TIME_PART = 0.5;
 /** A current further from its normal than this tells of something else. */
 const SAME_CURRENT = 0.1;
-/** The whole course fits so much better than any part of it. */
-const BETTER = 0.7;
 
 /**
  * By how much the logger's rate seems to be off: the factor, natural logarithm, by which all strokes of both directions
@@ -108,40 +106,4 @@ function isByRate({ state, analysis }: FindingContext, longer: number): boolean 
   if (Math.abs(longer) < ALIKE) clock.usualHz = rateHz;
   const faster = Math.log(rateHz / (clock.usualHz ?? rateHz));
   return Math.abs(faster) > LEAST && Math.abs(faster + longer) < ALIKE;
-}
-
-/** Where a profile may have been cut: its parts before and after are the usual beginning and the usual end. */
-const CUTS = [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8] as const;
-
-/**
- * Whether a stroke that seems to have taken a `part` of its time shows both ends of the usual course, all of it squeezed
- * or a piece cut out of its middle, rather than its beginning or its end only.
- */
-function holdsBothEnds({ state, analysis, direction }: FindingContext, part: number): boolean {
-  return Object.entries(analysis.sides).every(([side, { profile }]) => {
-    const usual = channelOf(state, side, direction)?.profile ?? [];
-    const cutAt = (cut: number) => misfit(profile, usual, (x) => (x < cut ? x * part : 1 - (1 - x) * part));
-    const whole = Math.min(
-      misfit(profile, usual, (x) => x),
-      ...CUTS.map(cutAt),
-    );
-    return whole < BETTER * Math.min(cutAt(0), cutAt(1));
-  });
-}
-
-/** Mean square of a profile's difference from the usual one at `placeOf` each place, their levels aside. */
-function misfit(
-  profile: readonly (number | null)[],
-  usual: readonly (number | null)[],
-  placeOf: (x: number) => number,
-): number {
-  const bins = profile.length;
-  const ratios: number[] = [];
-  profile.forEach((amps, bin) => {
-    const normal = usual[Math.min(bins - 1, Math.floor(placeOf((bin + 0.5) / bins) * bins))] ?? null;
-    if (amps !== null && normal !== null && amps > 0 && normal > 0) ratios.push(Math.log(amps / normal));
-  });
-  if (ratios.length < bins / 2) return Number.POSITIVE_INFINITY;
-  const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
-  return ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0) / ratios.length;
 }

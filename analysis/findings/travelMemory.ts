@@ -14,6 +14,8 @@ export interface DirectionTravel {
   stopRate: number | null;
   /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
   latest: { short: number; stopped: boolean; by: TravelJudgedBy }[];
+  /** How the whole course fits beside a part of it on the latest quick strokes in a row (`squeezedOverCut`). */
+  courses: number[];
   /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
   fewer: number | null;
   /** The part of the expected time that the latest whole stroke took. */
@@ -51,7 +53,14 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
 }
 
 export function beginTravelMemory(): TravelMemory {
-  const travel = (): DirectionTravel => ({ stopRate: null, latest: [], fewer: null, took: 1, held: {} });
+  const travel = (): DirectionTravel => ({
+    stopRate: null,
+    latest: [],
+    courses: [],
+    fewer: null,
+    took: 1,
+    held: {},
+  });
   return {
     extend: travel(),
     retract: travel(),

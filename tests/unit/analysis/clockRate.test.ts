@@ -1,15 +1,11 @@
 import { expect, test } from 'vitest';
 import type { SideMeasures } from '../../../analysis/measures.ts';
 import { type Change, contextsAfterLearning } from './support/contexts.ts';
+import { courseBy } from './support/courseBy.ts';
 
 /** Seconds against the usual ones, and the usual course of the current as far as `placeOf` tells. */
 function timed(times: number, placeOf: (at: number) => number = (at) => at): Change {
   return (measured) => ({ durationS: times * measured.durationS, profile: courseBy(measured, placeOf) });
-}
-
-function courseBy({ profile }: SideMeasures, placeOf: (at: number) => number) {
-  const bins = profile.length;
-  return profile.map((_, bin) => profile[Math.min(bins - 1, Math.floor(placeOf((bin + 0.5) / bins) * bins))]);
 }
 
 const rates = (strokes: readonly { rate: number | null }[]) => strokes.map(({ rate }) => rate);

@@ -3,6 +3,7 @@ import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { SideMeasures } from '../../../analysis/measures.ts';
 import type { Direction } from '../../../analysis/trace.ts';
 import { changed } from './support/contexts.ts';
+import { cutCourse } from './support/courseBy.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
 import { directionOf, strokeEvents } from './support/strokeEvents.ts';
@@ -15,9 +16,12 @@ const VOLTS = 12;
 
 /** What the motor reads on so many volts over a part of its travel: ω = (V − I·R)/Ke, stalled V/R. */
 const runsOn =
-  (volts: number, part: number, stops: boolean, ohms = OHMS) =>
-  ({ runningAmps, durationS }: SideMeasures): Partial<SideMeasures> => ({
-    durationS: (part * durationS * (VOLTS - runningAmps * OHMS)) / (volts - runningAmps * ohms),
+  (volts: number, part: number, stops: boolean, way: Direction, ohms = OHMS) =>
+  (measured: SideMeasures): Partial<SideMeasures> => ({
+    durationS:
+      (part * measured.durationS * (VOLTS - measured.runningAmps * OHMS)) /
+      (volts - measured.runningAmps * ohms),
+    profile: cutCourse(measured, part, way),
     endStopAmps: stops ? volts / ohms : null,
     inrushAmps: volts / ohms,
   });
@@ -36,7 +40,7 @@ function room({ way, part, weaker = 1, stops = () => true }: Cut): StrokeEvent[]
   return strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map((event, i) => {
     const stay = Math.floor(i / 2);
     const volts = VOLTS * (1 + 0.03 * Math.sin(2.3 * stay)) * (i > from + 2 ? weaker : 1);
-    return changed(event, { all: runsOn(volts, i < from ? 1 : part, stops(i)) });
+    return changed(event, { all: runsOn(volts, i < from ? 1 : part, stops(i), way) });
   });
 }
 
@@ -76,7 +80,7 @@ test('a contact that goes bad within one stroke makes the turns fewer both ways,
   const events = strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map(
     (event, i) => {
       const volts = VOLTS * (1 + 0.03 * Math.sin(2.3 * Math.floor(i / 2)));
-      return changed(event, { all: runsOn(volts, 1, true, i < FROM ? OHMS : 1.12 * OHMS) });
+      return changed(event, { all: runsOn(volts, 1, true, 'extend', i < FROM ? OHMS : 1.12 * OHMS) });
     },
   );
   expect(saidOf(events)).toEqual([]);

@@ -5,6 +5,7 @@ import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { DoneAnalysis, SideMeasures } from '../../../analysis/measures.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { changed, contextsAfterLearning } from './support/contexts.ts';
+import { cutCourse } from './support/courseBy.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
 import { directionOf, strokeEvents } from './support/strokeEvents.ts';
@@ -17,12 +18,14 @@ const STANDS_S = 0.09;
 /** What a stall reads that is let go after so long: the current still rises from what the motor ran on. */
 const letGoAfter =
   (heldS: number, volts = 1, part = 1) =>
-  ({ runningAmps, durationS, endStopAmps, inrushAmps, phases }: SideMeasures): Partial<SideMeasures> => {
+  (measured: SideMeasures): Partial<SideMeasures> => {
+    const { runningAmps, durationS, endStopAmps, inrushAmps, phases } = measured;
     const standstill = volts * (endStopAmps ?? 0);
     const takesS = (part * durationS) / volts;
     return {
       inrushAmps: volts * inrushAmps,
       durationS: takesS,
+      profile: cutCourse(measured, part, 'extend'),
       endStopAmps: standstill - (standstill - runningAmps) * Math.exp(-heldS / STANDS_S),
       phases: { ...phases, endStopStartS: 1 + takesS, endS: 1 + takesS + heldS },
     };

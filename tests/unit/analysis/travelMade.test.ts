@@ -3,6 +3,7 @@ import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { SideMeasures } from '../../../analysis/measures.ts';
 import { turnsAs } from '../../../analysis/motor/turns.ts';
 import { changed } from './support/contexts.ts';
+import { cutCourse } from './support/courseBy.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
 import { directionOf, strokeEvents } from './support/strokeEvents.ts';
@@ -20,10 +21,13 @@ interface Run {
   readonly part?: number;
 }
 
-/** What a motor of so many ohms reads on so many volts, over a part of its usual travel: ω = (V − I·R)/Ke, stalled V/R. */
+/** What a motor of so many ohms reads on so many volts, over the first part of its usual travel out: ω = (V − I·R)/Ke, stalled V/R. */
 function runsOn({ volts, ohms = OHMS, part = 1 }: Run) {
-  return ({ runningAmps, durationS }: SideMeasures): Partial<SideMeasures> => ({
-    durationS: (part * durationS * (VOLTS - runningAmps * OHMS)) / (volts - runningAmps * ohms),
+  return (measured: SideMeasures): Partial<SideMeasures> => ({
+    durationS:
+      (part * measured.durationS * (VOLTS - measured.runningAmps * OHMS)) /
+      (volts - measured.runningAmps * ohms),
+    profile: cutCourse(measured, part, 'extend'),
     endStopAmps: volts / ohms,
     inrushAmps: volts / ohms,
   });
