@@ -1,5 +1,7 @@
 import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
+import type { SideMeasures } from '../measures.ts';
+import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Drive } from '../trace.ts';
 import type { Warning } from '../warning.ts';
@@ -113,16 +115,26 @@ function remember(context: FindingContext): void {
     const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
     const amps = measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
     memory.amps[context.direction].push(amps);
-    // Only a stall that was held long enough to be read: an inrush is over before a slow logger sees its peak.
-    if (measured.endStopAmps !== null && measured.endStopAmps >= STALL_OF_START * measured.inrushAmps) {
-      const stall = Math.max(measured.inrushAmps, measured.endStopAmps);
+    const stall = stallOf(measured);
+    if (stall !== null)
       memory.stall.push((stall * REFERENCE_VOLTS) / (analysis.supplyVolts ?? REFERENCE_VOLTS));
-    }
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
     for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
       if (list.length > FIRST_STROKES) list.shift();
   }
+}
+
+/**
+ * What a side draws at standstill, amperes: only a stall that was held long enough to be read, for an inrush is over before
+ * a slow logger sees its peak. Null where none was, and where a logger that woke late, after the start, leaves nothing to
+ * hold an end against that rose little: then it is a seal as well as a stall.
+ */
+function stallOf({ endStopAmps, inrushAmps, runningAmps, phases, rateHz }: SideMeasures): number | null {
+  if (endStopAmps === null || endStopAmps < STALL_OF_START * inrushAmps) return null;
+  const holdsStart = phases.startS > 1 / (rateHz ?? Number.POSITIVE_INFINITY);
+  const stallAmps = Math.max(inrushAmps, endStopAmps);
+  return holdsStart || stallAmps >= LEAST_STANDSTILL * runningAmps ? stallAmps : null;
 }
 
 /** Heavy at `FAR_ABOVE`, whatever it is told against. */

@@ -1,5 +1,5 @@
 /** A current that rose to no more than this of the running one is that of a motor switched off before it stood still. */
-const LEAST_STANDSTILL = 1.6;
+export const LEAST_STANDSTILL = 1.6;
 
 /**
  * How far a motor turned on one stroke, in ampere-seconds, counted without knowing its supply: it turns at

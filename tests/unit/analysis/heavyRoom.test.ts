@@ -51,6 +51,24 @@ test('an end that draws less than the start is a pressed seal and no stall, and 
   expect(saidOf('in-wall', 6, 0.56, 1.3)).toEqual([]);
 });
 
+test('an end that rises little overloads nothing where the logger woke after the start, as a seal does as much', () => {
+  const saidFrom = (startS: number) => {
+    const events = strokeEvents(8, ROOM, 5).map((event) =>
+      changed(event, {
+        all: ({ runningAmps, phases }) => ({
+          inrushAmps: 1.4 * runningAmps,
+          endStopAmps: 1.4 * runningAmps,
+          rateHz: 20,
+          phases: { ...phases, startS },
+        }),
+      }),
+    );
+    return foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  };
+  expect(saidFrom(0.5)).toEqual(HEAVY);
+  expect(saidFrom(0.004)).toEqual([]);
+});
+
 test('what is said names what the room is told against, and never less than it draws', () => {
   const [byStall] = warningsOf('in-wall', 6, 0.56);
   expect(byStall.headline).toMatch(
