@@ -81,11 +81,14 @@ function timesOf({
     // What was followed for long is no less of a load: it slows the room.
     const isSame = Math.max(Math.abs(running.residual), running.rise) <= SAME_CURRENT;
     const isCounted = turns !== null && turns.deviation < duration.deviation && isSame;
-    const longer = isCounted ? turns.residual : duration.residual;
+    const isLess = turns !== null && isSame && Math.abs(turns.residual) < Math.abs(duration.residual);
+    const longer = isCounted || isLess ? turns.residual : duration.residual;
     // A supply that nobody recorded stretches the time as it lowers the stall; the motor's turns it leaves as they are.
     const stall = analysis.supplyVolts === null && !isCounted ? residual(side, 'endStopAmps') : null;
     const bySupply = stall === null ? 0 : -stall.residual;
-    const unseen = analysis.supplyVolts === null && !isCounted && stall === null;
+    // A charger holds its volts while the room runs, not when it stalls: the stall tells that it went, not how much it took.
+    const tells = stall !== null && (isLess || bySupply * Math.sign(longer) < ALIKE);
+    const unseen = analysis.supplyVolts === null && !isCounted && !tells;
     // A wrong rate stretches the time itself, whatever the supply was.
     const isTime = !isCounted || duration.residual / longer > TIME_PART;
     const isOther =

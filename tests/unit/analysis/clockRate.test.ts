@@ -57,6 +57,24 @@ test('a room that one side slows for long takes no longer by its clock: the side
   expect(rates(strokes)).toEqual(Array(30).fill(null));
 });
 
+test.each([
+  {
+    name: 'on another supply, which lowers the stall by less than it slows the room',
+    stall: 0.92,
+    rate: null,
+  },
+  { name: 'on the same supply', stall: 1, rate: Math.log(1.3) },
+])('strokes that take almost a third longer $name, where nobody recorded it', ({ stall, rate }) => {
+  const slower: Change = ({ durationS, inrushAmps, endStopAmps }) => ({
+    durationS: 1.3 * durationS,
+    inrushAmps: stall * inrushAmps,
+    endStopAmps: stall * (endStopAmps ?? 0),
+  });
+  const [last] = contextsAfterLearning(6, () => ({ all: slower }), { volts: null }).slice(-1);
+  if (rate === null) expect(last.rate).toBeNull();
+  else expect(last.rate).toBeCloseTo(rate, 1);
+});
+
 test('strokes that hold as many samples as ever at twice the rate are told even without any course to tell by', () => {
   const flat =
     (rateHz: number): Change =>
