@@ -32,6 +32,7 @@ const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 /** A charger that lifts its battery from 12.2 V to 14.4 V quickens a room by so much, natural logarithm. */
 const MOST_STRONGER = 0.17;
+const DRAWN_SIGMAS = 2;
 /** The courses of so many quick strokes in a row tell whether they were whole. */
 const COURSES = 4;
 /** The usual rate of end stops is a moving mean over about so many strokes. */
@@ -139,10 +140,17 @@ function isFasterOnly(context: FindingContext, { shortBy, by }: TravelMade, stop
   }
   const ratio = squeezedOverCut(context, Math.exp(-shortBy));
   if (ratio !== null) own.courses = [...own.courses, ratio].slice(-COURSES);
-  const byField = Math.max(0, ...state.room.sides.map((side) => residual(side, 'runningAmps')?.rise ?? 0));
+  const byField = Math.max(0, ...state.room.sides.map((side) => mostDrawn(residual(side, 'runningAmps'))));
   const byCharger = by === 'time' ? 0 : MOST_STRONGER;
   const isPossible = shortBy <= byField + byCharger;
   return isPossible && own.courses.length > 0 && median(own.courses) < WHOLE_FITS_BETTER;
+}
+
+/** How much more than usual a side may draw by what it was read, natural logarithm; 0 where that is none for sure. */
+function mostDrawn(running: Residual | null): number {
+  if (running === null) return 0;
+  const doubt = DRAWN_SIGMAS * running.deviation;
+  return running.rise > doubt ? running.rise + doubt : 0;
 }
 
 /**
@@ -179,7 +187,13 @@ function takeUp({ state, event, direction }: FindingContext, together: number, s
   const shortBy = whole ? 0 : Math.max(0, -Math.log(together));
   if (whole && openOf(state, 'short-travel').every((open) => open.direction !== direction))
     learnRate(own, stopped);
-  Object.assign(travel, { atMs: event.atMs, part: together, shortBy, wasShort: !whole, mayBeCut: true });
+  Object.assign(travel, {
+    atMs: event.atMs,
+    part: together,
+    shortBy,
+    wasShort: !whole,
+    mayBeCut: true,
+  });
 }
 
 /** How short the other direction is said to be, natural logarithm; minus infinity: it is not. */

@@ -56,3 +56,13 @@ test.each([null, 12.6])(
     expect(said).toEqual(['rising-draw']);
   },
 );
+
+test('a draw that reads a little less than the field took of the time is no other field: both are read with some doubt', () => {
+  const said = saidOf(12.6, ({ runningAmps, runningAmpsP90, durationS, profile }) => ({
+    runningAmps: 1.155 * runningAmps,
+    runningAmpsP90: 1.155 * runningAmpsP90,
+    durationS: 0.85 * durationS,
+    profile: profile.map((amps) => (amps === null ? null : 1.155 * amps)),
+  }));
+  expect(said).toEqual(['rising-draw']);
+});
