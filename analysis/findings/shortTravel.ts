@@ -84,7 +84,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
   if (!short && !explained) travel.took = part;
-  Object.assign(before, { direction, atMs: context.event.atMs, part });
+  Object.assign(before, { direction, atMs: context.event.atMs, part, leftBehind: leavesBehind(context) });
   const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * least;
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
@@ -167,6 +167,7 @@ function isBlocked(
     travel.direction !== null &&
     travel.direction !== direction &&
     event.atMs - travel.atMs === state.stay.restedMs &&
+    !travel.leftBehind &&
     isWhole(travel.part, Math.max(1, travel[travel.direction].took));
   const stalls = state.room.sides.every((side) => {
     const stop = residual(side, 'endStopAmps');
@@ -176,6 +177,11 @@ function isBlocked(
   // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
   const isCut = state.clock[direction].at(-1)?.whole === false;
   return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && stalls && isCut;
+}
+
+/** Whether a side stopped far from its end, while another may have gone all the way: where the room stands then nobody knows. */
+function leavesBehind({ state, residual }: FindingContext): boolean {
+  return state.room.sides.some((side) => (residual(side, 'durationS')?.rise ?? 0) < -FAR_FROM_END);
 }
 
 /** Takes a part of a movement to what it goes on from: none of them is short by itself, and none is a stroke to learn from. */
@@ -190,6 +196,7 @@ function takeUp({ state, event, direction }: FindingContext, together: number, s
   Object.assign(travel, {
     atMs: event.atMs,
     part: together,
+    leftBehind: false,
     shortBy,
     wasShort: !whole,
     mayBeCut: true,

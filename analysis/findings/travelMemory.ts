@@ -33,6 +33,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** When that was, and the part of the expected time that it took, with what it goes on from. */
   atMs: number;
   part: number;
+  /** Whether one side of it stopped far from its end. */
+  leftBehind: boolean;
   /** Whether the record before this stroke could not be read, so that nobody knows where the room stood. */
   followsUnread: boolean;
   /** Strokes in a row, whichever way, that were all quicker than expected. */
@@ -69,6 +71,7 @@ export function beginTravelMemory(): TravelMemory {
     direction: null,
     atMs: 0,
     part: 0,
+    leftBehind: false,
     followsUnread: false,
     quickRun: 0,
     fell: [],

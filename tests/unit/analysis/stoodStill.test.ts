@@ -172,6 +172,16 @@ test('one that began half way, let go before, or whose seal alone was pressed th
   expect(foldAll(ROOM, [...learnt, events[LEARNT - 1], pressed]).warnings).toEqual([]);
 });
 
+test('nor is the way back from one on which one side stopped on its way, though the other went on to its end', () => {
+  const events = strokeEvents(LEARNT + 2, ROOM, 4);
+  const tripped = changed(events[LEARNT], {
+    front: ({ durationS, chargeAs }) => ({ durationS: 0.2 * durationS, chargeAs: 0.3 * chargeAs }),
+  });
+  const back = endsAt(events[LEARNT + 1], 0.6);
+  const said = foldAll(ROOM, [...events.slice(0, LEARNT), tripped, back]).warnings.map(({ kind }) => kind);
+  expect(said).not.toContain('short-travel');
+});
+
 test('nor is the way back from one that was let go while the room learns anew after work', () => {
   const events = strokeEvents(LEARNT + 6, ROOM, 4);
   const told = events.flatMap((event, i): RoomEvent[] => {
