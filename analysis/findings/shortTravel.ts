@@ -51,6 +51,7 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const made = travelMade(context);
   if (made === null) {
     learnRate(travel, stopped);
+    if (context.doubtful.size > 0) forgetOne(context);
     return NOTHING;
   }
   const { part, judged, by } = made;
@@ -177,6 +178,16 @@ function isBlocked(
   // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
   const isCut = state.clock[direction].at(-1)?.whole === false;
   return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && stalls && isCut;
+}
+
+/**
+ * A stroke whose record is not to be trusted tells nothing of the travel, but neither does what was seen before many of them
+ * make one run with what is seen after: one that was let go now and then is then all that is read.
+ */
+function forgetOne({ state, direction }: FindingContext): void {
+  if (openOf(state, 'short-travel').some((open) => open.direction === direction)) return;
+  flag(state.recent, `short-travel ${direction}`, false);
+  state.travel[direction].latest.shift();
 }
 
 /** Whether a side stopped far from its end, while another may have gone all the way: where the room stands then nobody knows. */

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
 import { changed } from './support/contexts.ts';
 import { type Folded, foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
@@ -46,6 +47,22 @@ test('strokes cut by a tenth both ways are said where every stay has a supply of
   );
   const { warnings } = foldAll(ONE_MOTOR, events);
   expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
+});
+
+test('strokes let go once in a while are no run of short ones, though nothing else is read between them', () => {
+  const events = strokeEvents(120, ONE_MOTOR, 4).map((event, i) => {
+    if (i < FROM) return event;
+    if (i % 20 === 0)
+      return changed(event, { all: ({ durationS }) => ({ durationS: 0.4 * durationS, endStopAmps: null }) });
+    const { analysis } = event;
+    if (analysis.status !== 'done') return event;
+    return {
+      ...event,
+      analysis: { ...analysis, doubts: [{ side: 'main', doubt: 'clipped', detail: '' }] },
+    } satisfies StrokeEvent;
+  });
+  const said = new Set(foldAll(ONE_MOTOR, events).warnings.map(({ kind }) => kind));
+  expect([...said]).toEqual(['sensor-doubt']);
 });
 
 test('a room that comes to run a little quicker calls nobody', () => {
