@@ -1,7 +1,7 @@
 import type { Residual } from '../baseline/judge.ts';
 import type { MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
-import type { FindingContext } from './finding.ts';
+import { type FindingContext, openOf } from './finding.ts';
 import { isLetGo } from './stallHeld.ts';
 import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
 import { MOST_STALL_SPREAD } from './unseen.ts';
@@ -33,13 +33,13 @@ const SUPPLIES = 6;
 
 /** Null while the room learns how long its strokes take. */
 export function travelMade(context: FindingContext): TravelMade | null {
-  const byTime = longestBy(context, 'durationS');
+  const byTime = longestBy(context, context.state.room.sides, 'durationS');
   if (byTime === null) return null;
   const part = Math.exp(longerBy(byTime));
   const knowsSupply = context.analysis.supplyVolts !== null;
   const { restedMs } = context.state.stay;
   const isWarm = restedMs !== null && restedMs >= 0 && restedMs < COOLED_MS;
-  const counted = knowsSupply || isWarm ? null : longestBy(context, 'turnsAs');
+  const counted = knowsSupply || isWarm ? null : longestBy(context, comparableSides(context), 'turnsAs');
   // Where neither stall nor start is read well, the time tells more for all that a supply may do to it.
   const byTurns = counted !== null && counted.deviation < byTime.deviation ? counted : null;
   context.state.travel[context.direction].fewer = byTurns === null ? null : -longerBy(byTurns);
@@ -54,9 +54,22 @@ export function travelMade(context: FindingContext): TravelMade | null {
   return { shortBy, part, judged, by: knowsSupply ? 'time' : 'blind' };
 }
 
-/** The side that was driven furthest tells how far the room went. */
-function longestBy({ state, residual }: FindingContext, measure: MeasureName): Residual | null {
-  const judged = state.room.sides.map((side) => residual(side, measure)).filter((each) => each !== null);
+/**
+ * Sides whose turns are still to be held against what they were: one that draws more than it did may have lost some of its
+ * magnets' field, and turns as often for fewer ampere-seconds (`Ke` falls with the field).
+ */
+function comparableSides({ state }: FindingContext): string[] {
+  const harder = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')].map(({ side }) => side);
+  return harder.includes(null) ? [] : state.room.sides.filter((side) => !harder.includes(side));
+}
+
+/** Of these sides the one that was driven furthest tells how far the room went. */
+function longestBy(
+  { residual }: FindingContext,
+  sides: readonly string[],
+  measure: MeasureName,
+): Residual | null {
+  const judged = sides.map((side) => residual(side, measure)).filter((each) => each !== null);
   return judged.length === 0 ? null : judged.reduce((a, b) => (longerBy(b) > longerBy(a) ? b : a));
 }
 

@@ -134,3 +134,22 @@ test('a current at standstill that fell alone, as if there were fewer turns, spe
   });
   expect(saidOf(events)).toEqual([]);
 });
+
+test('a motor that lost some of its field makes its turns for fewer ampere-seconds, and ends no travel early', () => {
+  const field = 0.84;
+  const weakened = ({ runningAmps, runningAmpsP90, durationS, endStopAmps }: SideMeasures) => {
+    const volts = (endStopAmps ?? 0) * OHMS;
+    const slowedBy = (volts - runningAmps * OHMS) / (volts - (runningAmps / field) * OHMS);
+    return {
+      runningAmps: runningAmps / field,
+      runningAmpsP90: runningAmpsP90 / field,
+      durationS: field * slowedBy * durationS,
+      // A clamp that is read so coarsely that no course is left to tell by.
+      profile: Array<number>(64).fill(runningAmps / field),
+    };
+  };
+  const events = room(20, (i) => ({ volts: supplyOf(i) })).map((event, i) =>
+    i < FROM ? event : changed(event, { all: weakened }),
+  );
+  expect(saidOf(events).map(([kind]) => kind)).toEqual(['rising-draw']);
+});
