@@ -3,6 +3,7 @@ import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.t
 import {
   differenceNoise,
   HIGH_PART,
+  isFlat,
   isLong,
   LONGEST_HIGH_PART,
   MOST_REST_TIMES,
@@ -64,7 +65,9 @@ function edgeRest(
   ];
   const alike = Math.abs(median(edges[0]) - median(edges[1])) < AGREEING_PART * Math.abs(rough);
   // A clamp has one zero: of two edges that differ by much, the higher one is a motor that runs while the stall is long.
-  const apart = edges.every((edge) => isLong(signal, edge, SHORTEST_REST_S)) && areApart(edges, rough);
+  const apart =
+    edges.every((edge) => isLong(signal, edge, SHORTEST_REST_S)) &&
+    (areApart(edges, rough) || (!alike && !isFlat(higherOf(edges))));
   const agreeFor = (seconds: number) => alike && edges.every((edge) => isLong(signal, edge, seconds));
   const [first, last] = edges.map((edge, i) => {
     if (apart && median(edge) > median(edges[1 - i])) return edge.subarray(0, 0);
@@ -98,6 +101,10 @@ function firstLevel(edge: Float64Array, rough: number): Float64Array {
   const level = median(edge.subarray(0, Math.ceil(edge.length / 4)));
   while (highFrom > 0 && edge[highFrom - 1] - level > STEP_PART * (rough - level)) highFrom--;
   return edge.length - highFrom < FEWEST_STEPPED ? edge : edge.subarray(0, Math.max(0, highFrom - 1));
+}
+
+function higherOf([first, last]: Float64Array[]): Float64Array {
+  return median(first) > median(last) ? first : last;
 }
 
 function areApart([first, last]: Float64Array[], rough: number): boolean {

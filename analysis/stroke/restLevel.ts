@@ -7,6 +7,7 @@ import { firstAtOrAfter, type Interval } from './interval.ts';
 import { pauseRest } from './pauseRest.ts';
 import {
   differenceNoise,
+  isFlat,
   isLong,
   LONGEST_HIGH_PART,
   MOST_REST_TIMES,
@@ -66,10 +67,6 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
   return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps: rough - mean, smooth };
 }
 
-/** Of readings that differ by so much more than noise does from one to the next, most are no rest. */
-const FLAT_NOISES = 10;
-const FLAT_AMPS = 0.3;
-
 /**
  * The rest, and the typical current above it. Where a long stall lies so high that all else of the record seems to be rest,
  * that holds both the rest and the drive.
@@ -103,12 +100,6 @@ function levelsOf(values: Float64Array): Levels {
   const low = quantileInPlace(ranked, 0.02);
   const rough = medianAbove(values, low + 0.3 * (high - low));
   return { threshold: low + 0.3 * (rough - low), rough };
-}
-
-function isFlat(rest: Float64Array): boolean {
-  const ranked = rest.slice();
-  const range = quantileInPlace(ranked, 0.9) - quantileInPlace(ranked, 0.1);
-  return range < FLAT_AMPS || range < FLAT_NOISES * differenceNoise(rest);
 }
 
 /** What a side read while another one stood; null where that is no rest of this one. */

@@ -1,4 +1,5 @@
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { quantileInPlace } from '../statistics/quantile.ts';
 import type { Interval } from './interval.ts';
 import type { SideSignal } from './sideSignal.ts';
 
@@ -21,6 +22,17 @@ export const HIGH_PART = 0.25;
 export const LONGEST_HIGH_PART = 0.5;
 /** No rest lies so many times higher than the motor's current above it: that is the motor itself, running lightly. */
 export const MOST_REST_TIMES = 1.5;
+
+/** Of readings that differ by so much more than noise does from one to the next, most are no rest. */
+const FLAT_NOISES = 10;
+const FLAT_AMPS = 0.3;
+
+/** Whether readings all lie at one level, as those of a rest do. */
+export function isFlat(rest: Float64Array): boolean {
+  const ranked = rest.slice();
+  const range = quantileInPlace(ranked, 0.9) - quantileInPlace(ranked, 0.1);
+  return range < FLAT_AMPS || range < FLAT_NOISES * differenceNoise(rest);
+}
 
 /** Whether there are samples enough, over so many seconds. */
 export function isLong(signal: SideSignal, samples: Float64Array, seconds: number): boolean {
