@@ -6,20 +6,24 @@ const LATEST = 4;
 const FEWEST = 3;
 /** Readings within this part of each other are one level: a step of eight bits, and what a zero does. */
 const ONE_LEVEL = 0.02;
+/** Where nothing but a stall that fell speaks for a cut, they must be one and the same. */
+const SAME_LEVEL = 0.003;
 /** A reading that stands higher by more than this part shows that nothing is cut there. */
 const ABOVE = 0.04;
 
 /**
  * Takes one more stroke of a side in, and answers whether its records are cut off: a sensor has one highest reading, and
  * once it has it, nothing lies above. A start that is held level for a moment, by a controller that lets the voltage
- * rise slowly, looks cut as well, but stands now higher and now lower with the load and the supply.
+ * rise slowly, looks cut as well, but stands now higher and now lower with the load and the supply. `isCut`: the stroke by
+ * itself looks so; `fell`: its stall reads less than it did (`stopFell`), as where the start was not recorded.
  */
-export function isCutOff(memory: CutMemory, measured: SideMeasures, isCut: boolean): boolean {
-  const now = highestOf(measured, isCut);
+export function isCutOff(memory: CutMemory, measured: SideMeasures, isCut: boolean, fell: boolean): boolean {
+  const now = highestOf(measured, isCut || fell);
   memory.latest = [...memory.latest, now].slice(-LATEST);
-  const cut = memory.latest.filter((read) => read.isCut && isOneLevel(read, now));
+  const within = isCut ? ONE_LEVEL : SAME_LEVEL;
+  const cut = memory.latest.filter((read) => read.isCut && isOneLevel(read, now, within));
   const since = memory.latest.slice(memory.latest.indexOf(cut[0]));
-  return isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
+  return now.isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
 }
 
 function highestOf({ inrushAmps, endStopAmps, offsetAmps }: SideMeasures, isCut: boolean): HighestRead {
@@ -28,8 +32,8 @@ function highestOf({ inrushAmps, endStopAmps, offsetAmps }: SideMeasures, isCut:
 }
 
 /** A sensor that comes to its end is cut before its zero is taken off; one whose logger holds it, after. */
-function isOneLevel(one: HighestRead, other: HighestRead): boolean {
-  const near = (a: number, b: number) => Math.abs(a - b) <= ONE_LEVEL * Math.max(Math.abs(a), Math.abs(b));
+function isOneLevel(one: HighestRead, other: HighestRead, within: number): boolean {
+  const near = (a: number, b: number) => Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b));
   return near(one.amps, other.amps) || near(one.rawAmps, other.rawAmps);
 }
 

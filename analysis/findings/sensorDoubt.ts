@@ -19,6 +19,8 @@ export interface SensorChanges {
   readonly zeros: ReadonlyMap<string, number>;
   /** Sides that read the other way round, by `isTurned`. */
   readonly turned: ReadonlySet<string>;
+  /** Sides whose stall reads far less than it did, by `stopFell`. */
+  readonly fallen: ReadonlySet<string>;
   /** Of the logger's rate, by `rateChange`; null: none. */
   readonly rate: number | null;
 }
@@ -27,6 +29,7 @@ export const NO_CHANGES: SensorChanges = {
   scales: new Map(),
   zeros: new Map(),
   turned: new Set(),
+  fallen: new Set(),
   rate: null,
 };
 
@@ -44,7 +47,7 @@ export const MISDATED = {
 export function sensorDoubt(
   state: RoomState,
   { analysis, placedByArrival = false }: StrokeEvent,
-  { scales, zeros, turned, rate }: SensorChanges,
+  { scales, zeros, turned, fallen, rate }: SensorChanges,
 ): FindingAnswer {
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
@@ -63,13 +66,18 @@ export function sensorDoubt(
   // With one side, what speaks against the logger and what speaks against the side is one warning.
   const alone = state.room.sides.length === 1;
   for (const side of state.room.sides) {
-    const isCut = cutOff(state, analysis, side);
+    const isCut = cutOff(state, analysis, side, fallen.has(side));
     const ofSide = doubts.find(
       ({ side: whose, doubt }) =>
         whose === side && doubt !== 'clock' && (doubt !== 'clipped' || isCut) && shared === undefined,
     );
+    const cut = isCut && shared === undefined ? CUT : undefined;
     const own =
-      ofSide ?? movedZero(side, zeros) ?? turnedRound(side, turned, shared) ?? (alone ? timed : undefined);
+      ofSide ??
+      cut ??
+      movedZero(side, zeros) ??
+      turnedRound(side, turned, shared) ??
+      (alone ? timed : undefined);
     const scale = bothScales === undefined ? scales.get(side) : undefined;
     const recorded = own !== undefined || (analysis.status === 'done' && analysis.sides[side] !== undefined);
     // A side without load draws so little that its record looks empty or noisy.
@@ -108,12 +116,14 @@ export function sensorDoubt(
   return { present, gone };
 }
 
+const CUT = { doubt: 'clipped', detail: 'The highest readings are all the same: cut off.' } as const;
+
 /** Whether several strokes have shown already that a side's record is cut off. */
-function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string): boolean {
+function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: boolean): boolean {
   const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
   if (measured === undefined) return false;
   const isCut = (analysis.doubts ?? []).some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
-  return isCutOff(state.cut[side], measured, isCut);
+  return isCutOff(state.cut[side], measured, isCut, fell);
 }
 
 const HARMS_LITTLE: ReadonlySet<string> = new Set<Doubt>(['offset', 'scale', 'reversed']);

@@ -1,4 +1,5 @@
 import { rateChange } from '../findings/clockRate.ts';
+import { stopFell } from '../findings/fallenStop.ts';
 import type { FindingContext } from '../findings/finding.ts';
 import { isWorse } from '../findings/sensorDoubt.ts';
 import { scaleChange } from '../findings/sensorScale.ts';
@@ -46,6 +47,8 @@ export interface StrokeContext extends FindingContext {
   readonly zeros: ReadonlyMap<string, number>;
   /** Sides whose sensor reads the other way round than it did: as good as ever, but for its sign. */
   readonly turned: ReadonlySet<string>;
+  /** Sides whose stall reads far less than it did. */
+  readonly fallen: ReadonlySet<string>;
   /** Factor by which all strokes seem to take longer, natural logarithm; null: the rate is as it was. */
   readonly rate: number | null;
 }
@@ -91,9 +94,10 @@ export function contextOf(
       return sign !== undefined && memory !== undefined && isTurned(memory, direction, sign) ? [side] : [];
     }),
   );
+  const fallen = new Set(state.room.sides.filter((side) => stopFell(context, side)));
   for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : state.room.sides;
   for (const side of changed) doubtful.add(side);
-  return { ...context, scales, zeros, turned, rate };
+  return { ...context, scales, zeros, turned, fallen, rate };
 }

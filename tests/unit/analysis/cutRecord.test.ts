@@ -76,3 +76,36 @@ test('a smooth crest that a coarse sensor reads in steps is no cut', () => {
     expect(measureStroke({ ...trace, sides: cut }, ONE_MOTOR).doubts).toMatchObject([{ doubt: 'clipped' }]);
   }
 });
+
+/** A stroke whose logger woke after the start, on a supply that differs, and reads nothing above `levelAmps`. */
+function wokenLate(levelAmps: number, index: number): StrokeEvent {
+  const stopAmps = 60 * (1 + 0.04 * Math.sin(index));
+  const side = sideOf('main', {
+    ...HEAVY,
+    stopAmps,
+    stopS: 0.7,
+    noiseAmps: 0.1,
+    stepAmps: 0.03,
+    seed: index + 1,
+  });
+  const from = side.timesS.findIndex((timeS) => timeS > 2);
+  const held = {
+    side: 'main',
+    timesS: side.timesS.slice(from),
+    amps: side.amps.slice(from).map((amps) => Math.min(levelAmps, amps)),
+  };
+  const analysis = measureStroke(traceOf([held], directionOf(index)), ONE_MOTOR);
+  return { ...heldAt(100, index), analysis };
+}
+
+test('a stall that reads one low level from a stroke on, while the room runs as ever, is cut off though no start shows it', () => {
+  const told = (levelOf: (index: number) => number) =>
+    foldAll(
+      ONE_MOTOR,
+      Array.from({ length: 36 }, (_, index) => wokenLate(levelOf(index), index)),
+    ).warnings;
+  expect(told((index) => (index < 24 ? 100 : 32))).toMatchObject([
+    { kind: 'sensor-doubt', side: 'main', firstStrokeId: 'stroke-26', evidence: { doubt: 'clipped' } },
+  ]);
+  expect(told(() => 100)).toEqual([]);
+});
