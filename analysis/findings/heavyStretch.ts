@@ -21,6 +21,8 @@ export interface HeavyStretch {
 /** It stands so high over its usual course, and so many spreads of what the rest of the course differs by: guesses, no source. */
 const HIGH = Math.log(1.25);
 const SIGMAS = 5;
+/** What stands out because the rest of the travel takes less, as of a side that the other drags along, takes no more itself. */
+const STILL_HIGH = HIGH / 2;
 /** The stretch reaches to where it is half as high; so many bins of 64 are more than a place where something catches. */
 const FEWEST_BINS = 3;
 /** More of the travel than this is no stretch of it: the running current has risen. */
@@ -71,7 +73,7 @@ function highestStretch(
   let top = seal;
   for (let bin = seal; bin < smooth.length - seal; bin++) if (!(smooth[bin] <= smooth[top])) top = bin;
   const spread = medianAbsoluteDeviation(smooth.filter((ratio) => !Number.isNaN(ratio)));
-  if (!(smooth[top] > Math.max(HIGH, SIGMAS * spread))) return null;
+  if (!(smooth[top] > Math.max(HIGH, SIGMAS * spread)) || smooth[top] + centre < STILL_HIGH) return null;
   let from = top;
   while (from > 0 && smooth[from - 1] > smooth[top] / 2) from--;
   let to = top + 1;

@@ -4,6 +4,7 @@ import { measureStroke } from '../../../analysis/measureStroke.ts';
 import { summariseRoom } from '../../../analysis/room/fold.ts';
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
+import { changed } from './support/contexts.ts';
 import { type Folded, foldAll } from './support/folded.ts';
 import { ONE_MOTOR, ROOM, sideOf, traceOf } from './support/handMade.ts';
 import { directionOf, START_MS, strokeEvents } from './support/strokeEvents.ts';
@@ -133,4 +134,19 @@ test('seals that are pressed harder at either end, and a healthy course of ups a
   for (const place of [0.005, 0.995])
     expect(recorded(ONE_MOTOR, LEARNT + 12, { ...FRONT, place, half: 0.05, part: 0.8 }).warnings).toEqual([]);
   expect(recorded(ROOM, LEARNT + 30, { ...FRONT, part: 0.9 }, 0).warnings).toEqual([]);
+});
+
+test('a stretch that takes what it always did is not heavy because the rest of the travel takes less', () => {
+  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i) =>
+    i < LEARNT
+      ? event
+      : changed(event, {
+          front: ({ runningAmps, profile }) => ({
+            runningAmps: 0.72 * runningAmps,
+            profile: profile.map((amps, bin) => (amps === null ? null : (bin < 16 ? 1 : 0.7) * amps)),
+          }),
+        }),
+  );
+  const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => `${kind} ${side}`);
+  expect(said).not.toContain('rising-draw front');
 });
