@@ -91,11 +91,16 @@ function latestOf(state: RoomState, judged: JudgedStroke): RoomState['latest'] {
 
 /** What tells a trouble that has only begun to show. */
 const TELLING: readonly MeasureName[] = ['runningAmps', 'endStopAmps', 'durationS'];
+/** The sides come apart by a little now and then: so many times beyond its limits is something else. */
+const FAR_BEYOND = 2;
 
 /** Whether a whole stroke lay beyond its normal, so that the next ones must tell whether something is wrong. */
 function isSuspicious(state: RoomState, judged: JudgedStroke, isPart: boolean): boolean {
-  const isBeyond = (side: string) =>
-    TELLING.some((measure) => judged.residual(side, measure)?.beyond === true);
+  const isBeyond = (side: string) => {
+    const lag = judged.residual(side, 'lagS');
+    const isApart = lag !== null && Math.abs(lag.residual) > FAR_BEYOND * lag.limit;
+    return isApart || TELLING.some((measure) => judged.residual(side, measure)?.beyond === true);
+  };
   return !isPart && state.room.sides.some(isBeyond);
 }
 

@@ -70,3 +70,14 @@ test('an adjustment that eased both sides to less than half lost no load', () =>
     expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).not.toContain('dropped-load');
   }
 });
+
+test('a side that came seconds late the stroke before an adjustment, and comes as late after it, is not learnt so', () => {
+  for (const seed of SEEDS) {
+    const strokes = strokeEvents(70, ROOM, seed, (i) => (i >= ADJUSTED - 1 ? { lagS: 3 } : {}));
+    const events = [...strokes, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    expect(kindsOf(foldAll(ROOM, events).warnings), `seed ${seed}`).toEqual(['late-side']);
+    const after = strokeEvents(70, ROOM, seed, (i) => (i >= ADJUSTED ? { lagS: 3 } : {}));
+    const changedBy = [...after, serviceEvent(ADJUSTED, 'adjusted')].sort(orderEvents);
+    expect(kindsOf(foldAll(ROOM, changedBy).warnings), `seed ${seed}`).toEqual([]);
+  }
+});
