@@ -56,11 +56,13 @@ export function travelMade(context: FindingContext): TravelMade | null {
 
 /**
  * Sides whose turns are still to be held against what they were: one that draws more than it did may have lost some of its
- * magnets' field, and turns as often for fewer ampere-seconds (`Ke` falls with the field).
+ * magnets' field, and turns as often for fewer ampere-seconds (`Ke` falls with the field). None where the sides share the load
+ * otherwise than they did: the one that takes less may be the one whose contact or winding is no longer what it was.
  */
 function comparableSides({ state }: FindingContext): string[] {
-  const harder = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')].map(({ side }) => side);
-  return harder.includes(null) ? [] : state.room.sides.filter((side) => !harder.includes(side));
+  const harder = openOf(state, 'rising-draw').map(({ side }) => side);
+  const isUneven = openOf(state, 'uneven-sides').length > 0;
+  return isUneven || harder.includes(null) ? [] : state.room.sides.filter((side) => !harder.includes(side));
 }
 
 /** Of these sides the one that was driven furthest tells how far the room went. */

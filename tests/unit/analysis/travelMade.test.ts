@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
+import { travelMade } from '../../../analysis/findings/travelMade.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { SideMeasures } from '../../../analysis/measures.ts';
 import { turnsAs } from '../../../analysis/motor/turns.ts';
-import { changed } from './support/contexts.ts';
+import type { Warning, WarningKind } from '../../../analysis/warning.ts';
+import { changed, contextsAfterLearning } from './support/contexts.ts';
 import { cutCourse } from './support/courseBy.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
@@ -152,4 +154,37 @@ test('a motor that lost some of its field makes its turns for fewer ampere-secon
     i < FROM ? event : changed(event, { all: weakened }),
   );
   expect(saidOf(events).map(([kind]) => kind)).toEqual(['rising-draw']);
+});
+
+test('no turns are counted of a side that draws more, and none where the sides share their load otherwise', () => {
+  /** A supply that differs from stroke to stroke, by what the start reads. */
+  const ofTheDay = (measured: SideMeasures) =>
+    runsOn({ volts: VOLTS * (measured.inrushAmps / 40) ** 2 })(measured);
+  const [context] = contextsAfterLearning(1, () => ({}), { volts: null }, { all: ofTheDay });
+  const madeUnder = (kind: WarningKind, side: string | null) => {
+    const open: Warning = {
+      id: 'some',
+      kind,
+      side,
+      severity: 'watch',
+      direction: null,
+      position: null,
+      pattern: null,
+      openedAtMs: 0,
+      clearedAtMs: null,
+      firstStrokeId: 'first',
+      latestStrokeId: 'latest',
+      headline: '',
+      evidence: {},
+      checks: [],
+      cautions: [],
+    };
+    return travelMade({ ...context, state: { ...context.state, open: [open] } });
+  };
+  expect(madeUnder('stall-spike', 'front')?.by).toBe('turns');
+  const bySide = (side: string) => context.residual(side, 'turnsAs');
+  expect(madeUnder('rising-draw', 'front')).toMatchObject({ by: 'turns', judged: bySide('rear') });
+  expect(madeUnder('rising-draw', 'rear')).toMatchObject({ by: 'turns', judged: bySide('front') });
+  expect(madeUnder('rising-draw', null)?.by).toBe('blind');
+  expect(madeUnder('uneven-sides', 'front')?.by).toBe('blind');
 });
