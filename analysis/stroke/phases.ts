@@ -95,13 +95,14 @@ function inrushOf(
 }
 
 /** A room that has not settled yet when its motor's start is over breaks away within so many seconds, and so much of its time. */
-const LONGEST_BREAK_AWAY_S = 3;
+const LONGEST_BREAK_AWAY_S = 6;
 const BREAK_AWAY_PART = 0.2;
 /** Within so much of its level for so long, seconds and samples, it has settled: what comes then is a jolt. */
 const SETTLED = 0.12;
 const SETTLED_S = 0.3;
 const FEWEST_SETTLED = 3;
 const BREAK_AWAY_RISE = 1.15;
+const LEAST_RISE = 0.15;
 
 /**
  * Where a room's start is over altogether: rope that winds up, play, or a seal that holds make the current rise once more, right
@@ -119,10 +120,12 @@ function breaksAwayBy(
   const last = firstAtOrAfter(timesS, timesS[Math.min(from, timesS.length - 1)] + longestS);
   const smooth = rollingMedian(amps.subarray(from, Math.min(amps.length, last + 1)), 1);
   let settledFrom = 0;
+  let lowest = Number.POSITIVE_INFINITY;
   let rises = false;
   for (let i = 0; i < smooth.length; i++) {
     if (rises && smooth[i] <= BREAK_AWAY_RISE * level) return from + i + 1;
-    rises ||= smooth[i] > BREAK_AWAY_RISE * level;
+    lowest = Math.min(lowest, smooth[i]);
+    rises ||= smooth[i] > Math.max(BREAK_AWAY_RISE * level, lowest + LEAST_RISE * level);
     if (Math.abs(smooth[i] / level - 1) > SETTLED) settledFrom = i + 1;
     const settled = i + 1 - settledFrom;
     if (settled >= FEWEST_SETTLED && timesS[from + i] - timesS[from + settledFrom] >= SETTLED_S) return from;

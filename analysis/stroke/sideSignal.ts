@@ -1,4 +1,4 @@
-import { medianInPlace } from '../statistics/median.ts';
+import { median } from '../statistics/median.ts';
 import type { SideTrace } from '../trace.ts';
 
 /** Above this rate samples are averaged in blocks: nothing that a room does is faster. */
@@ -24,7 +24,10 @@ export interface SideSignal {
   readonly sampleStepS: number;
   /** Share of the samples that were missed, 0 to 1. */
   readonly missedShare: number;
-  /** Samples whose step is a small part of the usual one: the clock stood still while the sensor went on. */
+  /**
+   * The most samples in a row whose step is a small part of the usual one: the clock stood still while the sensor went on. One
+   * that merely trembles crowds many samples, but not those after each other.
+   */
   readonly crowded: number;
   /** The longest time without a sample, seconds. */
   readonly longestGapS: number;
@@ -35,9 +38,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const { timesS, amps } = trace;
   const steps = new Float64Array(Math.max(0, timesS.length - 1));
   for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
-  const rawStepS = medianInPlace(steps);
-  let crowded = 0;
-  for (let i = 0; i < steps.length; i++) if (steps[i] < CROWDED_PART * rawStepS) crowded++;
+  const rawStepS = median(steps);
   const keptTimes = new Float64Array(amps.length);
   const keptAmps = new Float64Array(amps.length);
   let kept = 0;
@@ -56,10 +57,20 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
     stepS: rawStepS * block,
     sampleStepS: rawStepS,
-    crowded,
+    crowded: longestCrowd(steps, CROWDED_PART * rawStepS),
     missedShare: 1 - kept / amps.length,
     longestGapS,
   };
+}
+
+function longestCrowd(steps: Float64Array, shortS: number): number {
+  let longest = 0;
+  let crowd = 0;
+  for (let i = 0; i < steps.length; i++) {
+    crowd = steps[i] < shortS ? crowd + 1 : 0;
+    if (crowd > longest) longest = crowd;
+  }
+  return longest;
 }
 
 /** Mean time, mean and largest current of each `block` samples; a last incomplete block is left out. */
