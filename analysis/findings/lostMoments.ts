@@ -3,6 +3,8 @@ import type { FindingContext } from './finding.ts';
 /** Of its running current a side draws less than this at such a moment, and there are so many of them in a stroke. */
 const LOST_PART = 0.5;
 const FEWEST_MOMENTS = 2;
+/** No tooth slips by in less, seconds: a controller that lets a side wait may switch it off for so short. A guess, no source. */
+const SHORTEST_S = 0.15;
 /** Where another side dips as well it is the supply, or the switch: parts of the travel. */
 const SAME_PLACE = 0.03;
 
@@ -18,7 +20,8 @@ export function lostMoments({ state, analysis, doubtful }: FindingContext, side:
   if (measured.spikes.length > 0) return 0;
   const elsewhere = others.flatMap((name) => analysis.sides[name].dips);
   const own = measured.dips.filter(
-    ({ amps, position }) =>
+    ({ amps, position, widthS }) =>
+      widthS >= SHORTEST_S &&
       amps < LOST_PART * measured.runningAmps &&
       !elsewhere.some((dip) => Math.abs(dip.position - position) < SAME_PLACE),
   );

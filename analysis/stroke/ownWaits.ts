@@ -4,10 +4,10 @@ import type { SideSignal } from './sideSignal.ts';
 
 /** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
 const OFF_PART = 0.06;
-/** Shorter than this is a missed sample or a brush that bounced. */
-const SHORTEST_S = 0.08;
-/** A start follows at once, and stands so many times the running level high. */
-const STARTS_WITHIN_S = 0.15;
+/** Shorter than this is a missed sample or a brush that bounced, after which no start follows. */
+const SHORTEST_S = 0.01;
+/** A start follows at once, also a soft one, and stands so many times the running level high. */
+const STARTS_WITHIN_S = 0.2;
 const LEAST_START = 1.3;
 
 /**
