@@ -31,7 +31,7 @@ export const compareWords = {
     span: (from: string, to: string) => `${from} to ${to}`,
     spanOf: (strokes: number, from: string, to: string) =>
       `${strokes === 1 ? '1 stroke' : `${strokes} strokes`}, ${from === to ? from : `${from} to ${to}`}`,
-    since: (warning: string) => `from when this was first said: “${warning}”`,
+    since: (warning: string) => `since “${warning}”`,
     group: (side: string, direction: 'extend' | 'retract') =>
       `${side}, ${direction === 'extend' ? 'going out' : 'coming in'}`,
     counted: (before: number, after: number) =>
