@@ -46,12 +46,9 @@ function Heads({ coach, room, service, question, comparison }: Omit<SheetProps, 
     lines.push([say.work, service.side === null ? kind : `${kind}, ${sideName(service.side)}`]);
     lines.push([say.workOn, dayText(service.at)]);
     if (service.notes) lines.push([say.notes, service.notes]);
-    for (const which of ['before', 'after'] as const) {
-      const text = spanText(comparison, which);
-      if (text !== null) lines.push([say[which], text]);
-    }
   }
   lines.push([say.printed, dayText(Date.now())]);
+  const spans = question.kind === 'spans' ? [] : (['before', 'after'] as const);
   return (
     <dl class="facts sheet-heads">
       {lines.map(([label, text]) => (
@@ -60,6 +57,17 @@ function Heads({ coach, room, service, question, comparison }: Omit<SheetProps, 
           <dd dir="auto">{text}</dd>
         </div>
       ))}
+      {spans.map((which) => {
+        const text = spanText(comparison, which);
+        return (
+          text !== null && (
+            <div key={which} class="compared-span">
+              <dt>{say[which]}</dt>
+              <dd>{text}</dd>
+            </div>
+          )
+        );
+      })}
     </dl>
   );
 }
