@@ -31,6 +31,11 @@ const MOST_BINS = 36;
 const HALF_WINDOW = 2;
 /** At either end of the travel seals are pressed and let go, more in the cold: parts of the travel. */
 const SEAL = 0.06;
+/**
+ * A room that breaks away does so in the first part of its way, now here and now there: a stretch that begins there is told
+ * by the way back, on which it comes last. A part of the travel.
+ */
+const BREAKS_AWAY = 0.12;
 /** A peak so near it explains it, or is its edge: parts of the travel. */
 const NEAR = 0.05;
 const LEAST_STROKES = 3;
@@ -44,6 +49,7 @@ export function stretchOn(context: FindingContext, side: string): HeavyStretch |
   if (measured === undefined || context.doubtful.has(side) || usual.length === 0) return null;
   const found = highestStretch(measured, usual);
   if (found === null || hasPeakIn(measured, found)) return null;
+  if ((direction === 'extend' ? found.from : 1 - found.to) < BREAKS_AWAY) return null;
   if (swingOf(measured.profile, usual, turnOf(state.room)) !== null) return null;
   return { side, ...found };
 }

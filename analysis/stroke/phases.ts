@@ -25,6 +25,9 @@ const SLOWEST_STOP_PART = 0.012;
 /** No seal takes so many times the running current: that is a stall, however softly the room came to its stop. */
 const NO_SEAL = 2.5;
 const SLOWEST_SOFT_STOP_S = 1.2;
+/** Rope and a bulb seal give way for longer before a motor that draws so many times its running current stands. */
+const SURELY_A_STALL = 4;
+const SLOWEST_GIVING_WAY_S = 2.5;
 
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
@@ -160,12 +163,16 @@ function endStopOf(
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
-  const usualS = peak >= NO_SEAL * level ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
-  const slowestS = Math.max(usualS, SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
+  const slowestS = Math.max(slowestStopS(peak / level), SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
   if (riseS(smooth, peakAt, level, peak, signal.stepS) > slowestS) return null;
   const drivenAfterS = endS - timesS[window + last];
   if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;
   return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), 0.9) };
+}
+
+function slowestStopS(timesLevel: number): number {
+  if (timesLevel >= SURELY_A_STALL) return SLOWEST_GIVING_WAY_S;
+  return timesLevel >= NO_SEAL ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
 }
 
 /** How long the last rise before the peak took from a quarter to three quarters of its height. */
