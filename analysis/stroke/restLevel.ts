@@ -64,7 +64,25 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
   const stepAmps = flickerStep(rest);
   const { mean, deviation } = centreOf(rest, rough - median(rest), stepAmps);
   const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
-  return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps: rough - mean, smooth };
+  const activeAmps = drivenLevel(smooth, mean, rough - mean, noiseAmps);
+  return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps, smooth };
+}
+
+/** A motor that turns without load draws no less of its stall than this; and so many times the noise, or nothing is told. */
+const LEAST_OF_STALL = 0.03;
+const LEAST_NOISES = 6;
+/** What most of the drive draws is this small a part of the typical level only where that is the stall's. */
+const LIGHT_PART = 0.25;
+
+/**
+ * What the motor draws for most of its drive. Where it lost its load, or runs as lightly as none, and then stalls for long, the
+ * typical level is the stall's, below which all of the drive looks like rest. `high`: that level less the offset, amperes.
+ */
+function drivenLevel(smooth: Float64Array, offset: number, high: number, noiseAmps: number): number {
+  const least = Math.max(LEAST_OF_STALL * high, LEAST_NOISES * noiseAmps);
+  if (least > LIGHT_PART * high) return high;
+  const level = medianAbove(smooth, offset + least) - offset;
+  return level > least && level < LIGHT_PART * high ? level : high;
 }
 
 /**

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
 import { ONE_MOTOR, type Shape, sideOf, traceOf } from './support/handMade.ts';
-import { done } from './support/measured.ts';
+import { done, measureShape } from './support/measured.ts';
 
 /** Whoever holds the button on after the end stalls the motor for a good part of the record. */
 const HELD: Partial<Shape> = {
@@ -119,4 +119,21 @@ test('a zero that is far off is still read from the rests before and after', () 
   const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
   expect(Math.abs((sides.main.offsetAmps ?? 0) - 4)).toBeLessThan(0.2);
   expect(Math.abs(sides.main.runningAmps - 10)).toBeLessThan(0.5);
+});
+
+test('a motor that turns without load is read before a stall that is twenty times as high, and held for long', () => {
+  const light = {
+    runningAmps: 3.2,
+    inrushAmps: 60,
+    stopAmps: 76,
+    inrushTauS: 0.1,
+    noiseAmps: 0.2,
+    stepAmps: 0.29,
+  };
+  for (let seed = 1; seed <= 20; seed++) {
+    const found = measureShape({ ...light, rateHz: 12.5, movingS: 5.5, stopS: 0.9, seed });
+    expect(Math.abs(found.runningAmps - 3.2)).toBeLessThan(0.3);
+    expect(Math.abs(found.durationS - 5.5)).toBeLessThan(0.3);
+    expect(Math.abs((found.endStopAmps ?? 0) / 76 - 1)).toBeLessThan(0.02);
+  }
 });
