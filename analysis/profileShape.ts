@@ -19,8 +19,8 @@ const FEWEST_IN_THIRD = 2;
 
 /**
  * Spread, slope, bulge and ripple of a profile (amps by equal bins of travel, retracted to extended, null where nothing
- * was measured). Null with fewer than half of the bins, or hardly any of one third. The ripple is read from the Fourier terms (`goertzel`) of what
- * is left when a moving mean, the slow course, is taken off.
+ * was measured). Null with fewer than half of the bins, or hardly any of one third. The ripple is read from the Fourier
+ * terms (`goertzel`) of what is left when a moving mean, the slow course, is taken off.
  */
 export function profileShape(profile: readonly (number | null)[]): ProfileShape | null {
   let shape = SHAPES.get(profile);

@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, lastingFault, sideName } from '../fault.ts';
+import { anySide, drawOnset, type FaultRecipe, type LabelPart, lastingFault, sideName } from '../fault.ts';
+import type { WindingRoom } from '../room.ts';
 import { lagS, sizeFor, sizeForRise } from '../sizing.ts';
 
 /** Magnets that were too hot have lost field: more current for the same force. */
@@ -60,6 +61,16 @@ function drawLagS(durationS: number, part: number): number {
   return Math.max(1, part * durationS);
 }
 
+/** A side that comes late, and the other, which the frame makes pull at it. */
+function lateLabel(room: WindingRoom, side: number, lateS: number): LabelPart {
+  return {
+    kind: 'late-side',
+    alsoFits: ['uneven-sides', 'rising-draw'],
+    severity: lateS,
+    side: sideName(room, side),
+  };
+}
+
 /** A clutch that slips under load: the motor turns as ever, its side of the room falls behind. */
 export const slippingClutch: FaultRecipe = {
   name: 'slipping-clutch',
@@ -76,13 +87,7 @@ export const slippingClutch: FaultRecipe = {
     return lastingFault(
       'slipping-clutch',
       drawOnset(random, strokes),
-      {
-        kind: 'late-side',
-        // The frame makes the other side pull at it.
-        alsoFits: ['uneven-sides', 'rising-draw'],
-        severity: late,
-        side: sideName(room, side),
-      },
+      lateLabel(room, side, late),
       (state, _, chance) => {
         state.sides[side].slip = slip * chance.uniform(0.85, 1.15);
       },
@@ -106,13 +111,7 @@ export const corrodedPlug: FaultRecipe = {
     return lastingFault(
       'corroded-plug',
       drawOnset(random, strokes),
-      {
-        kind: 'late-side',
-        // The frame makes the other side pull at it.
-        alsoFits: ['uneven-sides', 'rising-draw'],
-        severity: late,
-        side: sideName(room, side),
-      },
+      lateLabel(room, side, late),
       (state, _, chance) => {
         state.sides[side].extraLeadOhms = ohms * chance.uniform(0.92, 1.08);
       },
