@@ -7,10 +7,14 @@ const MOST_FAULTS = 20;
 /** What a schema found wrong. The error handler looks at where it was found before it answers. */
 export class InvalidInput extends ProblemError {
   constructor(faults: readonly FieldFault[]) {
-    const first = faults[0];
-    const detail = first === undefined ? 'The request does not fit.' : `${first.pointer}: ${first.detail}`;
-    super('invalid-field', detail, { errors: faults });
+    super('invalid-field', detailOf(faults[0]), { errors: faults });
   }
+}
+
+/** What is at fault with the whole of a request has no pointer to stand before it. */
+function detailOf(first: FieldFault | undefined): string {
+  if (first === undefined) return 'The request does not fit.';
+  return first.pointer === '' ? first.detail : `${first.pointer}: ${first.detail}`;
 }
 
 /** Checks requests with their zod schemas, and tells the fields at fault by JSON pointers. */

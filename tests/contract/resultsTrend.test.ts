@@ -104,6 +104,7 @@ test('the comparison around a service and between spans', async () => {
   expect(between.body).toEqual(around.body);
   const none = await service.request('GET', `/rooms/${fleet.roomId}/comparison`, { token });
   expect(none.status).toBe(422);
+  expect(none.body.detail).toBe('Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.');
   const unknown = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`, {
     token,
   });
