@@ -18,6 +18,10 @@ const WORSENING: (day: number) => SideShape[] = (day) => [
 const PARTS = 'h1, .answer, .answer *, .course > p, .warning > h3, .warning-kind';
 const textOf = (page: Page) => page.locator(PARTS).allInnerTexts();
 
+/** That every style sheet of the page has arrived: without it a line break may be missing from its text. */
+const IS_STYLED = `document.body?.childElementCount > 0 &&
+  [...document.querySelectorAll('link[rel=stylesheet]')].every((each) => each.sheet)`;
+
 /** Opens a page whose own code is held back until the page has been read as the service drew it. */
 async function readBeforeScripts<Read>(page: Page, path: string, read: () => Promise<Read>): Promise<Read> {
   let release = () => {};
@@ -29,6 +33,7 @@ async function readBeforeScripts<Read>(page: Page, path: string, read: () => Pro
     await route.continue();
   });
   await page.goto(path, { waitUntil: 'commit' });
+  await expect.poll(() => page.evaluate(IS_STYLED)).toBe(true);
   const found = await read();
   release();
   await page.locator('#answers').waitFor({ state: 'detached' });
