@@ -24,7 +24,7 @@ const SHORTEST_STROKE_S = 1;
 /** A room that stands is let go sooner, by whoever holds the switch or by the controller: at least so long it stalled. */
 const SHORTEST_STALLED_S = 0.35;
 const LAST_PART = 0.25;
-const STALLED_PART = 0.75;
+const STALLED_PART = 0.6;
 const ABOVE_TURNING = 2;
 /** More missed samples than this leave too little to trust. */
 const MOST_MISSED = 0.3;

@@ -18,17 +18,26 @@ const SERVICE_PART = 0.08;
 
 type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
 
+/** So many strokes that ended together are how the room goes, also while it learns anew after work. */
+const KNOWN_TOGETHER = 6;
+
 /**
  * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
- * to within what measuring calls together. Null while either side still learns, and where one came to a stop now.
+ * to within what measuring calls together. Null where that was not seen yet, and where one came to a stop now.
  */
-function fromTogether({ state, analysis, residual }: FindingContext): LagJudged | null {
-  const asEver = state.room.sides.every(
-    (side) => residual(side, 'durationS') !== null && analysis.sides[side].endStopAmps === null,
-  );
-  if (analysis.lagS === null || !asEver) return null;
+function fromTogether({ state, analysis, doubtful, residual }: FindingContext): LagJudged | null {
+  const { sides } = state.room;
+  const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
+  const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
+  const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
+  if (analysis.lagS === null || !asEver || stopped) return null;
   const noise = SWITCHED_OFF_TOGETHER_S / 2;
   return { rise: analysis.lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
+}
+
+function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {
+  const ended = state.room.sides.every((side) => analysis.sides[side]?.endStopAmps === null);
+  return ended && analysis.lagS === null && doubtful.size === 0;
 }
 
 /** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
@@ -37,6 +46,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
   const byLag = context.residual(sides[0], 'lagS');
+  if (endedTogether(context)) state.lag.together = Math.min(state.lag.together + 1, KNOWN_TOGETHER);
   const judged = byLag ?? fromTogether(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;

@@ -22,7 +22,7 @@ export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 11;
+export const ANALYSIS_VERSION = 12;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -128,7 +128,10 @@ const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
  * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
  */
 function takeService(state: RoomState, event: ServiceEvent): Judgement {
-  if (NEW_NORMAL.has(event.kind)) lendNoMore(state, event.side);
+  if (NEW_NORMAL.has(event.kind)) {
+    lendNoMore(state, event.side);
+    state.lag.together = 0;
+  }
   if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
       if (event.side !== null && channel.side !== event.side) continue;

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { unexplainedLag } from '../../../analysis/baseline/lagByLoad.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
+import { orderEvents } from '../../../analysis/room/fold.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
-import { strokeEvents } from './support/strokeEvents.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
 
 test.each([
   { name: 'the last side works harder and is later for it', moved: 1, harder: 0.2, left: 0 },
@@ -28,12 +29,29 @@ test('a side that is late by itself is said, one that its load makes late is not
   expect(beyond).toEqual(Array(8).fill(false));
 });
 
-test('sides that were always switched off together, and no longer are, tell which one is late', () => {
-  const events = strokeEvents(50, ROOM, 4).map((event, index): StrokeEvent => {
+/** The sides are switched off together, and from a stroke on the front one is late by 0.8 s. */
+const lateFrom = (onset: number) =>
+  strokeEvents(50, ROOM, 4).map((event, index): StrokeEvent => {
     const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
     if (analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, lagS: index < 40 ? null : -0.8 } };
+    return { ...event, analysis: { ...analysis, lagS: index < onset ? null : -0.8 } };
   });
-  const { warnings } = foldAll(ROOM, events);
+
+test('sides that were always switched off together, and no longer are, tell which one is late', () => {
+  const { warnings } = foldAll(ROOM, lateFrom(40));
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'front']]);
 });
+
+test.each([
+  { since: 6, said: ['late-side'] },
+  { since: 0, said: [] },
+])(
+  'also while the room learns anew after work, once it was seen to end together: $since strokes after it',
+  ({ since, said }) => {
+    const adjusted = 14;
+    const events = [...lateFrom(adjusted + since), serviceEvent(adjusted, 'adjusted')].sort(orderEvents);
+    const { warnings } = foldAll(ROOM, events);
+    expect(kindsOf(warnings)).toEqual(said);
+    expect(warnings.every(({ clearedAtMs }) => clearedAtMs === null)).toBe(true);
+  },
+);

@@ -5,7 +5,7 @@ import { summariseRoom } from '../../../analysis/room/fold.ts';
 import type { Direction } from '../../../analysis/trace.ts';
 import { changed } from './support/contexts.ts';
 import { type Folded, foldAll } from './support/folded.ts';
-import { ONE_MOTOR, ROOM, sideOf, traceOf } from './support/handMade.ts';
+import { ONE_MOTOR, ROOM, type Shape, sideOf, traceOf } from './support/handMade.ts';
 import { serviceEvent, strokeEvents, type Told } from './support/strokeEvents.ts';
 
 /** A room that has learnt its normal; the last of them came in, so that the next one goes out. */
@@ -201,8 +201,11 @@ test('nor is the second part of a way whose first part could not be read', () =>
 });
 
 /** The rope winds up or the play is taken up, then the motor stalls until the controller cuts it off, all within a second. */
-function jerk(last: StrokeEvent, minutes: number, direction: Direction): StrokeEvent {
-  const shape = { movingS: 0.45, stopS: 0.35, inrushTauS: 0.04, runningAmps: 4 };
+const JERK = { movingS: 0.45, stopS: 0.35, inrushTauS: 0.04, runningAmps: 4 };
+/** Cut off while the current still climbs. */
+const CLIMBING = { ...JERK, inrushAmps: 44, stopAmps: null, bumps: [{ atS: 0.45, widthS: 0.4, amps: 28 }] };
+
+function jerk(last: StrokeEvent, minutes: number, direction: Direction, shape: Partial<Shape>): StrokeEvent {
   const analysis = measureStroke(traceOf([sideOf('main', shape)], direction), ONE_MOTOR);
   const id = `jerk-${minutes}`;
   return { ...last, strokeId: id, atMs: last.atMs + minutes * MINUTE_MS, direction, analysis };
@@ -215,13 +218,14 @@ const whole = (event: StrokeEvent): StrokeEvent => ({
 });
 
 test.each([
-  { tries: [60], said: [] },
-  { tries: [60, 61], said: ['short-travel'] },
+  { tries: [60], shape: JERK, said: [] },
+  { tries: [60, 61], shape: JERK, said: ['short-travel'] },
+  { tries: [60, 61], shape: CLIMBING, said: ['short-travel'] },
 ])(
-  'a room that its controller stops within a second is stuck once it is tried again: $tries',
-  ({ tries, said }) => {
+  'a room that its controller stops within a second is stuck once it is tried again: $tries, $shape',
+  ({ tries, shape, said }) => {
     const events = strokeEvents(LEARNT, ONE_MOTOR, 4).map(whole);
-    const jerks = tries.map((minutes) => jerk(events[LEARNT - 1], minutes, 'extend'));
+    const jerks = tries.map((minutes) => jerk(events[LEARNT - 1], minutes, 'extend', shape));
     const { warnings, state } = foldAll(ONE_MOTOR, [...events, ...jerks]);
     expect(warnings.map(({ kind }) => kind)).toEqual(said);
     expect(summariseRoom(state).verdict).toBe(said.length > 0 ? 'stop' : 'clear');
