@@ -93,8 +93,8 @@ function inrushOf(
   let i = 0;
   while (peakAt + i < end && smooth[i] > 1.15 * level && timesS[peakAt + i] < beginS + longestS) i++;
   const atLeast = firstAtOrAfter(timesS, beginS + Math.min(SHORTEST_INRUSH_S, longestS));
-  const over = Math.min(end, Math.max(peakAt + i + 1, atLeast));
-  return { amps: peak, end: Math.min(end, breaksAwayBy(timesS, amps, over, level, durationS)) };
+  const over = breaksAwayBy(timesS, amps, Math.min(end, peakAt + i + 1), level, durationS);
+  return { amps: peak, end: Math.min(end, Math.max(over, atLeast)) };
 }
 
 /** A room that has not settled yet when its motor's start is over breaks away within so many seconds, and so much of its time. */
@@ -106,6 +106,7 @@ const SETTLED_S = 0.3;
 const FEWEST_SETTLED = 3;
 const BREAK_AWAY_RISE = 1.15;
 const LEAST_RISE = 0.15;
+const LEAST_FALL = 0.08;
 
 /**
  * Where a room's start is over altogether: rope that winds up, play, or a seal that holds make the current rise once more, right
@@ -124,14 +125,19 @@ function breaksAwayBy(
   const smooth = rollingMedian(amps.subarray(from, Math.min(amps.length, last + 1)), 1);
   let settledFrom = 0;
   let lowest = Number.POSITIVE_INFINITY;
+  let highest = Number.NEGATIVE_INFINITY;
   let rises = false;
   for (let i = 0; i < smooth.length; i++) {
-    if (rises && smooth[i] <= BREAK_AWAY_RISE * level) return from + i + 1;
+    // Noise on the way up comes back below the least of a rise as well, but not by far.
+    if (rises && smooth[i] <= Math.min(BREAK_AWAY_RISE * level, highest - LEAST_FALL * level))
+      return from + i + 1;
     lowest = Math.min(lowest, smooth[i]);
     rises ||= smooth[i] > Math.max(BREAK_AWAY_RISE * level, lowest + LEAST_RISE * level);
+    if (rises) highest = Math.max(highest, smooth[i]);
     if (Math.abs(smooth[i] / level - 1) > SETTLED) settledFrom = i + 1;
     const settled = i + 1 - settledFrom;
-    if (settled >= FEWEST_SETTLED && timesS[from + i] - timesS[from + settledFrom] >= SETTLED_S) return from;
+    if (settled >= FEWEST_SETTLED && timesS[from + i] - timesS[from + settledFrom] >= SETTLED_S)
+      return rises ? from + settledFrom : from;
   }
   return from;
 }

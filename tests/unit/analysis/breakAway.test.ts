@@ -18,6 +18,15 @@ test.each([12.5, 25, 50, 200])(
   },
 );
 
+test('so does a rise that follows while the start is still counted as one, with noise on its way up', () => {
+  const level = [0.3, 0.5, 0.7, 0.9].map((atS) => ({ atS, widthS: 0.2, amps: 3 }));
+  const quick = [{ atS: 0.12, widthS: 0.1, amps: -2 }, ...level];
+  for (const seed of [1, 2, 3, 4, 5, 6]) {
+    const shape = { rateHz: 64, inrushAmps: 14, inrushTauS: 0.04, bumps: quick, noiseAmps: 0.3, seed };
+    expect(measureShape(shape).spikes, `seed ${seed}`).toEqual([]);
+  }
+});
+
 test('a jolt soon after the start, once the room has settled, is one', () => {
   const [spike, ...more] = measureShape({ bumps: [{ atS: 2, widthS: 0.3, amps: 5 }], noiseAmps: 0.1 }).spikes;
   expect(more).toEqual([]);
