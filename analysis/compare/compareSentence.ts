@@ -18,7 +18,7 @@ export function compareSentence(groups: readonly ComparedGroup[], sides: readonl
         ];
   });
   if (told.length === 0) {
-    return 'There are not yet two strokes before and two after in one direction: no comparison can be made.';
+    return 'There are not yet two strokes before and two after that go the same ways: no comparison can be made.';
   }
   const sure = told.filter((group) => group.sure);
   const sentences = (sure.length > 0 ? sure : told).map(({ group, before, shift, lower, upper }) => {

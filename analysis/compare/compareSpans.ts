@@ -14,6 +14,8 @@ export interface SpanComparison {
   readonly method: string;
 }
 
+/** So many strokes of a side before the work and after it, of both directions together, are enough for an answer. */
+const ENOUGH = 2;
 const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 /** Of what the slopes leave open of a difference in weather or supply, as many standard deviations as 95 % take. */
 const LEFT_OPEN = normalUpperQuantile(0.025);
@@ -27,16 +29,20 @@ const METHOD =
 
 /**
  * Before against after, by side and direction; strokes that are excluded or unusable are left out. Two strokes on
- * each side of the work are enough for an answer with its uncertainty; with fewer the shifts are null.
+ * each side of the work are enough for an answer with its uncertainty, also one out and one in; with fewer the shifts
+ * are null, as they are of a direction that was not recorded both before and after.
  */
 export function compareSpans(
   before: readonly StrokeEvent[],
   after: readonly StrokeEvent[],
   room: RoomDescription,
 ): SpanComparison {
-  const groups = room.sides.flatMap((side) =>
-    DIRECTIONS.map((direction) => compareGroup(before, after, side, direction)),
-  );
+  const groups = room.sides.flatMap((side) => {
+    const isEnough = [before, after].every(
+      (events) => DIRECTIONS.reduce((count, way) => count + strokesOf(events, side, way).length, 0) >= ENOUGH,
+    );
+    return DIRECTIONS.map((direction) => compareGroup(before, after, side, direction, isEnough));
+  });
   return { sentence: compareSentence(groups, room.sides), groups, method: METHOD };
 }
 
@@ -45,6 +51,7 @@ function compareGroup(
   after: readonly StrokeEvent[],
   side: string,
   direction: Direction,
+  isEnough: boolean,
 ): ComparedGroup {
   const [earlier, later] = [before, after].map((events) => strokesOf(events, side, direction));
   const values = MEASURES.map(({ name }) => atReference(name, earlier, later, side));
@@ -57,7 +64,7 @@ function compareGroup(
     direction,
     strokesBefore: earlier.length,
     strokesAfter: later.length,
-    shifts: MEASURES.map((measure, index) => shiftOf(measure, values[index])),
+    shifts: MEASURES.map((measure, index) => shiftOf(measure, values[index], isEnough)),
     changedBins: changedRanges(profiles[0], profiles[1], LEFT_OPEN * running.unsure),
     profileBefore: meanProfile(profiles[0]),
     profileAfter: meanProfile(profiles[1]),

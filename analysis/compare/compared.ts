@@ -9,7 +9,7 @@ export interface ComparedStroke {
   readonly analysis: DoneAnalysis;
 }
 
-/** After less before in the measure's unit, with a 95 % interval; nulls with fewer than two strokes on a side. */
+/** After less before in the measure's unit, with a 95 % interval; nulls where there are too few strokes for an answer. */
 export interface MeasureShift {
   readonly measure: string;
   readonly unit: string;

@@ -15,11 +15,13 @@ type Measure = (typeof MEASURES)[number];
  * Shift of one measure. Median of all differences (Hodges and Lehmann, 1963) on the measure's scale; its exact rank
  * interval where it reaches 95 %, else Student's t about it with the pooled spread shrunk towards the spread usual
  * for such rooms (as many observations' worth as the prior says), so that two strokes cannot pretend to be sure. What
- * is not known of how the room follows weather and supply widens it as far as the spans differ in them.
+ * is not known of how the room follows weather and supply widens it as far as the spans differ in them. Nulls where
+ * there are not strokes enough, altogether or on either side of this shift.
  */
 export function shiftOf(
   measure: Measure,
   { before: earlier, after: later, unsure }: AtReference,
+  isEnough: boolean,
 ): MeasureShift {
   const { name, unit } = measure;
   const levels = {
@@ -27,7 +29,7 @@ export function shiftOf(
     after: later.length > 0 ? fromScale(name, median(later)) : null,
   };
   const ranked = hodgesLehmann(later, earlier, CONFIDENCE);
-  if (ranked === null || earlier.length < 2 || later.length < 2 || levels.before === null) {
+  if (ranked === null || !isEnough || levels.before === null) {
     return { measure: name, unit, ...levels, shift: null, lower: null, upper: null, excludesZero: false };
   }
   const half = studentHalfWidth(name, earlier, later);

@@ -26,15 +26,20 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
     excluded: row.excluded,
     note: row.note,
     // Written by the same program: the schema of the answer is the schema of the analysis.
-    analysis: (row.placed_by === 'arrival'
-      ? misdated(analysis, row.recorded_sides)
-      : analysis) as Stroke['analysis'],
+    analysis: withEveryField(
+      row.placed_by === 'arrival' ? misdated(analysis, row.recorded_sides) : analysis,
+    ) as Stroke['analysis'],
   };
 }
 
 /** Where times were sent, and of what was stored before rates were kept, nothing is told. */
 function sentAt(rateHz: number | null | undefined): { rateHz?: number } {
   return typeof rateHz === 'number' ? { rateHz } : {};
+}
+
+/** Whoever reads `sides` or `share` need not ask first whether there was anything to measure. */
+function withEveryField(analysis: StrokeAnalysis | null) {
+  return analysis?.status === 'unusable' ? { ...analysis, sides: {}, share: null, lagS: null } : analysis;
 }
 
 /** A date that cannot be is no fault of the samples, so the column does not know of it. */

@@ -51,6 +51,9 @@ export const Analysis = z
     z.object({
       status: z.literal('unusable'),
       reason: z.string(),
+      sides: z.strictObject({}).describe('Empty: none could be measured.'),
+      share: z.null(),
+      lagS: z.null(),
       doubts: AnalysisDone.shape.doubts.optional(),
     }),
   ])

@@ -64,6 +64,12 @@ test('a stroke that the analysis does not come to an end with is set aside, and 
     await thread.stop();
   }
   const { body } = await service.request('GET', `/strokes/${largestId}`, { token });
-  expect(body.analysis).toEqual({ status: 'unusable', reason: 'The record could not be measured.' });
+  expect(body.analysis).toEqual({
+    status: 'unusable',
+    reason: 'The record could not be measured.',
+    sides: {},
+    share: null,
+    lagS: null,
+  });
   expect(told).toContainEqual(expect.objectContaining({ strokeId: largestId }));
 });

@@ -69,3 +69,22 @@ test('a repair is held against the strokes in trouble, not against the healthy o
     expect(strokesAfter).toBe(STROKES_AFTER / 2);
   }
 });
+
+test('one stroke out and one in before the work, and as many after it, are enough for an answer', async () => {
+  const fleet = await newFleet(service, token);
+  const strokes = [0, 1, 2, 3].map((day) => stroke(fleet.roomId, day, day < 2 ? 1.3 : 1));
+  await store(service, fleet, strokes);
+  const serviceId = await newService(service, fleet, dayAt(1.5));
+  await settled(service, token, fleet.roomId);
+  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
+    token,
+  });
+  expect(body.sentence).toMatch(/[Gg]oing out, .* draws 2\d % less than before .*; coming in, /);
+  for (const { shifts, strokesBefore, strokesAfter } of body.groups) {
+    expect([strokesBefore, strokesAfter]).toEqual([1, 1]);
+    const [running] = shifts;
+    expect(running.lower).toBeLessThan(running.shift);
+    expect(running.upper).toBeGreaterThan(running.shift);
+    expect(running.shift).toBeCloseTo(-2.7, 0);
+  }
+});

@@ -331,6 +331,9 @@ describe('a sender that never comes back', () => {
     expect(body.analysis).toEqual({
       status: 'unusable',
       reason: expect.stringContaining('ended before the stroke did'),
+      sides: {},
+      share: null,
+      lagS: null,
     });
     expect(await sidesOf(service, token, strokeId)).toEqual([
       { ...stroke.sides[0], amps: stroke.sides[0].amps.slice(0, 150) },

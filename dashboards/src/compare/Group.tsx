@@ -4,17 +4,12 @@ import { Scroll } from '../components/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
+import { isCompared } from './isCompared.ts';
 import { Profile } from './Profile.tsx';
 import { ShiftTable } from './ShiftTable.tsx';
 
 /** What tells most of a repair, in this order; the rest is folded away, so that one sheet of paper holds it. */
 const FIRST_MEASURES = ['runningAmps', 'durationS', 'share', 'roughness'];
-
-const FEWEST = 2;
-
-/** Whether there are strokes enough for an answer. */
-export const isCompared = ({ strokesBefore, strokesAfter }: ComparedGroup): boolean =>
-  strokesBefore >= FEWEST && strokesAfter >= FEWEST;
 
 /** As many places as can be read in a sentence; the picture marks all. */
 const MOST_PLACES = 3;

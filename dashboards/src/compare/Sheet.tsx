@@ -2,7 +2,8 @@ import type { Coach, Comparison, MeasureTitle, Room, Service } from '../api/type
 import { dayText, toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
-import { Group, isCompared } from './Group.tsx';
+import { Group } from './Group.tsx';
+import { isCompared } from './isCompared.ts';
 import { topAmps } from './Profile.tsx';
 import type { Question } from './question.ts';
 

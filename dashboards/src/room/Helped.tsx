@@ -1,6 +1,7 @@
 import type { Comparison } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
+import { isCompared } from '../compare/isCompared.ts';
 import { toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
@@ -16,7 +17,7 @@ export function Helped({ roomId, serviceId, version }: HelpedProps) {
   useRefresh(version, load.reload);
   if (load.value === null) return null;
   const say = words.services;
-  const told = load.value.groups.some((group) => group.strokesBefore >= 2 && group.strokesAfter >= 2);
+  const told = load.value.groups.some(isCompared);
   return (
     <p class="helped">
       <strong>{say.helped}</strong> {told ? toldHere(load.value.sentence) : say.tooSoon}

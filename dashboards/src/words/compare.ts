@@ -54,9 +54,9 @@ export const compareWords = {
     tableCaption: (reference: string) => `Brought to ${reference}`,
     otherMeasures: (reference: string) => `The other measures, brought to ${reference}`,
     moreNumbers: (group: string) => `All numbers: ${group}`,
-    tooFewHere: 'It takes two strokes before and two after. There are not enough in this direction.',
+    tooFewHere: 'There are not strokes enough of this direction, before and after.',
     tooFew:
-      'It takes two strokes before the work and two after it, in one direction. This page fills itself once they have come in. Counted so far:',
+      'It takes two strokes before the work and two after it: one out and one in, or two of one direction. This page fills itself once they have come in. Counted so far:',
     spans: {
       beforeFrom: 'Before: first day',
       beforeTo: 'Before: last day',

@@ -106,7 +106,7 @@ export const roomWords = {
     undo: 'Take it back',
     undone: 'Taken back.',
     helped: 'Did it help?',
-    tooSoon: 'It takes two strokes before the work and two after it, in one direction, to tell.',
+    tooSoon: 'It takes two strokes before the work and two after it to tell: one out and one in will do.',
     atMissing: 'Enter when the work was done.',
     kinds: {
       cleaned: 'Cleaned',
