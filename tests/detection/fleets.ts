@@ -10,6 +10,8 @@ import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
 import { drawWindingFleet, type WindingMember } from './winding/fleet.ts';
 import { windingHistory } from './winding/history.ts';
+import { drawWormFleet, type WormMember } from './worm/fleet.ts';
+import { wormHistory } from './worm/history.ts';
 
 /** A room of a fleet, whichever generator made it: what a dealer knows of it, what happened, and what is the truth. */
 export interface FleetRoom {
@@ -22,13 +24,14 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding'] as const;
+export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm'] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
 /**
  * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
  * motors solved against friction, teeth, seals and tilt, read by clamps with converters; `winding`: motors whose windings
- * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time.
+ * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time;
+ * `worm`: motors behind worms that drive and hold by the screw's law, over rollers, seals and a flush floor's ramp.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -40,6 +43,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawForcesFleet(seed, count, strokes).map(fromForcesFleet);
     case 'winding':
       return drawWindingFleet(seed, count, strokes).map(fromWindingFleet);
+    case 'worm':
+      return drawWormFleet(seed, count, strokes).map(fromWormFleet);
   }
 }
 
@@ -98,6 +103,18 @@ function fromWindingFleet(member: WindingMember): FleetRoom {
     fault,
     recordsSupply: room.logger.supplyRateHz !== null,
     events: () => windingHistory(member),
+  };
+}
+
+function fromWormFleet(member: WormMember): FleetRoom {
+  const { seed, room, fault, strokes } = member;
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.logger.supply !== null,
+    events: () => wormHistory(member),
   };
 }
 
