@@ -7,8 +7,8 @@ export interface RoomCourse {
   readonly comingOut: number;
   /** Rubbing of the retract over that of the extend. */
   readonly backFactor: number;
-  /** A floor that comes down flush at the end: where the ramp begins, and what it takes to climb it. */
-  readonly ramp: { readonly from: number; readonly climb: number } | null;
+  /** A floor that comes down flush as the room arrives: where its ramp lies, and what it takes to climb it. */
+  readonly ramp: { readonly from: number; readonly to: number; readonly climb: number } | null;
   /** Squeezing the seals at either end. */
   readonly outerSeal: number;
   readonly innerSeal: number;
@@ -21,7 +21,9 @@ export function drawRoomCourse(random: Random): RoomCourse {
   return {
     comingOut: random.uniform(-0.2, 0.45),
     backFactor: random.logUniform(0.82, 1.22),
-    ramp: random.chance(0.35) ? { from: random.uniform(0.84, 0.9), climb: random.uniform(0.2, 0.6) } : null,
+    ramp: random.chance(0.35)
+      ? { from: random.uniform(0.8, 0.9), to: random.uniform(0.97, 1), climb: random.uniform(0.2, 0.6) }
+      : null,
     outerSeal: random.uniform(0.1, 0.8),
     innerSeal: random.uniform(0.1, 0.8),
     sealWidth: random.uniform(0.015, 0.045),
@@ -64,7 +66,7 @@ export function drawCourse(
           ? course.outerSeal * outer - 0.3 * course.innerSeal * inner
           : course.innerSeal * inner - 0.3 * course.outerSeal * outer;
       if (course.ramp !== null) {
-        const slope = hump((position - course.ramp.from) / 0.08) * course.ramp.climb;
+        const slope = slopeAt(course.ramp, position) * course.ramp.climb;
         standing[bin] += direction === 'extend' ? -0.6 * slope : slope;
       }
     }
@@ -82,8 +84,13 @@ function squeeze(part: number): number {
   return part <= 0 ? 0 : Math.min(1, part) ** 1.5;
 }
 
-function hump(part: number): number {
-  return part <= 0 || part >= 1 ? 0 : Math.sin(Math.PI * part) ** 2;
+/** Rollers come onto a ramp and off it over their own size. */
+const ROLLER_PART = 0.02;
+
+function slopeAt({ from, to }: { readonly from: number; readonly to: number }, position: number): number {
+  const on = Math.max(0, Math.min(1, (position - from) / ROLLER_PART));
+  const off = to > 0.985 ? 1 : Math.max(0, Math.min(1, (to - position) / ROLLER_PART));
+  return Math.min(on, off);
 }
 
 /** A floor's or a rack's waviness: a few sines of falling size. */

@@ -12,7 +12,8 @@ export interface RoomNeeds {
   readonly supplyRecorded?: boolean;
   readonly restRecorded?: boolean;
   readonly directionGiven?: boolean;
-  readonly keptInStep?: boolean;
+  /** Neither a controller nor a stiff frame keeps the sides in step. */
+  readonly freeSides?: boolean;
   readonly geared?: boolean;
   /** Running current over what the maker rates, on this side or on all. */
   readonly heavy?: { readonly factor: number; readonly side: 0 | 1 | 'all' };
@@ -84,9 +85,12 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
     toothMetres,
     gearTeeth,
     sides,
-    controller: drawController(random, needs.keptInStep),
+    controller: drawController(random, needs.freeSides ?? false),
     wiring: { ohm: (random.uniform(0.015, 0.05) * nominalVolts) / totalAmps },
-    frame: { partPerMetre: random.uniform(2, 20), playMetres: random.uniform(0.003, 0.012) },
+    frame: {
+      partPerMetre: needs.freeSides ? random.uniform(0.2, 1.5) : random.uniform(2, 20),
+      playMetres: random.uniform(0.003, 0.012),
+    },
     stopGivesMetres: drive === 'cable' ? random.uniform(0.012, 0.03) : random.uniform(0.002, 0.01),
     filmStiffening: random.uniform(0.02, 0.08),
     logger: {
@@ -100,8 +104,8 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
   };
 }
 
-function drawController(random: Random, keptInStep: boolean | undefined): Controller {
-  const trims = keptInStep ?? random.chance(0.5);
+function drawController(random: Random, freeSides: boolean): Controller {
+  const trims = random.chance(0.5) && !freeSides;
   return {
     softStartS: random.chance(0.3) ? random.uniform(0.2, 0.8) : 0,
     brakeS: random.chance(0.5) ? random.uniform(0.02, 0.12) : 0,

@@ -155,19 +155,21 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
 }
 
 /** Turns off what has stalled long enough, and a loose drive with the rest; true: nothing runs any more. */
-function endStalled(
-  moving: MovingSide[],
-  { sides, holdS, stalls }: Condition,
-  stops: 'each' | 'last',
-): boolean {
-  if (stalls) {
-    const stalled = (side: MovingSide, at: number): boolean => sides[at].loose || side.stalledS >= holdS;
-    const all = moving.every(stalled);
-    moving.forEach((side, at) => {
-      if (all || (stops === 'each' && !sides[at].loose && side.stalledS >= holdS)) side.off = true;
-    });
+function endStalled(moving: MovingSide[], condition: Condition, stops: 'each' | 'last'): boolean {
+  let running = 0;
+  let unstalled = 0;
+  for (let at = 0; at < moving.length; at++) {
+    if (!condition.sides[at].loose && moving[at].stalledS < condition.holdS) unstalled++;
   }
-  return moving.every(({ off }) => off);
+  for (let at = 0; at < moving.length; at++) {
+    const side = moving[at];
+    if (condition.stalls) {
+      const stalled = !condition.sides[at].loose && side.stalledS >= condition.holdS;
+      if (unstalled === 0 || (stops === 'each' && stalled)) side.off = true;
+    }
+    if (!side.off) running++;
+  }
+  return running === 0;
 }
 
 function loadAt(load: Float64Array, way: number, direction: Direction): number {

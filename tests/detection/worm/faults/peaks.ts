@@ -48,7 +48,6 @@ export const proudFastener: Recipe = {
       {
         kind: 'stall-spike',
         side: nameOf(room, at),
-        direction: only,
         position: bump.position,
         pattern: 'same-place',
         severity: rise,

@@ -108,7 +108,7 @@ export const bindingZone: Recipe = {
   },
 };
 
-/** Magnets that were overheated: the motor draws more for the same push. */
+/** Magnets that were overheated: the motor draws more for the same push, and runs ahead of the other side. */
 export const weakMagnets: Recipe = {
   name: 'weak magnets',
   needs: () => ({}),
@@ -118,7 +118,12 @@ export const weakMagnets: Recipe = {
     return planFault(
       this.name,
       onset,
-      { kind: 'rising-draw', side: nameOf(room, at), severity: 1 / left - 1, ...fits(at, room) },
+      {
+        kind: 'rising-draw',
+        side: nameOf(room, at),
+        severity: 1 / left - 1,
+        alsoFits: room.sides.length === 2 ? ['uneven-sides', 'late-side'] : [],
+      },
       (condition) =>
         eachOf(condition, at, (side) => {
           side.magnets *= left;

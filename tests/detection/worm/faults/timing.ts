@@ -34,7 +34,7 @@ export const longerWay: Recipe = {
 /** A clutch or a cable that slips under its load: the motor turns as ever, the side follows more slowly. */
 export const slippingDrive: Recipe = {
   name: 'slipping drive',
-  needs: () => ({ sides: 2, keptInStep: false }),
+  needs: () => ({ sides: 2, freeSides: true }),
   draw({ room, onset, random }) {
     const at = random.integer(0, 1);
     const lateS = drawLateness(room.strokeS, Math.min(...room.logger.rateHz), (low, high) =>
@@ -55,7 +55,7 @@ export const slippingDrive: Recipe = {
 /** Worn brushes: one motor is slower under the same load, and its start and stall are weaker. */
 export const wornBrushes: Recipe = {
   name: 'worn brushes',
-  needs: () => ({ sides: 2, keptInStep: false }),
+  needs: () => ({ sides: 2, freeSides: true }),
   draw({ room, onset, random }) {
     const at = random.integer(0, 1);
     const { motor, runAmps } = room.sides[at];
