@@ -84,7 +84,7 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
       poweredS = 0;
     } else poweredS += stepS;
     let hindmost = Number.POSITIVE_INFINITY;
-    for (const side of moving) if (!side.off && side.metres < hindmost) hindmost = side.metres;
+    for (const side of moving) if (!arrived(side) && side.metres < hindmost) hindmost = side.metres;
     for (let at = 0; at < moving.length; at++) {
       const side = moving[at];
       const { motor, runNewtons } = room.sides[at];
@@ -97,7 +97,7 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
       const ramp = room.controller.softStartS;
       const duty =
         (ramp > 0 && poweredS < ramp ? 0.25 + (0.75 * poweredS) / ramp : 1) *
-        (1 - Math.min(0.45, room.controller.trimPerMetre * (side.metres - hindmost)));
+        (1 - Math.min(0.45, room.controller.trimPerMetre * Math.max(0, side.metres - hindmost)));
       const celsius = condition.ambientC + side.warmC;
       const ohm = side.ohm20 * (1 + COPPER_PER_DEGREE * (celsius - 20));
       const constant = side.newtonsPerAmp * (1 + MAGNET_PER_DEGREE * (celsius - 20));
@@ -106,7 +106,7 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
         side.turned < 0 ? 0 : runNewtons * loadAt(side.load, side.metres / room.travelMetres, direction);
       if (moving.length > 1) {
         const other = moving[1 - at];
-        if (!other.off && !condition.sides[0].loose && !condition.sides[1].loose) {
+        if (!arrived(other) && !arrived(side) && !condition.sides[0].loose && !condition.sides[1].loose) {
           const lead = side.metres - other.metres;
           const beyond = Math.abs(lead) - room.frame.playMetres;
           if (beyond > 0) {
@@ -152,6 +152,11 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
     warmC: Math.max(...moving.map(({ warmC }) => warmC)),
     arrived: moving.every(({ off }) => off),
   };
+}
+
+/** At its own end, where it waits for nobody and nobody for it. */
+function arrived({ off, metres, wayMetres }: MovingSide): boolean {
+  return off || metres >= wayMetres;
 }
 
 /** Turns off what has stalled long enough, and a loose drive with the rest; true: nothing runs any more. */
