@@ -42,7 +42,7 @@ interface MovingSide {
 
 /** Solves the motors of a room through one stroke: `dv/dt` implicit in the back voltage, the rest as of the last step. */
 export function driveStroke(room: WormRoom, direction: Direction, condition: Condition): DrivenStroke {
-  const stepS = Math.max(...room.logger.rateHz) > 60 ? 0.005 : 0.01;
+  const stepS = Math.max(...room.logger.rateHz) > 100 ? 0.005 : 0.01;
   const most = Math.ceil((room.strokeS * PATIENCE + 4) / stepS);
   const volts = new Float64Array(most);
   const amps = room.sides.map(() => new Float64Array(most));

@@ -35,8 +35,11 @@ export interface Habits {
 export function drawHabits(random: Random, { sides, logger }: WormRoom): Habits {
   const thumb = random.chance(0.4);
   const leastAmps = Math.min(...sides.map(({ runAmps }) => runAmps));
-  // A zero that nobody can see in the record must stay within what a current's own wander hides.
-  const zeroAmps = Math.min(random.uniform(0.03, 0.15), (logger.leadInS > 0 ? 0.1 : 0.02) * leastAmps);
+  // A zero that no rest shows, or shows without its sign, must stay within what a current's own wander hides.
+  const zeroAmps = Math.min(
+    random.uniform(0.03, 0.15),
+    (logger.leadInS > 0 && logger.signed ? 0.1 : 0.02) * leastAmps,
+  );
   return {
     coldSnaps: random.chance(0.5) ? random.uniform(0.03, 0.12) : 0,
     supplies: random.pick(['weak', 'strong', 'mixed', 'mixed']),

@@ -30,6 +30,8 @@ export interface LivedStroke {
   } | null;
 }
 
+/** Below this nobody moves a room. */
+const COLDEST_C = -18;
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
 
@@ -81,7 +83,7 @@ export function liveThrough(room: WormRoom, habits: Habits, count: number, rando
     strokes.push({
       atMs: Math.round(atMs),
       direction,
-      ambientC: climate(atMs, random) - (cold ? random.uniform(14, 22) : 0),
+      ambientC: Math.max(COLDEST_C, climate(atMs, random) - (cold ? random.uniform(10, 20) : 0)),
       openVolts: source.openVolts + random.normal(0, 0.04),
       addedOhm: source.addedOhm,
       rubbing: room.sides.map(

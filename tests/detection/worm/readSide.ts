@@ -45,8 +45,10 @@ export function readSide(
           current += real(endS - ((part + 0.5) / parts) * periodS) / parts;
       } else current = real(endS - periodS / 2);
     }
-    if (ripple > 0) current *= 1 + random.normal(0, ripple);
-    const seen = (turned ? -current : current) * gain + reading.zeroAmps + random.normal(0, noise);
+    const seen =
+      (turned ? -current : current) * gain +
+      reading.zeroAmps +
+      random.normal(0, Math.hypot(noise, ripple * current * gain));
     const cut = Math.max(-ceiling, Math.min(ceiling, seen));
     const counted = Math.round(cut / step) * step;
     if (missed === 0 && missing > 0 && random.chance(missChance)) missed = random.integer(1, longest);
