@@ -6,6 +6,9 @@ import type { Controller, Side, WormRoom } from './room.ts';
 
 const DRIVES = ['in-wall', 'in-wall', 'in-wall', 'through-frame', 'through-frame', 'cable', 'other'] as const;
 
+/** What a side of a drive that only guides its room does not draw, whatever its maker rates. */
+export const MOST_GUIDING_AMPS = 14;
+
 /** What a fault asks of the room that it is to befall; nothing asked: anything may come. */
 export interface RoomNeeds {
   readonly sides?: 1 | 2;
@@ -16,7 +19,7 @@ export interface RoomNeeds {
   readonly freeSides?: boolean;
   readonly geared?: boolean;
   /** Running current over what the maker rates, on this side or on all. */
-  readonly heavy?: { readonly factor: number; readonly side: 0 | 1 | 'all' };
+  readonly heavy?: { readonly over: number; readonly side: 0 | 1 | 'all'; readonly rated: boolean };
 }
 
 /** Any room that meets the needs. */
@@ -31,9 +34,12 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
   const turns = random.uniform(3.5, needs.geared ? 8 : 16);
   const gearTeeth = Math.min(24, Math.max(8, Math.round(travelMetres / turns / toothMetres)));
   const known = random.chance(0.55);
-  const soundAmps = sideCount === 2 ? random.logUniform(2, 12) : random.logUniform(8, 30);
+  const { heavy } = needs;
+  const soundAmps =
+    sideCount === 2 ? random.logUniform(2, 12) : random.logUniform(8, heavy === undefined ? 30 : 18);
   const reserve = random.uniform(3.8, 7.5);
   const uneven = sideCount === 2 ? random.uniform(-0.12, 0.12) : 0;
+  const rated = soundAmps * (1 + Math.abs(uneven)) * random.uniform(1.25, 1.7);
   const course = drawRoomCourse(random);
   const screw = drawScrew(random, metresPerS);
   const names =
@@ -45,13 +51,13 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
           ['rear', 'front'],
         ]);
   const sides = names.map((name, at): Side => {
-    const heavy = needs.heavy !== undefined && (needs.heavy.side === 'all' || needs.heavy.side === at);
-    const runAmps =
-      soundAmps * (at === 0 ? 1 + uneven : 1 - uneven) * (heavy ? (needs.heavy?.factor ?? 1) : 1);
+    const tooHeavy = heavy !== undefined && (sideCount === 1 || heavy.side === 'all' || heavy.side === at);
+    const sound = soundAmps * (at === 0 ? 1 + uneven : 1 - uneven);
+    const runAmps = tooHeavy ? heavy.over * (heavy.rated ? rated : MOST_GUIDING_AMPS) : sound;
     const duty = {
       volts: 1.05 * nominalVolts,
       runAmps,
-      reserve: heavy ? Math.max(2.6, reserve / Math.sqrt(needs.heavy?.factor ?? 1)) : reserve,
+      reserve: tooHeavy ? Math.max(2.6, reserve / Math.sqrt(runAmps / sound)) : reserve,
       metresPerS: metresPerS * random.uniform(0.985, 1.015),
     };
     return {
@@ -68,7 +74,6 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
   const totalAmps = sides.reduce((sum, { runAmps }) => sum + runAmps, 0);
   const stallAmps = Math.max(...sides.map(({ motor }) => (nominalVolts * 1.2) / motor.ohm));
   const logger = drawLogger(random, sideCount, stallAmps, needs.geared ? 20 : 10);
-  const rated = soundAmps * (1 + Math.abs(uneven)) * random.uniform(1.25, 1.7);
   return {
     facts: {
       drive,
@@ -76,7 +81,7 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
       travelMetres: known || random.chance(0.3) ? round(travelMetres, 3) : null,
       gearTeeth: known && drive === 'in-wall' ? gearTeeth : null,
       rackPitchMm: known && drive === 'in-wall' ? round(toothMetres * 1000, 2) : null,
-      ratedAmps: needs.heavy || random.chance(0.5) ? round(rated, 1) : null,
+      ratedAmps: (heavy?.rated ?? random.chance(0.5)) ? round(rated, 1) : null,
       nominalVolts,
       positiveDirection: random.chance(0.85) ? 'extend' : 'retract',
     },
@@ -88,7 +93,7 @@ export function drawRoom(random: Random, needs: RoomNeeds): WormRoom {
     controller: drawController(random, needs.freeSides ?? false),
     wiring: { ohm: (random.uniform(0.015, 0.05) * nominalVolts) / totalAmps },
     frame: {
-      partPerMetre: needs.freeSides ? random.uniform(0.2, 1.5) : random.uniform(2, 20),
+      partPerMetre: needs.freeSides ? random.uniform(0.1, 0.8) : random.uniform(0.2, 2.5),
       playMetres: random.uniform(0.003, 0.012),
     },
     stopGivesMetres: drive === 'cable' ? random.uniform(0.012, 0.03) : random.uniform(0.002, 0.01),

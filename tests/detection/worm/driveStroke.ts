@@ -22,6 +22,8 @@ const COPPER_PER_DEGREE = 0.00393;
 const MAGNET_PER_DEGREE = -0.0018;
 /** A controller takes a motor for stalled below this part of its running speed. */
 const STALLED_PART = 0.06;
+/** What a frame carries from side to side before it gives way in its joints, a part of the running push. */
+const MOST_SHARED = 0.1;
 /** People give up after so many times the usual stroke. */
 const PATIENCE = 3;
 
@@ -110,7 +112,7 @@ export function driveStroke(room: WormRoom, direction: Direction, condition: Con
           const lead = side.metres - other.metres;
           const beyond = Math.abs(lead) - room.frame.playMetres;
           if (beyond > 0) {
-            const part = Math.min(0.3, room.frame.partPerMetre * beyond);
+            const part = Math.min(MOST_SHARED, room.frame.partPerMetre * beyond);
             push += Math.sign(lead) * part * runNewtons;
           }
         }

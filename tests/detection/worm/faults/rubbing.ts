@@ -1,3 +1,4 @@
+import type { WarningKind } from '../../../../analysis/warning.ts';
 import type { Random } from '../../../../server/demo/simulator/random.ts';
 import {
   bearableRise,
@@ -12,9 +13,13 @@ import {
 } from '../fault.ts';
 import type { WormRoom } from '../room.ts';
 
-/** A part of rises shows on one side of two, where the share moves with it. */
-function fits(at: number | null, { sides }: WormRoom): { readonly alsoFits: readonly 'uneven-sides'[] } {
-  return { alsoFits: at !== null && sides.length === 2 ? ['uneven-sides'] : [] };
+/** A rise of one side of two moves the share as well, and slows that side where nothing keeps it in step. */
+function fits(
+  at: number | null,
+  { sides, controller }: WormRoom,
+): { readonly alsoFits: readonly WarningKind[] } {
+  if (at === null || sides.length === 1) return { alsoFits: [] };
+  return { alsoFits: controller.trimPerMetre > 0 ? ['uneven-sides'] : ['uneven-sides', 'late-side'] };
 }
 
 function drawRise(room: WormRoom, at: number | null, random: Random, most: number): number {
@@ -95,7 +100,7 @@ export const bindingZone: Recipe = {
         kind: 'rising-draw',
         side: nameOf(room, at),
         severity: rise,
-        alsoFits: room.sides.length === 2 ? ['uneven-sides', 'stall-spike'] : ['stall-spike'],
+        alsoFits: ['stall-spike', ...fits(at, room).alsoFits],
       },
       (condition) =>
         eachOf(condition, at, ({ bumps }) => {
