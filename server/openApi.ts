@@ -4,7 +4,7 @@ import fp from 'fastify-plugin';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import { SESSION_COOKIE } from './access/sessionCookie.ts';
 import type { App } from './appTypes.ts';
-import { LONGEST_KEY } from './routes/createOnce.ts';
+import { LONGEST_KEY, REPLAYED } from './routes/createOnce.ts';
 
 const SECURITY = {
   public: [],
@@ -25,17 +25,27 @@ const NEWS = {
   },
 } as const;
 
+const IDEMPOTENCY_KEY_NAME = 'Idempotency-Key';
+
 /** What `createOnce` reads; no schema of a route holds it, as what one names of the headers is all that is left of them. */
 const IDEMPOTENCY_KEY = {
   type: 'object',
   properties: {
-    'Idempotency-Key': {
+    [IDEMPOTENCY_KEY_NAME]: {
       type: 'string',
       minLength: 1,
       maxLength: LONGEST_KEY,
-      description: 'The same key from the same caller within 24 hours gets the first answer again.',
+      description:
+        'The same key from the same caller within 24 hours gets the first answer of this address again and creates ' +
+        'nothing, whatever the body; such an answer has the header `Idempotency-Replayed: true`. The key at another ' +
+        'address is refused with 422 `/problems/idempotency-key-reused`. A request that failed leaves its key free.',
     },
   },
+} as const;
+
+const REPLAYED_HEADER = {
+  description: 'There only where the answer is that of an earlier request with the same Idempotency-Key.',
+  schema: { type: 'string', const: 'true' },
 } as const;
 
 /** Whether a route makes something: it answers 201, or takes strokes. */
@@ -71,6 +81,19 @@ export const openApi = fp(async (app: App) => {
       const { schema, url } = jsonSchemaTransform(documented);
       return { url, schema: creates(documented.route) ? { ...schema, headers: IDEMPOTENCY_KEY } : schema };
     },
-    transformObject: jsonSchemaTransformObject,
+    transformObject: (documented) => withReplays(jsonSchemaTransformObject(documented)),
   });
 });
+
+type OpenApi = ReturnType<typeof jsonSchemaTransformObject>;
+
+/** Says of each operation that takes a key how an answer of before is told from a new one. */
+function withReplays(described: OpenApi): OpenApi {
+  for (const item of Object.values(described.paths ?? {})) {
+    const named: readonly object[] = item?.post?.parameters ?? [];
+    if (!named.some((one) => 'name' in one && one.name === IDEMPOTENCY_KEY_NAME)) continue;
+    for (const [status, answer] of Object.entries<object>(item?.post?.responses ?? {}))
+      if (status.startsWith('2')) Object.assign(answer, { headers: { [REPLAYED]: REPLAYED_HEADER } });
+  }
+  return described;
+}

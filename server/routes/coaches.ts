@@ -32,7 +32,7 @@ export async function coachRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const coach = await createOnce(request.db, request, (trx) => createCoach(trx, accountId, request.body));
+      const coach = await createOnce(request.db, reply, (trx) => createCoach(trx, accountId, request.body));
       return reply.code(201).header('location', `/api/v1/coaches/${coach.id}`).send(coach);
     },
   );

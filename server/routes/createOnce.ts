@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { FastifyRequest } from 'fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Caller, callerId, callerOf, homeAccountOf } from '../access/caller.ts';
@@ -9,23 +9,30 @@ import { invalidField, ProblemError } from '../problems.ts';
 
 export const LONGEST_KEY = 255;
 export const KEPT_FOR_MS = 24 * 3_600_000;
+/** The header of an answer that was given before. */
+export const REPLAYED = 'idempotency-replayed';
 
 /**
  * Creates in one transaction. With an `Idempotency-Key` header, the same key from the same caller within 24 hours gets
- * the first answer again and creates nothing, also when both are sent at once; the key with another request is refused.
+ * the first answer again and creates nothing, whatever the body, also when both are sent at once; a header says so.
+ * The key at another address is refused: the answer would be about another kind of thing.
  */
 export function createOnce<Answer>(
   db: Kysely<Tables>,
-  request: FastifyRequest,
+  reply: FastifyReply,
   create: (trx: Transaction<Tables>) => Promise<Answer>,
 ): Promise<Answer> {
+  const { request } = reply;
   const key = keyOf(request);
   if (key === null) return inTransaction(db, create);
   const caller = callerOf(request);
   return inTransaction(db, async (trx) => {
-    const earlier = await claim(trx, caller, key, requestHash(request));
-    // Sealed by this very function after the same route's `create`.
-    if (earlier !== null) return openAnswer(earlier, key) as Answer;
+    const earlier = await claim(trx, caller, key, addressHash(request));
+    if (earlier !== null) {
+      reply.header(REPLAYED, 'true');
+      // Sealed by this very function after the same route's `create`.
+      return openAnswer(earlier, key) as Answer;
+    }
     const answer = await create(trx);
     await rowsOf(trx, caller, key)
       .set({ answer: sealAnswer(answer, key) })
@@ -79,7 +86,10 @@ async function claim(
     .where('key_hash', '=', hashKey(key))
     .executeTakeFirstOrThrow();
   if (!first.request_hash.equals(hash))
-    throw new ProblemError('idempotency-key-reused', 'Take a new key for each request.');
+    throw new ProblemError(
+      'idempotency-key-reused',
+      'The key was used at another address. Take a new one for each request.',
+    );
   if (first.answer === null) throw new ProblemError('conflict', 'The first request is still under way.');
   return first.answer;
 }
@@ -92,10 +102,10 @@ function rowsOf(trx: Transaction<Tables>, caller: Caller, key: string) {
     .where('key_hash', '=', hashKey(key));
 }
 
-/** What must be the same for the answer to be the same. The body was checked: its fields stand in the schema's order. */
-function requestHash(request: FastifyRequest): Buffer {
+/** What must be the same for the answer to be the same. */
+function addressHash(request: FastifyRequest): Buffer {
   const path = request.url.split('?', 1)[0];
   return createHash('sha256')
-    .update(JSON.stringify([request.method, path, request.body ?? null]))
+    .update(JSON.stringify([request.method, path]))
     .digest();
 }

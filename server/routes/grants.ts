@@ -27,7 +27,7 @@ export async function grantRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const grant = await createOnce(request.db, request, (trx) =>
+      const grant = await createOnce(request.db, reply, (trx) =>
         createGrant(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/grants/${grant.id}`).send(grant);

@@ -34,7 +34,7 @@ export async function loggerRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const logger = await createOnce(request.db, request, (trx) =>
+      const logger = await createOnce(request.db, reply, (trx) =>
         createLogger(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/loggers/${logger.id}`).send(logger);

@@ -35,7 +35,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(request.db, request, (trx) =>
+      const invited = await createOnce(request.db, reply, (trx) =>
         invitePerson(trx, accountId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/people/${invited.person.id}`).send(invited);
@@ -144,7 +144,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(request.db, request, (trx) =>
+      const invited = await createOnce(request.db, reply, (trx) =>
         inviteAgain(trx, accountId, request.params.id),
       );
       return reply.code(201).send(invited);

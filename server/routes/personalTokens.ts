@@ -23,7 +23,7 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       config: { byHand: true },
     },
     async (request, reply) => {
-      const made = await createOnce(request.db, request, (trx) =>
+      const made = await createOnce(request.db, reply, (trx) =>
         createPersonalToken(trx, personOf(request), request.body),
       );
       return reply.code(201).send(made);

@@ -28,7 +28,7 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const room = await createOnce(request.db, request, (trx) =>
+      const room = await createOnce(request.db, reply, (trx) =>
         createRoom(trx, accountId, request.params.coachId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/rooms/${room.id}`).send(room);

@@ -34,7 +34,7 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const caller = personOf(request);
-      const service = await createOnce(request.db, request, (trx) =>
+      const service = await createOnce(request.db, reply, (trx) =>
         createService(trx, caller, request.params.roomId, request.body),
       );
       return reply.code(201).header('location', `/api/v1/services/${service.id}`).send(service);

@@ -47,7 +47,7 @@ export async function strokeRoutes(app: App): Promise<void> {
         },
         config: { access: 'sender', visits: true, change: STAFF, compressedBody: true, checksOwnText: true },
       },
-      async (request) => {
+      async (request, reply) => {
         const send = async (strokes: unknown) => {
           const outcomes = await sendStrokes(store, callerOf(request), strokes);
           for (const { outcome } of outcomes) app.metrics.strokes.inc({ outcome });
@@ -56,7 +56,7 @@ export async function strokeRoutes(app: App): Promise<void> {
         const answer = async () => ({ results: await sendForm(request.body, request.query, send) });
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();
-        return keyed.run(() => createOnce(request.db, request, answer));
+        return keyed.run(() => createOnce(request.db, reply, answer));
       },
     );
   });

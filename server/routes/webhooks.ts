@@ -37,7 +37,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const made = await createOnce(request.db, request, (trx) =>
+      const made = await createOnce(request.db, reply, (trx) =>
         createWebhook(trx, accountId, request.body, toPrivate),
       );
       return reply.code(201).header('location', `/api/v1/webhooks/${made.id}`).send(made);
@@ -107,7 +107,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const made = await createOnce(request.db, request, (trx) =>
+      const made = await createOnce(request.db, reply, (trx) =>
         testWebhook(trx, accountId, request.params.id),
       );
       return reply.code(201).send(made);

@@ -8,7 +8,10 @@ interface Operation {
   readonly security?: readonly object[];
   readonly parameters?: readonly { name: string; in: string; required?: boolean; schema: object }[];
   readonly requestBody?: { content: Record<string, { schema: object }> };
-  readonly responses: Record<string, { description: string; content?: Record<string, { schema: object }> }>;
+  readonly responses: Record<
+    string,
+    { description: string; headers?: object; content?: Record<string, { schema: object }> }
+  >;
 }
 interface Description {
   readonly openapi: string;
@@ -77,6 +80,10 @@ describe('the OpenAPI document', () => {
       const takesStrokes = name === 'POST /api/v1/strokes';
       const names = operation.parameters?.filter((one) => one.in === 'header').map((one) => one.name) ?? [];
       expect(names, name).toEqual(isCreating || takesStrokes ? ['Idempotency-Key'] : []);
+      for (const [status, { headers = {} }] of Object.entries(operation.responses))
+        expect(Object.keys(headers), `${name} ${status}`).toEqual(
+          names.length > 0 && status.startsWith('2') ? ['idempotency-replayed'] : [],
+        );
     }
     const { responses } = described.paths['/api/v1/strokes/{id}/trace'].get;
     expect(Object.keys(responses['200'].content ?? {})).toEqual(['application/json', 'text/csv']);

@@ -104,12 +104,13 @@ describe('with an Idempotency-Key', () => {
     expect((await keyed(body, randomUUID())).body.results[0].outcome).toBe('duplicate');
   });
 
-  test('the key with another body is refused', async () => {
-    const key = randomUUID();
-    await keyed(stroke(), key);
-    const answer = await keyed(stroke(), key);
-    expect(answer.status).toBe(422);
-    expect(answer.body.type).toBe('/problems/idempotency-key-reused');
+  test('the key with another body gets the first answer, and stores nothing', async () => {
+    const [key, other] = [randomUUID(), stroke()];
+    const first = await keyed(stroke(), key);
+    const answer = await keyed(other, key);
+    expect([answer.status, answer.text]).toEqual([200, first.text]);
+    expect(answer.headers.get('idempotency-replayed')).toBe('true');
+    expect((await keyed(other, randomUUID())).body.results[0].outcome).toBe('stored');
   });
 });
 
