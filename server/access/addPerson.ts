@@ -2,12 +2,13 @@ import type { Kysely } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Person, Role } from '../schemas/session.ts';
-import { hashPassword } from './passwords.ts';
+import { hashPasswordAtOnce } from './passwords.ts';
 
 export interface NewPerson {
   readonly name: string;
   readonly email: string;
-  readonly password: string;
+  /** The password, or its hash where that was made before. */
+  readonly password: string | { readonly hash: string };
   readonly role: Role;
 }
 
@@ -26,7 +27,7 @@ export async function addPerson(
       email: person.email,
       name,
       role,
-      password_hash: await hashPassword(password),
+      password_hash: typeof password === 'string' ? await hashPasswordAtOnce(password) : password.hash,
     })
     .execute();
   await db

@@ -55,8 +55,11 @@ export async function acceptInvitation(database: Database, sent: string, passwor
   }
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
   const known = (await findSignIn(db, email)) === undefined ? null : await signIn(database, email, password);
-  if (known === null) refuseCommonPassword(password, email, '/password');
-  return takeGrant(db, token, email, known, password);
+  if (known !== null) return takeGrant(db, token, email, () => Promise.resolve(known));
+  refuseCommonPassword(password, email, '/password');
+  const hash = await hashPassword(password);
+  // Nobody told us a name yet; the address can be changed to one later.
+  return takeGrant(db, token, email, (trx) => createAccount(trx, { email, name: email, password: { hash } }));
 }
 
 async function joinAccount(db: Kysely<Tables>, token: Token, password: string): Promise<Person> {
@@ -80,13 +83,11 @@ function takeGrant(
   db: Kysely<Tables>,
   token: Token,
   email: string,
-  known: Person | null,
-  password: string,
+  personFor: (trx: Transaction<Tables>) => Promise<Person>,
 ): Promise<Person> {
   return inTransaction(db, async (trx) => {
     const { grant_id } = await useUp(trx, token);
-    // Nobody told us a name yet; the address can be changed to one later.
-    const person = known ?? (await createAccount(trx, { email, name: email, password }));
+    const person = await personFor(trx);
     await trx
       .updateTable('grants')
       .set({ person_id: person.id })

@@ -4,7 +4,7 @@ import { type Database, inScope } from '../database/openDatabase.ts';
 import { ProblemError } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
 import { oneAtATime } from './oneAtATime.ts';
-import { isPassword } from './passwords.ts';
+import { inHashingTurn, isPassword } from './passwords.ts';
 
 export const WRONG_PASSWORDS = 10;
 const WINDOW_MS = 15 * 60_000;
@@ -22,7 +22,8 @@ export async function signIn(database: Database, email: string, password: string
   // A closed door costs whoever keeps knocking nobody's turn.
   const waitMs = await millisecondsToWait(db, email);
   if (waitMs > 0) throw tooManyAttempts(waitMs);
-  return inTurn(email, () => attempt(db, email, password));
+  // Its turn to hash comes before its connection: those that wait hold none.
+  return inTurn(email, () => inHashingTurn(() => attempt(db, email, password)));
 }
 
 async function attempt(db: Kysely<Tables>, email: string, password: string): Promise<Person> {

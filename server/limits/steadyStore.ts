@@ -29,6 +29,19 @@ export class SteadyStore implements FastifyRateLimitStore {
     tell(null, { current: window.count, ttl: Math.ceil(windowMs - (nowMs - window.beganMs)) });
   }
 
+  /** What was counted, without counting. */
+  read(
+    key: string,
+    tell: (error: Error | null, result?: { current: number; ttl: number }) => void,
+    windowMs = 60_000,
+  ): void {
+    const nowMs = performance.now();
+    const window = this.#windows.get(key);
+    const leftMs = window === undefined ? 0 : window.beganMs + windowMs - nowMs;
+    if (window === undefined || leftMs <= 0) tell(null, { current: 0, ttl: 0 });
+    else tell(null, { current: window.count, ttl: Math.ceil(leftMs) });
+  }
+
   child(): SteadyStore {
     return new SteadyStore();
   }

@@ -3,10 +3,15 @@ import { refuseForeignPage } from '../access/sameOrigin.ts';
 import { setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
+import { limitFailures } from '../limits/failures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
 
+/** So many invitations that are none may come from one address. */
+const FAILURES_PER_MINUTE = 60;
+
 export async function invitationRoutes(app: App): Promise<void> {
+  const failures = limitFailures(app, FAILURES_PER_MINUTE);
   app.post(
     '/api/v1/invitations/:invitation',
     {
@@ -22,12 +27,15 @@ export async function invitationRoutes(app: App): Promise<void> {
       config: {
         access: 'public',
         problems: ['wrong-password', 'too-many-attempts'],
-        rateLimit: { max: 60, timeWindow: '1 minute' },
       },
+      onRequest: failures.refuse,
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await acceptInvitation(app.database, request.params.invitation, request.body.password);
+      const { invitation } = request.params;
+      const person = await failures.counting(request, () =>
+        acceptInvitation(app.database, invitation, request.body.password),
+      );
       const session = await beginSession(app.database, person);
       setSessionCookie(request, reply, session);
       return { person, token: session.token };

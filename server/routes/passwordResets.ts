@@ -4,6 +4,7 @@ import { refuseForeignPage } from '../access/sameOrigin.ts';
 import { setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
+import { limitFailures } from '../limits/failures.ts';
 import { ResetBody, ResetParams, ResetRequestBody } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
 
@@ -12,6 +13,7 @@ const FROM_ONE_ADDRESS = { max: 30, timeWindow: '1 minute' } as const;
 
 /** For whoever forgot its password. */
 export async function passwordResetRoutes(app: App): Promise<void> {
+  const failures = limitFailures(app, FROM_ONE_ADDRESS.max);
   app.post(
     '/api/v1/password-resets',
     {
@@ -47,11 +49,14 @@ export async function passwordResetRoutes(app: App): Promise<void> {
         body: ResetBody,
         response: { 200: SignedIn },
       },
-      config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
+      config: { access: 'public' },
+      onRequest: failures.refuse,
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await resetPassword(app.database, request.params.reset, request.body.password);
+      const person = await failures.counting(request, () =>
+        resetPassword(app.database, request.params.reset, request.body.password),
+      );
       const session = await beginSession(app.database, person);
       setSessionCookie(request, reply, session);
       return { person, token: session.token };

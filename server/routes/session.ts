@@ -10,11 +10,12 @@ import { signIn } from '../access/signIn.ts';
 import { readToken } from '../access/tokens.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
+import { limitFailures } from '../limits/failures.ts';
 import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
 
-/** One address may try this often, whomever it tries: guessing costs us as much as it costs them. */
-const SIGN_INS_PER_MINUTE = 300;
+/** So often may one address be wrong, whomever it tries. */
+const FAILURES_PER_MINUTE = 300;
 
 /** Signing in again in a browser ends the session that it had there: an old cookie is worth nothing any more. */
 async function endReplaced(app: App, request: FastifyRequest, personId: string): Promise<void> {
@@ -27,6 +28,7 @@ async function endReplaced(app: App, request: FastifyRequest, personId: string):
 }
 
 export async function sessionRoutes(app: App): Promise<void> {
+  const failures = limitFailures(app, FAILURES_PER_MINUTE);
   app.post(
     '/api/v1/session',
     {
@@ -34,12 +36,13 @@ export async function sessionRoutes(app: App): Promise<void> {
       config: {
         access: 'public',
         problems: ['wrong-password', 'too-many-attempts'],
-        rateLimit: { max: SIGN_INS_PER_MINUTE, timeWindow: '1 minute' },
       },
+      onRequest: failures.refuse,
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await signIn(app.database, request.body.email, request.body.password);
+      const { email, password } = request.body;
+      const person = await failures.counting(request, () => signIn(app.database, email, password));
       const session = await beginSession(app.database, person);
       await endReplaced(app, request, person.id);
       setSessionCookie(request, reply, session);

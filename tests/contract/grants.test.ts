@@ -107,6 +107,31 @@ describe('a grant to a person of another account', () => {
   });
 });
 
+describe('from one address, within a minute,', () => {
+  const acceptFrom = (from: string, invitation: string) =>
+    service.request('POST', `/invitations/${invitation}`, {
+      body: { password: PASSWORD },
+      headers: { 'x-forwarded-for': from },
+    });
+
+  test('any number of invitations is accepted', async () => {
+    const invited = await Promise.all(Array.from({ length: 65 }, () => grant(newEmail(), 'owner')));
+    const accepted = await Promise.all(
+      invited.map(({ body }) => acceptFrom('203.0.113.30', body.invitation)),
+    );
+    expect(new Set(accepted.map(({ status }) => status))).toEqual(new Set([200]));
+  });
+
+  test('60 that are none are too many', async () => {
+    const from = '203.0.113.31';
+    for (let n = 0; n < 60; n++) expect((await acceptFrom(from, `none-${n}`)).status).toBe(404);
+    const { invitation } = (await grant(newEmail(), 'owner')).body;
+    const refused = await acceptFrom(from, invitation);
+    expect([refused.status, refused.body.type]).toEqual([429, '/problems/too-many-requests']);
+    expect((await acceptFrom('203.0.113.32', invitation)).status).toBe(200);
+  });
+});
+
 describe('whoever visits', () => {
   test('as a technician works on the coach, and sends strokes to its rooms alone', async () => {
     await grant(visitor.email, 'technician');

@@ -228,6 +228,33 @@ test(`${ATTEMPTS} attempts from everywhere are ten wrong passwords for each addr
   expect((await signIn(FIRST_PERSON.email, FIRST_PERSON.password)).status).toBe(200);
 });
 
+describe('from one address', () => {
+  const times = <Result>(count: number, each: (n: number) => Promise<Result>) =>
+    Promise.all(Array.from({ length: count }, (_, n) => each(n)));
+
+  test('any number of right ones is taken in a minute: many share the address of an office', async () => {
+    const from = { 'x-forwarded-for': '203.0.113.20' };
+    const people = [member, ...(await times(9, () => service.newAccount()))];
+    const answers = await times(310, (n) => {
+      const { email, password } = people[n % people.length] ?? member;
+      return signIn(email, password, from);
+    });
+    expect(new Set(answers.map(({ status }) => status))).toEqual(new Set([200]));
+  });
+
+  test('300 wrong ones are too many, those refused for their person left out; other addresses go on', async () => {
+    const from = { 'x-forwarded-for': '203.0.113.21' };
+    for (let n = 0; n < 20; n++) await signIn(member.email, `wrong number ${n}`, from);
+    const guesses = await times(290, (n) => signIn(`nobody-${n}@example.com`, 'a guess', from));
+    expect(new Set(guesses.map(({ status }) => status))).toEqual(new Set([401]));
+    const refused = await signIn(FIRST_PERSON.email, FIRST_PERSON.password, from);
+    expect([refused.status, refused.body.type]).toEqual([429, '/problems/too-many-requests']);
+    expect(Number(refused.headers.get('retry-after'))).toBeGreaterThan(0);
+    const elsewhere = { 'x-forwarded-for': '203.0.113.22' };
+    expect((await signIn(FIRST_PERSON.email, FIRST_PERSON.password, elsewhere)).status).toBe(200);
+  });
+});
+
 test('right sign-ins at once all succeed', async () => {
   const answers = await Promise.all(Array.from({ length: 25 }, () => signIn(member.email, member.password)));
   expect(new Set(answers.map((answer) => answer.status))).toEqual(new Set([200]));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { HashingTurns } from '../../../server/access/hashingTurns.ts';
 import { BodyMemory } from '../../../server/limits/bodyMemory.ts';
 import { SteadyStore } from '../../../server/limits/steadyStore.ts';
 import { WorkTurns } from '../../../server/limits/workTurns.ts';
@@ -52,6 +53,47 @@ describe('the memory for bodies', () => {
     const wait = last.add(1);
     last.leave();
     await expect(wait).rejects.toBeInstanceOf(ProblemError);
+  });
+});
+
+describe('turns for hashing', () => {
+  test('two work at once, the others in the order in which they came, also after one that failed', async () => {
+    const turns = new HashingTurns();
+    const begun: number[] = [];
+    const ends: (() => void)[] = [];
+    const runs = [0, 1, 2, 3].map((n) =>
+      turns.run(async () => {
+        begun.push(n);
+        await new Promise<void>((end) => ends.push(end));
+        if (n === 1) throw new Error('This one fails.');
+      }),
+    );
+    const failed = expect(runs[1]).rejects.toThrow('This one fails.');
+    await new Promise(setImmediate);
+    expect(begun).toEqual([0, 1]);
+    ends[1]?.();
+    await failed;
+    await new Promise(setImmediate);
+    expect(begun).toEqual([0, 1, 2]);
+    ends[0]?.();
+    await runs[0];
+    await new Promise(setImmediate);
+    expect(begun).toEqual([0, 1, 2, 3]);
+    for (const end of ends) end();
+    await Promise.all([runs[2], runs[3]]);
+  });
+
+  test('whoever comes when a thousand wait is told to come again', async () => {
+    const turns = new HashingTurns();
+    let end = () => {};
+    const over = new Promise<void>((resolve) => {
+      end = resolve;
+    });
+    const taken = Array.from({ length: 1002 }, () => turns.run(() => over));
+    await expect(turns.run(() => over)).rejects.toMatchObject({ problem: 'too-many-requests' });
+    end();
+    await Promise.all(taken);
+    await expect(turns.run(async () => 'done')).resolves.toBe('done');
   });
 });
 
