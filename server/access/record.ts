@@ -3,6 +3,7 @@ import { type Kysely, type Selectable, sql } from 'kysely';
 import type { RecordTable, Tables } from '../../migrations/tables.ts';
 import type { RecordedAct, RecordQuery } from '../schemas/record.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
+import { recordId } from './recordId.ts';
 import type { AccountInScope } from './scope.ts';
 
 export interface RecordRow extends Selectable<RecordTable> {
@@ -45,7 +46,7 @@ export async function listRecord(
 
 export function actOf(row: RecordRow): RecordedAct {
   return {
-    id: row.id,
+    id: recordId(row.at, row.id),
     at: row.at.toISOString(),
     act: row.act,
     by: row.person_id === null ? null : { id: row.person_id, name: row.person_name },

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { version as uuidVersion } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ACTS_OF } from '../../dashboards/src/record/kinds.ts';
 import { words } from '../../dashboards/src/words.ts';
@@ -134,6 +135,13 @@ test('is read in pages, by time, and as a table', async () => {
     cursor = `&cursor=${page.body.next}`;
   }
   expect(walked).toEqual(all.map(({ id }) => id).reverse());
+  expect(walked.filter((id) => uuidVersion(String(id)) !== 7)).toEqual([]);
+  expect(new Set(walked).size).toBe(walked.length);
+  // What version 7 is for: its first 48 bits are the instant.
+  const [first] = all;
+  expect(Number.parseInt(String(first?.id).replaceAll('-', '').slice(0, 12), 16)).toBe(
+    Date.parse(String(first?.at)),
+  );
   expect(await acts(`&to=${String(all[0].at).slice(0, 4)}-01-01T00:00:00Z`)).toEqual([]);
   const csv = await service.request('GET', '/record', {
     token: dealer.token,
