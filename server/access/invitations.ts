@@ -88,11 +88,15 @@ function takeGrant(
   return inTransaction(db, async (trx) => {
     const { grant_id } = await useUp(trx, token);
     const person = await personFor(trx);
+    // All that this account granted to the address so far: it need not be asked for each coach by itself. What other
+    // accounts granted stays theirs, as an invitation proves nothing of the address to them.
     await trx
       .updateTable('grants')
       .set({ person_id: person.id })
       .where('account_id', '=', token.accountId)
-      .where('id', '=', grant_id)
+      .where(({ and, eb, or }) =>
+        or([eb('id', '=', grant_id), and([eb('email', '=', email), eb('person_id', 'is', null)])]),
+      )
       .execute();
     const { id, accountId, name, role } = person;
     return { id, accountId, email, name, role };

@@ -216,6 +216,27 @@ describe('a grant to an unknown address', () => {
     expect((await accept(invitation)).status).toBe(404);
   });
 
+  test('who was granted two coaches sees both with the first invitation; those of others need theirs', async () => {
+    const email = newEmail();
+    const stranger = await service.newAccount();
+    const theirs = await newFleet(service, stranger.token);
+    const first = (await grant(email, 'owner')).body;
+    const grantTo = (token: string, coachId: string) =>
+      as(token, 'POST', `/coaches/${coachId}/grants`, { email, role: 'technician' });
+    const second = (await grantTo(dealer.token, other.coachId)).body;
+    const foreign = (await grantTo(stranger.token, theirs.coachId)).body;
+    const { token } = (await accept(first.invitation)).body;
+    expect((await coachesOf(token)).sort()).toEqual([fleet.coachId, other.coachId].sort());
+    expect((await as(token, 'PATCH', `/coaches/${other.coachId}`, { notes: 'Seen to.' })).status).toBe(200);
+    const wrong = await accept(second.invitation, 'another long password');
+    expect([wrong.status, wrong.body.type]).toEqual([401, '/problems/wrong-password']);
+    expect((await accept(second.invitation)).status).toBe(200);
+    expect((await accept(second.invitation)).status).toBe(404);
+    expect((await coachesOf(token)).sort()).toEqual([fleet.coachId, other.coachId].sort());
+    expect((await accept(foreign.invitation)).status).toBe(200);
+    expect(await coachesOf(token)).toHaveLength(3);
+  });
+
   test('that has an account by now asks for its password, and takes nothing over', async () => {
     const email = newEmail();
     const first = (await grant(email, 'owner')).body.invitation;
