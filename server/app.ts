@@ -22,6 +22,7 @@ import { webSockets } from './live/webSockets.ts';
 import { type Mailer, printingMailer } from './mail/mailer.ts';
 import { measureApp } from './metrics/measureApp.ts';
 import { openApi } from './openApi.ts';
+import { refuseUpgrades } from './refuseUpgrades.ts';
 import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
@@ -114,6 +115,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(rateLimit, { global: false, store: SteadyStore });
   await app.register(compress, { globalDecompression: false, ...QUICK_COMPRESSION });
   await app.register(webSockets);
+  await app.register(refuseUpgrades);
   await app.register(openApi);
 
   app.addHook('onRequest', (request) => authenticate(database, request));
