@@ -27,7 +27,7 @@ import { refuseCompressedBody } from './requestBodies.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
-import { PAGES, pageRoutes, sendPage } from './routes/pages.ts';
+import { PAGES, pageRoutes, sendMissingPage, sendPage } from './routes/pages.ts';
 import { describeProblems } from './routes/problemResponses.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { unsubscribeRoutes } from './routes/unsubscribe.ts';
@@ -134,7 +134,15 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(unsubscribeRoutes);
   await app.register(pageRoutes, pages);
   app.setNotFoundHandler((request, reply) =>
-    answerUnknownRoute(routes, (of, to) => sendPage(app, pages, of, to), request, reply),
+    answerUnknownRoute(
+      routes,
+      {
+        send: (of, to) => sendPage(app, pages, of, to),
+        sendMissing: (to) => sendMissingPage(pages.folder, to),
+      },
+      request,
+      reply,
+    ),
   );
   return app;
 }

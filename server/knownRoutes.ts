@@ -1,7 +1,9 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from './appTypes.ts';
 import { sendProblem } from './errorHandler.ts';
+import { isPageAddress } from './pageAddresses.ts';
 import { notFound, ProblemError } from './problems.ts';
+import { preferredType } from './results/preferredType.ts';
 
 interface KnownRoute {
   readonly address: RegExp;
@@ -31,13 +33,19 @@ declare module 'fastify' {
   }
 }
 
+/** What a person is shown and a program is told, in the order in which they count where both are wanted alike. */
+const FORMS = ['application/problem+json', 'text/html'] as const;
+
 /**
- * 405 where another method would do. Below `/api`, and where the address is known but for an id too long to be one,
- * 404. Any other address is the pages' own.
+ * 405 where another method would do. Where the address is known but for an id too long to be one, 404. The pages have
+ * addresses of their own; any other is 404, said on a page to whoever wants to read one.
  */
 export function answerUnknownRoute(
   routes: KnownRoutes,
-  sendPage: (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply>,
+  pages: {
+    readonly send: (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply>;
+    readonly sendMissing: (reply: FastifyReply) => Promise<FastifyReply>;
+  },
   request: FastifyRequest,
   reply: FastifyReply,
 ): FastifyReply | Promise<FastifyReply> {
@@ -53,7 +61,10 @@ export function answerUnknownRoute(
       new ProblemError('method-not-allowed', `Use ${allow}.`, { headers: { allow } }),
     );
   }
-  const isPage = ['GET', 'HEAD'].includes(request.method) && !/^\/(api|assets)(\/|$)/.test(path);
-  if (isPage) return sendPage(request, reply);
+  const isRead = ['GET', 'HEAD'].includes(request.method);
+  if (isRead && isPageAddress(path)) return pages.send(request, reply);
+  const isForMachines = /^\/(api|assets)(\/|$)/.test(path);
+  if (isRead && !isForMachines && preferredType(request.headers.accept, FORMS) === 'text/html')
+    return pages.sendMissing(reply);
   return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
 }

@@ -24,7 +24,8 @@ const StrokePage = lazily(async () => (await import('./pages/StrokePage.tsx')).S
 const UnsubscribePage = lazily(async () => (await import('./pages/UnsubscribePage.tsx')).UnsubscribePage);
 const UploadPage = lazily(async () => (await import('./pages/UploadPage.tsx')).UploadPage);
 
-function Page({ path }: { readonly path: string }) {
+/** Null where there is none. */
+function pageAt(path: string) {
   const coach = matchPath('/coaches/:id', path);
   const room = matchPath('/rooms/:id', path);
   const compare = matchPath('/rooms/:id/compare', path);
@@ -42,10 +43,14 @@ function Page({ path }: { readonly path: string }) {
   if (compare !== null) return <ComparePage key={compare.id} id={compare.id} />;
   if (upload !== null) return <UploadPage key={upload.id} id={upload.id} />;
   if (stroke !== null) return <StrokePage key={stroke.id} id={stroke.id} />;
-  return <MissingPage />;
+  return null;
 }
 
-/** Pages for whoever is not signed in yet: null for all others. */
+function Page({ path }: { readonly path: string }) {
+  return pageAt(path);
+}
+
+/** Pages for whoever is not signed in yet, and for an address without one: null for all others. */
 function openPage(path: string) {
   if (path === '/set-up') return <SetUpPage />;
   if (path === '/join') return <JoinPage />;
@@ -53,12 +58,13 @@ function openPage(path: string) {
   if (path === '/forgot') return <ForgotPage />;
   const ending = matchPath('/unsubscribe/:token', path);
   if (ending !== null) return <UnsubscribePage token={ending.token} />;
-  return null;
+  return pageAt(path) === null ? <MissingPage /> : null;
 }
 
 /** The pages stay as they are under the sign-in form, so that a lost session loses nothing typed. */
 export function App() {
-  const path = usePath();
+  // As `matchPath` has it: slashes at its end say nothing.
+  const path = usePath().replace(/(?<=[^/])\/+$/, '');
   const session = useSession();
   useLinks();
   const open = openPage(path);

@@ -7,6 +7,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from '../appTypes.ts';
 import { drawPage } from '../drawing/drawPage.ts';
 import { loadDrawer } from '../drawing/loadDrawer.ts';
+import { ProblemError } from '../problems.ts';
 
 /** Where Vite builds them. */
 export const PAGES = fileURLToPath(new URL('../../dashboards/dist/', import.meta.url));
@@ -51,10 +52,7 @@ export async function pageRoutes(app: App, pages: PagesOptions): Promise<void> {
   app.get(UNSUBSCRIBE, (_request, reply) => sendEmptyPage(folder, reply));
 }
 
-/**
- * Any address that is no file is an address of the pages, which find out themselves what it names. Where somebody is
- * signed in, the page comes with its answer drawn.
- */
+/** A page, which finds out itself what its address names. Where somebody is signed in, it comes with its answer drawn. */
 export async function sendPage(
   app: App,
   pages: PagesOptions,
@@ -71,6 +69,17 @@ export async function sendPage(
     .type('text/html; charset=utf-8')
     .header('cache-control', 'private, no-store')
     .send(page);
+}
+
+/** To whoever asked for a page where none is: the pages say so themselves. */
+export async function sendMissingPage(folder: string, reply: FastifyReply): Promise<FastifyReply> {
+  const index = join(folder, INDEX);
+  if (!existsSync(index)) throw new ProblemError('not-found', 'There is nothing at this address.');
+  return reply
+    .code(404)
+    .type('text/html; charset=utf-8')
+    .header('cache-control', 'no-store')
+    .send(await readFile(index, 'utf8'));
 }
 
 function sendEmptyPage(folder: string, reply: FastifyReply): FastifyReply {

@@ -16,20 +16,28 @@ describePages('signing in and out', (place) => {
   });
 
   test('leads to the address that was asked for, by keyboard alone, and out again', async () => {
-    const { page, troubles } = await place.visit('/nowhere');
+    const { page, troubles } = await place.visit('/settings/');
     await page.getByLabel('E-mail').focus();
     await page.keyboard.type(place.person.email);
     await page.keyboard.press('Tab');
     await page.keyboard.type(place.person.password);
     await page.keyboard.press('Enter');
-    await page.getByRole('heading', { level: 1, name: 'Nothing here' }).waitFor();
-    await page.getByRole('link', { name: 'To the coaches' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();
+    await page.getByRole('link', { name: 'Coaches' }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
     await page.getByRole('button', { name: 'Sign out' }).click();
     await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
     await page.reload();
     await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
     expect(troubles).toEqual([]);
+  });
+
+  test('is not asked of whoever comes to an address that leads nowhere', async () => {
+    const { page } = await place.visit('/nowhere');
+    await page.getByRole('heading', { level: 1, name: 'Nothing here' }).waitFor();
+    expect(await page.getByLabel('Password').count()).toBe(0);
+    await page.getByRole('link', { name: 'To the coaches' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
   });
 
   test('an empty installation says how the first coach comes to be', async () => {

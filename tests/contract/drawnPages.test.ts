@@ -103,13 +103,10 @@ describe('nobody is told anything', () => {
   });
 });
 
-test.each(['/settings', '/people', '/set-up', '/strokes/any', '/nothing/here'])(
-  '%s comes empty',
-  async (path) => {
-    const page = await openPage(service.url, path, { session: people.dealer.token });
-    expect([page.status, page.html, page.headers['cache-control']]).toEqual([200, empty, 'no-cache']);
-  },
-);
+test.each(['/settings', '/people', '/set-up', '/strokes/any'])('%s comes empty', async (path) => {
+  const page = await openPage(service.url, path, { session: people.dealer.token });
+  expect([page.status, page.html, page.headers['cache-control']]).toEqual([200, empty, 'no-cache']);
+});
 
 test.each(['/rooms/..', '/rooms/%2e%2e', '/coaches/a?b=%ff', '/coaches/,,', '/?', '/?q=<x>'])(
   '%s is a page whatever stands in it',

@@ -45,7 +45,7 @@ describe('every answer', () => {
 });
 
 describe('the pages', () => {
-  test.each(['/', '/coaches/any', '/rooms/any/strokes', '/set-up'])(
+  test.each(['/', '/coaches/any', '/rooms/any/compare', '/rooms/any/', '/set-up'])(
     'answer %s, which they find out about',
     async (path) => {
       const page = await read(path);
@@ -54,6 +54,28 @@ describe('the pages', () => {
       expect(await page.text()).toContain('<script');
     },
   );
+
+  test.each(['/', '/settings', '/rooms/any'])('answer %s also to whoever wants JSON', async (path) => {
+    const page = await read(path, { accept: 'application/json' });
+    expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
+  });
+
+  const NOWHERE = ['/nothing', '/nothing.json', '/.env', '/API/v1/coaches', '/rooms/any/strokes', '/coaches'];
+  const BROWSER = 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8';
+
+  test.each(NOWHERE)('are none at %s: 404 with the page that says so, or as a problem', async (path) => {
+    for (const accept of ['application/json', '*/*', 'image/png']) {
+      const told = await read(path, { accept });
+      expect([told.status, told.headers.get('content-type')]).toEqual([404, 'application/problem+json']);
+      expect(await told.json()).toMatchObject({ type: '/problems/not-found', status: 404 });
+    }
+    for (const accept of [BROWSER, 'text/html']) {
+      const shown = await read(path, { accept });
+      expect([shown.status, shown.headers.get('content-type')]).toEqual([404, 'text/html; charset=utf-8']);
+      expect(shown.headers.get('cache-control')).toBe('no-store');
+      expect(await shown.text()).toContain('<script');
+    }
+  });
 
   test('come as small as the build made them, and as they are to whoever takes no compression', async () => {
     const script = /\/assets\/[^"]+\.js/.exec(await (await read('/')).text())?.[0] ?? '';
