@@ -26,6 +26,9 @@ export async function changeStroke(
       await checkRoom(trx, before, patch.roomId);
     await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt ?? before.placed_at);
     await refuseOvertaken(trx, accountId, before);
+    // The mark of that room is ours: its sides stay as they are until we are done.
+    if (patch.roomId !== undefined && patch.roomId !== before.room_id)
+      await checkRoom(trx, before, patch.roomId);
     const changes = changesOf(before, patch, startedAt);
     if (changes.analysis === null) await refuseUnmeasurable(trx, before);
     if (changes.room_id !== undefined) await forgetMeasures(trx, before);

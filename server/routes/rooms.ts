@@ -69,6 +69,7 @@ export async function roomRoutes(app: App): Promise<void> {
       schema: {
         tags,
         summary: 'Change a room; its results are made anew where they depend on it',
+        description: 'A side that strokes of the room name cannot be taken away: 409.',
         params: ByIdParams,
         body: RoomPatch,
         response: { 200: Room },

@@ -8,6 +8,7 @@ import type { Room, RoomBody } from '../schemas/room.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { holdCoach } from './coaches.ts';
+import { refuseToLoseSides } from './keepSides.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export type RoomRow = Selectable<RoomTable>;
@@ -100,6 +101,9 @@ export async function changeRoom(
   change: Partial<RoomBody>,
 ): Promise<Room> {
   const before = await findRoom(trx, accountId, id);
+  const { sides } = change;
+  if (sides !== undefined && before.sides.some((side) => !sides.includes(side)))
+    await refuseToLoseSides(trx, accountId, id, sides);
   const differs = (field: keyof RoomBody) =>
     change[field] !== undefined && JSON.stringify(change[field]) !== JSON.stringify(before[field]);
   // By its name a room finds its like in other coaches of the model.
