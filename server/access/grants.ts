@@ -17,6 +17,8 @@ export async function createGrant(
   { email, role, until }: GrantBody,
 ): Promise<NewGrant> {
   await holdCoach(trx, accountId, coachId);
+  if (until != null && Date.parse(until) <= Date.now())
+    throw invalidField('/until', 'Must be a time to come.');
   await refuseColleague(trx, accountId, email);
   const known = await personAt(trx, email);
   const id = newId();

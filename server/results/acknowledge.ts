@@ -15,7 +15,7 @@ export async function acknowledgeWarning(
   db: Kysely<Tables>,
   caller: PersonCaller,
   warningId: string,
-  note: string | undefined,
+  note: string | null | undefined,
 ): Promise<Warning> {
   await db
     .updateTable('warnings')

@@ -1,9 +1,11 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
+import { notFound } from '../problems.ts';
 import { acknowledgeWarning } from '../results/acknowledge.ts';
 import { acknowledgeMany } from '../results/acknowledgeMany.ts';
 import { findRoom } from '../results/findRoom.ts';
-import { listWarnings } from '../results/warnings.ts';
+import { findWarning, listWarnings } from '../results/warnings.ts';
+import { warningView } from '../results/warningView.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import {
   AcknowledgementBody,
@@ -46,6 +48,16 @@ export async function warningRoutes(app: App): Promise<void> {
       config: { visits: true },
     },
     (request) => listWarnings(request.db, personOf(request), null, request.query),
+  );
+
+  app.get(
+    '/api/v1/warnings/:id',
+    { schema: { tags, summary: 'Read a warning', params: ByIdParams, response: { 200: Warning } } },
+    async (request) => {
+      const warning = await findWarning(request.db, personOf(request).accountId, request.params.id);
+      if (warning === undefined) throw notFound('warning');
+      return warningView(warning);
+    },
   );
 
   app.post(

@@ -23,9 +23,21 @@ export const Notes = z.string().max(10_000);
 
 export const ByIdParams = z.object({ id: Id });
 
+/** A whole number in a query: decimal digits alone, which is how every program writes one. */
+export function wholeNumber(least: number, most: number) {
+  return z.preprocess(
+    (sent) => (typeof sent === 'string' && /^(0|[1-9]\d*)$/.test(sent) ? Number(sent) : sent),
+    z
+      .number({ error: `Must be a whole number from ${least} to ${most}, in digits.` })
+      .int()
+      .min(least)
+      .max(most),
+  );
+}
+
 /** What every list takes. */
 export const PageQuery = z.object({
-  limit: z.coerce.number().int().min(1).max(500).default(100),
+  limit: wholeNumber(1, 500).default(100),
   cursor: z.string().min(1).max(500).optional(),
 });
 

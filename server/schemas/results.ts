@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import { DIRECTIONS } from '../../analysis/trace.ts';
 import { SEVERITIES, SPIKE_PATTERNS, VERDICTS, WARNING_KINDS } from '../../analysis/warning.ts';
-import { Id, PageQuery, SpanQuery, Time } from './common.ts';
+import { Id, Notes, PageQuery, SpanQuery, Time, wholeNumber } from './common.ts';
 import { Service } from './service.ts';
 
 export const MeasuresAnswer = z.array(z.object({ name: z.string(), unit: z.string(), title: z.string() }));
@@ -11,11 +11,7 @@ export const TrendQuery = SpanQuery.extend({
   measure: z.enum(MEASURE_NAMES, { error: `Must be one of: ${MEASURE_NAMES.join(', ')}.` }),
   direction: z.enum(DIRECTIONS),
   side: z.string().min(1).max(60).optional(),
-  points: z.coerce
-    .number()
-    .int()
-    .min(100)
-    .max(20_000)
+  points: wholeNumber(100, 20_000)
     .optional()
     .describe(
       'About how many at most: the lowest and highest of each stretch are kept, all beyond the limits and the newest.',
@@ -104,7 +100,7 @@ export const Warning = z
   .meta({ id: 'Warning' });
 export type Warning = z.infer<typeof Warning>;
 
-export const AcknowledgementBody = z.strictObject({ note: z.string().max(10_000).optional() });
+export const AcknowledgementBody = z.strictObject({ note: Notes.nullable().optional() });
 
 const Some = z.array(Id).max(500);
 /** Every open warning among those named, and of the coaches named. */
@@ -126,7 +122,19 @@ export const ComparisonQuery = z
   })
   .refine((q) => q.service !== undefined || (q.beforeFrom && q.beforeTo && q.afterFrom && q.afterTo), {
     message: 'Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.',
+  })
+  .refine((q) => isInOrder(q.beforeFrom, q.beforeTo), {
+    path: ['beforeTo'],
+    message: 'Must not be before beforeFrom.',
+  })
+  .refine((q) => isInOrder(q.afterFrom, q.afterTo), {
+    path: ['afterTo'],
+    message: 'Must not be before afterFrom.',
   });
+
+function isInOrder(from: string | undefined, to: string | undefined): boolean {
+  return from === undefined || to === undefined || Date.parse(from) <= Date.parse(to);
+}
 
 const Shift = z.object({
   measure: z.string(),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { DIRECTIONS } from '../../analysis/trace.ts';
-import { Id } from './common.ts';
+import { Id, wholeNumber } from './common.ts';
 
 const Places = z.array(z.number().nullable());
 
@@ -28,7 +28,7 @@ export const MAX_POINTS = 20_000;
 
 /** How many points a picture can show. Thinning keeps the smallest and the largest of each stretch. */
 export const PointsQuery = z.object({
-  points: z.coerce.number().int().min(100).max(MAX_POINTS).optional(),
+  points: wholeNumber(100, MAX_POINTS).optional(),
 });
 
 const AlongTravel = { positions: z.array(z.number()) };

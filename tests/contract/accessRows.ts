@@ -238,6 +238,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
     answers: people(200),
     shows: { text: ({ warning }) => warning, to: WHO_SEE },
   },
+  'GET /api/v1/warnings/:id': { answers: seen() },
   'POST /api/v1/warnings/:id/acknowledgement': { answers: seen(), body: () => ({ note: 'Seen.' }) },
   'POST /api/v1/acknowledgements': {
     answers: people(200),

@@ -81,6 +81,14 @@ describe('a grant to a person of another account', () => {
     expect(listed.map(({ id }: { id: string }) => id)).toEqual([dated.id]);
   });
 
+  test('until a time that is over is refused', async () => {
+    for (const until of ['2020-01-01T00:00:00Z', new Date(Date.now() - 1000).toISOString()]) {
+      const answer = await grant(visitor.email, 'owner', { until });
+      expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/until']);
+    }
+    expect((await grant(visitor.email, 'owner', { until: null })).status).toBe(201);
+  });
+
   test('of two roles counts with the greater', async () => {
     await grant(visitor.email, 'owner');
     await grant(visitor.email, 'technician');
@@ -175,7 +183,19 @@ describe('whoever visits', () => {
        values ($1, $2, $3, 'rising-draw', 'watch', now(), $4, $4, 'Rising', '{}', '[]', '[]')`,
       [dealer.person.accountId, id, fleet.roomId, strokeId],
     );
-    expect((await as(visitor.token, 'POST', `/warnings/${id}/acknowledgement`)).status).toBe(200);
+    const path = `/warnings/${id}/acknowledgement`;
+    expect((await as(visitor.token, 'POST', path)).status).toBe(200);
+    const noted = await as(visitor.token, 'POST', path, { note: 'Heard it too.' });
+    expect(noted.body.acknowledgement.note).toBe('Heard it too.');
+    const read = await as(visitor.token, 'GET', `/warnings/${id}`);
+    expect([read.status, read.body]).toEqual([200, noted.body]);
+    const none = await as(visitor.token, 'POST', path, { note: null });
+    expect([none.status, none.body.acknowledgement.note]).toEqual([200, null]);
+    const many = await as(visitor.token, 'POST', '/acknowledgements', { warnings: [id], note: null });
+    expect(many.status).toBe(200);
+    const stranger = await service.newAccount();
+    expect((await as(stranger.token, 'GET', `/warnings/${id}`)).status).toBe(404);
+    expect((await as(dealer.token, 'GET', `/warnings/${randomUUID()}`)).status).toBe(404);
     const [warning] = (await as(dealer.token, 'GET', '/warnings')).body.items;
     expect(warning.acknowledgement.by).toBe(visitor.person.name);
   });

@@ -105,6 +105,13 @@ test('the comparison around a service and between spans', async () => {
   const none = await service.request('GET', `/rooms/${fleet.roomId}/comparison`, { token });
   expect(none.status).toBe(422);
   expect(none.body.detail).toBe('Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.');
+  for (const [span, pointer] of [
+    [`beforeFrom=${dayAt(3)}&beforeTo=${dayAt(0)}&afterFrom=${dayAt(4)}&afterTo=${dayAt(30)}`, '/beforeTo'],
+    [`beforeFrom=${dayAt(0)}&beforeTo=${dayAt(3)}&afterFrom=${dayAt(30)}&afterTo=${dayAt(4)}`, '/afterTo'],
+  ]) {
+    const turned = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${span}`, { token });
+    expect([turned.status, turned.body.errors[0].pointer]).toEqual([422, pointer]);
+  }
   const unknown = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`, {
     token,
   });

@@ -100,7 +100,10 @@ test('with no more strokes than points it is the whole', async () => {
   );
 });
 
-test.each(['0', '1e9', 'many', '150.5'])('points=%s is 422', async (points) => {
-  const answer = await ask(`&points=${points}`);
-  expect([answer.status, answer.body.errors?.[0].pointer]).toEqual([422, '/points']);
-});
+test.each(['0', '1e9', '1e3', '0x100', '0400', '%20400', 'many', '150.5'])(
+  'points=%s is 422',
+  async (points) => {
+    const answer = await ask(`&points=${points}`);
+    expect([answer.status, answer.body.errors?.[0].pointer]).toEqual([422, '/points']);
+  },
+);
