@@ -1,7 +1,8 @@
 import swagger from '@fastify/swagger';
-import type { RouteOptions } from 'fastify';
+import type { FastifyContextConfig, RouteOptions } from 'fastify';
 import fp from 'fastify-plugin';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
+import { z } from 'zod';
 import { SESSION_COOKIE } from './access/sessionCookie.ts';
 import type { App } from './appTypes.ts';
 import { LONGEST_KEY, REPLAYED } from './routes/createOnce.ts';
@@ -48,6 +49,27 @@ const REPLAYED_HEADER = {
   schema: { type: 'string', const: 'true' },
 } as const;
 
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** Of a route that takes WebSockets: the schemas of its messages, and the token that the request may bring. */
+    messages?: {
+      readonly sent: z.ZodType;
+      readonly answered: z.ZodType;
+      readonly token: 'personToken' | 'loggerToken';
+    };
+  }
+}
+
+/** OpenAPI knows no messages: where an operation says which schemas those of its WebSocket have. */
+const MESSAGES = 'x-messages';
+
+/** Which component a schema is in the document. */
+function referenceTo(schema: z.ZodType): { $ref: string } {
+  const id = z.globalRegistry.get(schema)?.id;
+  if (id === undefined) throw new Error('The schema of a message has no name.');
+  return { $ref: `#/components/schemas/${id}` };
+}
+
 /** Whether a route makes something: it answers 201, or takes strokes. */
 function creates({ method, schema, config }: RouteOptions): boolean {
   if (method !== 'POST' || config?.access === 'public') return false;
@@ -57,7 +79,9 @@ function creates({ method, schema, config }: RouteOptions): boolean {
 /** Generates the OpenAPI 3.1 document from the very schemas that validate. */
 export const openApi = fp(async (app: App) => {
   app.addHook('onRoute', (route) => {
-    const security = SECURITY[route.config?.access ?? 'person'];
+    const { access = 'person', messages } = route.config ?? {};
+    // Whoever opens a WebSocket without a token sends it on it.
+    const security = messages === undefined ? SECURITY[access] : [{ [messages.token]: [] }, {}];
     if (route.schema !== undefined) route.schema = { ...route.schema, security: [...security] };
   });
   await app.register(swagger, {
@@ -79,11 +103,17 @@ export const openApi = fp(async (app: App) => {
     },
     transform: (documented) => {
       const { schema, url } = jsonSchemaTransform(documented);
+      const { messages } = documented.route.config ?? {};
+      if (messages !== undefined) return { url, schema: { ...schema, [MESSAGES]: messagesOf(messages) } };
       return { url, schema: creates(documented.route) ? { ...schema, headers: IDEMPOTENCY_KEY } : schema };
     },
     transformObject: (documented) => withReplays(jsonSchemaTransformObject(documented)),
   });
 });
+
+function messagesOf({ sent, answered }: NonNullable<FastifyContextConfig['messages']>) {
+  return { sent: referenceTo(sent), answered: referenceTo(answered) };
+}
 
 type OpenApi = ReturnType<typeof jsonSchemaTransformObject>;
 

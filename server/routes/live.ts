@@ -1,4 +1,5 @@
 import type { FastifyRequest } from 'fastify';
+import { z } from 'zod';
 import { tokenOf } from '../access/authenticate.ts';
 import { isFromOwnPages } from '../access/sameOrigin.ts';
 import type { App } from '../appTypes.ts';
@@ -7,6 +8,7 @@ import { openFeeds } from '../live/feeds.ts';
 import { Seats } from '../live/seats.ts';
 import { holderOf } from '../live/sight.ts';
 import { ProblemError } from '../problems.ts';
+import { LivePush, LiveRequest } from '../schemas/live.ts';
 
 export async function liveRoutes(app: App): Promise<void> {
   const seats = new Seats();
@@ -16,9 +18,22 @@ export async function liveRoutes(app: App): Promise<void> {
   app.route({
     method: 'GET',
     url: '/api/v1/live',
-    schema: { hide: true },
+    schema: {
+      tags: ['live'],
+      summary: 'Watch rooms, over a WebSocket',
+      description:
+        'Text messages of JSON. Sent: `LiveRequest`; answered: `LivePush` (see `x-messages`). Whoever brings no ' +
+        'token with the request sends `{"type": "hello", "token": ...}` first. `watch` is answered with the ' +
+        'status of the room, then come samples of strokes under way, finished strokes, warnings and each new status, ' +
+        'until `unwatch`. What is wrong with a message is answered as `problem`.',
+      response: { 101: z.undefined().describe('The connection is a WebSocket from here on.') },
+    },
     // Whoever sends no token with the request sends it as the first message.
-    config: { access: 'public' },
+    config: {
+      access: 'public',
+      messages: { sent: LiveRequest, answered: LivePush, token: 'personToken' },
+      problems: ['not-signed-in', 'foreign-origin', 'not-found'],
+    },
     preHandler: async (request) => {
       if (!isFromOwnPages(request))
         throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');

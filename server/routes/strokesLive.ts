@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { tokenOf } from '../access/authenticate.ts';
 import { loggerOfToken } from '../access/loggerTokens.ts';
@@ -8,6 +9,7 @@ import { inScope } from '../database/openDatabase.ts';
 import { Link } from '../links/link.ts';
 import { Links } from '../links/links.ts';
 import { notSignedIn, ProblemError } from '../problems.ts';
+import { LinkAnswer, LinkMessage } from '../schemas/strokesLive.ts';
 
 const SILENT_AFTER_MS = 60_000;
 
@@ -31,9 +33,23 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
   app.route({
     method: 'GET',
     url: '/api/v1/strokes/live',
-    schema: { hide: true },
+    schema: {
+      tags: ['strokes'],
+      summary: 'Send strokes as they happen, over a WebSocket',
+      description:
+        'Messages of JSON (text) or CBOR (binary), each answered in its own form. Sent: `LinkMessage`; answered: ' +
+        '`LinkAnswer` (see `x-messages`). A stroke is `begin`, any number of `samples`, `end`. `ack` is said once ' +
+        'the samples would survive the death of the service, `stored` once the stroke is stored. After a link ' +
+        'dropped, `begin` with the same key is answered with `resume` and the piece to go on with. Whoever brings no ' +
+        'token with the request sends it in the first message.',
+      response: { 101: z.undefined().describe('The connection is a WebSocket from here on.') },
+    },
     // Whoever sends no token with the request sends it with the first message.
-    config: { access: 'public' },
+    config: {
+      access: 'public',
+      messages: { sent: LinkMessage, answered: LinkAnswer, token: 'loggerToken' },
+      problems: ['not-signed-in', 'foreign-origin', 'not-found'],
+    },
     preHandler: async (request) => {
       if (!isFromOwnPages(request))
         throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');

@@ -1,13 +1,15 @@
-import type { Problem } from './common.ts';
+import { z } from 'zod';
+import { Problem } from './common.ts';
 
 /** A problem of RFC 9457 in a message: its members, and the whole with its own `type` once more. */
-export type ProblemMessage = Omit<Problem, 'type'> & {
-  readonly type: 'problem';
-  readonly problem: Problem;
-  readonly key?: string;
-  /** The piece that the stroke goes on with. */
-  readonly nextSeq?: number;
-};
+export const ProblemMessage = z.object({
+  ...Problem.shape,
+  type: z.literal('problem'),
+  problem: Problem,
+  key: z.string().optional(),
+  nextSeq: z.number().int().optional().describe('The piece that the stroke goes on with.'),
+});
+export type ProblemMessage = z.infer<typeof ProblemMessage>;
 
 export function problemMessage(
   problem: Problem,

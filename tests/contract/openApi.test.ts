@@ -1,10 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import { PROBLEMS } from '../../server/problems.ts';
+import { LivePush, LiveRequest } from '../../server/schemas/live.ts';
+import { LinkAnswer, LinkMessage } from '../../server/schemas/strokesLive.ts';
 import { startService, type TestService } from '../support/service.ts';
 
 interface Operation {
   readonly summary?: string;
+  readonly 'x-messages'?: { readonly sent: { $ref: string }; readonly answered: { $ref: string } };
   readonly security?: readonly object[];
   readonly parameters?: readonly { name: string; in: string; required?: boolean; schema: object }[];
   readonly requestBody?: { content: Record<string, { schema: object }> };
@@ -44,6 +48,15 @@ function* objectsIn(document: unknown): Generator<Record<string, unknown>> {
   // An object that is not null has string keys; what they hold is looked at one by one.
   yield document as Record<string, unknown>;
   for (const inner of Object.values(document)) yield* objectsIn(inner);
+}
+
+/** The values that `type` has in the messages of a schema. */
+function kindsIn(schema: object): unknown[] {
+  const kinds = [...objectsIn(schema)].flatMap(({ properties }) => {
+    const { type } = Object(properties);
+    return type?.const ?? type?.enum ?? [];
+  });
+  return [...new Set(kinds)].sort();
 }
 
 const isOpen = ({ security }: Operation) => security?.length === 0;
@@ -89,6 +102,39 @@ describe('the OpenAPI document', () => {
     expect(Object.keys(responses['200'].content ?? {})).toEqual(['application/json', 'text/csv']);
   });
 
+  test.each([
+    ['/api/v1/live', 'LiveRequest', LiveRequest, 'LivePush', LivePush, 'personToken'],
+    ['/api/v1/strokes/live', 'LinkMessage', LinkMessage, 'LinkAnswer', LinkAnswer, 'loggerToken'],
+  ])(
+    'describes the WebSocket %s with the schemas of its messages',
+    (path, sent, sentBy, answered, answeredBy, token) => {
+      const { get } = described.paths[path];
+      expect(Object.keys(get.responses)).toEqual(expect.arrayContaining(['101', '401', '403', '404']));
+      expect(get.responses['101'].content).toBeUndefined();
+      expect(get.security).toEqual([{ [token]: [] }, {}]);
+      expect(get['x-messages']).toEqual({
+        sent: { $ref: `#/components/schemas/${sent}` },
+        answered: { $ref: `#/components/schemas/${answered}` },
+      });
+      // From the very schemas: each kind of message that they know is there.
+      for (const [name, schema] of [
+        [sent, sentBy],
+        [answered, answeredBy],
+      ] as const)
+        expect(kindsIn(described.components.schemas[name])).toEqual(
+          kindsIn(z.toJSONSchema(schema, { io: 'input' })),
+        );
+      expect(kindsIn(described.components.schemas[answered])).toContain('problem');
+    },
+  );
+
+  test('says of whole numbers in queries that they are such', () => {
+    for (const { name, operation } of operations)
+      for (const { name: parameter, schema } of operation.parameters ?? [])
+        if (parameter === 'limit')
+          expect(schema, name).toMatchObject({ type: 'integer', minimum: 1, maximum: expect.any(Number) });
+  });
+
   test('has no reference that leads nowhere', () => {
     const references = [...objectsIn(described)].flatMap((each) =>
       typeof each.$ref === 'string' ? [each.$ref] : [],
@@ -124,7 +170,7 @@ describe('the OpenAPI document', () => {
         for (const scheme of Object.keys(way)) expect(schemes).toContain(scheme);
       const answers = Object.entries(operation.responses);
       expect(
-        answers.some(([status]) => status.startsWith('2')),
+        answers.some(([status]) => /^(2|101$)/.test(status)),
         name,
       ).toBe(true);
       for (const [status, answer] of answers) {
