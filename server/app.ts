@@ -10,6 +10,7 @@ import { giveDatabase } from './access/databaseOfCaller.ts';
 import { holdToRole } from './access/roles.ts';
 import type { App } from './appTypes.ts';
 import { answerBrokenRequest } from './brokenRequest.ts';
+import { checkHead } from './checkHead.ts';
 import type { Database } from './database/openDatabase.ts';
 import { answerProblem } from './errorHandler.ts';
 import { takeJson } from './jsonBody.ts';
@@ -104,6 +105,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   takeJson(app);
 
   await app.register(measureApp);
+  await app.register(checkHead);
   const routes = rememberRoutes(app);
   app.addHook('onRoute', (route) => {
     // The clock of an answer begins with the request: a body may take its time on the way.
@@ -156,6 +158,8 @@ function timeoutsOf({ headersWithinMs, bodyAtMostMs, waitMs }: Limits) {
   const requestWithinMs = headersWithinMs + bodyAtMostMs + waitMs;
   return {
     http: {
+      // Asked for by `checkHead`, in our words.
+      requireHostHeader: false,
       headersTimeout: headersWithinMs,
       requestTimeout: requestWithinMs,
       connectionsCheckingInterval: Math.min(LOOK_AT_CONNECTIONS_EVERY_MS, headersWithinMs),

@@ -2,14 +2,23 @@ import type { Socket } from 'node:net';
 import type { ConnectionError } from 'fastify';
 import { PROBLEMS, type ProblemName, problemBody } from './problems.ts';
 
+/** So long a client may go on sending before it is cut off: cut off at once it would not get to read the answer. */
+const LINGER_MS = 1000;
+
 /**
  * Answers what HTTP itself does not allow, and headers that come too slowly, as a problem like any other. There is no
  * request yet: it is written to the connection, which ends.
  */
 export function answerBrokenRequest({ code }: ConnectionError, socket: Socket): void {
-  if (code === 'ECONNRESET' || socket.destroyed) return;
-  if (socket.writable) socket.write(answerOf(code));
-  socket.destroy();
+  // Told again of each further piece of what was answered already.
+  if (code === 'ECONNRESET' || socket.destroyed || socket.writableEnded) return;
+  if (!socket.writable) {
+    socket.destroy();
+    return;
+  }
+  socket.end(answerOf(code));
+  const cutting = setTimeout(() => socket.destroy(), LINGER_MS);
+  socket.once('close', () => clearTimeout(cutting));
 }
 
 function answerOf(code: string): string {

@@ -18,6 +18,7 @@ export const PROBLEMS = {
   'body-too-large': { status: 413, title: 'The body is too large' },
   'address-too-long': { status: 414, title: 'The address is too long' },
   'unsupported-media-type': { status: 415, title: 'The body has a form that is not taken here' },
+  'expectation-failed': { status: 417, title: 'The expectation cannot be met' },
   'invalid-field': { status: 422, title: 'A field is at fault' },
   'headers-too-large': { status: 431, title: 'The headers are too large' },
   'idempotency-key-reused': { status: 422, title: 'The Idempotency-Key was used for another request' },

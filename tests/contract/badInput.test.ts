@@ -223,11 +223,56 @@ describe('a request that HTTP itself does not allow', () => {
   });
 });
 
-/** Sends lines as they are, which `fetch` would put right, and answers all that comes back. */
-async function raw(...lines: string[]): Promise<string> {
+describe('what Node answers by itself', () => {
+  test.each([
+    ['no Host', 400, 'malformed-request', ['GET /healthz HTTP/1.1', '', '']],
+    ['no Host on a page', 400, 'malformed-request', ['GET / HTTP/1.1', '', '']],
+    [
+      'an unknown expectation',
+      417,
+      'expectation-failed',
+      ['GET /healthz HTTP/1.1', 'host: a', 'expect: x', '', ''],
+    ],
+    ['a long address', 431, 'headers-too-large', [`GET /${'a'.repeat(100_000)} HTTP/1.1`, 'host: a', '', '']],
+    [
+      'a megabyte of it',
+      431,
+      'headers-too-large',
+      [`GET /${'a'.repeat(1_000_000)} HTTP/1.1`, 'host: a', '', ''],
+    ],
+    ['a broken request line', 400, 'malformed-request', ['GET', '', '']],
+  ])('%s is told as a problem, and can be read', async (_, status, problem, lines) => {
+    const [head = '', body = ''] = (await sendLines(lines)).split('\r\n\r\n');
+    expect(head).toMatch(new RegExp(`^HTTP/1\\.1 ${status} `));
+    expect(head.toLowerCase()).toContain('content-type: application/problem+json');
+    expect(JSON.parse(body)).toMatchObject({ type: `/problems/${problem}`, status });
+  });
+
+  test('HTTP/1.0 needs no Host, and 100-continue is met', async () => {
+    expect(await sendLines(['GET /healthz HTTP/1.0', '', ''])).toMatch(/^HTTP\/1\.1 200 /);
+    const continued = await sendLines([
+      'GET /healthz HTTP/1.1',
+      'host: a',
+      'expect: 100-continue',
+      'connection: close',
+      '',
+      '',
+    ]);
+    expect(continued).toMatch(/^HTTP\/1\.1 100 Continue\r\n\r\nHTTP\/1\.1 200 /);
+  });
+});
+
+/** Sends a request that `fetch` would put right, and answers all that comes back. */
+function raw(...lines: string[]): Promise<string> {
+  const { hostname } = new URL(service.url);
+  return sendLines([...lines, `host: ${hostname}`, 'connection: close', '', '']);
+}
+
+/** Sends lines as they are. */
+async function sendLines(lines: readonly string[]): Promise<string> {
   const { hostname, port } = new URL(service.url);
   const socket = connect(Number(port), hostname);
-  socket.write([...lines, `host: ${hostname}`, 'connection: close', '', ''].join('\r\n'));
+  socket.write(lines.join('\r\n'));
   let text = '';
   for await (const chunk of socket) text += chunk;
   return text;
