@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
@@ -41,17 +40,10 @@ export const SentStrokesQuery = z.object({
 export class RawForm {
   readonly type: FormType;
   readonly bytes: Buffer;
-  readonly #query: unknown;
 
-  constructor(type: FormType, bytes: Buffer, query: unknown) {
+  constructor(type: FormType, bytes: Buffer) {
     this.type = type;
     this.bytes = bytes;
-    this.#query = query;
-  }
-
-  /** What makes two requests the same, for the Idempotency-Key. */
-  toJSON(): unknown {
-    return [this.type, this.#query, createHash('sha256').update(this.bytes).digest('base64')];
   }
 }
 
@@ -72,7 +64,7 @@ export function takeForms(app: App): void {
       if (OTHER_CHARSET.test(request.headers['content-type'] ?? '')) {
         throw new ProblemError('unsupported-media-type', 'Text is taken in UTF-8 only.');
       }
-      return new RawForm(type, await bytesOf(app, request, payload), request.query);
+      return new RawForm(type, await bytesOf(app, request, payload));
     });
   }
 }
