@@ -1,10 +1,17 @@
 import { type CopperRead, type CopperScale, copperDegrees, copperScale } from './copper.ts';
 
+/** What values are brought to, of a system of 12 V; of another as much higher or lower. */
 export const REFERENCE_VOLTS = 12.6;
 export const REFERENCE_C = 20;
+const REFERENCE_NOMINAL_VOLTS = 12;
+
+/** The supply of a system as one of 12 V would have it: what a volt does depends on of how many it is one. */
+export function asOfTwelveVolts(supplyVolts: number, nominalVolts: number): number {
+  return (supplyVolts * REFERENCE_NOMINAL_VOLTS) / nominalVolts;
+}
 
 /**
- * What one side's stroke was made under: mean supply less 12.6 V and ambient less 20 °C, null where not recorded; the
+ * What one side's stroke was made under: mean supply, as of a 12 V system, less 12.6 V and ambient less 20 °C, null where not recorded; the
  * season by the calendar, degrees about the mean of the year; and what the motor's copper last read (`copperReading`).
  */
 export type Conditions = readonly [
@@ -16,11 +23,12 @@ export type Conditions = readonly [
 
 export function conditionsAt(
   supplyVolts: number | null,
+  nominalVolts: number,
   ambientC: number | null,
   atMs: number,
   copper: CopperRead | null = null,
 ): Conditions {
-  const volts = supplyVolts === null ? null : supplyVolts - REFERENCE_VOLTS;
+  const volts = supplyVolts === null ? null : asOfTwelveVolts(supplyVolts, nominalVolts) - REFERENCE_VOLTS;
   return [volts, ambientC === null ? null : ambientC - REFERENCE_C, seasonDegrees(atMs), copper];
 }
 

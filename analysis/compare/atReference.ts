@@ -1,4 +1,4 @@
-import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
+import { conditionsAt } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import { toScale } from '../baseline/scale.ts';
 import { type MeasureName, measureValue } from '../measures.ts';
@@ -6,7 +6,7 @@ import { median } from '../statistics/median.ts';
 import { quadraticForm, shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { ComparedStroke } from './compared.ts';
 
-/** Strokes before and after as they would have been at 12.6 V and 20 °C, by how the measure follows either. */
+/** Strokes before and after as they would have been at 12.6 V of a 12 V system and 20 °C, by how the measure follows either. */
 export interface AtReference {
   /** On the measure's scale; a stroke without the measure is left out. */
   readonly before: readonly number[];
@@ -29,9 +29,14 @@ export function atReference(
   measure: MeasureName,
   before: readonly ComparedStroke[],
   after: readonly ComparedStroke[],
-  side: string,
+  { side, nominalVolts }: { readonly side: string; readonly nominalVolts: number },
 ): AtReference {
-  const [earlier, later] = [before, after].map((strokes) => valuesOf(measure, strokes, side));
+  const conditionsOf = (stroke: ComparedStroke) => conditionsBy(stroke, nominalVolts);
+  const valueIn = (stroke: ComparedStroke) => {
+    const value = measureValue(stroke.analysis, measure, side);
+    return value === null ? [] : [{ value: toScale(measure, value), conditions: conditionsOf(stroke) }];
+  };
+  const [earlier, later] = [before, after].map((strokes) => strokes.flatMap(valueIn));
   const { slopes, covariance } = slopesWithin(measure, earlier, later);
   const offset = ([volts, degrees]: Conditions) => slopes[0] * volts + slopes[1] * degrees;
   const apart = [0, 1].map((k) => meanOf(later, k) - meanOf(earlier, k));
@@ -51,18 +56,9 @@ interface Value {
   readonly conditions: Conditions;
 }
 
-function conditionsOf({ event, analysis }: ComparedStroke): Conditions {
-  return [
-    (analysis.supplyVolts ?? REFERENCE_VOLTS) - REFERENCE_VOLTS,
-    (event.ambientC ?? REFERENCE_C) - REFERENCE_C,
-  ];
-}
-
-function valuesOf(measure: MeasureName, strokes: readonly ComparedStroke[], side: string): Value[] {
-  return strokes.flatMap((stroke) => {
-    const value = measureValue(stroke.analysis, measure, side);
-    return value === null ? [] : [{ value: toScale(measure, value), conditions: conditionsOf(stroke) }];
-  });
+function conditionsBy({ event, analysis }: ComparedStroke, nominalVolts: number): Conditions {
+  const [volts, degrees] = conditionsAt(analysis.supplyVolts, nominalVolts, event.ambientC, event.atMs);
+  return [volts ?? 0, degrees ?? 0];
 }
 
 function meanOf(values: readonly Value[], k: number): number {

@@ -21,7 +21,7 @@ const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 const LEFT_OPEN = normalUpperQuantile(0.025);
 
 const METHOD =
-  'Each stroke is brought to 12.6 V and 20 °C by the usual slopes and those that the strokes themselves show, and what ' +
+  'Each stroke is brought to 12.6 V of a 12 V system and 20 °C by the usual slopes and those that the strokes themselves show, and what ' +
   'these leave open counts as uncertainty. The shift is the median of all differences between a stroke after and ' +
   'one before (Hodges and Lehmann), with the exact rank interval where there are enough strokes for 95 % and ' +
   "otherwise Student's t with the spread usual for such rooms. Places along the travel are told by a permutation " +
@@ -41,20 +41,29 @@ export function compareSpans(
     const isEnough = [before, after].every(
       (events) => DIRECTIONS.reduce((count, way) => count + strokesOf(events, side, way).length, 0) >= ENOUGH,
     );
-    return DIRECTIONS.map((direction) => compareGroup(before, after, side, direction, isEnough));
+    const { nominalVolts } = room;
+    return DIRECTIONS.map((direction) => {
+      const found = [before, after].map((events) => strokesOf(events, side, direction));
+      return compareGroup(found[0], found[1], { side, direction, nominalVolts }, isEnough);
+    });
   });
   return { sentence: compareSentence(groups, room.sides), groups, method: METHOD };
 }
 
+interface Compared {
+  readonly side: string;
+  readonly direction: Direction;
+  readonly nominalVolts: number;
+}
+
 function compareGroup(
-  before: readonly StrokeEvent[],
-  after: readonly StrokeEvent[],
-  side: string,
-  direction: Direction,
+  earlier: readonly ComparedStroke[],
+  later: readonly ComparedStroke[],
+  compared: Compared,
   isEnough: boolean,
 ): ComparedGroup {
-  const [earlier, later] = [before, after].map((events) => strokesOf(events, side, direction));
-  const values = MEASURES.map(({ name }) => atReference(name, earlier, later, side));
+  const { side, direction } = compared;
+  const values = MEASURES.map(({ name }) => atReference(name, earlier, later, compared));
   const running = values[RUNNING];
   const profiles = [earlier, later].map((strokes) =>
     strokes.map((stroke) => profileOf(stroke, side, running)),

@@ -1,4 +1,4 @@
-import { REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
+import { asOfTwelveVolts, REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import type { SideMeasures } from '../measures.ts';
 import { LEAST_STANDSTILL } from '../motor/turns.ts';
@@ -116,13 +116,18 @@ function remember(context: FindingContext): void {
     const amps = measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
     memory.amps[context.direction].push(amps);
     const stall = stallOf(measured);
-    if (stall !== null)
-      memory.stall.push((stall * REFERENCE_VOLTS) / (analysis.supplyVolts ?? REFERENCE_VOLTS));
+    if (stall !== null) memory.stall.push(stall / partOfReference(context));
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
     for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
       if (list.length > FIRST_STROKES) list.shift();
   }
+}
+
+/** The supply of a stroke as a part of what values are brought to; 1 where nobody recorded it. */
+function partOfReference({ state, analysis: { supplyVolts } }: FindingContext): number {
+  if (supplyVolts === null) return 1;
+  return asOfTwelveVolts(supplyVolts, state.room.nominalVolts) / REFERENCE_VOLTS;
 }
 
 /**

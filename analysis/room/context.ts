@@ -61,7 +61,7 @@ export function contextOf(
   judged: JudgedStroke,
 ): StrokeContext {
   const { direction } = analysis;
-  const conditions = conditionsOf(event, analysis);
+  const conditions = conditionsOf(state, event, analysis);
   const doubtful = doubtfulSides(analysis, state.room.sides);
   for (const side of stillInDoubt(state, analysis)) doubtful.add(side);
   const residual: FindingContext['residual'] = (side, measure) => {

@@ -25,8 +25,12 @@ export interface JudgedStroke {
 }
 
 /** What a stroke was made under, by its record. */
-export function conditionsOf(event: StrokeEvent, analysis: DoneAnalysis): Conditions {
-  return conditionsAt(analysis.supplyVolts, event.ambientC, event.atMs);
+export function conditionsOf(
+  { room }: RoomState,
+  event: StrokeEvent,
+  { supplyVolts }: DoneAnalysis,
+): Conditions {
+  return conditionsAt(supplyVolts, room.nominalVolts, event.ambientC, event.atMs);
 }
 
 /** The same with what one side's copper reads, or last read; after `noteStay`. */
@@ -38,6 +42,7 @@ export function sideConditions(
 ): Conditions {
   return conditionsAt(
     analysis.supplyVolts,
+    state.room.nominalVolts,
     event.ambientC,
     event.atMs,
     copperAt(state, event, analysis, side),

@@ -17,7 +17,7 @@ export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneA
   for (const lending of state.lending) {
     if (lending.direction !== analysis.direction || doubtful.has(lending.side)) continue;
     if (analysis.sides[lending.side] === undefined) continue;
-    lend(lending, conditionsOf(event, analysis), event.atMs, scaledValues(analysis, lending.side));
+    lend(lending, conditionsOf(state, event, analysis), event.atMs, scaledValues(analysis, lending.side));
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Room } from './api/types.ts';
 import { forEachReader, theReader } from './reader.ts';
 import { words } from './words.ts';
 
@@ -77,11 +78,11 @@ export function quantity(value: number | null | undefined, unit: string): string
 export const temperatureText = (celsius: number): string =>
   theReader().us ? `${Math.round(fahrenheit(celsius))}\u00a0°F` : `${Math.round(celsius)}\u00a0°C`;
 
-const REFERENCE = { volts: 12.6, ambientC: 20 };
+const REFERENCE = { partOfNominal: 1.05, ambientC: 20 };
 
 /** The supply and the temperature that the service brings values to. */
-export const referenceText = (): string =>
-  words.reference(quantity(REFERENCE.volts, 'V'), temperatureText(REFERENCE.ambientC));
+export const referenceText = ({ nominalVolts }: Pick<Room, 'nominalVolts'>): string =>
+  words.reference(quantity(REFERENCE.partOfNominal * nominalVolts, 'V'), temperatureText(REFERENCE.ambientC));
 
 /** A place on the travel: per cent from fully in, and centimetres or inches where the travel is known. */
 export function placeText(position: number, travelMetres: number | null): string {

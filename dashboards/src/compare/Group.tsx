@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import type { ComparedGroup, MeasureTitle } from '../api/types.ts';
+import type { ComparedGroup, MeasureTitle, Room } from '../api/types.ts';
 import { Scroll } from '../components/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
@@ -64,13 +64,14 @@ function ProfileTable({ group }: { readonly group: ComparedGroup }) {
 }
 
 interface GroupProps {
+  readonly room: Room;
   readonly group: ComparedGroup;
   readonly titles: readonly MeasureTitle[];
   readonly top: number;
 }
 
 /** One side in one direction: how many strokes, both profiles, and the shift of each measure. */
-export function Group({ group, titles, top }: GroupProps) {
+export function Group({ room, group, titles, top }: GroupProps) {
   const id = useId();
   const say = words.compare;
   const title = say.group(sideName(group.side), group.direction);
@@ -90,12 +91,12 @@ export function Group({ group, titles, top }: GroupProps) {
           <p class="summary">{changedText(group)}</p>
           <Profile group={group} top={top} />
           <Scroll of={title}>
-            <ShiftTable caption={say.tableCaption(referenceText())} shifts={first} titles={titles} />
+            <ShiftTable caption={say.tableCaption(referenceText(room))} shifts={first} titles={titles} />
           </Scroll>
           <details class="no-print">
             <summary>{say.moreNumbers(title)}</summary>
             <Scroll of={say.moreNumbers(title)}>
-              <ShiftTable caption={say.otherMeasures(referenceText())} shifts={others} titles={titles} />
+              <ShiftTable caption={say.otherMeasures(referenceText(room))} shifts={others} titles={titles} />
               <ProfileTable group={group} />
             </Scroll>
           </details>

@@ -145,7 +145,13 @@ export function Sheet(props: SheetProps) {
           <Keys />
           <div class="pair compared-groups">
             {comparison.groups.map((group) => (
-              <Group key={`${group.side}/${group.direction}`} group={group} titles={titles} top={top} />
+              <Group
+                key={`${group.side}/${group.direction}`}
+                room={props.room}
+                group={group}
+                titles={titles}
+                top={top}
+              />
             ))}
           </div>
         </section>

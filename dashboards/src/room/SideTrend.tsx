@@ -41,12 +41,19 @@ interface SideTrendProps {
   readonly reportAs: string;
 }
 
-function Keys({ trend, scale, sideIndex }: { trend: Trend; scale: TrendScale; sideIndex: number }) {
+interface KeysProps {
+  readonly room: Room;
+  readonly trend: Trend;
+  readonly scale: TrendScale;
+  readonly sideIndex: number;
+}
+
+function Keys({ room, trend, scale, sideIndex }: KeysProps) {
   const say = words.trend;
   return (
     <>
       <LineKey
-        text={say.point(scale === 'adjusted' ? say.adjusted(referenceText()) : say.asMeasured)}
+        text={say.point(scale === 'adjusted' ? say.adjusted(referenceText(room)) : say.asMeasured)}
         side={sideIndex}
         solid
       />
@@ -93,7 +100,7 @@ function TrendChart(props: TrendChartProps) {
     <Chart
       title={side === null ? words.trend.bothSides : sideTitle(side)}
       summary={trendSummary(trend, measure.unit, scale)}
-      keys={<Keys trend={trend} scale={scale} sideIndex={sideIndex} />}
+      keys={<Keys room={room} trend={trend} scale={scale} sideIndex={sideIndex} />}
       picture={
         <Plot
           spec={spec}

@@ -88,7 +88,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
         <Choice
           label={words.trend.scale}
           options={[
-            ['adjusted', words.trend.adjusted(referenceText())],
+            ['adjusted', words.trend.adjusted(referenceText(room))],
             ['measured', words.trend.asMeasured],
           ]}
           value={scale}

@@ -276,7 +276,7 @@ function coverage(each: number, spread: number, runs: number, factor: number): n
   for (let run = 0; run < runs; run++) {
     const { before, lower, upper } = shiftOf(
       running,
-      atReference(running.name, span(8), span(8 * factor), 'front'),
+      atReference(running.name, span(8), span(8 * factor), { side: 'front', nominalVolts: 12 }),
       true,
     );
     const relative = (amps: number | null) => Math.log(1 + (amps ?? 0) / (before ?? 1));

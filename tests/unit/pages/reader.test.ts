@@ -49,9 +49,10 @@ describe('values', () => {
 
   test('are said to be brought to a supply and a temperature in the same', () => {
     readAs(us);
-    expect(plain(referenceText())).toBe('12.6 V and 68 °F');
+    expect(plain(referenceText({ nominalVolts: 12 }))).toBe('12.6 V and 68 °F');
     readAs(german);
-    expect(plain(referenceText())).toBe('12,6 V and 20 °C');
+    expect(plain(referenceText({ nominalVolts: 12 }))).toBe('12,6 V and 20 °C');
+    expect(plain(referenceText({ nominalVolts: 24 }))).toBe('25,2 V and 20 °C');
   });
 
   test('follow the region where no units are set', () => {
