@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.ts';
 import type { SideTrace } from '../trace.ts';
+import { lostSteps } from './lostSteps.ts';
 
 /** Above this rate samples are averaged in blocks: nothing that a room does is faster. */
 const HIGHEST_USEFUL_RATE_HZ = 200;
@@ -22,7 +23,7 @@ export interface SideSignal {
   /** The usual step between samples, seconds; and as they were recorded. */
   readonly stepS: number;
   readonly sampleStepS: number;
-  /** Share of the samples that were missed, 0 to 1. */
+  /** Share of the samples that were missed, 0 to 1: told as such, or left out of a record that tells times. */
   readonly missedShare: number;
   /**
    * The most samples in a row whose step is a small part of the usual one: the clock stood still while the sensor went on. One
@@ -58,7 +59,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     stepS: rawStepS * block,
     sampleStepS: rawStepS,
     crowded: longestCrowd(steps, CROWDED_PART * rawStepS),
-    missedShare: 1 - kept / amps.length,
+    missedShare: 1 - kept / (amps.length + lostSteps(steps, rawStepS)),
     longestGapS,
   };
 }
