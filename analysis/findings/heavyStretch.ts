@@ -50,8 +50,18 @@ export function stretchOn(context: FindingContext, side: string): HeavyStretch |
   const found = highestStretch(measured, usual);
   if (found === null || hasPeakIn(measured, found)) return null;
   if ((direction === 'extend' ? found.from : 1 - found.to) < BREAKS_AWAY) return null;
+  const middle = (found.from + found.to) / 2;
+  if ((direction === 'extend' ? middle : 1 - middle) > 1 - aloneAtEnd(context, side)) return null;
   if (swingOf(measured.profile, usual, turnOf(state.room)) !== null) return null;
   return { side, ...found };
+}
+
+/** For how much of its time, 0 to 1, a side ran on alone at its end, after another had come to its own. */
+function aloneAtEnd({ analysis }: FindingContext, side: string): number {
+  const endOf = ({ phases }: SideMeasures) => phases.endStopStartS ?? phases.endS;
+  const { [side]: own, ...others } = analysis.sides;
+  const first = Math.min(...Object.values(others).map(endOf));
+  return Math.max(0, endOf(own) - first) / own.durationS;
 }
 
 function highestStretch(
@@ -97,22 +107,27 @@ function hasPeakIn(
 
 const keyOf = (side: string, direction: Direction): string => `heavy-stretch ${side} ${direction}`;
 
+export interface FoundStretch extends HeavyStretch {
+  /** On one way or on both. */
+  readonly lasts: boolean;
+}
+
 /**
- * Takes a stroke in, once for each, and answers the stretches that have lasted, on one way or on both, of the sides that have
- * one, the highest first. A peak that was said of the side explains what its travel takes more near it.
+ * Takes a stroke in, once for each, and answers the stretches of the sides that have one, the highest first. A peak that was
+ * said of the side explains what its travel takes more near it.
  */
-export function lastingStretches(context: FindingContext): HeavyStretch[] {
+export function takeStretches(context: FindingContext): FoundStretch[] {
   const { state, analysis, direction } = context;
-  const lasting = state.room.sides.flatMap((side) => {
+  const all = state.room.sides.flatMap((side) => {
     if (analysis.sides[side] === undefined) return [];
     const found = stretchOn(context, side);
     const oneWay = flag(state.recent, keyOf(side, direction), found !== null);
     const bothWays = flag(state.recent, `heavy-stretch ${side}`, found !== null);
     const lasts = [oneWay, bothWays].some((flags) => isLasting(flags, LEAST_STROKES, LEAST_STROKES + 1));
     const isSaid = openOf(state, 'stall-spike').some((open) => open.side === side);
-    return found !== null && !isSaid && lasts ? [found] : [];
+    return found !== null && !isSaid ? [{ ...found, lasts }] : [];
   });
-  return lasting.sort((a, b) => b.part - a.part);
+  return all.sort((a, b) => b.part - a.part);
 }
 
 /** Whether two stretches are of one place. */

@@ -1,7 +1,13 @@
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { type HeavyStretch, isSamePlace, lastingStretches, stretchIsOver } from './heavyStretch.ts';
+import {
+  type FoundStretch,
+  type HeavyStretch,
+  isSamePlace,
+  stretchIsOver,
+  takeStretches,
+} from './heavyStretch.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
 
 const SERVICE_RISE = 0.2;
@@ -38,11 +44,13 @@ function explainedRise({ state }: FindingContext, side: string): number {
 
 /**
  * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null where
- * both rose alike. Held back while the load merely moved from one side to the other, which `uneven-sides` says. What is
- * said of a stretch goes over into a rise of the whole, and not back.
+ * both rose alike. Held back while the load merely moved from one side to the other, which `uneven-sides` says. A stretch
+ * that stands far above what the whole has risen by is what is said: where it is long, the middle of what is drawn lies
+ * within it or near it, and rises as well.
  */
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
-  const stretches = lastingStretches(context);
+  const found = takeStretches(context);
+  const stretches = found.filter(({ lasts }) => lasts);
   const [open] = openOf(context.state, 'rising-draw');
   const isOfStretch = open?.evidence.from !== undefined;
   if (open !== undefined && !isOfStretch && isBack(context, open, load)) {
@@ -53,10 +61,24 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     (side) => Math.expm1(load.rises.get(side) ?? 0) > explainedRise(context, side),
   );
   const raised = unexplained.length > 0 && !load.moved;
+  const rise = Math.max(0, ...[...load.rises.values()].map(Math.expm1));
+  if (isFarAbove(stretches, rise)) return { present: [ofStretches(context, stretches)], gone: [] };
+  // The next strokes tell whether it lasts.
+  if (open === undefined && isFarAbove(found, rise)) return NOTHING;
+  if (isOfStretch && STAYS * rise < Number(open.evidence.risePercent) / 100 && !isOverFor(context, open))
+    return { present: [open], gone: [] };
   if (raised || (open !== undefined && !isOfStretch))
     return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
   if (open !== undefined && isOfStretch && isOverFor(context, open)) return { present: [], gone: [open] };
   return stretches.length === 0 ? NOTHING : { present: [ofStretches(context, stretches)], gone: [] };
+}
+
+/** Where a stretch is so many times as high as what the whole travel takes more, the rise is of the stretch. A guess, no source. */
+const STANDS_OUT = 3;
+const STAYS = 2;
+
+function isFarAbove([highest]: readonly FoundStretch[], rise: number): boolean {
+  return highest !== undefined && highest.part > STANDS_OUT * rise;
 }
 
 /** A stretch is over where the way that it was found on is as ever; `open`: what was said of it. */

@@ -125,6 +125,46 @@ test('a room that runs harder all along is told of the whole, and one that binds
   ]);
 });
 
+test('a stretch so long and so heavy that the middle of what is drawn rises with it is told as a place, of its side', () => {
+  const long: Bind = { place: 0.6, half: 0.26, part: 1.8, sides: ['front'] };
+  const { warnings } = recorded(ROOM, LEARNT + 12, long);
+  expect(warnings).toMatchObject([{ kind: 'rising-draw', side: 'front', position: expect.any(Number) }]);
+  // So is one on which the weather lies, by which both sides take a tenth more.
+  const events = strokeEvents(LEARNT + 12, ROOM, 4, (i) => (i < LEARNT ? {} : { factors: [1.1, 1.1] }));
+  const bound = events.map((event, i) =>
+    i < LEARNT
+      ? event
+      : changed(event, {
+          front: ({ profile }) => ({
+            profile: profile.map((amps, bin) => (amps !== null && bin >= 25 && bin < 45 ? 1.7 * amps : amps)),
+          }),
+        }),
+  );
+  expect(foldAll(ROOM, bound).warnings).toMatchObject([
+    { kind: 'rising-draw', side: 'front', evidence: { from: expect.any(Number) } },
+  ]);
+});
+
+test('a side that ran on alone after the other had come to its end is late, and binds nowhere', () => {
+  const lateS = 4;
+  const events = strokeEvents(LEARNT + 12, ROOM, 4).map((event, i): StrokeEvent => {
+    if (i < LEARNT) return event;
+    const alone = changed(event, {
+      front: (measured) => ({
+        durationS: measured.durationS + lateS,
+        phases: { ...measured.phases, endStopStartS: (measured.phases.endStopStartS ?? 0) + lateS },
+        profile: measured.profile.map((amps, bin) => {
+          const atEnd = event.direction === 'extend' ? bin >= 54 : bin < 10;
+          return amps !== null && atEnd ? 1.6 * amps : amps;
+        }),
+      }),
+    });
+    if (alone.analysis.status !== 'done') return alone;
+    return { ...alone, analysis: { ...alone.analysis, lagS: -lateS } };
+  });
+  expect(foldAll(ROOM, events).warnings).toMatchObject([{ kind: 'late-side', side: 'front' }]);
+});
+
 test('a place where something catches is a peak there, and no stretch', () => {
   const { warnings } = recorded(ONE_MOTOR, LEARNT + 12, { ...FRONT, half: 0.02, part: 0.9 });
   expect(warnings).toMatchObject([{ kind: 'stall-spike', pattern: 'same-place' }]);
