@@ -14,14 +14,14 @@ function drawHalfWidth(
   return Math.max(random.uniform(0.004, 0.01) / travelMetres, samplesS / strokeS, 0.15 / strokeS);
 }
 
-/** A peak's height: plain above noise and the course's own waves, and short of a stall. */
+/** A peak's height: plain above noise and the course's own waves, and short of a stall, at which the room would stay. */
 function drawPeak(
   room: WormRoom,
   side: Side,
   random: Random,
 ): { readonly rise: number; readonly part: number } {
   const least = Math.max(0.4, (6 * room.logger.noiseAmps) / side.runAmps);
-  const most = Math.min(2.5, bearableRise(side, room.facts.nominalVolts) * 1.2);
+  const most = Math.min(2.5, 0.8 * bearableRise(side, room.facts.nominalVolts));
   const rise = least < most ? random.logUniform(least, most) : most;
   return { rise, part: pushFor(side, rise) };
 }

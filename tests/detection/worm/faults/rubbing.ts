@@ -178,7 +178,8 @@ export const wrongLubricant: Recipe = {
       serviceAt,
       {
         kind: 'draw-rebound',
-        side: nameOf(room, at),
+        // The contract lets a rebound name no side of a room that has two.
+        side: room.facts.sides.length === 1 ? nameOf(room, 0) : null,
         severity: after,
         alsoFits: ['rising-draw', ...fits(at, room).alsoFits],
       },
