@@ -1,16 +1,18 @@
+import { quadrupleFloat } from './quadrupleFloat.ts';
+
 /**
  * The number arrays of RFC 8746, section 2.1: tags 64 to 87, whose low five bits are `f s e ll`: float, signed,
- * little-endian, and the length of a number. Left out are clamped bytes in the order that has none (76, reserved)
- * and quadruple precision (83 and 87), which a double cannot hold.
+ * little-endian, and the length of a number. Left out are signed bytes in the order that they have none of (76,
+ * reserved).
  */
 const FIRST = 64;
 const LAST = 87;
-const LEFT_OUT = new Set([76, 83, 87]);
+const LEFT_OUT = 76;
 
 export const TYPED_ARRAY_TAGS: readonly number[] = Array.from(
   { length: LAST - FIRST + 1 },
   (_, i) => FIRST + i,
-).filter((tag) => !LEFT_OUT.has(tag));
+).filter((tag) => tag !== LEFT_OUT);
 
 /** Bytes of one number: `2^(f + ll)`. */
 export function bytesPerNumber(tag: number): number {
@@ -27,7 +29,7 @@ function isLittleEndian(): boolean {
   return new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
 }
 
-/** The numbers of a typed array, the bytes of which are a whole number of them. Integers beyond 2^53 are rounded. */
+/** The numbers of a typed array, the bytes of which are a whole number of them. What a double cannot hold is rounded to the nearest. */
 export function readTypedArray(tag: number, bytes: Uint8Array): Float64Array {
   const size = bytesPerNumber(tag);
   const ours = OURS[tag];
@@ -52,6 +54,8 @@ function readerOf(tag: number, view: DataView): (at: number) => number {
     case 4:
       if (float) return (at) => view.getFloat32(at, little);
       return signed ? (at) => view.getInt32(at, little) : (at) => view.getUint32(at, little);
+    case 16:
+      return (at) => quadrupleFloat(view, at, little);
     default:
       if (float) return (at) => view.getFloat64(at, little);
       return signed

@@ -1,7 +1,8 @@
-import { decodeCbor } from '../cbor/decodeCbor.ts';
+import { decodeCbor, readCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
-import { checkJsonShape, MOST_NESTS } from '../json/shape.ts';
+import { setFaultyAside } from '../json/partlyRead.ts';
+import { checkJsonShape, MOST_DEPTH_OF_STROKES, MOST_NESTS } from '../json/shape.ts';
 import { senmlFieldOf } from '../senml/labels.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
 import { strokeOfPack } from '../senml/strokeOfPack.ts';
@@ -27,7 +28,7 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
   const query = soundQuery(said);
   switch (type) {
     case 'application/cbor':
-      return { strokes: decodeCbor(bytes), placeOf: null };
+      return { strokes: strokesOfCbor(bytes), placeOf: null };
     case 'application/senml+json':
       return strokeOfPack(parseJson(bytes, MOST_RECORDS + 1), query, nowMs);
     case 'application/senml+cbor':
@@ -35,6 +36,11 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
     case 'text/csv':
       return strokesOfCsv(textOf(bytes), query);
   }
+}
+
+function strokesOfCbor(bytes: Uint8Array): unknown {
+  const { value, faults } = readCbor(bytes);
+  return setFaultyAside(value, faults);
 }
 
 export function soundQuery(said: SentQuery): SentQuery {
@@ -53,7 +59,7 @@ export function textOf(bytes: Uint8Array): string {
 /** Throws `DecodeError` where the bytes are no JSON in UTF-8, or have more objects and arrays than there may be. */
 export function parseJson(bytes: Uint8Array, mostNests = MOST_NESTS): unknown {
   const text = textOf(bytes);
-  checkJsonShape(bytes, mostNests);
+  checkJsonShape(bytes, mostNests, MOST_DEPTH_OF_STROKES);
   try {
     return JSON.parse(text);
   } catch (error) {

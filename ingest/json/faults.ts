@@ -1,7 +1,7 @@
 import { DecodeError, type FieldFault, pointerPart } from '../decodeError.ts';
 
 /** Enough to mend a decoder by, few enough to read. */
-const MOST_FAULTS = 10;
+export const MOST_FAULTS = 10;
 
 /** Gathers the faults of one stroke on the way through it. */
 export class Faults {

@@ -1,7 +1,12 @@
 import { DecodeError } from '../decodeError.ts';
 
-/** As deep as CBOR may be: a stroke needs five. */
+/** A stroke needs five. */
 const MOST_DEPTH = 12;
+/**
+ * Of a body of several strokes, in which one that is too deep is refused by itself: what goes through it afterwards and
+ * calls itself for each level gets along with three times as many.
+ */
+export const MOST_DEPTH_OF_STROKES = 1000;
 /** Objects and arrays: of 500 strokes with all the sides that one may have. */
 export const MOST_NESTS = 20_000;
 /** Names of fields, for each object or array that there may be. */
@@ -17,7 +22,7 @@ const NINE = 0x39;
  * Throws `DecodeError` for one that is too deep, or has too many objects, arrays or names. Whether it is JSON at all is
  * left to whoever parses it.
  */
-export function checkJsonShape(bytes: Uint8Array, mostNests = MOST_NESTS): void {
+export function checkJsonShape(bytes: Uint8Array, mostNests = MOST_NESTS, mostDepth = MOST_DEPTH): void {
   let depth = 0;
   let nests = 0;
   let names = 0;
@@ -29,7 +34,7 @@ export function checkJsonShape(bytes: Uint8Array, mostNests = MOST_NESTS): void 
     else if (byte === COLON) names++;
     else if (byte === OPEN_ARRAY || byte === OPEN_OBJECT) {
       nests++;
-      if (++depth > MOST_DEPTH) throw DecodeError.at('', `Nested more than ${MOST_DEPTH} deep.`);
+      if (++depth > mostDepth) throw DecodeError.at('', `Nested more than ${mostDepth} deep.`);
     } else if (byte === CLOSE_ARRAY || byte === CLOSE_OBJECT) depth--;
   }
   if (nests > mostNests) throw DecodeError.at('', `More than ${mostNests} objects and arrays.`);

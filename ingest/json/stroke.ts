@@ -4,8 +4,9 @@ import { AMBIENT_C, MAX_KEY_CHARACTERS, MAX_SAMPLES, MAX_VOLTS } from '../limits
 import type { IncomingStroke, RecordedSupply } from '../stroke.ts';
 import { parseTimestamp } from '../timestamp.ts';
 import { readClock } from './clock.ts';
-import { checkNames, Faults, isObject, isWellFormed, own } from './faults.ts';
+import { checkNames, Faults, isObject, isWellFormed, MOST_FAULTS, own } from './faults.ts';
 import { readNumbers } from './numbers.ts';
+import { PartlyRead } from './partlyRead.ts';
 import { readSides } from './side.ts';
 
 const KNOWN = new Set(['key', 'roomId', 'direction', 'startedAt', 'sides', 'supply', 'ambientC']);
@@ -17,6 +18,7 @@ export const VOLTS = { minCount: 1, maxCount: MAX_SAMPLES, largest: MAX_VOLTS, u
  * for the whole. Throws `DecodeError` with the first fields at fault.
  */
 export function decodeStroke(value: unknown, pointer: string): IncomingStroke {
+  if (value instanceof PartlyRead) throw new DecodeError(value.faults.slice(0, MOST_FAULTS));
   if (!isObject(value)) throw DecodeError.at(pointer, 'A stroke must be an object.');
   const faults = new Faults();
   checkNames(value, KNOWN, pointer, faults);
@@ -35,7 +37,8 @@ export function decodeStroke(value: unknown, pointer: string): IncomingStroke {
 
 /** The key of a stroke that could not be read, so that its sender can tell which it was. */
 export function keyOf(value: unknown): string | null {
-  return isObject(value) ? readKey(own(value, 'key'), '', new Faults()) : null;
+  const stroke = value instanceof PartlyRead ? value.value : value;
+  return isObject(stroke) ? readKey(own(stroke, 'key'), '', new Faults()) : null;
 }
 
 export function readKey(value: unknown, pointer: string, faults: Faults): string | null {

@@ -1,8 +1,9 @@
 import { encode } from 'cbor2/encoder';
-import { decodeCbor } from '../../ingest/cbor/decodeCbor.ts';
-import { DecodeError } from '../../ingest/decodeError.ts';
+import { readCbor } from '../../ingest/cbor/decodeCbor.ts';
+import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
 import { isObject, own } from '../../ingest/json/faults.ts';
-import { checkJsonShape } from '../../ingest/json/shape.ts';
+import { setFaultyAside } from '../../ingest/json/partlyRead.ts';
+import { checkJsonShape, MOST_DEPTH_OF_STROKES, MOST_NESTS } from '../../ingest/json/shape.ts';
 import { invalidField, ProblemError } from '../problems.ts';
 import { LARGE_BODY_BYTES } from '../requestBodies.ts';
 
@@ -34,7 +35,7 @@ export function formOf(payload: Uint8Array): Form {
 export function readEnvelope(payload: Buffer): Envelope {
   if (payload.length > LARGE_BODY_BYTES)
     throw new ProblemError('body-too-large', `A message may have ${LARGE_BODY_BYTES} bytes.`);
-  const body = formOf(payload) === 'cbor' ? readCbor(payload) : parse(payload);
+  const body = formOf(payload) === 'cbor' ? parseCbor(payload) : parse(payload);
   if (!isObject(body) || own(body, 'strokes') === undefined) return { token: null, strokes: body, id: null };
   const token = own(body, 'token') ?? null;
   const id = own(body, 'id') ?? null;
@@ -49,7 +50,7 @@ export function writeResult(result: object, form: Form): Buffer {
 }
 
 function parse(payload: Buffer): unknown {
-  checkJsonShape(payload);
+  checkJsonShape(payload, MOST_NESTS, MOST_DEPTH_OF_STROKES);
   try {
     return JSON.parse(payload.toString('utf8'));
   } catch (cause) {
@@ -57,11 +58,21 @@ function parse(payload: Buffer): unknown {
   }
 }
 
-function readCbor(payload: Buffer): unknown {
+function parseCbor(payload: Buffer): unknown {
   try {
-    return decodeCbor(payload);
+    const { value, faults } = readCbor(payload);
+    if (!isObject(value) || own(value, 'strokes') === undefined) return setFaultyAside(value, faults);
+    return { ...value, strokes: setFaultyAside(value.strokes, faultsOfStrokes(faults)) };
   } catch (cause) {
     if (!(cause instanceof DecodeError)) throw cause;
     throw new ProblemError('malformed-request', cause.message, { errors: cause.faults, cause });
   }
+}
+
+/** Their pointers led from the envelope to the strokes in it. One of the envelope itself is of the whole message. */
+function faultsOfStrokes(faults: readonly FieldFault[]): readonly FieldFault[] {
+  const within = '/strokes/';
+  const ofEnvelope = faults.filter(({ pointer }) => !pointer.startsWith(within));
+  if (ofEnvelope.length > 0) throw new DecodeError(ofEnvelope);
+  return faults.map(({ pointer, detail }) => ({ pointer: pointer.slice(within.length - 1), detail }));
 }

@@ -109,6 +109,107 @@ describe('a stroke in CBOR', () => {
 
 const hex = (text: string) => Buffer.from(text.replaceAll(/\s/g, ''), 'hex');
 
+describe('of two strokes in CBOR one that means nothing does not hold back the other', () => {
+  const side = { side: 'front', rateHz: 50, amps: new Float32Array([1, 2]) };
+  const tagged = (head: string, content: unknown) => Buffer.concat([hex(head), encode(content)]);
+  /** A stroke with the fields given and one more, as bytes. */
+  const withField = (fields: Record<string, unknown>, name: Uint8Array, value: Uint8Array) => {
+    const entries = Object.entries(fields).flatMap(([key, its]) => [encode(key), encode(its)]);
+    return Buffer.concat([Buffer.of(0xa0 + Object.keys(fields).length + 1), ...entries, name, value]);
+  };
+  const without = (field: string) =>
+    Object.fromEntries(Object.entries(stroke([side])).filter(([name]) => name !== field));
+  const withSide = (amps: Uint8Array) =>
+    withField(
+      without('sides'),
+      encode('sides'),
+      Buffer.concat([hex('81'), withField({ side: 'front', rateHz: 50 }, encode('amps'), amps)]),
+    );
+  const extra = (value: Uint8Array) => withField(stroke([side]), encode('extra'), value);
+
+  test.each<[string, () => Buffer, string]>([
+    ['the reserved tag of RFC 8746', () => withSide(hex('d84c 420102')), '/sides/0/amps'],
+    ['half a number in a typed array', () => withSide(hex('d845 43010203')), '/sides/0/amps'],
+    ['a typed array that is a list', () => withSide(hex('d845 820102')), '/sides/0/amps'],
+    ['a bignum among numbers', () => withSide(hex('83 01 c2420102 02')), '/sides/0/amps/1'],
+    ['a decimal of a bignum', () => withSide(hex('82 01 c4 82 20 c2420102')), '/sides/0/amps/1'],
+    ['a decimal beyond any number', () => withSide(hex('82 01 c4 82 1a7fffffff 01')), '/sides/0/amps/1'],
+    [
+      'a time in seconds',
+      () => withField(without('startedAt'), encode('startedAt'), tagged('c1', 1.7e9)),
+      '/startedAt',
+    ],
+    ['an unknown tag in an unknown field', () => extra(tagged('d903e8', { a: [1, 2] })), '/extra'],
+    ['a whole number for a key', () => withField(stroke([side]), encode(7), encode('x')), ''],
+    ['a list for a key', () => withField(stroke([side]), encode([1, { a: 2 }]), encode('x')), ''],
+    ['a key in pieces', () => withField(stroke([side]), hex('7f 6161 6162 ff'), encode('x')), ''],
+    ['a field that comes twice', () => withField(stroke([side]), encode('key'), encode('x')), '/key'],
+    ['text that is no text', () => extra(hex('62 ffff')), '/extra'],
+    ['depth', () => extra(Buffer.concat([Buffer.alloc(8000, 0x81), hex('00')])), `/extra${'/0'.repeat(11)}`],
+    [
+      'depth without lengths',
+      () => extra(hex(`${'9f'.repeat(40)}bf0102ff${'ff'.repeat(40)}`)),
+      `/extra${'/0'.repeat(11)}`,
+    ],
+    ['tags on tags', () => extra(Buffer.concat([Buffer.alloc(100_000, 0xc0), hex('00')])), '/extra'],
+    ['more fields than there are', () => extra(Buffer.concat([hex('b841'), Buffer.alloc(130)])), '/extra'],
+  ])('%s', async (_, bad, pointer) => {
+    const good = stroke([side]);
+    const bytes = bad();
+    const answer = await send(Buffer.concat([hex('83'), bytes, encode(good), bytes]));
+    expect(answer.status, answer.text.slice(0, 500)).toBe(200);
+    const results: { key: string; outcome: string; problem?: { errors: { pointer: string }[] } }[] =
+      answer.body.results;
+    expect(results.map(({ outcome }) => outcome)).toEqual(['rejected', 'stored', 'rejected']);
+    expect([results[0].problem?.errors[0].pointer, results[2].problem]).toEqual([
+      pointer,
+      results[0].problem,
+    ]);
+    expect(results[0].key).toEqual(expect.any(String));
+    const alone = await send(Buffer.concat([hex('81'), bytes]));
+    expect([alone.status, alone.body.errors[0].pointer]).toEqual([422, `/0${pointer}`]);
+  });
+
+  test.each([
+    ['an array that ends too early', '9a000000ff01'],
+    ['a name without its value', 'd903e8 bf01ff'],
+    ['a tag without number', 'df00'],
+    ['a simple value in two bytes', 'd903e8 f801'],
+  ])('bytes that are no CBOR refuse both: %s', async (_, broken) => {
+    const before = await countStrokes(service);
+    const answer = await send(Buffer.concat([hex('82'), encode(stroke([side])), extra(hex(broken))]));
+    expect([answer.status, await countStrokes(service)]).toEqual([422, before]);
+  });
+});
+
+describe('numbers of every spelling', () => {
+  const front = (amps: string) => {
+    const body = stroke([{ side: 'front', rateHz: 50, amps: 'HERE' }]);
+    const mark = encode('HERE');
+    const bytes = Buffer.from(encode(body));
+    const at = bytes.indexOf(mark);
+    return Buffer.concat([bytes.subarray(0, at), hex(amps), bytes.subarray(at + mark.length)]);
+  };
+
+  test.each([
+    ['decimal fractions', '83 c4 82 20 03 c4 82 22 39464f c4 9f 01 02 ff', [0.3, -18, 20]],
+    ['a homogeneous array', 'd829 82 fb3ff8000000000000 02', [1.5, 2]],
+    ['a typed array in pieces', 'd84d 5f 43 0100fe 41 ff 40 ff', [1, -2]],
+    [
+      'quadruple floats, either way round',
+      'd853 5820 3fff8000000000000000000000000000 c0000000000000000000000000000000',
+      [1.5, -2],
+    ],
+    [
+      'quadruple floats, little end first',
+      'd857 5820 000000000000000000000000 0080ff3f 000000000000000000000000 0080ff7f',
+      [1.5, null],
+    ],
+  ])('%s', async (_, amps, read) => {
+    expect((await stored(front(amps))).sides[0].amps).toEqual(read);
+  });
+});
+
 describe('hostile CBOR is a clear 422 in no time', () => {
   const text = (word: string) => encode(word);
   const field = (name: string, value: Uint8Array) => Buffer.concat([text(name), value]);

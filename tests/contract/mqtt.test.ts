@@ -117,6 +117,18 @@ test('several strokes, in CBOR, are answered in CBOR and in their order', async 
   ]);
 });
 
+test('of several strokes in CBOR one that means nothing does not hold back the other', async () => {
+  const [good, bad] = [stroke(1), stroke(2, { extra: new Date(0) })];
+  await board.publish(encode({ token: fleet.loggerToken, strokes: [good, bad], id: 'half' }));
+  expect(await board.next()).toMatchObject({
+    id: 'half',
+    results: [
+      { key: good.key, outcome: 'stored' },
+      { key: bad.key, outcome: 'rejected', problem: { errors: [{ pointer: '/extra' }] } },
+    ],
+  });
+});
+
 describe('what cannot be taken is answered with a problem, and the next message is heard', () => {
   test.each<[string, () => unknown, number]>([
     ['no token', () => ({ strokes: stroke(3) }), 401],

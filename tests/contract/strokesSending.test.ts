@@ -115,6 +115,21 @@ describe('with an Idempotency-Key', () => {
 });
 
 describe('a batch', () => {
+  test.each([20, 900])('with a field nested %i deep in one stroke stores the other', async (deep) => {
+    const [bad, good] = [stroke(), stroke()];
+    const text = `[${JSON.stringify(bad).slice(0, -1)},"extra":${'['.repeat(deep)}${']'.repeat(deep)}},${JSON.stringify(good)}]`;
+    const keyed = { 'content-type': 'application/json', 'idempotency-key': randomUUID() };
+    const answer = await service.request('POST', '/strokes', {
+      token: fleet.loggerToken,
+      body: Buffer.from(text),
+      headers: keyed,
+    });
+    expect(answer.body.results, answer.text).toMatchObject([
+      { key: bad.key, outcome: 'rejected', problem: { errors: [{ pointer: '/extra' }] } },
+      { key: good.key, outcome: 'stored' },
+    ]);
+  });
+
   test('is answered in the order sent, the same key twice included', async () => {
     const [a, b] = [stroke(), stroke()];
     const answer = await send(service, fleet.loggerToken, [a, { ...b, ambientC: 400 }, a, b, 17]);

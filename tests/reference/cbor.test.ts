@@ -1,8 +1,10 @@
 import { encode } from 'cbor2';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeCbor } from '../../ingest/cbor/decodeCbor.ts';
 import { halfFloat } from '../../ingest/cbor/typedArray.ts';
 import { DecodeError } from '../../ingest/decodeError.ts';
+import { senmlFieldOf } from '../../ingest/senml/labels.ts';
 import { publishedCase } from './values/read.ts';
 
 interface Vector {
@@ -94,3 +96,30 @@ test('RFC 8746, section 2.1: bytes and clamped bytes, big-endian and little-endi
   expect(decodeCbor(bytes('d84942fffe'))).toEqual(Float64Array.of(-2));
   expect(decodeCbor(bytes('d84d42feff'))).toEqual(Float64Array.of(-2));
 });
+
+test('RFC 8949, section 3.4.4: 273.15 as a decimal fraction, and what a double makes of any other', () => {
+  expect(decodeCbor(bytes('c48221196ab3'))).toBe(273.15);
+  // As SenML may write its numbers (RFC 8428, section 6): {2: 273.15}.
+  expect(decodeCbor(bytes('a102c48221196ab3'), 'text or label', senmlFieldOf)).toEqual({ v: 273.15 });
+  expect(decodeCbor(bytes('c48239018f01'))).toBe(0);
+  fc.assert(
+    fc.property(
+      fc.bigInt({ min: -(2n ** 64n), max: 2n ** 64n - 1n }),
+      fc.integer({ min: -400, max: 400 }),
+      (mantissa, exponent) => {
+        const sent = Buffer.concat([Buffer.of(0xc4, 0x82), encode(exponent), whole(mantissa)]);
+        expect(decodeCbor(sent)).toBe(Number(`${mantissa}e${exponent}`));
+      },
+    ),
+  );
+  for (const refused of ['c48239019001', 'c48220c24101', 'c482f93c0001', 'c48101', 'c483010101', 'c401']) {
+    expect(() => decodeCbor(bytes(refused)), refused).toThrow('A decimal fraction must be');
+  }
+});
+
+/** A whole number in eight bytes (RFC 8949, section 3.1). */
+function whole(value: bigint): Buffer {
+  const sent = Buffer.alloc(9, value < 0n ? 0x3b : 0x1b);
+  sent.writeBigUInt64BE(value < 0n ? -1n - value : value, 1);
+  return sent;
+}
