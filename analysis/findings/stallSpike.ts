@@ -3,6 +3,7 @@ import { channelOf } from '../room/state.ts';
 import type { Direction, RoomDescription } from '../trace.ts';
 import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { isOwnCourse } from './ownCourse.ts';
 import { nameSide } from './risingDraw.ts';
 import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
@@ -21,7 +22,7 @@ const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
 
 /**
- * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none. A swing once per turn
+ * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none, but where its own course rises. A swing once per turn
  * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
  * load on this stroke, whose profile says nothing else. Where one side is without its load the other bears it, and jolts as
  * it takes it over and gives it back; so does a side that is alone.
@@ -36,9 +37,10 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     if (measured === undefined || context.doubtful.has(side)) continue;
     const aloneFrom = togetherUntil(analysis, side);
     const inTravel = measured.spikes.filter(
-      ({ position }) =>
+      ({ position, amps }) =>
         position > SEAL &&
         position < 1 - SEAL &&
+        !isOwnCourse(context, side, position, amps / measured.runningAmps - 1) &&
         !lost.some((stretch) => explainsJolt(stretch, side, position)) &&
         comesAt(position, direction) < aloneFrom - JOLT,
     );

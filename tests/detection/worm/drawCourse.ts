@@ -22,7 +22,7 @@ export function drawRoomCourse(random: Random): RoomCourse {
     comingOut: random.uniform(-0.2, 0.45),
     backFactor: random.logUniform(0.82, 1.22),
     ramp: random.chance(0.35)
-      ? { from: random.uniform(0.8, 0.9), to: random.uniform(0.97, 1), climb: random.uniform(0.2, 0.6) }
+      ? drawRamp(random)
       : null,
     outerSeal: random.uniform(0.1, 0.8),
     innerSeal: random.uniform(0.1, 0.8),
@@ -91,6 +91,13 @@ function slopeAt({ from, to }: { readonly from: number; readonly to: number }, p
   const on = Math.max(0, Math.min(1, (position - from) / ROLLER_PART));
   const off = to > 0.985 ? 1 : Math.max(0, Math.min(1, (to - position) / ROLLER_PART));
   return Math.min(on, off);
+}
+
+/** Up to where the room rests; or a short one, with level floor after it. */
+function drawRamp(random: Random) {
+  const from = random.uniform(0.8, 0.9);
+  const to = random.chance(0.5) ? random.uniform(0.97, 1) : from + random.uniform(0.05, 0.09);
+  return { from, to, climb: random.uniform(0.2, 0.6) };
 }
 
 /** A floor's or a rack's waviness: a few sines of falling size. */

@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import type { Spike } from '../../../analysis/measures.ts';
+import { foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { directionOf, strokeEvents, type Told } from './support/strokeEvents.ts';
+
+const STROKES = 40;
+const PLACE = { from: 0.8, to: 0.9 };
+
+/** A peak of both sides in the middle of the place; `height` over some 9 A. */
+function peaks(height: number): Pick<Told, 'spikes'> {
+  const spike: Spike = { position: 0.85, amps: 9 * (1 + height), widthS: 0.8 };
+  return { spikes: [[spike], [spike]] };
+}
+
+const kindsSaid = (told: (index: number) => Partial<Told>) =>
+  foldAll(ROOM, strokeEvents(STROKES, ROOM, 4, told)).warnings.map(
+    ({ kind, pattern }) => `${kind} ${pattern}`,
+  );
+
+/** Coming in the room climbs a ramp, going out it rolls down. */
+const ramp = (index: number): Partial<Told> =>
+  directionOf(index) === 'extend'
+    ? { bump: { ...PLACE, part: -0.15 } }
+    : { bump: { ...PLACE, part: 0.35 }, ...peaks(0.45) };
+
+test('a short ramp, which takes on one way what it gives on the other, is no peak from the first stroke on', () => {
+  expect(kindsSaid(ramp)).toEqual([]);
+});
+
+test('a peak on one way, with nothing given back on the other, is one from the third on', () => {
+  const only = (index: number) => (directionOf(index) === 'extend' ? {} : peaks(0.45));
+  expect(kindsSaid(only)).toEqual(['stall-spike same-place', 'stall-spike same-place']);
+});
+
+test('what the usual course has is no peak where it shows as one now and then; what stands far above it is', () => {
+  const hump: Partial<Told> = { bump: { ...PLACE, part: 0.3 } };
+  const nowAndThen = (index: number) => (index > 20 && index % 3 === 0 ? { ...hump, ...peaks(0.4) } : hump);
+  expect(kindsSaid(nowAndThen)).toEqual([]);
+  const catches = (index: number) => (index > 20 ? { ...hump, ...peaks(1.1) } : hump);
+  expect(kindsSaid(catches)).toEqual(['stall-spike same-place', 'stall-spike same-place']);
+});
