@@ -17,8 +17,10 @@ import { Conversation, type ConversationParts, type Taken } from './conversation
 import { LinkProblem, TakenOver } from './linkProblem.ts';
 import { type Form, readMessage, writeAnswer } from './wire.ts';
 
-/** A message of these kinds brings a token and nothing else; one that begins a stroke may bring it too. */
-const HELLO: ReadonlySet<unknown> = new Set(['hello', 'token', undefined]);
+/** These greet, with a token or without. */
+const HELLO: ReadonlySet<unknown> = new Set(['hello', 'token']);
+/** These say something of a stroke; whatever else brings a good token was sent for its sake, however it is called. */
+const OF_A_STROKE: ReadonlySet<unknown> = new Set(['begin', 'samples', 'end']);
 const SIGN_IN_WITHIN_MS = 10_000;
 /** Messages that wait for the database, and answers that wait for their reader: beyond these we stop reading. */
 const MOST_IN_WORKS = { messages: 64, bytes: 1024 * 1024 };
@@ -112,7 +114,7 @@ export class Link {
       const token = own(message, 'token');
       if (typeof token === 'string') await this.#signIn(readToken(token));
       if (this.#conversation === null) throw notSignedIn();
-      if (HELLO.has(said)) return nothing;
+      if (HELLO.has(said) || (typeof token === 'string' && !OF_A_STROKE.has(said))) return nothing;
       const { settled } = await this.#conversation.take(message, (answer) => this.#say(answer, form));
       return { settled: settled.catch((error: unknown) => this.#tell(error, message, form)) };
     } catch (error) {

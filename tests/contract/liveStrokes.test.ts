@@ -389,6 +389,18 @@ describe('who may send', () => {
     await sayPieces(hasty, other.pieces.slice(0, 2));
   });
 
+  test.each([{ type: 'auth' }, { type: 'hello' }, { type: null }, { type: 7 }, {}])(
+    'a token in a first message %o, and nothing is said to it',
+    async (greeting) => {
+      const stroke = liveStroke(fleet, 52);
+      const link = await open(null);
+      link.say({ ...greeting, token: fleet.loggerToken });
+      link.say(stroke.begin);
+      link.say(stroke.pieces[0]);
+      expect(await link.next()).toMatchObject({ type: 'ack', seq: 0 });
+    },
+  );
+
   test.each([
     ['a person', () => token],
     ['nobody', () => 'sll_nonsense'],
