@@ -98,12 +98,25 @@ function restOf(
   const at = ({ threshold, rough }: Levels): Rest | null =>
     steadyRest(signal, smooth, threshold, rough) ?? pauseRest(signal, smooth, threshold, rough);
   const first = at(whole);
-  if (first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length && !isFlat(first.rest)) {
+  const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
+  if (isMost && (!isFlat(first.rest) || beginsLower(signal, first.rest))) {
     const within = levelsOf(first.rest);
     const found = at(within);
     if (found !== null) return { rough: within.rough, found };
   }
   return { rough: whole.rough, found: first ?? restThen(signal, otherStood, whole.rough) ?? NO_REST };
+}
+
+const BEGINNING_S = 0.3;
+const FEWEST_BEGINNING = 4;
+const LOWER_NOISES = 8;
+const LOWER_AMPS = 0.3;
+
+/** Whether what looks like a rest begins with a lower one, too short to show in its spread: then most of it is drive. */
+function beginsLower({ stepS }: SideSignal, rest: Float64Array): boolean {
+  const beginning = rest.subarray(0, Math.max(FEWEST_BEGINNING, Math.round(BEGINNING_S / stepS)));
+  const lower = median(rest) - median(beginning);
+  return lower > Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest));
 }
 
 interface Levels {

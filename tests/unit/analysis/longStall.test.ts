@@ -137,3 +137,21 @@ test('a motor that turns without load is read before a stall that is twenty time
     expect(Math.abs((found.endStopAmps ?? 0) / 76 - 1)).toBeLessThan(0.02);
   }
 });
+
+test('a short rest, then a side that runs lightly and stalls for long while the other is still on its way, is read from that rest', () => {
+  for (const rateHz of [20, 50, 125]) {
+    const light = {
+      movingS: 22,
+      runningAmps: 2.2,
+      inrushAmps: 4.7,
+      inrushTauS: 0.2,
+      stopAmps: 17.5,
+      stopS: 4.5,
+    };
+    const shape = { ...light, rateHz, idleBeforeS: 0.85, idleAfterS: 0, noiseAmps: 0.1, stepAmps: 0.12 };
+    const { sides, doubts } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(Math.abs(sides.main.offsetAmps ?? 9), `${rateHz} Hz`).toBeLessThan(0.1);
+    expect(Math.abs(sides.main.runningAmps - 2.2), `${rateHz} Hz`).toBeLessThan(0.1);
+    expect(doubts).toEqual([]);
+  }
+});
