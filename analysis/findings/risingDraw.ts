@@ -29,6 +29,11 @@ const BY_SHORT_TRAVEL = 0.12;
 /** A side that comes late, or starts late, leaves the other to drag the room meanwhile. A guess, no source. */
 const BY_LATE_SIDE = 0.4;
 
+/** Whether a side that is late may have caused all of what is said of another's rise. */
+export function lateSideExplains({ evidence }: Warning): boolean {
+  return Number(evidence.risePercent) / 100 <= BY_LATE_SIDE;
+}
+
 /** How much of a rise the troubles that are open already explain, as a part of the running current. */
 function explainedRise({ state }: FindingContext, side: string): number {
   const explained = state.open.map((open) => {

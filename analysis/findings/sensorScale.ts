@@ -68,6 +68,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const least = said ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
   if (Math.abs(running) < least) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
+  if (running > 0 && !readsStop(context, side) && runsFaster(context, memory)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -77,6 +78,14 @@ export function scaleChange(context: FindingContext, side: string): number | nul
 /** Whether the latest strokes took as long as expected: the motor turns on the supply that it did. */
 function keepsTime({ duration }: ScaleMemory): boolean {
   return duration.length >= 2 && Math.abs(median(duration)) < KEEPS_TIME;
+}
+
+/** A sensor quickens nothing; a motor whose magnets lost some of their field draws more and turns faster. Natural logarithm, a guess. */
+const FASTER = -0.1;
+
+/** Whether the latest strokes took less time than expected by the supply that was recorded. */
+function runsFaster({ conditions }: FindingContext, { duration }: ScaleMemory): boolean {
+  return conditions[0] !== null && duration.length >= 2 && median(duration) < FASTER;
 }
 
 /** Whether a stall at the end stop, of all sides as ever, was read on this stroke and before. */

@@ -5,7 +5,7 @@ import { type FindingAnswer, openOf } from '../findings/finding.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
 import { lateSide } from '../findings/lateSide.ts';
 import { updateLoad } from '../findings/loadShift.ts';
-import { risingDraw } from '../findings/risingDraw.ts';
+import { lateSideExplains, risingDraw } from '../findings/risingDraw.ts';
 import { sensorDoubt } from '../findings/sensorDoubt.ts';
 import { shortTravel } from '../findings/shortTravel.ts';
 import { stallSpike } from '../findings/stallSpike.ts';
@@ -89,7 +89,7 @@ function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) =
   const { present, gone } = lateSide(context);
   const late = present.filter(({ side }) => !slowed.includes(side));
   keep({ present: late, gone });
-  if (late.length > 0) keep({ present: [], gone: openOf(state, 'rising-draw') });
+  if (late.length > 0) keep({ present: [], gone: openOf(state, 'rising-draw').filter(lateSideExplains) });
 }
 
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
