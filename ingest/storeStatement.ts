@@ -7,7 +7,7 @@ import { placedAt, placedBy } from './placing.ts';
  * Strokes go in by order of sender and key, rooms by their own, so that two such statements at once never wait for
  * each other in a ring. Of the same key twice in one statement the first counts. The rows answered say
  * whether the room is one that the sender may send to, whether it has those sides, and the id if it was stored here;
- * a known stroke without an id is an earlier one sent again. There is no look into `strokes` for those: the plan of
+ * a known stroke without an id is an earlier one sent again, or one that was removed. There is no look into `strokes` for those: the plan of
  * this statement is kept, and one made while that table was small would be slow later.
  *
  * A stroke may bring its analysis, by what its sender knows of the room (`measured_by`); where that is not what
@@ -26,6 +26,8 @@ with input as (
   select i.*,
     r.id is not null and (i.coach_id is null or i.coach_id = r.coach_id) as room_known,
     array(select side from unnest(i.recorded_sides) as side where side <> all (r.sides)) as unknown_sides,
+    (select true from removed_strokes d
+      where d.account_id = i.account_id and d.sender_id = i.sender_id and d.key = i.key) is true as removed,
     p.measured_by as measured_by_now,
     case when p.measured_by is not null and p.measured_by is distinct from i.measured_by then to_json(r) end as room
   from input i
@@ -33,7 +35,7 @@ with input as (
   left join room_progress p on p.account_id = r.account_id and p.room_id = r.id
 ), accepted as (
   select distinct on (account_id, sender_id, key) * from known
-  where room_known and unknown_sides = '{}'
+  where room_known and unknown_sides = '{}' and not removed
   order by account_id, sender_id, key, n
 ), stored as (
   insert into strokes (account_id, id, room_id, sender_id, logger_id, key, direction, started_at, placed_at, placed_by,

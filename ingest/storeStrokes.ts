@@ -22,7 +22,7 @@ export type StoreOutcome =
   | { readonly outcome: 'unknown-sides'; readonly sides: readonly string[] };
 
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
-/** A room was removed between the look and the insert, or two statements met badly: look again. */
+/** A room or a stroke was removed between the look and the insert, or two statements met badly: look again. */
 const TRY_AGAIN = new Set(['23503', '40001', '40P01']);
 const MOST_TRIES = 4;
 
@@ -58,7 +58,7 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
 /**
  * Stores strokes of any senders in one statement; when it answers, they are committed (through a client that is in a
  * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its
- * first id, whatever has become of its room's sides since. `learn` is told of rooms that are not what the strokes were
+ * first id, whatever has become of it or of its room's sides since. `learn` is told of rooms that are not what the strokes were
  * measured by.
  */
 export async function storeStrokes(
@@ -128,7 +128,7 @@ function rowText(row: object, analysis: string | null): string {
   return `${JSON.stringify(row).slice(0, -1)},"analysis":${analysis}}`;
 }
 
-/** Finds the earlier strokes of the same keys; the rest is refused, or must be tried again. */
+/** Finds the earlier strokes of the same keys, removed ones too; the rest is refused, or must be tried again. */
 async function settle(
   pool: Queries,
   strokes: readonly StrokeToStore[],
@@ -137,9 +137,14 @@ async function settle(
 ): Promise<number[]> {
   const inputs = unsettled.map(({ n }) => strokes[n].row);
   const { rows: earlier } = await pool.query<{ place: number; id: string }>({
-    text: `select i.place::integer, s.id
-      from unnest($1::uuid[], $2::uuid[], $3::text[]) with ordinality as i (account_id, sender_id, key, place)
-      join strokes s on s.account_id = i.account_id and s.sender_id = i.sender_id and s.key = i.key`,
+    text: `with i as (
+        select * from unnest($1::uuid[], $2::uuid[], $3::text[]) with ordinality as i (account_id, sender_id, key, place)
+      )
+      select i.place::integer, s.id from i
+      join strokes s on s.account_id = i.account_id and s.sender_id = i.sender_id and s.key = i.key
+      union all
+      select i.place::integer, d.stroke_id from i
+      join removed_strokes d on d.account_id = i.account_id and d.sender_id = i.sender_id and d.key = i.key`,
     values: [inputs.map((i) => i.account_id), inputs.map((i) => i.sender_id), inputs.map((i) => i.key)],
   });
   const idByPlace = new Map(earlier.map(({ place, id }) => [place, id]));

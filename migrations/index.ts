@@ -15,6 +15,7 @@ import * as verdictColumn from './0018-verdict-column.ts';
 import * as resultsApart from './0019-results-apart.ts';
 import * as concernOfCoaches from './0020-concern-of-coaches.ts';
 import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
+import * as removedStrokes from './0022-removed-strokes.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -34,4 +35,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0019-results-apart': resultsApart,
   '0020-concern-of-coaches': concernOfCoaches,
   '0021-rates-of-strokes': ratesOfStrokes,
+  '0022-removed-strokes': removedStrokes,
 };

@@ -23,6 +23,7 @@ export interface Tables {
   services: ServiceTable;
   strokes: StrokeTable;
   traces: TraceTable;
+  removed_strokes: RemovedStrokeTable;
   live_strokes: LiveStrokeTable;
   live_pieces: LivePieceTable;
   measures: MeasureTable;
@@ -223,6 +224,18 @@ export interface TraceTable {
   stroke_id: string;
   received_at: Time;
   trace: Buffer;
+}
+
+/** Keys of strokes that people removed: sent again they are answered as duplicates. */
+export interface RemovedStrokeTable {
+  account_id: string;
+  sender_id: string;
+  key: string;
+  stroke_id: string;
+  room_id: string;
+  /** Null: a person sent it. */
+  logger_id: string | null;
+  removed_at: TimeByDefault;
 }
 
 export interface LiveStrokeTable {

@@ -52,7 +52,7 @@ export async function beginLiveStroke(
     .executeTakeFirst();
   const stored = await storedStroke(trx, sender, header.key);
   if (stored !== null) return { outcome: 'stored', strokeId: stored };
-  // One that was stored and is no longer there was removed by a person.
+  // One that was stored and is no longer there went with its room.
   if (row === undefined || row.stored_at !== null) return beginAnew(trx, sender, header, row?.id);
   if (!isDeepStrictEqual(row.header, header)) return { outcome: 'differs' };
   await trx
@@ -136,7 +136,7 @@ async function countSamples(trx: Kysely<Tables>, accountId: string, id: string):
   return counts;
 }
 
-/** The id of the logger's stroke of this key among those that are stored. */
+/** The id of the logger's stroke of this key among those that are stored, or were until a person removed them. */
 export async function storedStroke(
   db: Kysely<Tables>,
   { accountId, loggerId }: Pick<LiveSender, 'accountId' | 'loggerId'>,
@@ -148,6 +148,14 @@ export async function storedStroke(
     .where('account_id', '=', accountId)
     .where('sender_id', '=', loggerId)
     .where('key', '=', key)
+    .unionAll(
+      db
+        .selectFrom('removed_strokes')
+        .select('stroke_id as id')
+        .where('account_id', '=', accountId)
+        .where('sender_id', '=', loggerId)
+        .where('key', '=', key),
+    )
     .executeTakeFirst();
   return row?.id ?? null;
 }

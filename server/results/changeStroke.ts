@@ -44,6 +44,7 @@ export async function changeStroke(
   });
 }
 
+/** Its key stays, so that the stroke does not come back when its sender sends it again. */
 export async function removeStroke(
   db: Kysely<Tables>,
   accountId: AccountInScope,
@@ -53,8 +54,30 @@ export async function removeStroke(
     const stroke = await mustFindStroke(trx, accountId, strokeId);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
     await refuseOvertaken(trx, accountId, stroke);
+    await keepKey(trx, stroke);
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
+}
+
+/** Of a logger that is gone nothing is sent any more. */
+async function keepKey(
+  trx: Kysely<Tables>,
+  { account_id, id, sender_id, key, room_id, logger_id }: Selectable<StrokeTable>,
+): Promise<void> {
+  if (logger_id !== null) {
+    const logger = await trx
+      .selectFrom('loggers')
+      .select('id')
+      .where('account_id', '=', account_id)
+      .where('id', '=', logger_id)
+      .forKeyShare()
+      .executeTakeFirst();
+    if (logger === undefined) return;
+  }
+  await trx
+    .insertInto('removed_strokes')
+    .values({ account_id, sender_id, key, stroke_id: id, room_id, logger_id })
+    .execute();
 }
 
 async function mustFindStroke(trx: Kysely<Tables>, accountId: AccountInScope, strokeId: string) {

@@ -61,6 +61,11 @@ beforeAll(async () => {
     [...values, fleet.loggerId],
   );
   await service.pool.query(
+    `insert into removed_strokes (account_id, sender_id, key, stroke_id, room_id, logger_id)
+     values ($1, $3, 'removed', $2, $2, $3)`,
+    [...values, fleet.loggerId],
+  );
+  await service.pool.query(
     `insert into live_pieces (account_id, stroke_id, seq, first_sample, samples) values ($1, $2, 0, 0, '')`,
     values,
   );
@@ -250,6 +255,7 @@ describe('a logger', () => {
       strokes: 1,
       room_progress: 1,
       loggers: 1,
+      removed_strokes: 1,
       live_strokes: 1,
       live_pieces: 1,
     });

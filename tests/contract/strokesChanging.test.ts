@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
-import { dayAt, type Fleet, newFleet, newRoom, settled, store, strokeBody } from './strokeFixture.ts';
+import { dayAt, type Fleet, newFleet, newRoom, send, settled, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
 let token: string;
@@ -95,9 +95,9 @@ test('removed, it is gone from everywhere', async () => {
   expect((await service.request('GET', `/strokes/${id}`, { token })).status).toBe(404);
   expect((await service.request('GET', `/strokes/${id}/trace`, { token })).status).toBe(404);
   expect(await trendIds('extend')).not.toContain(id);
-  const [again] = await store(service, fleet, [strokeBody(fleet.roomId, 30)]);
-  expect(again).toBe(id);
-  await service.request('DELETE', `/strokes/${id}`, { token });
+  const again = await send(service, fleet.loggerToken, strokeBody(fleet.roomId, 30));
+  expect(again.body.results).toMatchObject([{ strokeId: id, outcome: 'duplicate' }]);
+  expect((await service.request('GET', `/strokes/${id}`, { token })).status).toBe(404);
 });
 
 describe('the list of a room', () => {
