@@ -27,6 +27,7 @@ function numbersAsJson(numbers: Float64Array): string {
 /**
  * The trace as a table: seconds from `startedAt`, then a column for each side and one for the supply, every number as
  * it was sent. Where the columns have clocks of their own, a row holds what was sampled at its time. A gap is empty.
+ * The ambient temperature, where it was sent, comes last and once, in the first row: it has no clock.
  */
 export function traceAsCsv(trace: RecordedTrace): string {
   const columns = trace.sides.map(({ side, clock, amps }) => ({ title: `${side} (A)`, clock, values: amps }));
@@ -38,12 +39,14 @@ export function traceAsCsv(trace: RecordedTrace): string {
     times: sampleTimes(column.clock, column.values.length),
   }));
   const next = timed.map(() => 0);
-  const rows: string[][] = [['t (s)', ...timed.map(({ title }) => harmless(title))]];
+  const once = trace.ambientC === null ? [] : [String(trace.ambientC)];
+  const titles = ['t (s)', ...timed.map(({ title }) => harmless(title)), ...once.map(() => 'ambient (C)')];
+  const rows: string[][] = [titles];
   for (;;) {
     const t = Math.min(...timed.map(({ times }, i) => times[next[i]] ?? Number.POSITIVE_INFINITY));
     if (t === Number.POSITIVE_INFINITY) return stringify(rows, { record_delimiter: '\r\n' });
     const cells = timed.map(({ times, values }, i) => (times[next[i]] === t ? cell(values[next[i]++]) : ''));
-    rows.push([String(t), ...cells]);
+    rows.push([String(t), ...cells, ...once.map((ambientC) => (rows.length === 1 ? ambientC : ''))]);
   }
 }
 

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
+import { sendAs } from './formatsFixture.ts';
 import { type Fleet, newFleet, store } from './strokeFixture.ts';
 
 let service: TestService;
@@ -40,6 +41,20 @@ test('milliamperes come back as the amperes that they are', async () => {
   });
 });
 
+test('sent as the CSV that it is answered in, a stroke is the same again', async () => {
+  const sides = [{ side: 'front', t: [0, 0.02, 0.041], amps: [0.1, 14.8, 9.1] }];
+  const stroke = { key: 'there', roomId: fleet.roomId, startedAt: sent.startedAt, sides, ambientC: -3.5 };
+  const [id] = await store(service, fleet, [stroke]);
+  const headers = { accept: 'text/csv' };
+  const csv = await service.request('GET', `/strokes/${id}/trace`, { token: fleet.token, headers });
+  const query = { roomId: fleet.roomId, key: 'and back', startedAt: sent.startedAt };
+  const { body } = await sendAs(service, fleet, 'text/csv', csv.text, query);
+  const again = await service.request('GET', `/strokes/${body.results[0].strokeId}/trace`, {
+    token: fleet.token,
+  });
+  expect(again.body).toEqual({ sides, ambientC: -3.5 });
+});
+
 test('as CSV, by Accept, with the times of every clock', async () => {
   const [id] = await store(service, fleet, [{ ...sent, key: 'csv', roomId: fleet.roomId }]);
   const answer = await service.request('GET', `/strokes/${id}/trace`, {
@@ -48,17 +63,17 @@ test('as CSV, by Accept, with the times of every clock', async () => {
   });
   expect(answer.headers.get('content-type')).toContain('text/csv');
   expect(answer.text.split('\r\n')).toEqual([
-    't (s),front (A),rear (A),supply (V)',
-    '-0.5,,0.01,',
-    '0,0.1,14.5,12.9',
-    '0.02,,9.3,',
-    '0.041,,,',
-    '0.08,,,',
-    '0.1,,,12.1',
-    '0.16,14.800000000000002,,',
-    '0.24,-9.1,,',
-    '0.32,1e-7,,',
-    '1.25,,0.30000000000000004,',
+    't (s),front (A),rear (A),supply (V),ambient (C)',
+    `-0.5,,0.01,,${sent.ambientC}`,
+    '0,0.1,14.5,12.9,',
+    '0.02,,9.3,,',
+    '0.041,,,,',
+    '0.08,,,,',
+    '0.1,,,12.1,',
+    '0.16,14.800000000000002,,,',
+    '0.24,-9.1,,,',
+    '0.32,1e-7,,,',
+    '1.25,,0.30000000000000004,,',
     '',
   ]);
 });
