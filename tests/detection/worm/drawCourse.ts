@@ -21,9 +21,7 @@ export function drawRoomCourse(random: Random): RoomCourse {
   return {
     comingOut: random.uniform(-0.2, 0.45),
     backFactor: random.logUniform(0.82, 1.22),
-    ramp: random.chance(0.35)
-      ? drawRamp(random)
-      : null,
+    ramp: random.chance(0.35) ? drawRamp(random) : null,
     outerSeal: random.uniform(0.1, 0.8),
     innerSeal: random.uniform(0.1, 0.8),
     sealWidth: random.uniform(0.015, 0.045),
