@@ -40,6 +40,31 @@ describePages('signing in and out', (place) => {
     await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
   });
 
+  test('is not asked for anew by a refusal that was under way while somebody signed in', async () => {
+    const { page } = await place.visit('/');
+    await signIn(page, place.person);
+    let refuse = () => {};
+    const held = new Promise<void>((resolve) => {
+      refuse = resolve;
+    });
+    await page.route(
+      /\/api\/v1\/overview/,
+      async (route) => {
+        await held;
+        await route.fulfill({ status: 401, contentType: 'application/problem+json', body: '{"status":401}' });
+      },
+      { times: 1 },
+    );
+    await page.context().clearCookies();
+    await page.reload();
+    await signIn(page, place.person);
+    const late = page.waitForResponse((response) => response.status() === 401);
+    refuse();
+    await late;
+    await page.getByRole('heading', { name: 'No coach yet' }).waitFor();
+    expect(await page.getByLabel('Password').count()).toBe(0);
+  });
+
   test('an empty installation says how the first coach comes to be', async () => {
     const { page } = await place.visit('/');
     await signIn(page, place.person);

@@ -20,6 +20,8 @@ export class CallProblem extends Error {
 }
 
 let onSessionLost: () => void = () => {};
+/** How often somebody signed in or out in this tab: what was asked before says nothing of the session that is now. */
+let sessions = 0;
 
 /** Names what to do when the service no longer knows who is calling. */
 export function whenSessionLost(then: () => void): void {
@@ -60,6 +62,7 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const { method = 'GET' } = options;
   const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
   if (options.keepSession === true) forgetEarly();
+  const askedIn = sessions;
   const mayBeThere = method === 'GET' && options.accept === undefined;
   const given = mayBeThere ? takeGiven(path) : null;
   // The service had it from its own route, which gave it its shape.
@@ -68,7 +71,8 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const response = await (early ?? send(path, { method, headers, body })).catch(() => {
     throw new CallProblem(0, words.problems.network);
   });
-  if (response.status === 401 && options.keepSession !== true) onSessionLost();
+  if (response.status === 401 && options.keepSession !== true && askedIn === sessions) onSessionLost();
+  if (response.ok && options.keepSession === true) sessions++;
   if (!response.ok) throw await problemOf(response);
   // Types and answers come from the same schema, checked by the service before it answers.
   if (response.status === 204) return null as Answer;
