@@ -1,4 +1,4 @@
-import { useContext, useState } from 'preact/hooks';
+import { useContext, useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NoticeSettings, NoticeSettingsPatch, Severity } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
@@ -20,14 +20,30 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   const [settings, setSettings] = useState(loaded);
   const [saved, setSaved] = useState(false);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
-  const change = (patch: NoticeSettingsPatch) =>
-    send(async () => {
-      setSettings(await call<NoticeSettings>('/settings/notices', { method: 'PATCH', body: patch }));
-      setSaved(true);
+  /** As the service said last; what is chosen meanwhile stands over it until that was answered as well. */
+  const kept = useRef(loaded);
+  const chosen = useRef<NoticeSettingsPatch[]>([]);
+  const show = () => setSettings(Object.assign({}, kept.current, ...chosen.current));
+  const take = (said: NoticeSettings) => {
+    kept.current = said;
+    show();
+  };
+  const change = (patch: NoticeSettingsPatch) => {
+    chosen.current.push(patch);
+    show();
+    return send(async () => {
+      try {
+        kept.current = await call<NoticeSettings>('/settings/notices', { method: 'PATCH', body: patch });
+        setSaved(true);
+      } finally {
+        chosen.current = chosen.current.filter((each) => each !== patch);
+        show();
+      }
     });
+  };
   return (
     <>
-      {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={setSettings} />}
+      {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={take} />}
       {problem !== null && <Failure problem={problem} />}
       <SelectField<Severity | typeof NONE>
         label={say.from}
