@@ -5,8 +5,8 @@ import type { Runner } from 'graphile-worker';
 const TRY_AGAIN_AFTER_MS = 500;
 
 /**
- * Keeps a runner of the queue at work. One of its workers that cannot say what became of a job, as when the database
- * dies under it, ends for good, and without a word: then the whole runner is started anew, as often as it takes.
+ * Keeps a runner of the queue at work. Where it cannot say what became of a job, as when the database dies under it, it
+ * or one of its workers ends for good, and without a word: then the whole runner is started anew, as often as it takes.
  * Rejects where the first start fails.
  */
 export async function keepRunning(
@@ -40,7 +40,9 @@ export async function keepRunning(
       });
     };
     watched.events.on('worker:fatalError', ({ error }) => lost(error));
-    watched.promise.catch(lost);
+    watched.events.on('pool:fatalError', ({ error }) => lost(error));
+    // It ends well, too, after it stopped itself.
+    watched.promise.then(() => lost(new Error('The runner of the queue ended.')), lost);
   };
   watch();
   return {

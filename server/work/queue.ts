@@ -13,6 +13,7 @@ import { type Database, inScope } from '../database/openDatabase.ts';
 import { writeDigests } from '../notices/digests.ts';
 import { tellSilentLoggers } from '../notices/silentLoggers.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../things/clockOffset.ts';
+import { freeLostJobs } from './freeLostJobs.ts';
 import { keepRunning } from './keepRunning.ts';
 import { removeTraces } from './removeTraces.ts';
 import { startAnalysisThread } from './startAnalysisThread.ts';
@@ -74,6 +75,8 @@ export async function startWorker({
     run({
       pgPool: pool,
       noHandleSignals: true,
+      // Told alone, the end of a job is awaited by nobody, and the whole process dies where the database does not take it.
+      preset: { worker: { completeJobBatchDelay: 0, failJobBatchDelay: 0 } },
       logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
       // The second: months to come for the samples. The third: months past.
       crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
@@ -94,6 +97,7 @@ export async function startWorker({
         },
         [TEND_LIVE_STROKES]: async () => {
           await tendLiveStrokes(ofAll.pool);
+          await freeLostJobs(ofAll.pool);
         },
         'ensure-trace-partitions': ensurePartitions,
         [TELL_BY_CLOCK]: async () => {

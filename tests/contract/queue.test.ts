@@ -1,7 +1,9 @@
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
+import { freeLostJobs } from '../../server/work/freeLostJobs.ts';
 import { prepareQueue, startWorker } from '../../server/work/queue.ts';
+import { queueWithdrawal } from '../../server/work/withdrawNormals.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 
@@ -182,6 +184,36 @@ describe('checkpoints', () => {
     ]);
     await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
     expect(await checkpointsOf(fleet)).toEqual([{ events: 4, version }]);
+  });
+});
+
+test('a job whose end the database does not take harms neither process nor queue, and is done again', async () => {
+  const { roomId } = await newFleet(service, token);
+  const { accountId } = await one<{ accountId: string }>(
+    'select account_id as "accountId" from rooms where id = $1',
+    [roomId],
+  );
+  const jobs = async () => (await service.pool.query('select attempts from graphile_worker.jobs')).rows;
+  // SQLSTATE 57P01 is what Postgres says where it is shut down.
+  await service.pool.query(`
+    create function graphile_worker.cut_off() returns trigger language plpgsql as
+      $$ begin raise exception 'terminating connection' using errcode = '57P01'; end $$;
+    create trigger cut_off before delete on graphile_worker._private_jobs
+      for each row execute function graphile_worker.cut_off()`);
+  await withWorkers(1, async () => {
+    await queueWithdrawal(service.db, accountId, [roomId]);
+    await expect.poll(jobs).toEqual([{ attempts: 1 }]);
+    await service.pool.query('drop trigger cut_off on graphile_worker._private_jobs');
+    // One that comes after is done, so there is a runner at work.
+    await queueWithdrawal(service.db, accountId, [roomId]);
+    await expect.poll(jobs, { timeout: 10_000 }).toEqual([{ attempts: 1 }]);
+    await freeLostJobs(service.pool);
+    expect(await jobs()).toEqual([{ attempts: 1 }]);
+    await service.pool.query(
+      `update graphile_worker._private_jobs set locked_at = locked_at - interval '16 minutes'`,
+    );
+    await freeLostJobs(service.pool);
+    await expect.poll(jobs, { timeout: 10_000 }).toEqual([]);
   });
 });
 
