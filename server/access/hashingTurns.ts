@@ -1,3 +1,4 @@
+import pLimit from 'p-limit';
 import { tooMuchAtOnce } from '../limits/tooMuch.ts';
 
 /**
@@ -12,30 +13,11 @@ const MOST_WAITING = 1000;
  * Never to be waited for in a transaction: those whose turn it is may wait for its connection.
  */
 export class HashingTurns {
-  #underWay = 0;
-  readonly #waiting: (() => void)[] = [];
+  readonly #turns = pLimit(AT_ONCE);
 
   /** Throws the 429 problem where too many wait. */
   async run<Result>(work: () => Promise<Result>): Promise<Result> {
-    await this.#begin();
-    try {
-      return await work();
-    } finally {
-      const next = this.#waiting.shift();
-      // Handed on rather than given back: nobody who comes just now gets before those who wait.
-      if (next === undefined) this.#underWay--;
-      else next();
-    }
-  }
-
-  async #begin(): Promise<void> {
-    if (this.#underWay < AT_ONCE) {
-      this.#underWay++;
-      return;
-    }
-    if (this.#waiting.length >= MOST_WAITING) throw tooMuchAtOnce();
-    await new Promise<void>((begin) => {
-      this.#waiting.push(begin);
-    });
+    if (this.#turns.pendingCount >= MOST_WAITING) throw tooMuchAtOnce();
+    return this.#turns(work);
   }
 }

@@ -2,6 +2,7 @@ import type { RoomDescription } from '../../analysis/trace.ts';
 import type { Measurer, RoomRow } from '../../ingest/measurer.ts';
 import type { BroughtAnalysis, StrokeToStore } from '../../ingest/strokeToStore.ts';
 import { isOfThisAnalysis } from './measuredBy.ts';
+import { MeasuringInPieces } from './measuringInPieces.ts';
 import { describeRoom } from './roomRow.ts';
 import { type MeasureThread, startMeasureThread } from './startMeasureThread.ts';
 
@@ -9,10 +10,16 @@ import { type MeasureThread, startMeasureThread } from './startMeasureThread.ts'
 const MOST_ROOMS = 10_000;
 /** A longer one would keep its sender, and others, waiting. */
 const MOST_SAMPLES = 20_000;
-/** Whoever sends more together catches up, and is better off with an early acknowledgement. */
+/** Whoever sends more together catches up, and may wait while others go first. */
 const MOST_TOGETHER = 16;
+/** Of still more together, an early acknowledgement is worth more than early results. */
+const MOST_IN_PIECES = 128;
 /** So many strokes wait for their turn at most; who comes then is measured once it is stored, and acknowledged before. */
 const MOST_WAITING = 64;
+
+interface Lane extends Pick<MeasureThread, 'measure'> {
+  readonly room: number;
+}
 
 interface KnownRoom {
   readonly measuredBy: string;
@@ -27,6 +34,7 @@ interface KnownRoom {
 export class EarlyMeasurer implements Measurer {
   readonly #rooms = new Map<string, KnownRoom>();
   #thread: MeasureThread | null = null;
+  #inPieces: MeasuringInPieces | null = null;
   #stopped = false;
 
   /** The first one that is told begins the thread: a process without strokes needs none. */
@@ -38,15 +46,16 @@ export class EarlyMeasurer implements Measurer {
     this.#rooms.set(name, { measuredBy, description });
     const [oldest] = this.#rooms.keys();
     if (this.#rooms.size > MOST_ROOMS && oldest !== undefined) this.#rooms.delete(oldest);
-    this.#thread ??= startMeasureThread();
+    if (this.#thread !== null) return;
+    this.#thread = startMeasureThread();
+    this.#inPieces = new MeasuringInPieces(this.#thread);
   }
 
   async measure(strokes: readonly StrokeToStore[]): Promise<readonly StrokeToStore[]> {
-    const thread = this.#thread;
-    if (thread === null) return strokes;
+    const lane = this.#laneFor(strokes.length);
+    if (lane === null) return strokes;
     const rooms = strokes.map(({ row }) => this.#rooms.get(nameOf(row.account_id, row.room_id)));
-    const mayWait = thread.isReady && strokes.length <= MOST_TOGETHER;
-    let left = mayWait ? Math.max(0, MOST_WAITING - thread.waiting) : 0;
+    let left = lane.room;
     const places: number[] = [];
     const asked = strokes.flatMap(({ recorded: { sides, supply, ambientC, direction } }, i) => {
       const room = rooms[i]?.description;
@@ -55,7 +64,7 @@ export class EarlyMeasurer implements Measurer {
       places.push(i);
       return [{ recorded: { sides, supply, ambientC }, direction, room }];
     });
-    const analyses = asked.length === 0 ? [] : await thread.measure(asked);
+    const analyses = asked.length === 0 ? [] : await lane.measure(asked);
     const brought = rooms.map((room): BroughtAnalysis | null =>
       room === undefined ? null : { measuredBy: room.measuredBy, analysis: null },
     );
@@ -70,6 +79,19 @@ export class EarlyMeasurer implements Measurer {
     this.#stopped = true;
     await this.#thread?.stop();
     this.#thread = null;
+    this.#inPieces = null;
+  }
+
+  /** Who measures so many together, and how many of them at most; null: a process that has stored no stroke yet. */
+  #laneFor(together: number): Lane | null {
+    const [thread, inPieces] = [this.#thread, this.#inPieces];
+    if (thread === null || inPieces === null) return null;
+    const isFree = thread.isReady && together <= MOST_IN_PIECES;
+    if (together > MOST_TOGETHER) {
+      return { room: isFree ? inPieces.room : 0, measure: (asked) => inPieces.measure(asked) };
+    }
+    const room = isFree ? Math.max(0, MOST_WAITING - thread.waiting) : 0;
+    return { room, measure: (asked) => thread.measure(asked) };
   }
 }
 
