@@ -34,7 +34,8 @@ export function readRecording(text: string, query: SentQuery): Recording {
 
 function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {
   if (rateHz !== undefined) {
-    if (DECIMAL.test(rateHz)) return Number(rateHz.replace(',', '.'));
+    const perSecond = DECIMAL.test(rateHz) ? Number(rateHz.replace(',', '.')) : 0;
+    if (perSecond > 0) return perSecond;
     throw DecodeError.at('/rateHz', 'rateHz must be a number of samples a second.');
   }
   if (table.time !== null) return null;

@@ -64,7 +64,7 @@ function columnOf(role: string): Column | null {
   }
   if (kind === 'none' && rest.length === 0) return { kind };
   if (rest.length !== 1) return null;
-  if (kind === 'time' && unit in SECONDS) return { kind, unitS: SECONDS[unit] };
+  if (kind === 'time' && Object.hasOwn(SECONDS, unit)) return { kind, unitS: SECONDS[unit] };
   if (kind === 'supply' && (unit === 'V' || unit === 'mV')) return { kind, per: PER[unit] };
   return kind === 'ambient' && unit === 'C' ? { kind } : null;
 }

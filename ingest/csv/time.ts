@@ -15,6 +15,8 @@ const LONGEST = 40;
 /** A count of seconds so large is the time of day of a year after 2001, not a recording's length. */
 const FIRST_EPOCH_S = 1e9;
 const FIRST_EPOCH_MS = 1e12;
+/** Either way of 1970: beyond it there is no calendar. */
+const LAST_S = 8.64e12;
 
 /** Reads one cell of the time column, whose numbers are `unitS` seconds each; null where it is no time. */
 export function readTimeCell(cell: string, unitS: number): TimeCell | null {
@@ -36,10 +38,11 @@ export function readTimeCell(cell: string, unitS: number): TimeCell | null {
   return { seconds: ms / 1000 + Number(`0.${fraction ?? 0}`), form: 'date', absolute: zone !== undefined };
 }
 
-function ofNumber(number: number, unitS: number): TimeCell {
+function ofNumber(number: number, unitS: number): TimeCell | null {
   // A column that names no unit and counts so far counts milliseconds.
   const unit = unitS === 1 && number >= FIRST_EPOCH_MS ? 0.001 : unitS;
   // Dividing by a whole number keeps the decimals that multiplying by 0.001 would spoil.
   const seconds = unit === 1 ? number : number / Math.round(1 / unit);
+  if (Math.abs(seconds) > LAST_S) return null;
   return { seconds, form: 'number', absolute: seconds >= FIRST_EPOCH_S };
 }

@@ -166,6 +166,11 @@ describe('a wrong file', () => {
     ['a row too short', 't,front A\n0,1\n1\n', 200, /Line 3/],
     ['a quote that stays open', 't,front A\n0,"1\n', 200, /quote/],
     ['a NUL', 't,front A\n0,\u00001\n', 200, /Line 2/],
+    ['a current beyond any double', 't,front A\n0,1\n1,1e999\n', 200, /Line 3, column 2/],
+    ['a supply beyond any double', 't,front A,supply V\n0,1,1e999\n1,1,12\n', 200, /Line 2, column 3/],
+    ['a time beyond any double', 't (s),front A\n0,1\n1e999,2\n', 200, /Line 3, column 1/],
+    ['a time beyond any calendar', 't (s),front A\n-1e308,1\n1e308,2\n', 200, /Line 2, column 1/],
+    ['a day in no calendar', 't (ms),front A\n1e300,1\n', 200, /Line 2, column 1/],
   ])('%s is told as what it is', async (_, body, status, said) => {
     const answer = await ask(body);
     expect([answer.status, answer.text]).toEqual([status, expect.stringMatching(said)]);
@@ -178,8 +183,15 @@ describe('a wrong file', () => {
     expect(large.status).toBe(413);
   });
 
+  test.each(['0', '0.0', '-1', 'fast', '1e3'])('a rate of %s is told to be none', async (rateHz) => {
+    const { status, body, text } = await ask('front A\n1\n2\n', { rateHz, startedAt: START });
+    expect(status, text).toBe(200);
+    expect(body.problems).toContainEqual({ pointer: '/rateHz', detail: expect.any(String) });
+  });
+
   test.each([
     ['a role that there is not', 'time/h,side/front/A'],
+    ['a unit that every object has', 'time/constructor,side/front/A'],
     ['a side without a name', 'time/s,side//A'],
     ['too few columns', 'time/s'],
     ['an open quote', '"time/s'],
