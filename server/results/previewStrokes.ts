@@ -43,9 +43,11 @@ export async function previewStrokes(
 function keyOf(
   roomId: string,
   bytes: Uint8Array,
-  { startedAt, rateHz, direction, columns }: SentQuery,
+  { startedAt, rateHz, direction, columns, side }: SentQuery,
 ): string {
-  const said = JSON.stringify([roomId, startedAt, rateHz, direction, columns]);
+  // Last, and only where it was said: files whose side nobody named keep the key that they were stored under.
+  const read = [roomId, startedAt, rateHz, direction, columns, ...(side === undefined ? [] : [side])];
+  const said = JSON.stringify(read);
   return `file-${createHash('sha256').update(said).update(bytes).digest('base64url')}`;
 }
 

@@ -107,6 +107,14 @@ test('what a person corrects is what is then stored, once', async () => {
   );
 });
 
+test('the same file is another recording once it is said to be of another side', async () => {
+  const text = 'amps\n0\n9\n9\n0\n';
+  const read = { startedAt: START, rateHz: '10', direction: 'extend' };
+  const sides: Record<string, string>[] = [{}, { side: 'front' }, { side: 'rear' }];
+  const keys = await Promise.all(sides.map(async (side) => (await ask(text, { ...read, ...side })).body.key));
+  expect(new Set(keys).size).toBe(3);
+});
+
 test('a file without a header is read once it is said what its columns are', async () => {
   const text = outAndBack('').trim();
   const blind = await ask(text);
