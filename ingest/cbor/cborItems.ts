@@ -55,11 +55,15 @@ export class CborItems {
     throw DecodeError.at(this.#pointer(), `${detail} (at byte ${this.at}).`);
   }
 
-  /** Reads the head of the next item, and counts it. */
-  next(): void {
+  #count(): void {
     if (++this.#items > MOST_ITEMS) {
       this.fail(`More than ${MOST_ITEMS} items: send numbers as typed arrays (RFC 8746)`);
     }
+  }
+
+  /** Reads the head of the next item, and counts it. */
+  next(): void {
+    this.#count();
     this.head();
     if (this.major !== MAJOR.array && this.major !== MAJOR.map) return;
     if (++this.#nests > this.#mostNests) this.fail(`More than ${this.#mostNests} maps and arrays`);
@@ -114,20 +118,24 @@ export class CborItems {
     return negative ? -1n - value : value;
   }
 
-  /** The bytes of the string whose head was read last, in its pieces: each of its kind and of definite length. */
-  pieces(): Uint8Array[] {
+  /**
+   * Hands on the bytes of the string whose head was read last, piece by piece: each of its kind and of definite length.
+   * They count as items, and none is kept here: a body of pieces of a byte would take a hundred times its size.
+   */
+  eachPiece(take: (piece: Uint8Array) => void): void {
     const { major } = this;
-    if (this.argument !== INDEFINITE) return [this.take(this.argument)];
-    const pieces: Uint8Array[] = [];
+    if (this.argument !== INDEFINITE) {
+      take(this.take(this.argument));
+      return;
+    }
     while (!this.atBreak()) {
+      this.#count();
       this.head();
       if (this.major !== major || this.argument === INDEFINITE) {
         this.fail('The CBOR is not well-formed: a string in pieces of another kind');
       }
-      const piece = this.take(this.argument);
-      if (piece.length > 0) pieces.push(piece);
+      take(this.take(this.argument));
     }
-    return pieces;
   }
 
   take(length: number): Uint8Array {
@@ -157,7 +165,7 @@ export class CborItems {
       else if (open[last] !== UNTIL_BREAK) open[last] = open[last] === NAME_NEXT ? VALUE_NEXT : NAME_NEXT;
       do this.next();
       while (this.major === MAJOR.tag);
-      if (this.major === MAJOR.bytes || this.major === MAJOR.text) this.pieces();
+      if (this.major === MAJOR.bytes || this.major === MAJOR.text) this.eachPiece(() => undefined);
       else if (this.major === MAJOR.array) open.push(this.argument);
       else if (this.major === MAJOR.map)
         open.push(this.argument === INDEFINITE ? NAME_NEXT : 2 * this.argument);

@@ -1,5 +1,6 @@
 import { DecodeError, type FieldFault, pointerPart } from '../decodeError.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
+import { ByteWriter } from '../trace/byteWriter.ts';
 import { CborItems, INDEFINITE, MAJOR } from './cborItems.ts';
 import { decimalFraction, MOST_EXPONENT } from './decimalFraction.ts';
 import { bytesPerNumber, halfFloat, readTypedArray, TYPED_ARRAY_TAGS } from './typedArray.ts';
@@ -32,6 +33,7 @@ export interface ReadCbor {
   readonly faults: readonly FieldFault[];
 }
 
+const NO_BYTES = new Uint8Array(0);
 /** Stands for what has no meaning here: nothing that any field may be. */
 const NO_MEANING = Symbol('no meaning');
 
@@ -120,7 +122,7 @@ class Reader {
       case MAJOR.bytes:
         return this.#byteString();
       case MAJOR.text:
-        return this.#text(this.#items.pieces());
+        return this.#text();
       case MAJOR.array:
         return this.#array(this.#items.argument, depth);
       case MAJOR.map:
@@ -154,13 +156,25 @@ class Reader {
   }
 
   #byteString(): Uint8Array {
-    const pieces = this.#items.pieces();
-    return pieces.length === 1 ? pieces[0] : Buffer.concat(pieces);
+    let only: Uint8Array = NO_BYTES;
+    let several: ByteWriter | null = null;
+    this.#items.eachPiece((piece) => {
+      if (several === null && only.length === 0) only = piece;
+      else {
+        several ??= startedWith(only);
+        several.raw(piece);
+      }
+    });
+    // The compiler does not see that the callback has been here.
+    const writer = several as ByteWriter | null;
+    // A copy: the writer begins with more space than a short string needs.
+    return writer === null ? only : writer.written().slice();
   }
 
   /** Each piece is text by itself (RFC 8949, section 3.2.3). */
-  #text(pieces: readonly Uint8Array[]): string | typeof NO_MEANING {
-    const texts = pieces.map(textOf);
+  #text(): string | typeof NO_MEANING {
+    const texts: (string | null)[] = [];
+    this.#items.eachPiece((piece) => texts.push(textOf(piece)));
     return texts.includes(null) ? this.#noMeaning('The text is not UTF-8') : texts.join('');
   }
 
@@ -250,6 +264,12 @@ function refusalOf(tag: number): string {
   if (tag === HOMOGENEOUS_ARRAY_TAG) return 'A homogeneous array must be an array';
   if (TYPED_ARRAYS.has(tag)) return 'A typed array must be a byte string of a whole number of numbers';
   return `Tag ${tag} has no meaning here`;
+}
+
+function startedWith(bytes: Uint8Array): ByteWriter {
+  const writer = new ByteWriter();
+  writer.raw(bytes);
+  return writer;
 }
 
 /** Null where the bytes are not UTF-8. */

@@ -117,6 +117,42 @@ test('RFC 8949, section 3.4.4: 273.15 as a decimal fraction, and what a double m
   }
 });
 
+describe('RFC 8949, section 3.2.3: strings in pieces', () => {
+  const inPieces = (initial: number, piece: readonly number[], count: number) =>
+    Buffer.concat([
+      Buffer.of(initial),
+      Buffer.alloc(count * piece.length, Buffer.from(piece)),
+      Buffer.of(0xff),
+    ]);
+
+  test.each([
+    ['5fff', ''],
+    ['5f40ff', ''],
+    ['5f4041aa40ff', 'aa'],
+    ['5f42aabb41cc43ddeeffff', 'aabbccddeeff'],
+  ])('%s is the bytes "%s"', (hex, sent) => {
+    // Bytes stay bytes.
+    expect(Buffer.from(decodeCbor(bytes(hex)) as Uint8Array).toString('hex')).toBe(sent);
+  });
+
+  test.each([
+    ['d8405f420102420304ff', Float64Array.of(1, 2, 3, 4)],
+    ['d8455f42010241004100ff', Float64Array.of(513, 0)],
+    ['7fff', ''],
+    ['7f6161606162ff', 'ab'],
+  ])('%s is %o', (hex, value) => expect(decodeCbor(bytes(hex))).toEqual(value));
+
+  test.each([
+    ['bytes', 0x5f, [0x40]],
+    ['text', 0x7f, [0x61, 0x61]],
+  ])('%s may have as many pieces as a body items, also where it is passed over', (_, initial, piece) => {
+    const tooMany = inPieces(initial, piece, 2_000_000);
+    expect(() => decodeCbor(tooMany)).toThrow('More than 2000000 items');
+    expect(() => decodeCbor(Buffer.concat([Buffer.of(0xc1), tooMany]))).toThrow('More than 2000000 items');
+    expect(decodeCbor(inPieces(initial, piece, 1_999_999))).toHaveLength(1_999_999 * (piece.length - 1));
+  });
+});
+
 /** A whole number in eight bytes (RFC 8949, section 3.1). */
 function whole(value: bigint): Buffer {
   const sent = Buffer.alloc(9, value < 0n ? 0x3b : 0x1b);
