@@ -22,8 +22,8 @@ interface OpenStroke {
   readonly header: LiveHeader;
   readonly counts: SampleCounts;
   nextSeq: number;
-  /** Settles when the last piece has: pieces are kept in the order in which they came. */
-  lastPiece: Promise<void>;
+  /** Whether the last piece was kept, once that is settled, and with it all before it. It never rejects. */
+  lastPiece: Promise<boolean>;
 }
 
 export interface ConversationParts {
@@ -103,16 +103,21 @@ export class Conversation {
   }
 
   #keepOpen(header: LiveHeader, id: string, nextSeq: number, counts: SampleCounts): void {
-    this.#open.set(header.key, { id, header, counts, nextSeq, lastPiece: Promise.resolve() });
+    this.#open.set(header.key, { id, header, counts, nextSeq, lastPiece: Promise.resolve(true) });
   }
 
   #samples(message: JsonObject, say: Say): Taken {
     const stroke = this.#strokeOf(message);
     const { key } = stroke.header;
     const seq = seqOf(message);
-    // Sent once more: the first one stands, and is acknowledged again once it is safe.
-    if (seq !== null && seq < stroke.nextSeq)
-      return { settled: stroke.lastPiece.then(() => say({ type: 'ack', key, seq })) };
+    // Sent once more: the first one stands, and is acknowledged again once it is safe. What became of one that is not
+    // has been told of it already.
+    if (seq !== null && seq < stroke.nextSeq) {
+      const settled = stroke.lastPiece.then((isKept) => {
+        if (isKept) say({ type: 'ack', key, seq });
+      });
+      return { settled };
+    }
     if (seq !== null && seq > stroke.nextSeq)
       throw new LinkProblem('conflict', `Piece ${stroke.nextSeq} comes next; this is ${seq}.`, {
         key,
@@ -135,8 +140,11 @@ export class Conversation {
       if (isKept) say({ type: 'ack', key, seq: piece.seq });
       else await this.#lost(stroke, say);
     });
-    // Whoever waits for the last piece only wants it settled; the failure is told to who sent it.
-    stroke.lastPiece = settled.catch(() => undefined);
+    // The failure is told to who sent it.
+    stroke.lastPiece = settled.then(
+      () => kept,
+      () => false,
+    );
     return { settled };
   }
 

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type LoggerLink, openLink } from '../support/loggerLink.ts';
 import { startService, type TestService } from '../support/service.ts';
@@ -197,6 +198,30 @@ describe('messages that are none', () => {
     const answer = await service.request('GET', '/strokes/live', { token: fleet.loggerToken });
     expect([answer.status, answer.body.detail]).toEqual([404, 'This address takes WebSockets only.']);
   });
+});
+
+test('a piece that is sent twice and could not be kept is not acknowledged', async () => {
+  const link = await open();
+  const stroke = liveStroke(fleet);
+  link.say(stroke.begin);
+  await sayPieces(link, stroke.pieces.slice(0, 1));
+  const client = new pg.Client(service.databaseUrl);
+  await client.connect();
+  await client.query('begin');
+  await client.query('delete from live_strokes where key = $1', [stroke.key]);
+  link.say(stroke.pieces[1]);
+  // Until the service's own statement waits for the stroke.
+  const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
+  while ((await client.query(waiting)).rowCount === 0) await client.query('select pg_stat_clear_snapshot()');
+  link.say(stroke.pieces[1]);
+  // Messages are taken one after the other: at its answer the one before has been taken.
+  link.say({ type: 'shout' });
+  expect(await link.next()).toMatchObject({ type: 'problem', status: 422 });
+  await client.query('commit');
+  await client.end();
+  expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 404 });
+  link.say(stroke.end);
+  expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 409 });
 });
 
 describe('a flood', () => {
