@@ -14,7 +14,18 @@ export interface LivePiece {
   readonly samples: Float64Array;
 }
 
-const KNOWN = new Set(['type', 'key', 'seq', 'side', 'amps', 'milliamps', 'counts', 'ampsPerCount', 'volts']);
+const KNOWN = new Set([
+  'type',
+  'token',
+  'key',
+  'seq',
+  'side',
+  'amps',
+  'milliamps',
+  'counts',
+  'ampsPerCount',
+  'volts',
+]);
 const MOST_SEQ = 2 ** 31 - 1;
 
 /** The number that orders a piece within its stroke; null where it is none. */

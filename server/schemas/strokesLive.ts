@@ -52,7 +52,7 @@ export const LinkMessage = z
     z.strictObject({
       ...ofSide,
       counts: z.array(z.number().int().nullable()).min(1).max(MAX_SAMPLES),
-      ampsPerCount: z.number().positive(),
+      ampsPerCount: z.number().describe('Amperes that one count stands for; not 0.'),
     }),
     z
       .strictObject({ ...piece, volts: z.array(z.number()).min(1).max(MAX_SAMPLES) })
