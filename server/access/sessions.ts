@@ -51,7 +51,7 @@ export async function personOfToken(database: Database, token: Token): Promise<S
     .where('sessions.account_id', '=', token.accountId)
     .where('sessions.token_hash', '=', token.hash)
     .where('sessions.expires_at', '>', new Date())
-    .where('sessions.last_seen_at', '>', new Date(Date.now() - IDLE_DAYS * DAY_MS))
+    .where('sessions.last_seen_at', '>', idleBefore())
     .executeTakeFirst();
   if (found === undefined) return null;
   if (Date.now() - found.last_seen_at.getTime() > SEEN_EVERY_MS) await noteSeen(db, token);
@@ -61,6 +61,10 @@ export async function personOfToken(database: Database, token: Token): Promise<S
     personId: found.id,
     role: found.role,
   };
+}
+
+function idleBefore(): Date {
+  return new Date(Date.now() - IDLE_DAYS * DAY_MS);
 }
 
 async function noteSeen(db: Kysely<Tables>, token: Token): Promise<void> {
@@ -92,6 +96,7 @@ export async function listSessions(
     .where('account_id', '=', person.accountId)
     .where('person_id', '=', person.personId)
     .where('expires_at', '>', new Date())
+    .where('last_seen_at', '>', idleBefore())
     .orderBy('created_at', 'desc')
     .execute();
   return rows.map((row) => ({

@@ -209,6 +209,10 @@ describe('signing out and passwords', () => {
     expect(rows).toEqual([{ noted: true }]);
     await age(`update sessions set last_seen_at = now() - interval '14 days' ${where}`);
     expect((await as(dealer.token, 'GET', '/session')).status).toBe(401);
+    const again = await service.signIn(dealer.email, dealer.password);
+    expect((await as(again, 'GET', '/sessions')).body.items).toEqual([
+      expect.objectContaining({ current: true }),
+    ]);
   });
 
   test('a new password needs the old one and ends the other sessions', async () => {
