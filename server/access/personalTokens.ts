@@ -60,7 +60,7 @@ export async function createPersonalToken(
   person: Scope,
   body: PersonalTokenBody,
 ): Promise<NewPersonalToken> {
-  const { count } = await own(trx, person)
+  const { count } = await living(trx, person)
     .select(({ fn }) => fn.countAll<string>().as('count'))
     .executeTakeFirstOrThrow();
   if (Number(count) >= MOST_TOKENS)
@@ -84,11 +84,7 @@ export async function createPersonalToken(
 
 /** Those that have not run out, the latest first. */
 export async function listPersonalTokens(db: Kysely<Tables>, person: Scope): Promise<PersonalToken[]> {
-  const rows = await own(db, person)
-    .selectAll()
-    .where(sql<boolean>`until > now()`)
-    .orderBy('id', 'desc')
-    .execute();
+  const rows = await living(db, person).selectAll().orderBy('id', 'desc').execute();
   return rows.map(viewOf);
 }
 
@@ -102,11 +98,13 @@ export async function endPersonalToken(db: Kysely<Tables>, person: Scope, id: st
   if (numDeletedRows === 0n) throw notFound('token');
 }
 
-function own(db: Kysely<Tables>, person: Scope) {
+/** The person's tokens that have not run out: nobody is shown the others. */
+function living(db: Kysely<Tables>, person: Scope) {
   return db
     .selectFrom('personal_tokens')
     .where('account_id', '=', person.accountId)
-    .where('person_id', '=', person.personId);
+    .where('person_id', '=', person.personId)
+    .where(sql<boolean>`until > now()`);
 }
 
 interface Row {

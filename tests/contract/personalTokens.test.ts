@@ -87,6 +87,17 @@ test('it does not outlive its date, its end, its person or that one’s role', a
   expect((await as(theirs.token, 'GET', '/coaches')).status).toBe(401);
 });
 
+test('a person has at most fifty, and those that have run out are none', async () => {
+  const busy = await service.newAccount();
+  const made = await Promise.all(Array.from({ length: 50 }, () => make({}, busy.token)));
+  const oneMore = () => as(busy.token, 'POST', '/tokens', { name: 'One more', until: inDays(1) });
+  expect((await oneMore()).status).toBe(409);
+  await service.pool.query('update personal_tokens set until = now() where id = $1', [made[0].id]);
+  expect((await oneMore()).status).toBe(201);
+  expect((await oneMore()).status).toBe(409);
+  expect((await as(busy.token, 'GET', '/tokens')).body.items).toHaveLength(50);
+});
+
 test('another’s token cannot be seen or ended', async () => {
   const { id, token } = await make();
   const stranger = await service.newAccount();
