@@ -1,4 +1,4 @@
-import type { LookupAddress } from 'node:dns';
+import { type LookupAddress, NODATA } from 'node:dns';
 import type { Resolver } from 'node:dns/promises';
 import { isIP, type LookupFunction } from 'node:net';
 import ipaddr from 'ipaddr.js';
@@ -49,15 +49,17 @@ export function lookUpPublic(names: Resolver): LookupFunction {
   };
 }
 
-/** At least one, of version 4 first. Rejects as the look-up of version 4 did where there is none. */
+/** At least one, of version 4 first. Rejects where there is none, as a look-up did that found nothing. */
 async function addressesOf(names: Resolver, host: string): Promise<LookupAddress[]> {
   const [four, six] = await Promise.allSettled([names.resolve4(host), names.resolve6(host)]);
   const found = [
     ...addressesIn(four).map((address) => ({ address, family: 4 })),
     ...addressesIn(six).map((address) => ({ address, family: 6 })),
   ];
-  if (found.length === 0 && four.status === 'rejected') throw four.reason;
-  return found;
+  if (found.length > 0) return found;
+  if (four.status === 'rejected') throw four.reason;
+  // A name may lead to another that has no address, which is no failure to everybody who looks it up.
+  throw Object.assign(new Error(`${host} has no address.`), { code: NODATA });
 }
 
 function addressesIn(answer: PromiseSettledResult<string[]>): string[] {
