@@ -7,10 +7,14 @@ const EVERY_MS = 3_600_000;
 /** So long it can be read what was told; a silence that was told is remembered for as long. */
 const TOLD_FOR_DAYS = 60;
 
-/** Removes what has run out: sessions, remembered answers, counted failures, coaches that nobody restored, what was told. */
+/**
+ * Removes what has run out: sessions, links of invitations and of forgotten passwords, remembered answers, counted
+ * failures, coaches that nobody restored, what was told.
+ */
 export async function tidy(database: Database): Promise<void> {
   const { db } = inScope(database, { spanning: 'tidying' });
-  await db.deleteFrom('sessions').where('expires_at', '<', sql<Date>`now()`).execute();
+  for (const limited of ['sessions', 'invitations', 'password_resets'] as const)
+    await db.deleteFrom(limited).where('expires_at', '<', sql<Date>`now()`).execute();
   await db
     .deleteFrom('idempotency_keys')
     .where('created_at', '<', sql<Date>`now() - interval '24 hours'`)
