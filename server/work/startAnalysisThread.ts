@@ -1,6 +1,6 @@
-import { once } from 'node:events';
 import { Worker } from 'node:worker_threads';
 import { StrokeInHand } from './strokeInHand.ts';
+import { threadEnd } from './threadEnd.ts';
 import type { AnalysisLog, FromThread, ThreadStart, ToThread } from './threadMessages.ts';
 
 const BEGIN_AGAIN_AFTER_MS = 1000;
@@ -60,10 +60,11 @@ export function startAnalysisThread(
       if (waiting !== null) clearTimeout(waiting);
       if (worker === null) return;
       const leaving = worker;
-      const gone = once(leaving, 'exit');
+      const gone = threadEnd(leaving);
       leaving.postMessage('stop' satisfies ToThread);
       const timer = setTimeout(() => void leaving.terminate(), STOP_WITHIN_MS);
-      await gone.finally(() => clearTimeout(timer));
+      await gone;
+      clearTimeout(timer);
     },
   };
 }
