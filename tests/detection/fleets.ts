@@ -3,6 +3,8 @@ import { drawFleet, type FleetMember } from '../../server/demo/simulator/drawFle
 import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
+import { type CableMember, drawCableFleet } from './cable/fleet.ts';
+import { cableHistory } from './cable/history.ts';
 import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
 import { forcesHistory } from './forces/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
@@ -24,14 +26,16 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm'] as const;
+export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm', 'cable'] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
 /**
  * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
  * motors solved against friction, teeth, seals and tilt, read by clamps with converters; `winding`: motors whose windings
  * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time;
- * `worm`: motors behind worms that drive and hold by the screw's law, over rollers, seals and a flush floor's ramp.
+ * `worm`: motors behind worms that drive and hold by the screw's law, over rollers, seals and a flush floor's ramp;
+ * `cable`: motors and halves of a room as masses joined by cables, shafts or teeth with slack, under controllers and
+ * users of many habits.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -45,6 +49,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawWindingFleet(seed, count, strokes).map(fromWindingFleet);
     case 'worm':
       return drawWormFleet(seed, count, strokes).map(fromWormFleet);
+    case 'cable':
+      return drawCableFleet(seed, count, strokes).map(fromCableFleet);
   }
 }
 
@@ -115,6 +121,18 @@ function fromWormFleet(member: WormMember): FleetRoom {
     fault,
     recordsSupply: room.logger.supply !== null,
     events: () => wormHistory(member),
+  };
+}
+
+function fromCableFleet(member: CableMember): FleetRoom {
+  const { seed, room, fault, strokes } = member;
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.logger.supply !== null,
+    events: () => cableHistory(member),
   };
 }
 
