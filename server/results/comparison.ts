@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { compareSpans } from '../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
@@ -105,7 +105,7 @@ async function betweenSpans(
   };
 }
 
-/** Measured and not set aside. */
+/** Whose records could be measured, and that nobody set aside. */
 function usable(db: Kysely<Tables>, accountId: AccountInScope, roomId: string) {
   return db
     .selectFrom('strokes')
@@ -113,5 +113,5 @@ function usable(db: Kysely<Tables>, accountId: AccountInScope, roomId: string) {
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('excluded', '=', false)
-    .where('analysis', 'is not', null);
+    .where(sql<boolean>`analysis ->> 'status' = 'done'`);
 }

@@ -88,3 +88,20 @@ test('one stroke out and one in before the work, and as many after it, are enoug
     expect(running.shift).toBeCloseTo(-2.7, 0);
   }
 });
+
+test('strokes whose record says nothing are neither counted nor parted from the work', async () => {
+  const fleet = await newFleet(service, token);
+  const silent = (day: number) => {
+    const body = strokeBody(fleet.roomId, day);
+    return { ...body, sides: body.sides.map((side) => ({ ...side, amps: side.amps.map(() => 0) })) };
+  };
+  const sound = [0, 1, 2, 3, 6, 7, 8, 9].map((day) => strokeBody(fleet.roomId, day));
+  await store(service, fleet, [...sound, silent(4), silent(5), silent(10)]);
+  const serviceId = await newService(service, fleet, dayAt(4.5));
+  await settled(service, token, fleet.roomId);
+  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
+    token,
+  });
+  expect(body.before).toEqual({ from: dayAt(0), to: dayAt(3), strokes: 4, since: null });
+  expect(body.after).toEqual({ from: dayAt(6), to: dayAt(9), strokes: 4 });
+});
