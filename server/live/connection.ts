@@ -96,10 +96,9 @@ export function serveConnection(
       await takeSeat();
       return;
     }
-    // An id is the same in capitals.
-    const roomId = request.roomId.toLowerCase();
-    if (request.type === 'unwatch') unwatch(roomId);
-    else await watch(roomId).catch((error: unknown) => tell(error, request.roomId));
+    const { type, roomId } = request;
+    if (type === 'unwatch') unwatch(roomId);
+    else await watch(roomId).catch((error: unknown) => tell(error, roomId));
   };
 
   if (held !== null) turn = takeSeat().catch(tell);

@@ -63,7 +63,7 @@ async function aroundService(
     .where('room_id', '=', roomId)
     .orderBy('at')
     .execute();
-  const at = services.find((service) => service.id === serviceId.toLowerCase())?.at;
+  const at = services.find((service) => service.id === serviceId)?.at;
   if (at === undefined) throw invalidField('/service', 'The room has no such service.');
   const ofRoom = usable(db, accountId, roomId).limit(MOST_STROKES_BY_SERVICE);
   const earlier = await ofRoom.where('placed_at', '<', at).orderBy('placed_at', 'desc').execute();

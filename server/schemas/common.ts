@@ -1,8 +1,11 @@
 import { z } from 'zod';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 
-/** The pieces that every schema is made of. Times are RFC 3339, answered in UTC; ids are UUIDs. */
-export const Id = z.uuid();
+/**
+ * The pieces that every schema is made of. Times are RFC 3339, answered in UTC; ids are UUIDs, which are the same in
+ * capitals: put into the one spelling on the way in.
+ */
+export const Id = z.uuid().toLowerCase();
 
 /** RFC 3339 with an offset or Z, as strokes have it; put into UTC on the way in and out. */
 export const Time = z

@@ -39,6 +39,11 @@ test('a stroke is measured', async () => {
   expect(body.analysis.sides.front.profile).toHaveLength(64);
 });
 
+test('the same room written in capitals is the same room: nothing is measured again', async () => {
+  const answer = await patch(ids[0], { roomId: fleet.roomId.toUpperCase() });
+  expect([answer.status, answer.body.analysis?.status]).toEqual([200, 'done']);
+});
+
 test('another direction moves it to the other trend', async () => {
   expect(await trendIds('extend')).toEqual([ids[0], ids[2], ids[4], ids[6]]);
   const answer = await patch(ids[4], { direction: 'retract' });
