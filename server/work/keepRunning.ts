@@ -23,21 +23,22 @@ export async function keepRunning(
     while (!stopping.signal.aborted) {
       try {
         running = await start();
-        return watch();
+        break;
       } catch (error) {
         log.warn({ err: error }, 'The work cannot be begun yet.');
         // Ended early by the stop.
         await wait(TRY_AGAIN_AFTER_MS, null, { signal: stopping.signal }).catch(() => undefined);
       }
     }
+    // First, as the new one may be lost already.
+    restarting = null;
+    watch();
   };
   const watch = (): void => {
     const watched = running;
     const lost = (why: unknown): void => {
       if (stopping.signal.aborted || restarting !== null || watched !== running) return;
-      restarting = restart(why).finally(() => {
-        restarting = null;
-      });
+      restarting = restart(why);
     };
     watched.events.on('worker:fatalError', ({ error }) => lost(error));
     watched.events.on('pool:fatalError', ({ error }) => lost(error));
