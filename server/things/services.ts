@@ -85,7 +85,7 @@ export async function changeService(
   id: string,
   change: Partial<ServiceBody>,
 ): Promise<Service> {
-  const before = await findRow(trx, caller.accountId, id);
+  const before = await holdRow(trx, caller.accountId, id);
   refuseOthersWork(caller, before);
   await checkSide(trx, caller.accountId, before.room_id, change.side);
   const at = change.at === undefined ? before.at : new Date(change.at);
@@ -107,19 +107,26 @@ export async function removeService(
   caller: PersonCaller,
   id: string,
 ): Promise<void> {
-  const before = await findRow(trx, caller.accountId, id);
+  const before = await holdRow(trx, caller.accountId, id);
   refuseOthersWork(caller, before);
   await markRoomDirty(trx, caller.accountId, before.room_id, before.at);
   await trx.deleteFrom('services').where('account_id', '=', caller.accountId).where('id', '=', id).execute();
 }
 
 async function findRow(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
-  const row = await db
-    .selectFrom('services')
-    .selectAll()
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .executeTakeFirst();
+  return found(await rowOf(db, accountId, id).executeTakeFirst());
+}
+
+/** The same for whoever changes it: its time, from which the room is marked, is nobody else's to change meanwhile. */
+async function holdRow(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
+  return found(await rowOf(trx, accountId, id).forUpdate().executeTakeFirst());
+}
+
+function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
+  return db.selectFrom('services').selectAll().where('account_id', '=', accountId).where('id', '=', id);
+}
+
+function found(row: ServiceRow | undefined): ServiceRow {
   if (row === undefined) throw notFound('service');
   return row;
 }

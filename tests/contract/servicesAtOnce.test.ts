@@ -1,0 +1,54 @@
+import pg from 'pg';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
+import { startService, type TestService } from '../support/service.ts';
+import { dayAt, newFleet, newService } from './strokeFixture.ts';
+
+let service: TestService;
+let token: string;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+});
+afterAll(() => service.stop());
+
+const WAITING = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
+
+test.each<[string, (path: string) => Promise<{ status: number }>]>([
+  ['moved to another', (path) => service.request('PATCH', path, { token, body: { at: dayAt(20) } })],
+  ['removed', (path) => service.request('DELETE', path, { token })],
+])(
+  'a service that is moved to a day and %s at once has its room gone through from that day',
+  async (_, change) => {
+    const fleet = await newFleet(service, token);
+    const path = `/services/${await newService(service, fleet, dayAt(10))}`;
+    const [holder, analysis] = [new pg.Client(service.databaseUrl), new pg.Client(service.databaseUrl)];
+    await Promise.all([holder.connect(), analysis.connect()]);
+    onTestFinished(async () => {
+      await Promise.all([holder.end(), analysis.end()]);
+    });
+    const untilWaiting = async (count: number): Promise<void> => {
+      while ((await holder.query(WAITING)).rowCount !== count)
+        await holder.query('select pg_stat_clear_snapshot()');
+    };
+    await holder.query('begin');
+    await holder.query('select from room_progress where room_id = $1 for update', [fleet.roomId]);
+    const first = service.request('PATCH', path, { token, body: { at: dayAt(3) } });
+    await untilWaiting(1);
+    // In between the room is brought up to date.
+    const done = analysis.query('update room_progress set dirty_from = null where room_id = $1', [
+      fleet.roomId,
+    ]);
+    await untilWaiting(2);
+    const second = change(path);
+    await untilWaiting(3);
+    await holder.query('commit');
+    expect((await first).status).toBe(200);
+    await done;
+    expect((await second).status).toBeLessThan(300);
+    const { rows } = await holder.query('select dirty_from from room_progress where room_id = $1', [
+      fleet.roomId,
+    ]);
+    expect(rows[0].dirty_from.toISOString()).toBe(dayAt(3));
+  },
+);
