@@ -5,6 +5,7 @@ import type { Clock, IncomingStroke } from './stroke.ts';
 import { strokeId } from './strokeId.ts';
 import type { StrokeToStore } from './strokeToStore.ts';
 import { encodeTrace } from './traceCodec.ts';
+import { isUuid } from './uuid.ts';
 
 /** Who sends: a logger to the rooms of its own coach, a person to all rooms of the account. */
 export interface Sender {
@@ -21,7 +22,6 @@ export type StoreOutcome =
   | { readonly outcome: 'unknown-room' }
   | { readonly outcome: 'unknown-sides'; readonly sides: readonly string[] };
 
-const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 /** A room or a stroke was removed between the look and the insert, or two statements met badly: look again. */
 const TRY_AGAIN = new Set(['23503', '40001', '40P01']);
 const MOST_TRIES = 4;
@@ -36,7 +36,7 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
       account_id: sender.accountId,
       id: strokeId(sender.senderId, stroke.key, stroke.startedAtMs),
       // An id of another form is of no room.
-      room_id: UUID.test(stroke.roomId) ? stroke.roomId : null,
+      room_id: isUuid(stroke.roomId) ? stroke.roomId : null,
       coach_id: sender.coachId,
       sender_id: sender.senderId,
       logger_id: sender.loggerId,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { DIRECTIONS } from '../../analysis/trace.ts';
-import { Id, Notes, PageQuery, SpanQuery, Time } from './common.ts';
+import { Id, Notes, PageQuery, Problem, SpanQuery, Time } from './common.ts';
 
 const Position = z.number();
 const Spike = z.object({ position: Position, amps: z.number(), widthS: z.number() });
@@ -109,15 +109,7 @@ export const StrokeOutcome = z.object({
   key: z.string().nullable(),
   strokeId: Id.nullable(),
   outcome: z.enum(['stored', 'duplicate', 'rejected']),
-  problem: z
-    .object({
-      type: z.string(),
-      title: z.string(),
-      status: z.number().int(),
-      detail: z.string(),
-      errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
-    })
-    .optional(),
+  problem: Problem.optional(),
 });
 
 /** In the order sent. */
