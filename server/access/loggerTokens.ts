@@ -63,12 +63,20 @@ function nameOf(accountId: string, hash: Buffer): string {
   return `${accountId} ${hash.toString('base64')}`;
 }
 
+/**
+ * Passes over those that somebody else holds, as another process that notes the same loggers in another order: no sender
+ * waits for that, and it is heard again soon.
+ */
 async function noteSeen(db: Kysely<Tables>, loggers: readonly Row[]): Promise<void> {
   await sql`
-    update loggers l set last_seen_at = now()
-    from unnest(
-      ${loggers.map((row) => row.account_id)}::uuid[], ${loggers.map((row) => row.id)}::uuid[]
-    ) as s (account_id, id)
-    where l.account_id = s.account_id and l.id = s.id
+    with free as (
+      select l.account_id, l.id
+      from unnest(
+        ${loggers.map((row) => row.account_id)}::uuid[], ${loggers.map((row) => row.id)}::uuid[]
+      ) as s (account_id, id)
+      join loggers l on l.account_id = s.account_id and l.id = s.id
+      for no key update of l skip locked
+    )
+    update loggers l set last_seen_at = now() from free f where l.account_id = f.account_id and l.id = f.id
   `.execute(db);
 }
