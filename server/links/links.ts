@@ -15,6 +15,8 @@ export class Links {
     this.#byLogger.set(loggerId, ofLogger.add(link));
     if (ofLogger.size <= MOST_OF_ONE_LOGGER) return;
     const [oldest] = ofLogger;
+    // It takes a moment to close: the next one that is too many is not to close it once more.
+    ofLogger.delete(oldest);
     oldest.close(CLOSE.policy, 'This logger has newer links.');
   }
 
