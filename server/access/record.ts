@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { RecordTable, Tables } from '../../migrations/tables.ts';
+import { invalidField } from '../problems.ts';
 import type { RecordedAct, RecordQuery } from '../schemas/record.ts';
 import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { recordId } from './recordId.ts';
@@ -10,7 +11,7 @@ export interface RecordRow extends Selectable<RecordTable> {
   readonly coach_name: string | null;
 }
 
-/** More at once is no table that anybody reads: ask for a shorter span. */
+/** More at once is no table that anybody reads. */
 const MOST_LINES = 100_000;
 
 /** What was done in the account, newest first. Triggers of the database write it (migration 0012). */
@@ -58,13 +59,17 @@ export function actOf(row: RecordRow): RecordedAct {
   };
 }
 
-/** The span as a table. What a spreadsheet would take for a formula is text. */
+/**
+ * The span as a table. What a spreadsheet would take for a formula is text. Throws the 422 problem where it holds too
+ * much: a record with its end cut off would look whole.
+ */
 export async function recordCsv(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   query: RecordQuery,
 ): Promise<string> {
-  const { rows } = await listRecord(db, accountId, { ...query, limit: MOST_LINES }, null);
+  const { rows, more } = await listRecord(db, accountId, { ...query, limit: MOST_LINES }, null);
+  if (more) throw invalidField('/from', `There are more than ${MOST_LINES} acts: ask for a shorter span.`);
   const lines = rows.map(actOf).map(({ by, details, ...act }) => ({
     ...act,
     by: by?.name ?? null,

@@ -179,3 +179,18 @@ test('every act that the database notes has its name on the pages, and is of one
   expect(Object.keys(words.acts).sort()).toEqual(noted);
   expect(Object.values(ACTS_OF).flat().sort()).toEqual(noted);
 });
+
+test('as CSV it is whole or refused: more than a hundred thousand acts ask for a shorter span', async () => {
+  const busy = await service.newAccount();
+  await service.pool.query(
+    `insert into record (account_id, at, act, thing)
+     select $1, timestamptz '2026-01-01T00:00:00Z' + n * interval '1 second', 'signed-in', 'sessions'
+     from generate_series(1, 100001) n`,
+    [busy.person.accountId],
+  );
+  const { status, body } = await service.request('GET', '/record?to=2026-02-01T00:00:00Z', {
+    token: busy.token,
+    headers: { accept: 'text/csv' },
+  });
+  expect([status, body.errors?.[0].pointer]).toEqual([422, '/from']);
+});
