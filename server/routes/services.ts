@@ -3,7 +3,7 @@ import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { ByIdParams, Id, PageQuery, pageOf, Time } from '../schemas/common.ts';
-import { Service, ServiceBody, ServicePatch } from '../schemas/service.ts';
+import { ServiceBody, ServicePatch, ServiceSeen } from '../schemas/service.ts';
 import { findRoom } from '../things/rooms.ts';
 import {
   changeService,
@@ -11,7 +11,7 @@ import {
   findService,
   listServices,
   removeService,
-  serviceOf,
+  serviceSeen,
 } from '../things/services.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
@@ -29,7 +29,7 @@ export async function serviceRoutes(app: App): Promise<void> {
         summary: 'Record work done on a room',
         params: OfRoomParams,
         body: ServiceBody,
-        response: { 201: Service },
+        response: { 201: ServiceSeen },
       },
     },
     async (request, reply) => {
@@ -49,24 +49,30 @@ export async function serviceRoutes(app: App): Promise<void> {
         summary: 'List the work done on a room, newest first',
         params: OfRoomParams,
         querystring: PageQuery,
-        response: { 200: pageOf(Service) },
+        response: { 200: pageOf(ServiceSeen) },
       },
     },
     async (request) => {
-      const { accountId } = personOf(request);
+      const caller = personOf(request);
+      const { accountId } = caller;
       const room = await findRoom(request.db, accountId, request.params.roomId);
       const list = `services/${room.id}`;
       const after = readCursor(list, request.query.cursor, z.tuple([Time, Id]));
       const { limit } = request.query;
       const page = await listServices(request.db, accountId, room.id, { limit, after });
-      return answerPage(list, page, serviceOf, (row) => [row.at.toISOString(), row.id]);
+      return answerPage(
+        list,
+        page,
+        (row) => serviceSeen(caller, row),
+        (row) => [row.at.toISOString(), row.id],
+      );
     },
   );
 
   app.get(
     '/api/v1/services/:id',
-    { schema: { tags, summary: 'Read a service', params: ByIdParams, response: { 200: Service } } },
-    async (request) => findService(request.db, personOf(request).accountId, request.params.id),
+    { schema: { tags, summary: 'Read a service', params: ByIdParams, response: { 200: ServiceSeen } } },
+    async (request) => findService(request.db, personOf(request), request.params.id),
   );
 
   app.patch(
@@ -77,7 +83,7 @@ export async function serviceRoutes(app: App): Promise<void> {
         summary: 'Change a service; an owner only its own',
         params: ByIdParams,
         body: ServicePatch,
-        response: { 200: Service },
+        response: { 200: ServiceSeen },
       },
       config: { problems: ['not-allowed'] },
     },

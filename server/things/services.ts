@@ -5,7 +5,7 @@ import type { ServiceTable, Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
-import type { Service, ServiceBody } from '../schemas/service.ts';
+import type { Service, ServiceBody, ServiceSeen } from '../schemas/service.ts';
 import { oneMoreThan, type Page, pageFrom } from './page.ts';
 import { findRoom } from './rooms.ts';
 
@@ -25,12 +25,16 @@ export function serviceOf(row: ServiceRow): Service {
   };
 }
 
+export function serviceSeen(caller: PersonCaller, row: ServiceRow): ServiceSeen {
+  return { ...serviceOf(row), mayChange: mayChange(caller, row) };
+}
+
 export async function createService(
   trx: Transaction<Tables>,
   caller: PersonCaller,
   roomId: string,
   body: ServiceBody,
-): Promise<Service> {
+): Promise<ServiceSeen> {
   await checkSide(trx, caller.accountId, roomId, body.side);
   await markRoomDirty(trx, caller.accountId, roomId, new Date(body.at));
   const row = await trx
@@ -44,15 +48,15 @@ export async function createService(
     })
     .returningAll()
     .executeTakeFirstOrThrow();
-  return serviceOf(row);
+  return serviceSeen(caller, row);
 }
 
 export async function findService(
   db: Kysely<Tables>,
-  accountId: AccountInScope,
+  caller: PersonCaller,
   id: string,
-): Promise<Service> {
-  return serviceOf(await findRow(db, accountId, id));
+): Promise<ServiceSeen> {
+  return serviceSeen(caller, await findRow(db, caller.accountId, id));
 }
 
 /** Newest work first. */
@@ -84,7 +88,7 @@ export async function changeService(
   caller: PersonCaller,
   id: string,
   change: Partial<ServiceBody>,
-): Promise<Service> {
+): Promise<ServiceSeen> {
   const before = await holdRow(trx, caller.accountId, id);
   refuseOthersWork(caller, before);
   await checkSide(trx, caller.accountId, before.room_id, change.side);
@@ -99,7 +103,7 @@ export async function changeService(
     .returningAll()
     .executeTakeFirst();
   if (row === undefined) throw notFound('service');
-  return serviceOf(row);
+  return serviceSeen(caller, row);
 }
 
 export async function removeService(
@@ -132,8 +136,12 @@ function found(row: ServiceRow | undefined): ServiceRow {
 }
 
 /** Owners change what they recorded themselves, and nothing else. */
+function mayChange(caller: PersonCaller, service: ServiceRow): boolean {
+  return caller.role !== 'owner' || service.recorded_by === caller.personId;
+}
+
 function refuseOthersWork(caller: PersonCaller, service: ServiceRow): void {
-  if (caller.role === 'owner' && service.recorded_by !== caller.personId)
+  if (!mayChange(caller, service))
     throw new ProblemError('not-allowed', 'An owner changes only services that it recorded itself.');
 }
 

@@ -33,6 +33,7 @@ beforeEach(async () => {
   before = await everything();
 });
 
+const hoursAhead = (hours: number) => new Date(Date.now() + hours * 3_600_000).toISOString();
 const ROOM = { name: 'Den', drive: 'in-wall', sides: ['front', 'rear'] };
 const WORK = { kind: 'cleaned', at: '2026-04-02T10:00:00Z' };
 const FIELDS: [string, string, () => string, unknown][] = [
@@ -72,6 +73,13 @@ const FIELDS: [string, string, () => string, unknown][] = [
     () => `/rooms/${room}/services`,
     { ...WORK, at: '2026-04-02T10:00:00+99:00' },
   ],
+  [
+    'work of the last century',
+    '/at',
+    () => `/rooms/${room}/services`,
+    { ...WORK, at: '1850-01-01T00:00:00Z' },
+  ],
+  ['work two days ahead', '/at', () => `/rooms/${room}/services`, { ...WORK, at: hoursAhead(48) }],
   ['a number for a time', '/at', () => `/rooms/${room}/services`, { ...WORK, at: 1_775_000_000 }],
   ["another room's side", '/side', () => `/rooms/${room}/services`, { ...WORK, side: 'main' }],
   [

@@ -68,6 +68,12 @@ describe('an owner', () => {
     const body = { kind: 'cleaned', at: '2026-04-02T10:00:00Z' };
     const own = (await as(owner, 'POST', `/rooms/${room}/services`, body)).body.id;
     const others = (await as(technician, 'POST', `/rooms/${room}/services`, body)).body.id;
+    const mayChange = async (who: Parameters<typeof as>[0]) => {
+      const { items } = (await as(who, 'GET', `/rooms/${room}/services`)).body;
+      return [own, others].map((id) => items.find((item: { id: string }) => item.id === id).mayChange);
+    };
+    expect(await mayChange(owner)).toEqual([true, false]);
+    expect(await mayChange(technician)).toEqual([true, true]);
     expect((await as(owner, 'PATCH', `/services/${own}`, { notes: 'Soap.' })).status).toBe(200);
     expect((await as(owner, 'PATCH', `/services/${others}`, { notes: 'Soap.' })).status).toBe(403);
     expect((await as(owner, 'DELETE', `/services/${others}`)).status).toBe(403);

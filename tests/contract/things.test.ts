@@ -226,3 +226,24 @@ test.each([
   const read = await service.request('GET', `/services/${made.body.id}`, { token });
   expect(read.body.at).toBe(answered);
 });
+
+test('a service lies neither in the future nor before the year 2000, at its making and at its change', async () => {
+  const id = await create(`/rooms/${room}/services`, { ...SERVICE, at: hoursAhead(23) });
+  for (const at of [hoursAhead(25), '2031-01-01T00:00:00Z', '1999-12-31T23:59:59Z']) {
+    for (const [method, path, body] of [
+      ['POST', `/rooms/${room}/services`, { ...SERVICE, at }],
+      ['PATCH', `/services/${id}`, { at }],
+    ] as const) {
+      const refused = await service.request(method, path, { token, body });
+      expect([method, at, refused.status, refused.body.errors?.[0].pointer]).toEqual([
+        method,
+        at,
+        422,
+        '/at',
+      ]);
+    }
+  }
+  await create(`/rooms/${room}/services`, { ...SERVICE, at: '2000-01-01T00:00:00Z' });
+});
+
+const hoursAhead = (hours: number) => new Date(Date.now() + hours * 3_600_000).toISOString();
