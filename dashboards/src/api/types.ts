@@ -15,7 +15,7 @@ export type {
   Warning,
 } from '../../../server/schemas/results.ts';
 export type { Room } from '../../../server/schemas/room.ts';
-export type { Service, ServiceBody } from '../../../server/schemas/service.ts';
+export type { Service, ServiceBody, ServiceSeen } from '../../../server/schemas/service.ts';
 export type { Person, Role } from '../../../server/schemas/session.ts';
 export type {
   Look,

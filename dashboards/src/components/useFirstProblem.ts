@@ -1,11 +1,15 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { CallProblem } from '../api/client.ts';
 
-/** Leads to the first field that is at fault, after each of `tries` attempts to send a form. */
-export function useFirstProblem(tries: number): RefObject<HTMLFormElement | null> {
+/** Leads to the first field that is at fault, after each of `tries` attempts to send a form, and once the service refused it. */
+export function useFirstProblem(
+  tries: number,
+  refused: CallProblem | null,
+): RefObject<HTMLFormElement | null> {
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     if (tries > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
-  }, [tries]);
+  }, [tries, refused]);
   return form;
 }

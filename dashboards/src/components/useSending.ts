@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { asProblem, type CallProblem, newKey } from '../api/client.ts';
+import { isOf } from './untold.ts';
 
 /** How it stands with something that a form sends. A form sends once at a time, and keeps what was typed. */
 export interface Sending {
@@ -8,6 +9,8 @@ export interface Sending {
   /** What the service says of one field, by its JSON pointer. */
   readonly fieldProblem: (pointer: string) => string | null;
   readonly send: (what: (key: string) => Promise<void>) => Promise<boolean>;
+  /** What the service said is of before. */
+  readonly forget: () => void;
 }
 
 export function useSending(): Sending {
@@ -18,7 +21,8 @@ export function useSending(): Sending {
   return {
     busy,
     problem,
-    fieldProblem: (pointer) => problem?.fields.find((f) => f.pointer === pointer)?.detail ?? null,
+    fieldProblem: (pointer) => problem?.fields.find((fault) => isOf(fault.pointer, pointer))?.detail ?? null,
+    forget: () => setProblem(null),
     send: async (what) => {
       if (running.current) return false;
       running.current = true;

@@ -1,37 +1,18 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import type { Room, Service, ServiceBody, ServiceKind } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
+import type { Room, ServiceKind, ServiceSeen } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
+import { untold } from '../components/untold.ts';
+import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
-import { fieldTime, momentOf } from '../fieldTime.ts';
-import { SelectField } from '../forms/SelectField.tsx';
-import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
-
-// The keys of the words are the kinds: the compiler holds them equal wherever a kind is shown.
-const KINDS = Object.keys(words.services.kinds) as ServiceKind[];
-
-interface Typed {
-  /** As the field holds it: local time without a zone. Empty: now, whenever that is sent. */
-  readonly at: string;
-  /** Empty: the whole room. */
-  readonly side: string;
-  readonly notes: string;
-}
-
-const BLANK: Typed = { at: '', side: '', notes: '' };
-
-function bodyOf(kind: ServiceKind, typed: Typed, at: Date): ServiceBody {
-  const body: ServiceBody = { kind, at: at.toISOString() };
-  if (typed.side !== '') body.side = typed.side;
-  if (typed.notes.trim() !== '') body.notes = typed.notes.trim();
-  return body;
-}
+import { KINDS_OF_WORK } from './kindsOfWork.ts';
+import { BLANK_WORK, bodyOfWork, wrongMoment } from './typedWork.ts';
+import { WorkFields } from './WorkFields.tsx';
 
 interface FormProps {
   readonly room: Room;
-  readonly onDone: (service: Service) => void;
+  readonly onDone: (service: ServiceSeen) => void;
 }
 
 /**
@@ -40,58 +21,49 @@ interface FormProps {
  */
 function ServiceForm({ room, onDone }: FormProps) {
   const say = words.services;
-  const [typed, setTyped] = useState(BLANK);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const at = typed.at === '' ? new Date() : momentOf(typed.at);
-  const set = (part: Partial<Typed>) => setTyped((held) => ({ ...held, ...part }));
+  const [typed, setTyped] = useState(BLANK_WORK);
+  const [tries, setTries] = useState(0);
+  const [otherwise, setOtherwise] = useState(false);
+  const { busy, problem, fieldProblem, forget, send } = useSending();
+  const form = useFirstProblem(tries, problem);
+  const toSay = untold(problem, ['/at', '/side', '/notes']);
+  const wrong = typed.at === '' ? null : wrongMoment(typed.at);
 
   const record = async (kind: ServiceKind) => {
-    if (at === null) return;
+    setTries(tries + 1);
+    if (wrong !== null) {
+      // What is wrong can be seen there.
+      setOtherwise(true);
+      forget();
+      return;
+    }
     await send(async (idempotencyKey) => {
-      const body = bodyOf(kind, typed, at);
-      onDone(await call<Service>(`/rooms/${room.id}/services`, { method: 'POST', body, idempotencyKey }));
+      const body = bodyOfWork(kind, typed);
+      onDone(await call<ServiceSeen>(`/rooms/${room.id}/services`, { method: 'POST', body, idempotencyKey }));
     });
   };
 
   return (
-    <form class="inline-form" onSubmit={(event) => event.preventDefault()} noValidate>
-      {problem !== null && <Failure problem={problem} />}
-      <details>
+    <form ref={form} class="inline-form" onSubmit={(event) => event.preventDefault()} noValidate>
+      {toSay !== null && <Failure problem={toSay} />}
+      <details
+        open={otherwise || (problem !== null && toSay === null)}
+        onToggle={(event) => setOtherwise(event.currentTarget.open)}
+      >
         <summary>{say.otherwise}</summary>
-        <Field label={say.at} hint={say.atHint} problem={at === null ? say.atMissing : fieldProblem('/at')}>
-          {(ids) => (
-            <input
-              {...ids}
-              type="datetime-local"
-              value={typed.at}
-              max={fieldTime(new Date())}
-              onInput={(event) => set({ at: event.currentTarget.value })}
-            />
-          )}
-        </Field>
-        {room.sides.length > 1 && (
-          <SelectField
-            label={say.side}
-            value={typed.side}
-            options={[['', say.whole], ...room.sides.map((side): [string, string] => [side, side])]}
-            onChange={(side) => set({ side })}
-            problem={fieldProblem('/side')}
-          />
-        )}
-        <TextField
-          label={say.notes}
-          lines={2}
-          maxLength={10_000}
-          value={typed.notes}
-          onInput={(notes) => set({ notes })}
-          problem={fieldProblem('/notes')}
+        <WorkFields
+          room={room}
+          typed={typed}
+          onInput={(part) => setTyped((held) => ({ ...held, ...part }))}
+          atHint={say.atHint}
+          problemOf={(field) => (field === 'at' && tries > 0 && wrong) || fieldProblem(`/${field}`)}
         />
       </details>
       <fieldset class="kinds">
         <legend>{say.kind}</legend>
-        {KINDS.map((kind) => (
+        {KINDS_OF_WORK.map(([kind, text]) => (
           <button key={kind} type="button" disabled={busy} onClick={() => void record(kind)}>
-            {say.kinds[kind]}
+            {text}
           </button>
         ))}
       </fieldset>
@@ -100,7 +72,7 @@ function ServiceForm({ room, onDone }: FormProps) {
 }
 
 interface SavedProps {
-  readonly service: Service;
+  readonly service: ServiceSeen;
   readonly onUndone: () => void;
 }
 
@@ -132,7 +104,7 @@ interface RecordProps {
 /** The form opens on demand; what was typed stays when it is closed and opened again. */
 export function RecordService({ room, onChange }: RecordProps) {
   const [opened, setOpened] = useState(false);
-  const [saved, setSaved] = useState<Service | 'undone' | null>(null);
+  const [saved, setSaved] = useState<ServiceSeen | 'undone' | null>(null);
   const [times, setTimes] = useState(0);
   return (
     <>

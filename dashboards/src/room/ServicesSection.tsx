@@ -1,6 +1,7 @@
-import type { Room, Service } from '../api/types.ts';
+import type { Room, ServiceSeen } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
 import { serviceAddress } from '../compare/question.ts';
+import { LongText } from '../components/LongText.tsx';
 import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Loaded } from '../components/states.tsx';
@@ -8,6 +9,7 @@ import { dayText } from '../format.ts';
 import { words } from '../words.ts';
 import { Helped } from './Helped.tsx';
 import { RecordService } from './RecordService.tsx';
+import { WorkTools } from './WorkTools.tsx';
 
 const SERVICES_AT_ONCE = 20;
 
@@ -21,7 +23,7 @@ interface SectionProps {
 }
 
 export function ServicesSection({ room, version, onChange }: SectionProps) {
-  const list = usePages<Service>(`/rooms/${room.id}/services`, SERVICES_AT_ONCE);
+  const list = usePages<ServiceSeen>(`/rooms/${room.id}/services`, SERVICES_AT_ONCE);
   const recorded = () => {
     list.first.reload();
     onChange();
@@ -62,12 +64,9 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
                       {words.compare.title}
                     </a>
                   </div>
-                  {service.notes !== null && service.notes !== '' && (
-                    <p class="notes" dir="auto">
-                      {service.notes}
-                    </p>
-                  )}
+                  {service.notes !== null && service.notes !== '' && <LongText text={service.notes} />}
                   {i < TOLD_OF && <Helped roomId={room.id} serviceId={service.id} version={version} />}
+                  {service.mayChange && <WorkTools room={room} work={service} onChange={recorded} />}
                 </li>
               ))}
             </ul>

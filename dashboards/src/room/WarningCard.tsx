@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { Room, Warning } from '../api/types.ts';
+import { LongText } from '../components/LongText.tsx';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictSign } from '../components/VerdictSign.tsx';
 import { placeText, toldHere, whenText } from '../format.ts';
@@ -51,10 +52,13 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
         <p class="about">{words.warnings.cleared(whenText(warning.clearedAt))}</p>
       )}
       {warning.acknowledgement !== null && (
-        <p class="about" dir="auto">
-          {words.warnings.seenBy(warning.acknowledgement.by, whenText(warning.acknowledgement.at))}
-          {warning.acknowledgement.note !== null && `: ${warning.acknowledgement.note}`}
-        </p>
+        <div class="about">
+          <p dir="auto">
+            {words.warnings.seenBy(warning.acknowledgement.by, whenText(warning.acknowledgement.at))}
+            {warning.acknowledgement.note !== null && ':'}
+          </p>
+          {warning.acknowledgement.note !== null && <LongText text={warning.acknowledgement.note} />}
+        </div>
       )}
       <div class="warning-body">
         <div>

@@ -6,6 +6,8 @@ export const shellWords = {
   loading: 'Fetching…',
   tryAgain: 'Try again',
   more: 'Show more',
+  restOfText: 'Show all of it',
+  lessOfText: 'Show less',
   none: '–',
   joint: ' · ',
   onlySide: 'Motor',

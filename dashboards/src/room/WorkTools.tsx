@@ -1,0 +1,76 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { call } from '../api/client.ts';
+import type { Room, ServiceSeen } from '../api/types.ts';
+import { Failure } from '../components/states.tsx';
+import { useSending } from '../components/useSending.ts';
+import { dayText } from '../format.ts';
+import { words } from '../words.ts';
+import { ChangeWork } from './ChangeWork.tsx';
+
+interface WorkToolsProps {
+  readonly room: Room;
+  readonly work: ServiceSeen;
+  readonly onChange: () => void;
+}
+
+/** The quiet ways to change and to remove recorded work, for whoever may; it is removed once that was said twice. */
+export function WorkTools({ room, work, onChange }: WorkToolsProps) {
+  const say = words.services;
+  const [opened, setOpened] = useState<'change' | 'remove' | null>(null);
+  const named = (what: string) => say.toolOf(what, say.kinds[work.kind], dayText(work.at));
+  const opener = (which: 'change' | 'remove', text: string) => (
+    <button
+      type="button"
+      class="quiet"
+      aria-expanded={opened === which}
+      aria-label={named(text)}
+      onClick={() => setOpened(opened === which ? null : which)}
+    >
+      {text}
+    </button>
+  );
+  const done = () => {
+    setOpened(null);
+    onChange();
+  };
+  return (
+    <>
+      <div class="actions">
+        {opener('change', say.change)}
+        {opener('remove', say.remove)}
+      </div>
+      {opened === 'change' && <ChangeWork room={room} work={work} onDone={done} />}
+      {opened === 'remove' && <RemoveWork work={work} onDone={done} onKept={() => setOpened(null)} />}
+    </>
+  );
+}
+
+interface RemoveWorkProps {
+  readonly work: ServiceSeen;
+  readonly onDone: () => void;
+  readonly onKept: () => void;
+}
+
+function RemoveWork({ work, onDone, onKept }: RemoveWorkProps) {
+  const say = words.services;
+  const { busy, problem, send } = useSending();
+  const asked = useRef<HTMLButtonElement>(null);
+  useEffect(() => asked.current?.focus(), []);
+  const remove = async () => {
+    if (await send(async () => call(`/services/${work.id}`, { method: 'DELETE' }))) onDone();
+  };
+  return (
+    <div class="inline-form">
+      <p>{say.removeMeans}</p>
+      {problem !== null && <Failure problem={problem} />}
+      <div class="actions">
+        <button ref={asked} type="button" class="danger" disabled={busy} onClick={() => void remove()}>
+          {busy ? say.removing : say.removeIt}
+        </button>
+        <button type="button" onClick={onKept}>
+          {say.keepIt}
+        </button>
+      </div>
+    </div>
+  );
+}
