@@ -1,8 +1,10 @@
 import type { FastifySchemaCompiler } from 'fastify';
 import { z } from 'zod';
+import { plainFault } from './plainFault.ts';
 import { type FieldFault, ProblemError } from './problems.ts';
 
 const MOST_FAULTS = 20;
+const IN_PLAIN_WORDS = { error: plainFault };
 
 /** What a schema found wrong. The error handler looks at where it was found before it answers. */
 export class InvalidInput extends ProblemError {
@@ -20,7 +22,7 @@ function detailOf(first: FieldFault | undefined): string {
 /** Checks requests with their zod schemas, and tells the fields at fault by JSON pointers. */
 export const validateWithZod: FastifySchemaCompiler<z.ZodType> = ({ schema }) => {
   return (input: unknown) => {
-    const result = z.safeParse(schema, input);
+    const result = z.safeParse(schema, input, IN_PLAIN_WORDS);
     if (result.success) return { value: result.data };
     return { error: new InvalidInput(faultsOf(result.error.issues).slice(0, MOST_FAULTS)) };
   };

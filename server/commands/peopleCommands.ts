@@ -5,6 +5,7 @@ import type { z } from 'zod';
 import type { Tables } from '../../migrations/tables.ts';
 import { invitePerson } from '../access/people.ts';
 import { type AccountInScope, accountInScope } from '../access/scope.ts';
+import { plainFault } from '../plainFault.ts';
 import { ProblemError } from '../problems.ts';
 import { PersonBody } from '../schemas/access.ts';
 import { ROLES } from '../schemas/session.ts';
@@ -53,7 +54,7 @@ export function addPeopleCommands(
 }
 
 function bodyOf({ email, name, role, newAccount }: AddOptions): PersonBody {
-  const read = PersonBody.safeParse({ email, name, role });
+  const read = PersonBody.safeParse({ email, name, role }, { error: plainFault });
   if (!read.success) throw new CommandError(faultsOf(read.error));
   if (newAccount !== undefined && read.data.role !== 'dealer')
     throw new CommandError('The first person of an account is a dealer.');

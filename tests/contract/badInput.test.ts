@@ -103,6 +103,28 @@ describe('a field at fault', () => {
     expect(await everything()).toBe(before);
   });
 
+  test.each([
+    ['/coaches', { name: 'a', year: 2500 }, 'Must be at most 2100.'],
+    ['/coaches', { name: 'a', year: 2020.5 }, 'Must be a whole number.'],
+    ['/coaches', { name: '' }, 'Must not be empty.'],
+    ['/coaches', {}, 'Is missing.'],
+    [
+      `/people`,
+      { name: 'a', role: 'owner', email: 'a@' },
+      'Must be an e-mail address, such as name@example.com.',
+    ],
+    [
+      `/people`,
+      { name: 'a', role: 'boss', email: 'a@example.com' },
+      'Must be one of: dealer, technician, owner.',
+    ],
+    ['/password', { oldPassword: 'a', newPassword: 'short' }, 'Must have at least 12 characters.'],
+  ])('%s with %j is told in a plain sentence', async (path, body, detail) => {
+    const answer = await send(path === '/password' ? 'PUT' : 'POST', path, body);
+    expect(answer.status).toBe(422);
+    expect(answer.body.errors[0].detail).toBe(detail);
+  });
+
   test('no body at all', async () => {
     expect((await send('POST', '/coaches')).status).toBe(422);
   });

@@ -206,7 +206,7 @@ describe('people and doctor', () => {
       'X',
     );
     expect(code).toBe(1);
-    expect(err).toBe('--email: Invalid email address');
+    expect(err).toBe('--email: Must be an e-mail address, such as name@example.com.');
   });
 
   test('a sound installation has nothing broken; a stroke that was set aside is named', async () => {

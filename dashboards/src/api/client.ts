@@ -36,7 +36,14 @@ async function problemOf(response: Response): Promise<CallProblem> {
   const wait = Number(response.headers.get('retry-after'));
   if (response.status === 429) return new CallProblem(429, words.problems.tooMany(wait));
   if (response.status >= 500) return new CallProblem(response.status, words.problems.service);
-  return new CallProblem(response.status, said?.detail ?? words.problems.refused, said?.errors ?? []);
+  return new CallProblem(response.status, withoutPointer(said), said?.errors ?? []);
+}
+
+/** Programs are told where in the body a fault is; people are told beside the field, or what it is. */
+function withoutPointer(said: Partial<Problem> | null): string {
+  const first = said?.errors?.[0];
+  const detail = said?.detail ?? words.problems.refused;
+  return first !== undefined && detail === `${first.pointer}: ${first.detail}` ? first.detail : detail;
 }
 
 interface Call {

@@ -3,7 +3,7 @@ import { call } from '../api/client.ts';
 import type { Coach } from '../api/types.ts';
 import { words } from '../words.ts';
 import { InlineForm } from './InlineForm.tsx';
-import { fieldOf, typedNumber } from './numbers.ts';
+import { fieldOf, isWithin, typedNumber } from './numbers.ts';
 import { CloseContext } from './Opens.tsx';
 import { TextField } from './TextField.tsx';
 import { useForm } from './useForm.ts';
@@ -32,7 +32,9 @@ export function CoachForm({ coach, onDone }: CoachFormProps) {
   const form = useForm<keyof typeof typed>({
     wrong: {
       name: typed.name.trim() === '' ? say.nameMissing : null,
-      year: Number.isNaN(year) ? say.noNumber : null,
+      model: null,
+      year: year === null || isWithin(year, 1900, 2100, 'whole') ? null : say.yearWrong,
+      notes: null,
     },
     send: async (idempotencyKey) => {
       const body = { name: typed.name.trim(), model: orNull(typed.model), year, notes: orNull(typed.notes) };

@@ -24,7 +24,7 @@ export function LoggerForm({ coachId, logger, onDone }: LoggerFormProps) {
   const [name, setName] = useState(logger?.name ?? '');
   const [sensor, setSensor] = useState<Logger['sensor']>(logger?.sensor ?? 'clamp');
   const form = useForm<'name' | 'sensor'>({
-    wrong: { name: name.trim() === '' ? say.nameMissing : null },
+    wrong: { name: name.trim() === '' ? say.nameMissing : null, sensor: null },
     send: async (idempotencyKey) => {
       const body = { name: name.trim(), sensor };
       if (logger !== null) await call(`/loggers/${logger.id}`, { method: 'PATCH', body });

@@ -41,6 +41,7 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
     set(typed.sides === usualSides(typed.drive) ? { drive, sides: usualSides(drive) } : { drive });
   const form = useForm<keyof RoomFields>({
     wrong: problemsOfRoom(typed),
+    pointers: POINTERS,
     send: async (idempotencyKey) => {
       const body = bodyOfRoom(typed, room);
       if (room === null) await call(`/coaches/${coachId}/rooms`, { method: 'POST', body, idempotencyKey });
@@ -52,7 +53,7 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
       onDone();
     },
   });
-  const problemOf = (name: keyof RoomFields) => form.problemOf(name, POINTERS[name]);
+  const { problemOf } = form;
   const numberField = (
     name: 'travel' | 'ratedAmps' | 'gearTeeth' | 'rackPitchMm' | 'nominalVolts',
     label: string,

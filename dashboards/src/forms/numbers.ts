@@ -7,6 +7,11 @@ export function typedNumber(text: string): number | null {
   return /^-?(?:\d+(?:\.\d+)?|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
 }
 
+/** Whether a number was typed that lies between two, both taken; whole ones alone where that is said. */
+export function isWithin(typed: number, least: number, most: number, whole?: 'whole'): boolean {
+  return typed >= least && typed <= most && (whole === undefined || Number.isInteger(typed));
+}
+
 const perMetre = (): number => (theReader().us ? 1 / 0.0254 : 100);
 
 /** A length as typed in the reader's unit (centimetres or inches), in metres. */

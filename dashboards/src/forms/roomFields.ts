@@ -1,6 +1,8 @@
 import type { Room } from '../api/types.ts';
+import { plainCount } from '../format.ts';
+import { theReader } from '../reader.ts';
 import { words } from '../words.ts';
-import { fieldOf, metresField, typedMetres, typedNumber } from './numbers.ts';
+import { fieldOf, isWithin, metresField, typedMetres, typedNumber } from './numbers.ts';
 
 /** A room as its form holds it: texts, lengths in the reader's unit. */
 export interface RoomFields {
@@ -61,14 +63,44 @@ export function bodyOfRoom(typed: RoomFields, before: Room | null) {
   };
 }
 
-const NUMBERS = ['travel', 'ratedAmps', 'gearTeeth', 'rackPitchMm', 'nominalVolts'] as const;
+const MOST_METRES = 10;
+const MOST_SIDES = 8;
+const LONGEST_SIDE = 60;
+/** Stands for more than nothing where zero itself is not taken. */
+const NOT_ZERO = Number.MIN_VALUE;
 
-/** What is wrong before it is sent, by field. */
-export function problemsOfRoom(typed: RoomFields): Partial<Record<keyof RoomFields, string>> {
+/** What is wrong before it is sent, by field, in the reader's own unit; what the service takes is in its schema of rooms. */
+export function problemsOfRoom(typed: RoomFields): Record<keyof RoomFields, string | null> {
   const say = words.forms;
-  const found: Partial<Record<keyof RoomFields, string>> = {};
-  if (typed.name.trim() === '') found.name = say.nameMissing;
-  if (sidesOf(typed.sides).length === 0) found.sides = say.sidesMissing;
-  for (const name of NUMBERS) if (Number.isNaN(typedNumber(typed[name]))) found[name] = say.noNumber;
-  return found;
+  const number = (text: string, wrong: string, ...limits: Limits) => {
+    const value = typedNumber(text);
+    return value === null || isWithin(value, ...limits) ? null : wrong;
+  };
+  const metres = typedMetres(typed.travel);
+  return {
+    name: typed.name.trim() === '' ? say.nameMissing : null,
+    drive: null,
+    sides: problemOfSides(sidesOf(typed.sides)),
+    travel: metres === null || isWithin(metres, NOT_ZERO, MOST_METRES) ? null : travelWrong(),
+    ratedAmps: number(typed.ratedAmps, say.ratedAmpsWrong, NOT_ZERO, 1000),
+    gearTeeth: number(typed.gearTeeth, say.gearTeethWrong, 4, 200, 'whole'),
+    rackPitchMm: number(typed.rackPitchMm, say.rackPitchWrong, NOT_ZERO, 100),
+    nominalVolts: number(typed.nominalVolts, say.nominalVoltsWrong, 5, 60),
+  };
+}
+
+type Limits = [least: number, most: number, whole?: 'whole'];
+
+function travelWrong(): string {
+  const say = words.forms;
+  const most = plainCount(Math.floor(Number(metresField(MOST_METRES))));
+  return theReader().us ? say.travelInchesWrong(most) : say.travelCentimetresWrong(most);
+}
+
+function problemOfSides(sides: readonly string[]): string | null {
+  const say = words.forms;
+  if (sides.length === 0) return say.sidesMissing;
+  if (sides.length > MOST_SIDES) return say.sidesMany(MOST_SIDES);
+  if (new Set(sides).size < sides.length) return say.sidesTwice;
+  return sides.some((side) => side.length > LONGEST_SIDE) ? say.sidesLong(LONGEST_SIDE) : null;
 }

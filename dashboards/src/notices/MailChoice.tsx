@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import type { NoticeSettings, NoticeSettingsPatch, Severity } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { Tick } from '../components/Tick.tsx';
+import { untold } from '../components/untold.ts';
 import { useSendingInTurn } from '../components/useSending.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { SessionContext } from '../session.ts';
@@ -20,6 +21,7 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   const [settings, setSettings] = useState(loaded);
   const [saved, setSaved] = useState(false);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
+  const toSay = untold(problem, ['/warningsFrom', '/quiet/to']);
   /** As the service said last; what is chosen meanwhile stands over it until that was answered as well. */
   const kept = useRef(loaded);
   const chosen = useRef<NoticeSettingsPatch[]>([]);
@@ -44,7 +46,7 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   return (
     <>
       {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={take} />}
-      {problem !== null && <Failure problem={problem} />}
+      {toSay !== null && <Failure problem={toSay} />}
       <SelectField<Severity | typeof NONE>
         label={say.from}
         hint={say.to(settings.email)}

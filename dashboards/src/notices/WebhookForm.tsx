@@ -12,6 +12,9 @@ import { words } from '../words.ts';
 const EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared', 'logger.silent'] as const;
 type Event = (typeof EVENTS)[number];
 
+/** Which addresses are taken besides, the service says. */
+const isWebAddress = (text: string): boolean => /^https?:\/\/[^\s/]/i.test(text);
+
 /** Makes a webhook; it is handed on, for the page to show its secret once. */
 export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) => void }) {
   const say = words.webhooks;
@@ -21,8 +24,9 @@ export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) =>
   const [events, setEvents] = useState<readonly Event[]>(EVENTS);
   const form = useForm<'url' | 'events' | 'severity'>({
     wrong: {
-      url: url.trim() === '' ? say.urlMissing : null,
+      url: url.trim() === '' ? say.urlMissing : isWebAddress(url.trim()) ? null : say.urlWrong,
       events: events.length === 0 ? say.eventsMissing : null,
+      severity: null,
     },
     send: async (idempotencyKey) => {
       const body = { url: url.trim(), severity, events };

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { words } from '../words.ts';
@@ -11,7 +12,7 @@ export function ForgotPage() {
   const [email, setEmail] = useState('');
   const [sent, setSent] = useState(false);
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
-    wrong: { email: email.trim() === '' ? words.signIn.emailMissing : null },
+    wrong: { email: emailProblem(email, words.signIn.emailMissing) },
     send: async () => {
       setSent(false);
       await call('/password-resets', { method: 'POST', body: { email: email.trim() }, keepSession: true });

@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { emailProblem } from '../forms/emailProblem.ts';
 import { useForm } from '../forms/useForm.ts';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { useLinkKey } from '../people/useLinkKey.ts';
@@ -18,7 +19,7 @@ export function SetUpPage() {
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
     wrong: {
       name: typed.name.trim() === '' ? words.setUp.nameMissing : null,
-      email: typed.email.trim() === '' ? words.signIn.emailMissing : null,
+      email: emailProblem(typed.email, words.signIn.emailMissing),
       password: typed.password.length < SHORTEST_PASSWORD ? words.setUp.passwordShort : null,
     },
     send: async () => {

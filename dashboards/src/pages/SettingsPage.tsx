@@ -4,6 +4,7 @@ import type { Settings } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure } from '../components/states.tsx';
+import { untold } from '../components/untold.ts';
 import { useSendingInTurn } from '../components/useSending.ts';
 import { placeText, plainNumber, temperatureText, whenText } from '../format.ts';
 import { SelectField } from '../forms/SelectField.tsx';
@@ -19,6 +20,7 @@ export function SettingsPage() {
   const say = words.settings;
   const { settings, setSettings } = useContext(SessionContext);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
+  const toSay = untold(problem, ['/units', '/locale', '/timeZone']);
   const [saved, setSaved] = useState(false);
   const [zone, setZone] = useState(settings.timeZone ?? FOLLOW);
   const change = (patch: Partial<Settings>) =>
@@ -30,7 +32,7 @@ export function SettingsPage() {
     <section class="narrow">
       <PageTitle text={say.title} />
       <p class="lead">{say.lead}</p>
-      {problem !== null && <Failure problem={problem} />}
+      {toSay !== null && <Failure problem={toSay} />}
       <SelectField
         label={say.units}
         value={settings.units ?? FOLLOW}

@@ -2,6 +2,7 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
+import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField, PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { SessionContext } from '../session.ts';
@@ -14,7 +15,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
   const [password, setPassword] = useState('');
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
     wrong: {
-      email: email.trim() === '' ? words.signIn.emailMissing : null,
+      email: emailProblem(email, words.signIn.emailMissing),
       password: password === '' ? words.signIn.passwordMissing : null,
     },
     send: async () => {
@@ -23,8 +24,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
       signedIn(answer.person);
     },
   });
-  const refused = problem?.status === 401 || problem?.status === 422;
-  const said = refused ? words.signIn.wrong : problem?.message;
+  const said = problem?.status === 401 ? words.signIn.wrong : problem?.message;
 
   return (
     <section class="narrow">

@@ -2,6 +2,7 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Grant, NewGrant } from '../api/types.ts';
 import { endOfDay } from '../fieldTime.ts';
+import { emailProblem } from '../forms/emailProblem.ts';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
@@ -25,7 +26,7 @@ export function GrantForm({ coachId, onDone }: GrantFormProps) {
   const [role, setRole] = useState<Grant['role']>('owner');
   const [day, setDay] = useState('');
   const form = useForm<'email' | 'until'>({
-    wrong: { email: email.trim() === '' ? words.people.emailMissing : null },
+    wrong: { email: emailProblem(email, words.people.emailMissing), until: null },
     send: async (idempotencyKey) => {
       const until = endOfDay(day)?.toISOString() ?? null;
       const body = { email: email.trim(), role, ...(until === null ? {} : { until }) };

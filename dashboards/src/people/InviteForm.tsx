@@ -1,6 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Invited, Role } from '../api/types.ts';
+import { emailProblem } from '../forms/emailProblem.ts';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
@@ -18,7 +19,7 @@ export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => 
   const [role, setRole] = useState<Role>('technician');
   const form = useForm({
     wrong: {
-      email: email.trim() === '' ? say.emailMissing : null,
+      email: emailProblem(email, say.emailMissing),
       name: name.trim() === '' ? words.forms.nameMissing : null,
     },
     send: async (idempotencyKey) => {

@@ -4,9 +4,11 @@ import type { Colleague, Invited, Role } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
 import { Delete } from '../forms/Delete.tsx';
+import { InlineForm } from '../forms/InlineForm.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
+import { useForm } from '../forms/useForm.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 import { ROLE_CHOICES } from './roles.ts';
@@ -49,21 +51,19 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
   const say = words.people;
   const [name, setName] = useState(person.name);
   const [role, setRole] = useState<Role>(person.role);
-  const { busy, problem, fieldProblem, send } = useSending();
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    const body = { name: name.trim(), role };
-    if (await send(async () => call(`/people/${person.id}`, { method: 'PATCH', body }))) onChange();
-  };
+  const form = useForm<'name'>({
+    wrong: { name: name.trim() === '' ? words.forms.nameMissing : null },
+    send: () => call(`/people/${person.id}`, { method: 'PATCH', body: { name: name.trim(), role } }),
+    onSent: onChange,
+  });
   return (
-    <form class="inline-form" onSubmit={submit} noValidate>
-      {problem !== null && <Failure problem={problem} />}
+    <InlineForm form={form} action={say.save} busy={say.saving}>
       <TextField
         label={say.name}
         value={name}
         onInput={setName}
         maxLength={300}
-        problem={fieldProblem('/name')}
+        problem={form.problemOf('name')}
       />
       <SelectField
         label={say.role}
@@ -72,10 +72,7 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
         onChange={setRole}
         hint={words.roleMeans[role]}
       />
-      <button type="submit" class="main-action" disabled={busy}>
-        {busy ? say.saving : say.save}
-      </button>
-    </form>
+    </InlineForm>
   );
 }
 

@@ -47,6 +47,7 @@ export const noticesWords = {
     url: 'Address',
     urlHint: 'Such as https://rooms.example.com/news.',
     urlMissing: 'Enter an address.',
+    urlWrong: 'Enter an address such as https://rooms.example.com/news.',
     severity: 'Warnings',
     events: 'News',
     eventsMissing: 'Choose at least one.',

@@ -1,0 +1,8 @@
+import { words } from '../words.ts';
+
+/** What is wrong with an e-mail address before it is sent; the service looks closer. */
+export function emailProblem(typed: string, missing: string): string | null {
+  const email = typed.trim();
+  if (email === '') return missing;
+  return /^[^\s@]+@[^\s@]+\.[^\s@]+$/.test(email) ? null : words.forms.emailWrong;
+}
