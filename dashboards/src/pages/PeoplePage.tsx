@@ -5,6 +5,7 @@ import { More } from '../components/More.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Loaded } from '../components/states.tsx';
 import { Opens } from '../forms/Opens.tsx';
+import { ForDealers } from '../people/ForDealers.tsx';
 import { InviteForm } from '../people/InviteForm.tsx';
 import { PersonLine } from '../people/PersonLine.tsx';
 import { joinLink, ShownOnce } from '../people/ShownOnce.tsx';
@@ -14,6 +15,14 @@ const AT_ONCE = 100;
 
 /** Who belongs to the account: a dealer invites, changes and removes. */
 export function PeoplePage() {
+  return (
+    <ForDealers title={words.people.title}>
+      <People />
+    </ForDealers>
+  );
+}
+
+function People() {
   const say = words.people;
   const list = usePages<Colleague>('/people', AT_ONCE);
   const [invited, setInvited] = useState<Invited | null>(null);

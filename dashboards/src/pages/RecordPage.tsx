@@ -6,6 +6,7 @@ import { PageTitle } from '../components/PageTitle.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
 import { plainCount } from '../format.ts';
+import { ForDealers } from '../people/ForDealers.tsx';
 import { ActLine } from '../record/ActLine.tsx';
 import { recordAddress, recordPath, recordQuestionOf } from '../record/question.ts';
 import { RecordFilters } from '../record/RecordFilters.tsx';
@@ -16,6 +17,14 @@ const AT_ONCE = 50;
 
 /** What was done in the account and by whom, for its dealers; nobody can change it. */
 export function RecordPage() {
+  return (
+    <ForDealers title={words.record.title}>
+      <Acts />
+    </ForDealers>
+  );
+}
+
+function Acts() {
   const say = words.record;
   const question = recordQuestionOf(useSearch());
   const path = recordPath(question);

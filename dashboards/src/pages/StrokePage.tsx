@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import type { Coach, Room, Stroke } from '../api/types.ts';
+import { oneCoach } from '../api/questions.ts';
+import type { CoachOverview, Page, Room, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
 import { numberMarks } from '../charts/marks.ts';
@@ -25,6 +26,7 @@ interface StrokeInRoom {
   readonly stroke: Stroke;
   readonly room: Room;
   readonly reload: () => void;
+  readonly mayChange: boolean;
 }
 
 /** The room's own order of sides first, so that a side looks the same on every page. */
@@ -34,7 +36,7 @@ function sidesOf(stroke: Stroke, room: Room): string[] {
   return [...known, ...sent.filter((side) => !known.includes(side))];
 }
 
-function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
+function StrokeHere({ stroke, room, reload, mayChange }: StrokeInRoom) {
   const done = stroke.analysis?.status === 'done' ? stroke.analysis : null;
   // Kept while nothing of them changes: a new list would draw the pictures anew.
   const sides = useMemo(() => sidesOf(stroke, room), [stroke, room]);
@@ -70,7 +72,7 @@ function StrokeHere({ stroke, room, reload }: StrokeInRoom) {
           <MarksTable marks={marks} travelMetres={room.travelMetres} />
         </div>
       )}
-      <SetAside stroke={stroke} onDone={reload} />
+      {mayChange && <SetAside stroke={stroke} onDone={reload} />}
     </>
   );
 }
@@ -80,7 +82,8 @@ export function StrokePage({ id }: { readonly id: string }) {
     s.analysis === null ? WHILE_PENDING_MS : null,
   );
   const room = useLoad<Room>(stroke.value === null ? null : `/rooms/${stroke.value.roomId}`);
-  const coach = useLoad<Coach>(room.value === null ? null : `/coaches/${room.value.coachId}`);
+  const coaches = useLoad<Page<CoachOverview>>(room.value === null ? null : oneCoach(room.value.coachId));
+  const coach = coaches.value?.items[0];
   if (stroke.value === null) {
     if (stroke.problem === null) return <Waiting />;
     return (
@@ -94,7 +97,7 @@ export function StrokePage({ id }: { readonly id: string }) {
   const direction = (analysis?.status === 'done' ? analysis.direction : stroke.value.direction) ?? 'unknown';
   return (
     <>
-      <RoomTrail coach={coach.value} room={room.value ?? { id: roomId, name: words.stroke.room }} />
+      <RoomTrail coach={coach ?? null} room={room.value ?? { id: roomId, name: words.stroke.room }} />
       <PageTitle text={words.stroke.title(words.directions[direction])} />
       <p class="lead">
         <Moment at={placedAt} />
@@ -102,7 +105,14 @@ export function StrokePage({ id }: { readonly id: string }) {
       <Loaded load={room}>
         {(here) => (
           <Loaded load={stroke}>
-            {(value) => <StrokeHere stroke={value} room={here} reload={stroke.reload} />}
+            {(value) => (
+              <StrokeHere
+                stroke={value}
+                room={here}
+                reload={stroke.reload}
+                mayChange={coach !== undefined && coach.role !== 'owner'}
+              />
+            )}
           </Loaded>
         )}
       </Loaded>

@@ -35,7 +35,7 @@ export function WorkTools({ room, work, onChange }: WorkToolsProps) {
   };
   return (
     <>
-      <div class="actions">
+      <div class="work-tools">
         {opener('change', say.change)}
         {opener('remove', say.remove)}
       </div>

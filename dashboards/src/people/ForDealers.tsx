@@ -1,0 +1,27 @@
+import type { ComponentChildren } from 'preact';
+import { useContext } from 'preact/hooks';
+import { PageTitle } from '../components/PageTitle.tsx';
+import { Waiting } from '../components/states.tsx';
+import { SessionContext } from '../session.ts';
+import { words } from '../words.ts';
+
+interface ForDealersProps {
+  readonly title: string;
+  readonly children: ComponentChildren;
+}
+
+/** A page that only dealers have: others are told so, and offered nothing that the service would refuse. */
+export function ForDealers({ title, children }: ForDealersProps) {
+  const { person } = useContext(SessionContext);
+  if (person?.role === 'dealer') return <>{children}</>;
+  return (
+    <section class="narrow">
+      <PageTitle text={title} />
+      {person === null ? (
+        <Waiting />
+      ) : (
+        <p class="lead">{words.people.forDealers(words.roles[person.role])}</p>
+      )}
+    </section>
+  );
+}
