@@ -13,6 +13,8 @@ export interface Mail {
 
 /** Where messages go: a mail server, or, without one, the terminal of whoever runs the service. */
 export interface Mailer {
+  /** False where messages are only printed. */
+  readonly reachesMailboxes: boolean;
   /** Resolves once the mail server has taken it. Rejects with `MailError`. */
   send(mail: Mail): Promise<void>;
   close(): void;
@@ -46,6 +48,7 @@ export function smtpMailer(smtpUrl: string, from: string): Mailer {
     { from },
   );
   return {
+    reachesMailboxes: true,
     send: async (mail) => {
       try {
         await transport.sendMail(headed(mail));
@@ -60,6 +63,7 @@ export function smtpMailer(smtpUrl: string, from: string): Mailer {
 /** Without a mail server: whoever runs the service reads the messages on its standard output, and may pass them on. */
 export function printingMailer(print: (text: string) => void): Mailer {
   return {
+    reachesMailboxes: false,
     send: async ({ to, subject, text }) => print(`A message to ${to}: ${subject}\n${text}`),
     close: () => undefined,
   };

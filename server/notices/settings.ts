@@ -4,7 +4,10 @@ import type { Scope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { NoticeSettings, NoticeSettingsPatch } from '../schemas/settings.ts';
 
-export async function readNoticeSettings(db: Kysely<Tables>, person: Scope): Promise<NoticeSettings> {
+/** What is kept of a person. */
+export type KeptNoticeSettings = Omit<NoticeSettings, 'mails'>;
+
+export async function readNoticeSettings(db: Kysely<Tables>, person: Scope): Promise<KeptNoticeSettings> {
   const row = await db
     .selectFrom('people')
     .select(['email', 'notices_from', 'notices_cleared', 'quiet_from', 'quiet_to', 'digest'])
@@ -33,7 +36,7 @@ export async function changeNoticeSettings(
   db: Kysely<Tables>,
   person: Scope,
   { warningsFrom, cleared, quiet, digest, silentAfterDays }: NoticeSettingsPatch,
-): Promise<NoticeSettings> {
+): Promise<KeptNoticeSettings> {
   const change = {
     ...(warningsFrom === undefined ? {} : { notices_from: warningsFrom }),
     ...(cleared === undefined ? {} : { notices_cleared: cleared }),
@@ -48,7 +51,7 @@ export async function changeNoticeSettings(
 }
 
 /** What came up while it was paused is not mailed late. */
-export async function resumeMail(db: Kysely<Tables>, person: Scope): Promise<NoticeSettings> {
+export async function resumeMail(db: Kysely<Tables>, person: Scope): Promise<KeptNoticeSettings> {
   await setOwn(db, person, { mail_paused_at: null, mail_paused_because: null });
   return readNoticeSettings(db, person);
 }

@@ -1,11 +1,10 @@
-import { z } from 'zod';
 import { mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
 import { setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
-import { ResetBody, ResetParams, ResetRequestBody } from '../schemas/access.ts';
+import { ResetBody, ResetParams, ResetRequestBody, ResetRequested } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
 
 const tags = ['session'];
@@ -20,9 +19,11 @@ export async function passwordResetRoutes(app: App): Promise<void> {
       schema: {
         tags,
         summary: 'Ask for a link that sets the password anew',
-        description: 'Answers alike whether the address is known here or not.',
+        description:
+          'Answers alike whether the address is known here or not. `mails` says whether this installation has a mail ' +
+          'server; without one the link is printed where the service runs.',
         body: ResetRequestBody,
-        response: { 202: z.object({ status: z.literal('accepted') }) },
+        response: { 202: ResetRequested },
       },
       config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
     },
@@ -35,7 +36,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
           request.log.error({ err: error }, 'a link for a new password was not sent'),
         );
       });
-      return reply.code(202).send({ status: 'accepted' });
+      return reply.code(202).send({ status: 'accepted', mails: app.mailer.reachesMailboxes });
     },
   );
 

@@ -1,13 +1,19 @@
 import { personOf } from '../access/caller.ts';
 import { changeSettings, lastLook, noteLook, readSettings } from '../access/settings.ts';
 import type { App } from '../appTypes.ts';
-import { changeNoticeSettings, readNoticeSettings, resumeMail } from '../notices/settings.ts';
+import {
+  changeNoticeSettings,
+  type KeptNoticeSettings,
+  readNoticeSettings,
+  resumeMail,
+} from '../notices/settings.ts';
 import { Look, NoticeSettings, NoticeSettingsPatch, Settings, SettingsPatch } from '../schemas/settings.ts';
 
 const tags = ['session'];
 
 /** What the caller sets for itself, and what it has seen. */
 export async function settingsRoutes(app: App): Promise<void> {
+  const withMail = (kept: KeptNoticeSettings) => ({ ...kept, mails: app.mailer.reachesMailboxes });
   app.get(
     '/api/v1/settings',
     { schema: { tags, summary: 'How the caller wants things shown', response: { 200: Settings } } },
@@ -30,7 +36,7 @@ export async function settingsRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/settings/notices',
     { schema: { tags, summary: 'What the caller is told by mail', response: { 200: NoticeSettings } } },
-    (request) => readNoticeSettings(request.db, personOf(request)),
+    async (request) => withMail(await readNoticeSettings(request.db, personOf(request))),
   );
 
   app.patch(
@@ -43,7 +49,7 @@ export async function settingsRoutes(app: App): Promise<void> {
         response: { 200: NoticeSettings },
       },
     },
-    (request) => changeNoticeSettings(request.db, personOf(request), request.body),
+    async (request) => withMail(await changeNoticeSettings(request.db, personOf(request), request.body)),
   );
 
   app.post(
@@ -55,7 +61,7 @@ export async function settingsRoutes(app: App): Promise<void> {
         response: { 200: NoticeSettings },
       },
     },
-    (request) => resumeMail(request.db, personOf(request)),
+    async (request) => withMail(await resumeMail(request.db, personOf(request))),
   );
 
   app.get(

@@ -20,6 +20,9 @@ export const InvitationParams = z.object({ invitation: z.string().min(1).max(200
 export const AcceptanceBody = z.strictObject({ password: Password });
 
 export const ResetRequestBody = z.strictObject({ email: Email });
+/** The same for every address. */
+export const ResetRequested = z.object({ status: z.literal('accepted'), mails: z.boolean() });
+export type ResetRequested = z.infer<typeof ResetRequested>;
 export const ResetParams = z.object({ reset: z.string().min(1).max(200) });
 export const ResetBody = z.strictObject({ password: Password });
 

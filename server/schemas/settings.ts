@@ -63,7 +63,14 @@ const told = {
 
 /** `paused`: since then nothing is mailed, as the mailbox was refused for good. */
 export const NoticeSettings = z
-  .object({ ...told, email: z.string(), paused: z.object({ since: Time, because: z.string() }).nullable() })
+  .object({
+    ...told,
+    email: z.string(),
+    mails: z
+      .boolean()
+      .describe('Whether this installation has a mail server; without one nothing is mailed.'),
+    paused: z.object({ since: Time, because: z.string() }).nullable(),
+  })
   .meta({ id: 'NoticeSettings' });
 export type NoticeSettings = z.infer<typeof NoticeSettings>;
 

@@ -32,6 +32,8 @@ describePages(
     test('is chosen by each person, on a phone, and kept choice by choice', async () => {
       const { page, troubles } = await place.visitAs(place.person, '/settings', PHONE);
       await page.getByRole('link', { name: 'What you are told' }).click();
+      await page.getByText('There is no mail server here yet, so nothing is mailed.').waitFor();
+      expect(await page.getByText('Mail goes to').count()).toBe(0);
       await page.getByLabel('Warnings by mail').selectOption({ label: 'From “Needs work” on' });
       await page.getByText('Saved.').waitFor();
       await page.getByLabel('Loggers silent for').fill('7');

@@ -128,8 +128,8 @@ describePages('people', (place) => {
     await page.getByRole('link', { name: 'Forgot your password?' }).click();
     for (const email of [place.person.email, 'nobody@example.com']) {
       await page.getByLabel('E-mail').fill(email);
-      await page.getByRole('button', { name: 'Send the link' }).click();
-      await page.getByText('a link is on its way').waitFor();
+      await page.getByRole('button', { name: 'Ask for the link' }).click();
+      await page.getByText('There is no mail server here, so nothing is mailed.').waitFor();
     }
     expect(await violationsOn(page)).toEqual([]);
   });

@@ -1,5 +1,12 @@
 /** The shapes of the service's answers, inferred from the schemas that validate them there. Types only. */
-export type { Colleague, Grant, Invited, NewGrant, SessionPlace } from '../../../server/schemas/access.ts';
+export type {
+  Colleague,
+  Grant,
+  Invited,
+  NewGrant,
+  ResetRequested,
+  SessionPlace,
+} from '../../../server/schemas/access.ts';
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush, LiveSamples } from '../../../server/schemas/live.ts';

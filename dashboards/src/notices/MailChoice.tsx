@@ -45,11 +45,12 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   };
   return (
     <>
+      {!settings.mails && <p class="note">{say.notMailed}</p>}
       {settings.paused !== null && <PausedMail paused={settings.paused} onResumed={take} />}
       {toSay !== null && <Failure problem={toSay} />}
       <SelectField<Severity | typeof NONE>
         label={say.from}
-        hint={say.to(settings.email)}
+        hint={settings.mails ? say.to(settings.email) : undefined}
         value={settings.warningsFrom ?? NONE}
         options={[
           [NONE, say.none],

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
+import type { ResetRequested } from '../api/types.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField } from '../forms/SignInFields.tsx';
@@ -10,14 +11,14 @@ import { words } from '../words.ts';
 export function ForgotPage() {
   const say = words.forgot;
   const [email, setEmail] = useState('');
-  const [sent, setSent] = useState(false);
+  const [made, setMade] = useState<ResetRequested | null>(null);
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
     wrong: { email: emailProblem(email, words.signIn.emailMissing) },
     send: async () => {
-      setSent(false);
-      await call('/password-resets', { method: 'POST', body: { email: email.trim() }, keepSession: true });
+      setMade(null);
+      const body = { email: email.trim() };
+      setMade(await call<ResetRequested>('/password-resets', { method: 'POST', body, keepSession: true }));
     },
-    onSent: () => setSent(true),
   });
   return (
     <section class="narrow">
@@ -35,7 +36,7 @@ export function ForgotPage() {
           {busy ? say.busy : say.submit}
         </button>
       </form>
-      <p role="status">{sent && say.sent}</p>
+      <p role="status">{made !== null && (made.mails ? say.sent : say.printed)}</p>
       <p>
         <a href="/">{say.back}</a>
       </p>

@@ -4,6 +4,8 @@ export const noticesWords = {
     title: 'What you are told',
     lead: 'By mail, from which warning on, and when not.',
     to: (email: string) => `Mail goes to ${email}.`,
+    notMailed:
+      'There is no mail server here yet, so nothing is mailed. What you choose is kept until there is one; whoever runs the service can set it up.',
     from: 'Warnings by mail',
     none: 'None',
     fromWatch: 'All of them',

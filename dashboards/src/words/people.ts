@@ -11,6 +11,8 @@ export const peopleWords = {
     title: 'People',
     lead: 'Who belongs to this account. Each sees all of its coaches.',
     invite: 'Invite a person',
+    forDealers: (role: string) =>
+      `This page is for dealers, and you are signed in as ${role}. Ask a dealer of your account.`,
     email: 'E-mail',
     name: 'Name',
     role: 'Role',
@@ -122,10 +124,12 @@ export const peopleWords = {
   forgot: {
     link: 'Forgot your password?',
     title: 'Forgot your password?',
-    lead: 'If somebody signs in with this address here, it gets a message with a link.',
-    submit: 'Send the link',
-    busy: 'Sending…',
-    sent: 'If somebody signs in with this address, a link is on its way. It works for an hour.',
+    lead: 'If somebody signs in with this address here, a link is made by which the password is set anew.',
+    submit: 'Ask for the link',
+    busy: 'Asking…',
+    sent: 'If somebody signs in with this address, a link is on its way to it by mail. It works for an hour.',
+    printed:
+      'There is no mail server here, so nothing is mailed. If somebody signs in with this address, the link stands in the log of the service: ask whoever runs it. It works for an hour.',
     back: 'To signing in',
   },
 } as const;
