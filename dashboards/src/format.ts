@@ -5,13 +5,13 @@ import { words } from './words.ts';
 /** Numbers and times in the reader's own language, zone and units. */
 let whenFormat: Intl.DateTimeFormat;
 let dayFormat: Intl.DateTimeFormat;
-let agoFormat: Intl.RelativeTimeFormat;
+/** Words, which stand within sentences of the page: in its language, whatever numbers and dates are written in. */
+const agoFormat = new Intl.RelativeTimeFormat(words.language, { numeric: 'auto' });
 let percentFormat: Intl.NumberFormat;
 let finePercentFormat: Intl.NumberFormat;
 forEachReader(({ locale, timeZone }) => {
   whenFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
   dayFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
-  agoFormat = new Intl.RelativeTimeFormat(locale, { numeric: 'auto' });
   percentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 1 });
 });

@@ -3,6 +3,7 @@ import { finePercent, plainNumber } from '../format.ts';
 import { forEachReader, theReader } from '../reader.ts';
 import type { PlotLibrary } from './Plot.tsx';
 import type { ChartTheme } from './theme.ts';
+import { tickNumber } from './tickNumber.ts';
 
 const FONT = '12px system-ui, sans-serif';
 const DAY_S = 86_400;
@@ -10,12 +11,10 @@ const DAY_S = 86_400;
 let clock: Intl.DateTimeFormat;
 let day: Intl.DateTimeFormat;
 let month: Intl.DateTimeFormat;
-let tick: Intl.NumberFormat;
 forEachReader(({ locale, timeZone }) => {
   clock = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', timeZone });
   day = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', timeZone });
   month = new Intl.DateTimeFormat(locale, { month: 'short', year: 'numeric', timeZone });
-  tick = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
 });
 
 /** Labels in the reader's own way of writing dates, as fine as the steps between them. */
@@ -62,18 +61,22 @@ export function timeAxis(theme: ChartTheme): uPlot.Axis {
   return { ...look(theme), size: 32, space: spaceForDates, incrs: TIME_STEPS_S, values: timeLabels };
 }
 
-export function numberAxis(theme: ChartTheme, label: (value: number) => string = plainNumber): uPlot.Axis {
-  return { ...look(theme), size: 32, values: (_, splits) => splits.map(label) };
+type Label = (value: number, step: number) => string;
+
+export function numberAxis(theme: ChartTheme, label: Label = plainNumber): uPlot.Axis {
+  return {
+    ...look(theme),
+    size: 32,
+    values: (_, splits, _axis, _space, step) => splits.map((value) => label(value, step)),
+  };
 }
 
 /** An upright axis as wide as its widest label needs; the unit stands at every label. */
 export function uprightAxis(theme: ChartTheme, unit: string): uPlot.Axis {
-  const label = unit === '1' ? finePercent : (value: number) => `${tickNumber(value)} ${unit}`;
+  const label: Label = unit === '1' ? finePercent : (value, step) => `${tickNumber(value, step)} ${unit}`;
   return {
     ...numberAxis(theme, label),
     size: (_, labels) => 18 + 7 * Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length)),
     space: 28,
   };
 }
-
-export const tickNumber = (value: number): string => tick.format(value);

@@ -1,9 +1,10 @@
 import type uPlot from 'uplot';
 import type { RunningLine } from '../live/runningStroke.ts';
 import { words } from '../words.ts';
-import { numberAxis, tickNumber, uprightAxis } from './axes.ts';
+import { numberAxis, uprightAxis } from './axes.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
 import { type ChartTheme, lookOf } from './theme.ts';
+import { tickNumber } from './tickNumber.ts';
 import { upperThird } from './timeSpec.ts';
 
 /** A picture that does not jump with every sample: it shows so long from the start, and doubles when that is full. */
@@ -32,7 +33,7 @@ export function liveSpec(
     options: {
       scales: { x: { time: false, range: roomToGrow }, volts: { range: upperThird } },
       axes: [
-        numberAxis(theme, (seconds) => `${tickNumber(seconds)} ${words.units.seconds}`),
+        numberAxis(theme, (seconds, step) => `${tickNumber(seconds, step)} ${words.units.seconds}`),
         uprightAxis(theme, 'A'),
         ...(lines.some(({ side }) => side === null)
           ? [{ ...uprightAxis(theme, 'V'), scale: 'volts', side: 1 as const, grid: { show: false } }]

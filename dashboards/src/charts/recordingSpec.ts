@@ -1,10 +1,11 @@
 import type uPlot from 'uplot';
 import type { StrokesPreview } from '../api/types.ts';
 import { words } from '../words.ts';
-import { numberAxis, tickNumber, uprightAxis } from './axes.ts';
+import { numberAxis, uprightAxis } from './axes.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
 import { fontOf, inside, pixels } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
+import { tickNumber } from './tickNumber.ts';
 import { upperThird } from './timeSpec.ts';
 
 /** A whole recording with the strokes that it is cut into, shaded and numbered. */
@@ -22,7 +23,7 @@ export function recordingSpec(
     options: {
       scales: { x: { time: false }, volts: { range: upperThird } },
       axes: [
-        numberAxis(theme, (seconds) => `${tickNumber(seconds)} ${words.units.seconds}`),
+        numberAxis(theme, (seconds, step) => `${tickNumber(seconds, step)} ${words.units.seconds}`),
         uprightAxis(theme, 'A'),
         ...(supply === null
           ? []

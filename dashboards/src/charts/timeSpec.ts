@@ -2,12 +2,13 @@ import type uPlot from 'uplot';
 import type { DoneAnalysis } from '../api/types.ts';
 import { markMoment, type TraceLine } from '../stroke/traceLines.ts';
 import { words } from '../words.ts';
-import { numberAxis, tickNumber, uprightAxis } from './axes.ts';
+import { numberAxis, uprightAxis } from './axes.ts';
 import { drawLane, LANE_PX, type Stretch } from './lanes.ts';
 import { drawMark, markedRange, type NumberedMark } from './marks.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
 import { inside } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
+import { tickNumber } from './tickNumber.ts';
 
 interface TimePicture {
   readonly sides: readonly string[];
@@ -53,7 +54,7 @@ export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotL
       padding: [8 + LANE_PX * lanes.length, null, null, null],
       scales: { x: { time: false }, y: { range: markedRange }, volts: { range: upperThird } },
       axes: [
-        numberAxis(theme, (seconds) => `${tickNumber(seconds)} ${words.units.seconds}`),
+        numberAxis(theme, (seconds, step) => `${tickNumber(seconds, step)} ${words.units.seconds}`),
         uprightAxis(theme, 'A'),
         ...(supply === null
           ? []

@@ -1,5 +1,5 @@
 import type { ComparedGroup } from '../api/types.ts';
-import { tickNumber } from '../charts/axes.ts';
+import { tickNumber } from '../charts/tickNumber.ts';
 import { words } from '../words.ts';
 
 /** The picture's own units; it is stretched to the place it gets, and its strokes are not. */

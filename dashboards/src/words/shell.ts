@@ -1,6 +1,8 @@
 /** What stands around and between the pages. */
 export const shellWords = {
   name: 'Slideload',
+  /** The language that these words are in. */
+  language: 'en',
   tagline: 'What your slide rooms draw, and which of them need work.',
   skip: 'Skip to the content',
   loading: 'Fetching…',

@@ -1,7 +1,9 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { tickNumber } from '../../../dashboards/src/charts/tickNumber.ts';
 import { comparisonPath } from '../../../dashboards/src/compare/question.ts';
 import { fieldTime, momentOf } from '../../../dashboards/src/fieldTime.ts';
 import {
+  agoText,
   placeText,
   quantity,
   referenceText,
@@ -45,6 +47,19 @@ describe('values', () => {
     expect(toldHere(said)).toBe('The motor drew 60% more, 12.5 A, at 100% of its way.');
     readAs(german);
     expect(toldHere(said)).toBe('The motor drew 60\u00a0% more, 12.5 A, at 100\u00a0% of its way.');
+  });
+
+  test('how long ago something was is told in the language of the page, whatever numbers are written in', () => {
+    readAs(german);
+    const at = Date.parse('2026-05-02T16:00:00Z');
+    expect(agoText(at, at + 3 * 3_600_000)).toBe('3 hours ago');
+  });
+
+  test('at an axis are written as finely as its steps are', () => {
+    readAs(us);
+    const labels = [0, 0.005, 0.01, 0.015, 0.02].map((value) => tickNumber(value, 0.005));
+    expect(labels).toEqual(['0', '0.005', '0.01', '0.015', '0.02']);
+    expect([10, 12.5].map((value) => tickNumber(value, 2.5))).toEqual(['10', '12.5']);
   });
 
   test('are said to be brought to a supply and a temperature in the same', () => {
