@@ -113,7 +113,7 @@ function conditionsOf(person: Scope, query: OverviewQuery): RawBuilder<boolean>[
   if (q !== undefined)
     found.push(sql`(${holds(sql`c.name`, q)} or ${holds(sql`coalesce(c.model, '')`, q)}
       or ${withRoom(holds(sql`r.name`, q))})`);
-  if (model !== undefined) found.push(sql`c.model = ${model}`);
+  if (model !== undefined) found.push(sql`lower(c.model) = lower(${model}::text)`);
   if (room !== undefined || verdict !== undefined)
     found.push(
       withRoom(

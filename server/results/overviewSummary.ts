@@ -41,7 +41,9 @@ export async function overviewSummary(
       (select count(*)::int from coach) as coaches,
       (select count(*)::int from coach c join loggers l on l.account_id = c.account_id and l.coach_id = c.id
         where ${IS_SILENT}) as silent,
-      array(select model from coach where model is not null group by model order by 1 limit ${MOST_NAMES}) as models,
+      -- Spellings that differ in case alone are one model, as they are to rooms that borrow: the most common stands for all.
+      array(select mode() within group (order by model) from coach where model is not null
+        group by lower(model) order by 1 limit ${MOST_NAMES}) as models,
       array(select name from room group by name order by count(*) desc, name limit ${MOST_NAMES}) as room_names,
       (select count(*)::int from coach where created_at > ${since}::timestamptz) as arrived,
       counted.*

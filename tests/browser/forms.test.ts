@@ -48,6 +48,8 @@ describePages('a form that is filled in wrongly', (place) => {
   test('a coach, a person and a webhook', async () => {
     const { page } = await place.visitAs(place.person, '/new-coach');
     await page.getByLabel('Name or stock number').fill('Stock 7');
+    // Known models are there to choose from.
+    await page.locator('datalist option[value="Hallmoor 310"]').waitFor({ state: 'attached' });
     for (const year of ['abcd', '2500', '2019.5']) {
       await page.getByLabel('Year').fill(year);
       await page.getByRole('button', { name: 'Add a coach' }).click();

@@ -229,6 +229,21 @@ describe('what changed since a moment', () => {
   });
 });
 
+test('two spellings of one model are one, by the more common of them', async () => {
+  await addCoach('Worn', ['watch']);
+  await addCoach('Calm', ['clear']);
+  await addCoach('Spelt otherwise', ['clear'], { model: 'hallmoor 310' });
+  await addCoach('Another', ['clear'], { model: 'Brackenfold 36' });
+  const { body } = await service.request('GET', '/overview/summary', { token: member.token });
+  expect(body.models).toEqual(['Brackenfold 36', 'Hallmoor 310']);
+  for (const model of ['Hallmoor 310', 'hallmoor 310'])
+    expect(await names(`?model=${encodeURIComponent(model)}&sort=name`)).toEqual([
+      'Calm',
+      'Spelt otherwise',
+      'Worn',
+    ]);
+});
+
 describe('acknowledging many', () => {
   const warn = async (roomId: string | undefined) => {
     const id = newId();

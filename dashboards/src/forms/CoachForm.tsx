@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import type { Coach } from '../api/types.ts';
 import { words } from '../words.ts';
 import { InlineForm } from './InlineForm.tsx';
+import { ModelField } from './ModelField.tsx';
 import { fieldOf, isWithin, typedNumber } from './numbers.ts';
 import { CloseContext } from './Opens.tsx';
 import { TextField } from './TextField.tsx';
@@ -56,14 +57,7 @@ export function CoachForm({ coach, onDone }: CoachFormProps) {
         maxLength={300}
         problem={form.problemOf('name')}
       />
-      <TextField
-        label={say.model}
-        hint={say.modelHint}
-        value={typed.model}
-        onInput={set('model')}
-        maxLength={300}
-        problem={form.problemOf('model')}
-      />
+      <ModelField value={typed.model} onInput={set('model')} problem={form.problemOf('model')} />
       <TextField
         label={say.year}
         inputMode="numeric"

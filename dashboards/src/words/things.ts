@@ -36,7 +36,7 @@ export const thingsWords = {
     coachName: 'Name or stock number',
     coachNameHint: 'As you call it.',
     model: 'Model',
-    modelHint: 'Coaches of one model are compared: write it the same each time.',
+    modelHint: 'Coaches of one model are compared. Choose one that is there, or write a new one.',
     year: 'Year',
     yearWrong: 'Enter a year from 1900 to 2100, such as 2019.',
     addCoach: 'Add a coach',
