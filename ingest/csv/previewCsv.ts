@@ -71,7 +71,10 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
   const nothing = { rows: 0, startedAtMs: null, strokes: [], sides: [], supply: null };
   const recording = attempt(problems, () => readRecording(text, query));
   if (recording === null) return { ...head, ...nothing, problems };
-  const { table, timesS, ranges } = recording;
+  const { table, timesS, flows } = recording;
+  // A logger's record of nothing is kept as it was sent; somebody who looks at it is not offered it for a stroke.
+  const ranges = flows ? recording.ranges : [];
+  if (!flows) problems.push({ pointer: '', detail: 'No current flows in this recording.' });
   const startedAtMs = attempt(problems, () => startOf(query, table));
   attempt(problems, () => checkStrokes(recording, query, startedAtMs));
   const line = (name: string, values: readonly number[]) => thinLine(name, timesS, values);

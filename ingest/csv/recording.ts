@@ -13,6 +13,8 @@ export interface Recording {
   /** Seconds from the first row, one for each. */
   readonly timesS: Float64Array;
   readonly ranges: readonly SampleRange[];
+  /** False where no current stands clear of rest: the whole is taken for one stroke all the same. */
+  readonly flows: boolean;
 }
 
 const MICRO = 1e6;
@@ -29,7 +31,7 @@ export function readRecording(text: string, query: SentQuery): Recording {
   });
   const rateHz = rateOf(query, table);
   const timesS = secondsFromFirst(table, rateHz);
-  return { table, rateHz, timesS, ranges: cut(table, timesS) };
+  return { table, rateHz, timesS, ...cut(table, timesS) };
 }
 
 function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {
@@ -51,13 +53,15 @@ function secondsFromFirst(table: RecordedTable, rateHz: number | null): Float64A
 }
 
 /** Whole when there is but one stroke in it, and it is no longer than a stroke may be. */
-function cut(table: RecordedTable, timesS: Float64Array): readonly SampleRange[] {
+function cut(table: RecordedTable, timesS: Float64Array): Pick<Recording, 'ranges' | 'flows'> {
   const whole = { from: 0, to: timesS.length };
   const ranges = splitRecording(
     timesS,
     table.sides.map(({ values }) => Float64Array.from(values)),
   );
-  return ranges.length === 0 || (ranges.length === 1 && timesS.length <= MAX_SAMPLES) ? [whole] : ranges;
+  const flows = ranges.length > 0;
+  const isOne = !flows || (ranges.length === 1 && timesS.length <= MAX_SAMPLES);
+  return { ranges: isOne ? [whole] : ranges, flows };
 }
 
 /** To the microsecond: decimals that a subtraction spoiled come back. */

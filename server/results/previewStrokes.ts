@@ -22,7 +22,8 @@ export async function previewStrokes(
   const read = { sides: room.sides, positiveDirection: room.positive_direction };
   try {
     const preview = previewCsv(textOf(bytes), soundQuery(query), read);
-    const { startedAtMs, columns, strokes, sides, supply, problems, ...rest } = preview;
+    const { startedAtMs, columns, strokes, sides, supply, ...rest } = preview;
+    const problems = [...preview.problems, ...impossibleStart(startedAtMs, Date.now())];
     return {
       key: keyOf(roomId, bytes, query),
       ...rest,
@@ -31,12 +32,25 @@ export async function previewStrokes(
       strokes: strokes.map(({ startedAtMs: atMs, ...stroke }) => ({ ...stroke, startedAt: timeOf(atMs) })),
       sides: sides.map(lineOf),
       supply: supply && lineOf(supply),
-      problems: [...problems],
+      problems,
     };
   } catch (error) {
     if (!(error instanceof DecodeError)) throw error;
     throw new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
   }
+}
+
+/** Before any logger of this kind was built. */
+const EARLIEST_MS = Date.UTC(2015, 0);
+/** As far as zones lie apart. */
+const MOST_AHEAD_MS = 24 * 3_600_000;
+
+/** A logger whose clock is wrong is placed by its arrival; whoever looks at a file can say when it was recorded. */
+function impossibleStart(startedAtMs: number | null, nowMs: number): { pointer: string; detail: string }[] {
+  if (startedAtMs === null) return [];
+  const pointer = '/startedAt';
+  if (startedAtMs > nowMs + MOST_AHEAD_MS) return [{ pointer, detail: 'The recording began in the future.' }];
+  return startedAtMs < EARLIEST_MS ? [{ pointer, detail: 'The recording began before 2015.' }] : [];
 }
 
 /** The same file of the same room read in the same way is the same strokes, whoever sends it how often. */

@@ -42,7 +42,8 @@ describePages('adding a recording from a file', (place) => {
       .getByText('2 strokes in 77.9 s of recording: 780 rows, columns parted by semicolons.')
       .waitFor();
     await picture.locator('canvas').waitFor();
-    await page.getByText('Column 2 (“Ch1”): the room has no such side.').waitFor();
+    await page.getByText('Column 2: choose above what it is, or that it is not used.').waitFor();
+    expect(await page.getByText('Which side is this?').count()).toBe(2);
     const store = page.getByRole('button', { name: 'Store these 2 strokes' });
     expect(await store.isDisabled()).toBe(true);
     expect(await page.getByLabel('Direction of stroke 1').inputValue()).toBe('extend');
@@ -62,6 +63,24 @@ describePages('adding a recording from a file', (place) => {
     await page.getByRole('link', { name: 'Open stroke 2' }).click();
     await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
     expect(troubles).toEqual([]);
+  });
+
+  test('asks for another start where that lies in the future or long ago, and stores nothing until then', async () => {
+    const { page } = await openPage();
+    await file(page).setInputFiles(csvFile(clampCsv('t;front A;rear A;supply V')));
+    const start = page.getByLabel('When the recording began');
+    const store = page.getByRole('button', { name: 'Store these 2 strokes' });
+    await start.fill('2031-05-02T16:20:11');
+    const future = page.getByText('This start lies in the future. Enter when it was recorded.');
+    await future.first().waitFor();
+    expect(await future.count()).toBe(2);
+    expect(await store.isDisabled()).toBe(true);
+    await start.fill('2014-05-02T16:20:11');
+    await page.getByText('This start lies before 2015. Enter when it was recorded.').first().waitFor();
+    expect(await store.isDisabled()).toBe(true);
+    await start.fill('2026-05-06T16:20:11');
+    await page.getByText('Nothing stands in the way.').waitFor();
+    expect(await store.isDisabled()).toBe(false);
   });
 
   test('takes a file that is dropped, and a direction that is chosen', async () => {
@@ -119,7 +138,7 @@ describePages('adding a recording from a file', (place) => {
     const { page } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));
     await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
-    await page.getByText('Column 3 (“Ch2”)').waitFor();
+    await page.getByText('Column 3: choose above').waitFor();
     await page.context().clearCookies();
     await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
     await page.getByText('You were signed out.').waitFor();

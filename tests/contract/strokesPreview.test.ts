@@ -211,3 +211,18 @@ describe('a wrong file', () => {
     expect(faults, answer.text).toContainEqual({ pointer: '/columns', detail: expect.any(String) });
   });
 });
+
+test.each([
+  ['2031-01-01T00:00:00Z', 'The recording began in the future.'],
+  ['2014-12-31T23:59:59Z', 'The recording began before 2015.'],
+])('a start that cannot be stands in the way: %s', async (startedAt, detail) => {
+  const { body } = await ask(outAndBack(), { startedAt, columns: COLUMNS });
+  expect(body.problems).toEqual([{ pointer: '/startedAt', detail }]);
+});
+
+test('where nothing flows there is no stroke, and that is said', async () => {
+  const still = ['t,front A', ...Array.from({ length: 500 }, (_, i) => `${i / 25},0.01`)].join('\n');
+  const { body } = await ask(still, { startedAt: START, direction: 'extend' });
+  expect(body.strokes).toEqual([]);
+  expect(body.problems).toEqual([{ pointer: '', detail: 'No current flows in this recording.' }]);
+});

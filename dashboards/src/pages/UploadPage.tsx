@@ -98,7 +98,7 @@ function UploadHere({ room }: { readonly room: Room }) {
               }
             />
           )}
-          <Problems problems={value.problems} directions={directions} />
+          <Problems preview={value} directions={directions} />
           {notStored !== null && <Failure problem={notStored} />}
           <button type="button" class="main-action" disabled={storing || !isReady} onClick={keep}>
             {storing ? say.storing : say.store(value.strokes.length)}

@@ -12,6 +12,9 @@ interface ColumnsProps {
   readonly onChange: (codes: readonly string[]) => void;
 }
 
+/** A measured value, with a point or a comma; a cell may be empty where a sample was missed. */
+const isNumber = (cell: string): boolean => /^[-+]?[\d.,]*(e[-+]?\d+)?$/i.test(cell);
+
 function optionsOf(room: Room): (readonly [string, string])[] {
   const say = words.upload;
   const sides = room.sides.flatMap((side) => [
@@ -48,7 +51,6 @@ export function ColumnsTable({ room, columns, chosen, onChange }: ColumnsProps) 
                 <td>
                   <select
                     aria-label={say.takenFor(column)}
-                    aria-invalid={!isKnown(codes[i])}
                     aria-describedby={isKnown(codes[i]) ? undefined : `column-${column}`}
                     value={isKnown(codes[i]) ? codes[i] : ''}
                     onChange={(event) => {
@@ -64,8 +66,8 @@ export function ColumnsTable({ room, columns, chosen, onChange }: ColumnsProps) 
                     ))}
                   </select>
                   {!isKnown(codes[i]) && (
-                    <p class="field-problem" id={`column-${column}`}>
-                      {say.unknownSide}
+                    <p class="hint" id={`column-${column}`}>
+                      {examples.every(isNumber) ? say.whichSide : say.whatIsIt}
                     </p>
                   )}
                 </td>

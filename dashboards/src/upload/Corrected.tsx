@@ -3,6 +3,7 @@ import { Field } from '../components/Field.tsx';
 import { fieldTime } from '../fieldTime.ts';
 import { words } from '../words.ts';
 import { type Corrections, hasTimes } from './corrections.ts';
+import { startProblem } from './startProblem.ts';
 
 interface CorrectedProps {
   readonly preview: StrokesPreview;
@@ -18,11 +19,7 @@ export function Corrected({ preview, said, onChange }: CorrectedProps) {
   const badStart = said.startedAt !== '' && Number.isNaN(Date.parse(said.startedAt));
   return (
     <div class="controls">
-      <Field
-        label={say.start}
-        hint={say.startHint}
-        problem={badStart ? say.startBad : missing('/startedAt') ? say.startMissing : null}
-      >
+      <Field label={say.start} hint={say.startHint} problem={badStart ? say.startBad : startProblem(preview)}>
         {(ids) => (
           <input
             {...ids}

@@ -1,20 +1,22 @@
 import type { Direction, StrokesPreview } from '../api/types.ts';
 import { words } from '../words.ts';
+import { startProblem } from './startProblem.ts';
 
 interface ProblemsProps {
-  readonly problems: StrokesPreview['problems'];
+  readonly preview: StrokesPreview;
   readonly directions: readonly (Direction | null)[];
 }
 
 /** What keeps the recording from being stored; what a field above asks for is told in that field's own words. */
-export function Problems({ problems, directions }: ProblemsProps) {
+export function Problems({ preview, directions }: ProblemsProps) {
   const say = words.upload;
-  const told = problems.flatMap(({ pointer, detail }) => {
-    if (pointer === '/startedAt') return [say.startMissing];
+  const told = preview.problems.flatMap(({ pointer, detail }) => {
+    if (pointer === '/startedAt') return [startProblem(preview) ?? detail];
     if (pointer === '/rateHz') return [say.rateMissing];
     if (pointer === '/direction')
       return directions.flatMap((direction, i) => (direction === null ? [say.directionMissing(i + 1)] : []));
-    return [detail];
+    const column = /^\/column\/(\d+)$/.exec(pointer)?.[1];
+    return [column === undefined ? detail : say.columnMissing(Number(column))];
   });
   return (
     <section aria-labelledby="problems" role="status">
