@@ -129,6 +129,19 @@ describePages('a technician beside the coach', (place) => {
     await travel.getByText(/^Shown/).waitFor({ state: 'detached' });
   });
 
+  test('stays as close when another stroke is laid over', async () => {
+    const page = await openStroke(latestExtend());
+    const travel = travelOf(page);
+    await travel.getByRole('button', { name: 'Closer' }).click();
+    await travel.getByText('Shown: 24% to 76%').waitFor();
+    await page.getByText('Lay other strokes over it').click();
+    await page.locator('.picks input').first().check();
+    await travel.locator('.key-letter').first().waitFor();
+    await travel.locator('.u-over').hover({ position: { x: 2, y: 100 } });
+    await travel.getByText(/^2[45]% \(\d+\scm\): front .* B \d/).waitFor();
+    await travel.getByText('Shown: 24% to 76%').waitFor();
+  });
+
   test('looks closer by dragging over the picture', async () => {
     const page = await openStroke(latestExtend());
     const over = travelOf(page).locator('.u-over');

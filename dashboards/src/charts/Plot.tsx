@@ -4,7 +4,7 @@ import { Waiting } from '../components/states.tsx';
 import { words } from '../words.ts';
 import { takeGestures, viewOf } from './gestures.ts';
 import { type ChartTheme, readTheme } from './theme.ts';
-import { isWhole, type View } from './view.ts';
+import { isWhole, type View, zoomed } from './view.ts';
 import { ZoomBar } from './ZoomBar.tsx';
 
 export type PlotLibrary = typeof uPlot;
@@ -76,8 +76,10 @@ function draw(
     const view = viewOf(u);
     if (whole !== null) return heard.viewed(view, whole);
     whole = view;
-    if (before === null) heard.viewed(whole, whole);
-    else show(before);
+    if (before === null) return heard.viewed(whole, whole);
+    const closer = zoomed(before, whole, 1);
+    // The library forgets what is asked of it while it tells this. Nothing is painted before it is asked.
+    queueMicrotask(() => show(closer));
   };
   chart.hooks.setScale = [...(chart.hooks.setScale ?? []), scaled];
   const picked = () => {
