@@ -23,6 +23,9 @@ export function fieldTime(at: Date): string {
   return new Date(wallClockMs(at.getTime())).toISOString().slice(0, 16);
 }
 
+/** Today there, as a `date` field holds it. */
+export const fieldToday = (): string => fieldTime(new Date()).slice(0, 10);
+
 /** The last millisecond of a day (`2026-05-02`) there; null where it is none. */
 export function endOfDay(day: string): Date | null {
   const lastSecond = momentOf(`${day}T23:59:59`);

@@ -6,6 +6,7 @@ import './styles/coaches.css';
 import './styles/forms.css';
 import './styles/compare.css';
 import './styles/upload.css';
+import './styles/touch.css';
 import './styles/print.css';
 
 /** Until what stands there can be seen: to take the pages' code in takes a phone longer than to paint that. */

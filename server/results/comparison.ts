@@ -34,10 +34,21 @@ export async function compareRoom(
     ? await aroundService(db, accountId, roomId, question.service)
     : await betweenSpans(db, accountId, roomId, question);
   return {
+    account: await accountName(db, accountId),
     ...compareSpans(before.strokes, after, describeRoom(room)),
     before: { ...spanOf(before.strokes), since: before.since },
     after: spanOf(after),
   };
+}
+
+/** Whose coach it is: a sheet for a customer says from whom it comes. Who was let in to one coach sees no account. */
+async function accountName(db: Kysely<Tables>, accountId: AccountInScope): Promise<string | null> {
+  const account = await db
+    .selectFrom('accounts')
+    .select('name')
+    .where('id', '=', accountId)
+    .executeTakeFirst();
+  return account?.name ?? null;
 }
 
 function spanOf(strokes: readonly StrokeEvent[]): Comparison['after'] {

@@ -164,6 +164,10 @@ const ComparedSpan = z.object({
 /** Before against after a repair. Shifts are after less before, with a 95 % interval. */
 export const Comparison = z
   .object({
+    account: z
+      .string()
+      .nullable()
+      .describe('The name of the account whose coach it is, for the head of a sheet; null for its guests.'),
     sentence: z.string(),
     /** `since`: the warning that the strokes before begin with; null: they go back as far as strokes or other work do. */
     before: ComparedSpan.extend({ since: z.enum(WARNING_KINDS).nullable() }),

@@ -66,6 +66,9 @@ describePages('before and after', (place) => {
   test('is two links away from the list, and says the finding before all else', async () => {
     const { page, troubles } = await openSheet();
     const finding = page.getByRole('region', { name: 'What was found' });
+    await finding
+      .getByText(/^(Yes|In part).*: since “Fasteners seated, front” on 7 Apr 2026 the room draws less/)
+      .waitFor();
     await finding.getByText(/the front side draws \d+% less than before/i).waitFor();
     await page.getByRole('definition').filter({ hasText: 'Juniper 31' }).waitFor();
     await page.getByRole('definition').filter({ hasText: 'Two were proud.' }).waitFor();
@@ -95,7 +98,9 @@ describePages('before and after', (place) => {
     await page.getByText('local codes come first').waitFor();
     await page.getByText('How it was worked out.').waitFor();
     expect(await page.getByRole('button', { name: 'Print or save as PDF' }).isVisible()).toBe(false);
-    expect(await page.getByRole('navigation').first().isVisible()).toBe(false);
+    expect(await page.getByRole('navigation', { name: 'Main' }).isVisible()).toBe(false);
+    const picture = await page.locator('.profile svg').first().boundingBox();
+    expect(picture?.height).toBeGreaterThan(45);
     for (const format of ['A4', 'Letter']) {
       const paper = (await page.pdf({ format })).toString('latin1');
       expect(paper.match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
@@ -121,6 +126,45 @@ describePages('before and after', (place) => {
     await page.goto(`/rooms/${roomId}/compare?service=01a21718-0512`);
     await page.getByText('Choose the work').waitFor();
     expect(await page.getByRole('alert').count()).toBe(0);
+  });
+
+  test.each([
+    [
+      'after earlier than before',
+      '2026-04-07',
+      '2026-04-12',
+      '2026-04-01',
+      '2026-04-06',
+      'This is earlier than',
+    ],
+    ['spans that overlap', '2026-04-01', '2026-04-08', '2026-04-07', '2026-04-12', 'The two spans overlap.'],
+    ['days to come', '2026-04-01', '2026-04-08', '2126-04-07', '2126-04-12', 'This day is still to come.'],
+    [
+      'a span that ends first',
+      '2026-04-06',
+      '2026-04-01',
+      '2026-04-07',
+      '2026-04-12',
+      'The last day is before',
+    ],
+  ])('says of %s what is wrong, and asks nothing, by the form and by a link', async (_, ...given) => {
+    const [beforeFrom, beforeTo, afterFrom, afterTo, said] = given;
+    const { page } = await place.visitAs(place.person, `/rooms/${roomId}/compare`);
+    const asked: string[] = [];
+    page.on('request', (request) => request.url().includes('/comparison?') && asked.push(request.url()));
+    await page.getByLabel('Before: first day').fill(beforeFrom);
+    await page.getByLabel('Before: last day').fill(beforeTo);
+    await page.getByLabel('After: first day').fill(afterFrom);
+    await page.getByLabel('After: last day').fill(afterTo);
+    await page.getByRole('button', { name: 'Compare' }).click();
+    await page.getByText(said).first().waitFor();
+    expect(new URL(page.url()).search).toBe('');
+    await page.goto(
+      `/rooms/${roomId}/compare?${new URLSearchParams({ beforeFrom, beforeTo, afterFrom, afterTo })}`,
+    );
+    await page.getByRole('region', { name: 'These two spans cannot be compared.' }).getByText(said).waitFor();
+    expect(await page.getByLabel('After: last day').inputValue()).toBe(afterTo);
+    expect(asked).toEqual([]);
   });
 
   test('of work that was deleted since says so, and offers the other work', async () => {

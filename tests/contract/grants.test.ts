@@ -53,6 +53,20 @@ describe('a grant to a person of another account', () => {
     expect((await as(visitor.token, 'GET', `/rooms/${other.roomId}/status`)).status).toBe(404);
   });
 
+  test('shows a comparison, and not whose coach it is', async () => {
+    await grant(visitor.email, 'technician');
+    const spans = new URLSearchParams({
+      beforeFrom: '2026-01-01T00:00:00Z',
+      beforeTo: '2026-01-31T00:00:00Z',
+      afterFrom: '2026-02-01T00:00:00Z',
+      afterTo: '2026-02-28T00:00:00Z',
+    });
+    const seen = await as(visitor.token, 'GET', `/rooms/${fleet.roomId}/comparison?${spans}`);
+    expect(seen.body).toMatchObject({ account: null, before: { strokes: 0 } });
+    const own = await as(dealer.token, 'GET', `/rooms/${fleet.roomId}/comparison?${spans}`);
+    expect(own.body).toMatchObject({ account: dealer.person.name, before: { strokes: 0 } });
+  });
+
   test('is paged through with its own coaches', async () => {
     const own = await newFleet(service, visitor.token);
     await grant(visitor.email, 'owner');

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { Field } from '../components/Field.tsx';
+import { fieldToday } from '../fieldTime.ts';
 import { navigate } from '../router.ts';
 import { words } from '../words.ts';
 import { SPAN_NAMES, type SpanName, type Spans, spansAddress } from './question.ts';
+import { spanProblems } from './spanProblems.ts';
 
 interface ChooseSpansProps {
   readonly roomId: string;
@@ -15,26 +17,24 @@ export function ChooseSpans({ roomId, given }: ChooseSpansProps) {
   const [typed, setTyped] = useState<Record<SpanName, string>>(
     given ?? { beforeFrom: '', beforeTo: '', afterFrom: '', afterTo: '' },
   );
-  const [tried, setTried] = useState(false);
-  const problemOf = (name: SpanName): string | null => {
-    if (typed[name] === '') return say.dayMissing;
-    const isEnd = name === 'beforeTo' || name === 'afterTo';
-    const from = name === 'beforeTo' ? typed.beforeFrom : typed.afterFrom;
-    return isEnd && from !== '' && typed[name] < from ? say.dayReversed : null;
-  };
+  // Days that came by a link are told of at once.
+  const [tried, setTried] = useState(given !== null);
+  const today = fieldToday();
+  const problems = spanProblems(typed, today);
   const submit = (event: Event) => {
     event.preventDefault();
     setTried(true);
-    if (SPAN_NAMES.every((name) => problemOf(name) === null)) navigate(spansAddress(roomId, typed));
+    if (Object.keys(problems).length === 0) navigate(spansAddress(roomId, typed));
   };
   return (
     <form class="spans" onSubmit={submit} noValidate>
       {SPAN_NAMES.map((name) => (
-        <Field key={name} label={say.spans[name]} problem={tried ? problemOf(name) : null}>
+        <Field key={name} label={say.spans[name]} problem={tried ? (problems[name] ?? null) : null}>
           {(ids) => (
             <input
               {...ids}
               type="date"
+              max={today}
               value={typed[name]}
               onInput={(event) => setTyped({ ...typed, [name]: event.currentTarget.value })}
             />

@@ -6,6 +6,7 @@ import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { isCompared } from './isCompared.ts';
 import { Profile } from './Profile.tsx';
+import type { ProfileScale } from './profileScale.ts';
 import { ShiftTable } from './ShiftTable.tsx';
 
 /** What tells most of a repair, in this order; the rest is folded away, so that one sheet of paper holds it. */
@@ -67,11 +68,11 @@ interface GroupProps {
   readonly room: Room;
   readonly group: ComparedGroup;
   readonly titles: readonly MeasureTitle[];
-  readonly top: number;
+  readonly scale: ProfileScale;
 }
 
 /** One side in one direction: how many strokes, both profiles, and the shift of each measure. */
-export function Group({ room, group, titles, top }: GroupProps) {
+export function Group({ room, group, titles, scale }: GroupProps) {
   const id = useId();
   const say = words.compare;
   const title = say.group(sideName(group.side), group.direction);
@@ -89,7 +90,7 @@ export function Group({ room, group, titles, top }: GroupProps) {
       {isCompared(group) ? (
         <>
           <p class="summary">{changedText(group)}</p>
-          <Profile group={group} top={top} />
+          <Profile group={group} scale={scale} />
           <Scroll of={title}>
             <ShiftTable caption={say.tableCaption(referenceText(room))} shifts={first} titles={titles} />
           </Scroll>

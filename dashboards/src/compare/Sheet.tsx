@@ -1,16 +1,18 @@
-import type { Coach, Comparison, MeasureTitle, Room, Service } from '../api/types.ts';
+import type { Coach, Comparison, MeasureTitle, Room, Service, Warning } from '../api/types.ts';
 import { dayText, toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
+import { Answer } from './Answer.tsx';
 import { Group } from './Group.tsx';
 import { isCompared } from './isCompared.ts';
-import { topAmps } from './Profile.tsx';
+import { profileScale } from './profileScale.ts';
 import type { Question } from './question.ts';
 
 interface SheetProps {
   readonly coach: Coach | null;
   readonly room: Room;
   readonly service: Service | null;
+  readonly warnings: readonly Warning[] | null;
   readonly question: Question;
   readonly comparison: Comparison;
   readonly titles: readonly MeasureTitle[];
@@ -27,10 +29,11 @@ function spanText({ before, after }: Comparison, which: 'before' | 'after'): str
 }
 
 /** Coach, room, work and dates. */
-function Heads({ coach, room, service, question, comparison }: Omit<SheetProps, 'titles'>) {
+function Heads({ coach, room, service, question, comparison }: Omit<SheetProps, 'titles' | 'warnings'>) {
   const say = words.compare;
   const noon = (day: string) => dayText(`${day}T12:00`);
   const lines: [string, string][] = [];
+  if (comparison.account !== null) lines.push([say.from, comparison.account]);
   if (coach !== null) {
     lines.push([
       say.coach,
@@ -113,19 +116,22 @@ function Keys() {
 /** The whole finding, in the order in which it is read aloud to a customer. Prints on one page. */
 export function Sheet(props: SheetProps) {
   const say = words.compare;
-  const { comparison, titles } = props;
+  const { comparison, titles, question, service, warnings } = props;
   const answered = comparison.groups.some(isCompared);
-  const top = topAmps(comparison.groups);
+  const scale = profileScale(comparison.groups);
   return (
     <article class="sheet">
       <section class="answer finding" aria-labelledby="finding">
         <h2 id="finding" class="finding-title">
           {say.finding}
         </h2>
-        <p class="answer-headline">{toldHere(comparison.sentence)}</p>
+        {(question.kind === 'spans' || service !== null) && (
+          <Answer comparison={comparison} service={service} warnings={warnings} />
+        )}
+        <p>{toldHere(comparison.sentence)}</p>
         {!answered && (
           <>
-            <p>{say.tooFew}</p>
+            <p>{question.kind === 'spans' ? say.tooFewInSpans : say.tooFew}</p>
             <ul>
               {comparison.groups.map((group) => (
                 <li key={`${group.side}/${group.direction}`} dir="auto">
@@ -150,7 +156,7 @@ export function Sheet(props: SheetProps) {
                 room={props.room}
                 group={group}
                 titles={titles}
-                top={top}
+                scale={scale}
               />
             ))}
           </div>

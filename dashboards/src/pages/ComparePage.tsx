@@ -1,20 +1,24 @@
 import { MEASURES } from '../api/questions.ts';
-import type { Coach, Comparison, MeasureTitle, Page, Room, Service } from '../api/types.ts';
+import type { Coach, Comparison, MeasureTitle, Page, Room, Service, Warning } from '../api/types.ts';
 import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { ChooseSpans } from '../compare/ChooseSpans.tsx';
-import { comparisonPath, questionOf, serviceAddress } from '../compare/question.ts';
+import { comparisonPath, questionOf, SPAN_NAMES, serviceAddress } from '../compare/question.ts';
 import { Sheet } from '../compare/Sheet.tsx';
+import { spanProblems } from '../compare/spanProblems.ts';
 import { Moment } from '../components/Moment.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { fieldToday } from '../fieldTime.ts';
 import { useSearch } from '../router.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 
 const MOST_SERVICES = 500;
+const MOST_WARNINGS = 500;
 const WITHOUT_FEED_MS = 60_000;
+const NOTHING_WRONG: readonly string[] = [];
 
 function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: string; chosen: string | null }) {
   const say = words.compare;
@@ -44,17 +48,29 @@ function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: strin
 function CompareHere({ room }: { readonly room: Room }) {
   const say = words.compare;
   const question = questionOf(useSearch());
+  const wrong =
+    question?.kind === 'spans' ? Object.values(spanProblems(question.spans, fieldToday())) : NOTHING_WRONG;
+  const asked = wrong.length > 0 ? null : question;
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
   const titles = useLoad<readonly MeasureTitle[]>(MEASURES);
   const services = useLoad<Page<Service>>(`/rooms/${room.id}/services?limit=${MOST_SERVICES}`);
   const live = useLiveRoom(room.id, (_, isFirst) => {
-    if (!isFirst) comparison.reload();
+    if (isFirst) return;
+    comparison.reload();
+    warnings.reload();
   });
-  const comparison = useLoad<Comparison>(question === null ? null : comparisonPath(room.id, question), () =>
+  const comparison = useLoad<Comparison>(asked === null ? null : comparisonPath(room.id, asked), () =>
     live ? null : WITHOUT_FEED_MS,
+  );
+  const warnings = useLoad<Page<Warning>>(
+    asked?.kind === 'service' ? `/rooms/${room.id}/warnings?limit=${MOST_WARNINGS}` : null,
   );
   const chosen = question?.kind === 'service' ? question.serviceId : null;
   const service = services.value?.items.find(({ id }) => id === chosen) ?? null;
+  // The sentence that stands first says what was done, and what became of its warning.
+  const isAnsweredLater =
+    asked?.kind === 'service' &&
+    [services, warnings].some((load) => load.value === null && load.problem === null);
   // Its link may be older than its deletion.
   const isGone = comparison.problem?.fields.some(({ pointer }) => pointer === '/service') === true;
   return (
@@ -73,8 +89,20 @@ function CompareHere({ room }: { readonly room: Room }) {
           {say.workGone}
         </p>
       )}
-      {question === null || isGone ? (
+      {wrong.length > 0 && (
+        <section class="note" aria-labelledby="wrong">
+          <h2 id="wrong">{say.spansWrong}</h2>
+          <ul>
+            {[...new Set(wrong)].map((problem) => (
+              <li key={problem}>{problem}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {asked === null || isGone ? (
         <p class="lead">{say.choose}</p>
+      ) : isAnsweredLater ? (
+        <Waiting />
       ) : (
         <Loaded load={titles}>
           {(known) => (
@@ -84,7 +112,8 @@ function CompareHere({ room }: { readonly room: Room }) {
                   coach={coach.value}
                   room={room}
                   service={service}
-                  question={question}
+                  warnings={warnings.value?.items ?? null}
+                  question={asked}
                   comparison={value}
                   titles={known}
                 />
@@ -102,7 +131,11 @@ function CompareHere({ room }: { readonly room: Room }) {
         </section>
         <section aria-labelledby="by-spans">
           <h2 id="by-spans">{say.bySpans}</h2>
-          <ChooseSpans roomId={room.id} given={question?.kind === 'spans' ? question.spans : null} />
+          <ChooseSpans
+            key={question?.kind === 'spans' ? SPAN_NAMES.map((name) => question.spans[name]).join() : ''}
+            roomId={room.id}
+            given={question?.kind === 'spans' ? question.spans : null}
+          />
         </section>
       </div>
     </>

@@ -95,6 +95,13 @@ export function TrendSection({ room, measures, version }: SectionProps) {
           onChange={setScale}
         />
       </div>
+      <p class="on-paper">
+        {[
+          measure.title,
+          words.trend.directions[direction],
+          scale === 'adjusted' ? words.trend.adjusted(referenceText(room)) : words.trend.asMeasured,
+        ].join(words.joint)}
+      </p>
       <div class="pair trends">
         {sides.map((side) => (
           <SideTrend

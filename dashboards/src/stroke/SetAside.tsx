@@ -22,7 +22,7 @@ export function SetAside({ stroke, onDone }: { readonly stroke: Stroke; readonly
   };
 
   return (
-    <section aria-labelledby="set-aside">
+    <section class="no-print" aria-labelledby="set-aside">
       <h2 id="set-aside">{say.title}</h2>
       <p class="about">{stroke.excluded ? say.isAside : say.explain}</p>
       <form class="inline-form" onSubmit={submit}>

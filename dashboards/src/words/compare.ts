@@ -12,6 +12,35 @@ export const compareWords = {
     shown: 'shown above',
     print: 'Print or save as PDF',
     finding: 'What was found',
+    helped: {
+      yes: (work: string, day: string) => `Yes: since “${work}” on ${day} the room draws less than before.`,
+      mostly: (work: string, day: string) =>
+        `Yes, on the whole: since “${work}” on ${day} the room draws less, though part of it draws a little more.`,
+      partly: (work: string, day: string) =>
+        `In part: since “${work}” on ${day} the room draws less than before, but its warning has not gone.`,
+      likely: (work: string, day: string) =>
+        `Likely yes: since “${work}” on ${day} its warning has gone. The running current is not told apart from before.`,
+      same: (work: string, day: string) =>
+        `Not told apart yet: since “${work}” on ${day} the running current has not surely changed.`,
+      both: (work: string, day: string) =>
+        `Neither yes nor no: since “${work}” on ${day} part of the room draws less and part of it more.`,
+      more: (work: string, day: string) =>
+        `No, it is worse: since “${work}” on ${day} the room draws more than before.`,
+      unknown: (work: string, day: string) =>
+        `Too early to tell: too few strokes have come in around “${work}” on ${day}.`,
+    },
+    between: {
+      less: 'The room draws less in the later span than in the earlier.',
+      mostlyLess:
+        'The room draws less in the later span than in the earlier, though part of it draws a little more.',
+      same: 'The two spans are not told apart by the running current.',
+      both: 'Part of the room draws less in the later span, and part of it more.',
+      more: 'The room draws more in the later span than in the earlier.',
+      unknown: 'There are too few strokes in these spans to tell.',
+    },
+    warningGone: (kind: string, day: string) =>
+      `The warning that stood before it, “${kind}”, has been gone since ${day}.`,
+    warningStands: (kind: string) => `The warning that stood before it, “${kind}”, still stands.`,
     pictures: 'Along the travel, and measure by measure',
     keys: 'Key',
     before: 'Before',
@@ -22,6 +51,7 @@ export const compareWords = {
     changed: 'place that surely changed',
     intervalKey: 'change with its 95% interval; the upright line is no change',
     measure: 'Measure',
+    from: 'From',
     coach: 'Coach',
     room: 'Room',
     work: 'Work done',
@@ -57,6 +87,8 @@ export const compareWords = {
     tooFewHere: 'There are not strokes enough of this direction, before and after.',
     tooFew:
       'It takes two strokes before the work and two after it: one out and one in, or two of one direction. This page fills itself once they have come in. Counted so far:',
+    tooFewInSpans:
+      'It takes two strokes in each of the two spans: one out and one in, or two of one direction. Counted:',
     spans: {
       beforeFrom: 'Before: first day',
       beforeTo: 'Before: last day',
@@ -65,6 +97,10 @@ export const compareWords = {
     },
     dayMissing: 'Enter a day.',
     dayReversed: 'The last day is before the first.',
+    dayAhead: 'This day is still to come.',
+    afterEarlier: 'This is earlier than “before”. Give the earlier days as “before”.',
+    spansOverlap: 'The two spans overlap. “After” must begin later than the last day of “before”.',
+    spansWrong: 'These two spans cannot be compared.',
     compareSpans: 'Compare',
     cautionsTitle: 'Read this with it',
     cautions: [
