@@ -1,6 +1,18 @@
 import { beforeAll, expect, test } from 'vitest';
+import { violationsOn } from './support/accessibility.ts';
+import { ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
+import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
+import { standsStill } from './support/visitor.ts';
+
+/** Adds up how much of the screen moved, and how far, while nobody touched it: the browser's own measure. */
+const COUNT_MOVES = `
+  window.moved = 0;
+  new PerformanceObserver((list) => {
+    for (const { value } of list.getEntries()) window.moved += value;
+  }).observe({ type: 'layout-shift', buffered: true });
+`;
 
 describePages('one stroke', (place) => {
   let fleet: Fleet;
@@ -45,6 +57,57 @@ describePages('one stroke', (place) => {
     expect(await page.getByLabel('Why (if you like)').inputValue()).toBe('Somebody leaned on it.');
     await page.getByRole('button', { name: 'Count this stroke again' }).click();
     await page.getByRole('button', { name: 'Set this stroke aside' }).waitFor();
+  });
+
+  test('is corrected by those who may: its time, its way and its room', async () => {
+    const { page, troubles } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[2]}`);
+    await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
+    await page.getByText('Correct this record').click();
+    await page.getByLabel('When it ran').fill('2126-04-02T10:30');
+    await page.getByRole('button', { name: 'Save the correction' }).click();
+    await page.getByText('This time is still to come.').waitFor();
+    await page.getByLabel('When it ran').fill('2026-04-02T10:30');
+    await page.getByLabel('Which way it ran').selectOption('Retract');
+    await page.getByLabel('Room', { exact: true }).selectOption('Dinette');
+    expect(await violationsOn(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Save the correction' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+    await page.getByText('2 Apr 2026, 10:30').waitFor();
+    await page.getByRole('link', { name: 'Dinette' }).waitFor();
+    const api = await place.api();
+    expect(await ask(api, 'GET', `/strokes/${fleet.strokeIds[2]}`)).toMatchObject({
+      startedAt: '2026-04-02T08:30:00.000Z',
+      direction: 'retract',
+      roomId: fleet.steady.id,
+      placedBy: 'person',
+    });
+    expect(troubles).toEqual([]);
+  });
+
+  test('is not offered to be corrected to an owner', async () => {
+    const { page } = await place.visitAs(await addOwner(place), `/strokes/${fleet.strokeIds[4]}`);
+    await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
+    await page.getByRole('link', { name: 'Juniper 31' }).waitFor();
+    expect(await page.getByText('Correct this record').count()).toBe(0);
+  });
+
+  test('moves nothing that is seen while it comes, on a phone and at a desk', async () => {
+    for (const viewport of [{ width: 390, height: 844 }, undefined]) {
+      const { page } = await place.visitAs(place.person, '/', viewport === undefined ? {} : { viewport });
+      await page.addInitScript(COUNT_MOVES);
+      await page.route(/\/api\/v1\/(strokes|rooms)/, async (route) => {
+        // One after the other, as over a weak signal: each answer is painted before the next comes.
+        await page.evaluate(
+          'new Promise((seen) => requestAnimationFrame(() => requestAnimationFrame(seen)))',
+        );
+        await route.continue();
+      });
+      await page.goto(`/strokes/${fleet.strokeIds[6]}`);
+      await page.getByRole('figure', { name: 'Over time' }).locator('canvas').waitFor();
+      await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
+      await standsStill(page);
+      expect(await page.evaluate('window.moved')).toBeLessThan(0.05);
+    }
   });
 
   test('that is not there is said, not shown', async () => {

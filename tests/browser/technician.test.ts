@@ -71,11 +71,7 @@ describePages('a technician beside the coach', (place) => {
 
   async function openStroke(id: string, options = {}): Promise<Page> {
     const { page } = await place.visitAs(place.person, `/strokes/${id}`, options);
-    // The whole of it: what comes later draws the picture anew.
-    await page
-      .locator('figure[aria-busy=false]', { has: page.getByRole('heading', { name: 'Along the travel' }) })
-      .locator('canvas')
-      .waitFor();
+    await travelOf(page).locator('canvas').waitFor();
     return page;
   }
   const travelOf = (page: Page) => page.getByRole('figure', { name: 'Along the travel' });

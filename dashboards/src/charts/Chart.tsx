@@ -9,19 +9,17 @@ interface ChartProps {
   readonly title: string;
   /** What the picture shows, in sentences, for those who do not see it and those in a hurry; a side a line. */
   readonly summary: string;
-  /** More of what it shows is on its way. */
-  readonly busy?: boolean;
   readonly keys: ComponentChildren;
   readonly picture: ComponentChildren;
   readonly table: ComponentChildren;
 }
 
 /** A picture never stands alone: its title, its finding in words, its key, and the same as a table. */
-export function Chart({ level = 3, title, summary, busy = false, keys, picture, table }: ChartProps) {
+export function Chart({ level = 3, title, summary, keys, picture, table }: ChartProps) {
   const id = useId();
   const Heading = level === 2 ? 'h2' : 'h3';
   return (
-    <figure class="chart" aria-labelledby={id} aria-busy={busy}>
+    <figure class="chart" aria-labelledby={id}>
       <figcaption>
         <Heading id={id} dir="auto">
           {title}

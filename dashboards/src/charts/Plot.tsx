@@ -164,8 +164,8 @@ export function Plot(props: PlotProps) {
     <>
       {/* The place is there from the first moment: what stands below it does not move away under a finger. */}
       <div style={{ minHeight: `${props.heightPx}px` }}>
-        {library === null && <Waiting />}
         <div ref={place} class="plot" aria-hidden="true" />
+        {library === null && <Waiting />}
       </div>
       <p class={pointed === null ? 'readout readout-hint' : 'readout'} aria-hidden="true">
         {props.readout(pointed?.index ?? null, pointed?.at ?? 0)}

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { oneCoach } from '../api/questions.ts';
-import type { CoachOverview, Page, Room, Stroke } from '../api/types.ts';
+import * as questions from '../api/questions.ts';
+import type { CoachOverview, Direction, Page, Room, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
 import { numberMarks } from '../charts/marks.ts';
@@ -9,8 +9,10 @@ import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Loaded, Waiting } from '../components/states.tsx';
 import { toldHere } from '../format.ts';
+import { Opens } from '../forms/Opens.tsx';
 import { useSearch } from '../router.ts';
 import { ChooseOverlays } from '../stroke/ChooseOverlays.tsx';
+import { CorrectStroke } from '../stroke/CorrectStroke.tsx';
 import { Doubts } from '../stroke/Doubts.tsx';
 import { MarksTable } from '../stroke/MarksTable.tsx';
 import { MeasuresTable } from '../stroke/MeasuresTable.tsx';
@@ -25,8 +27,9 @@ const WHILE_PENDING_MS = 1_500;
 interface StrokeInRoom {
   readonly stroke: Stroke;
   readonly room: Room;
+  /** Null while it is on its way. */
+  readonly coach: CoachOverview | null;
   readonly reload: () => void;
-  readonly mayChange: boolean;
 }
 
 /** The room's own order of sides first, so that a side looks the same on every page. */
@@ -36,8 +39,13 @@ function sidesOf(stroke: Stroke, room: Room): string[] {
   return [...known, ...sent.filter((side) => !known.includes(side))];
 }
 
-function StrokeHere({ stroke, room, reload, mayChange }: StrokeInRoom) {
+function directionOf({ analysis, direction }: Stroke): Direction | 'unknown' {
+  return (analysis?.status === 'done' ? analysis.direction : direction) ?? 'unknown';
+}
+
+function StrokeHere({ stroke, room, coach, reload }: StrokeInRoom) {
   const done = stroke.analysis?.status === 'done' ? stroke.analysis : null;
+  const direction = directionOf(stroke);
   // Kept while nothing of them changes: a new list would draw the pictures anew.
   const sides = useMemo(() => sidesOf(stroke, room), [stroke, room]);
   const marks = useMemo(() => (done === null ? [] : numberMarks(done, sides)), [done, sides]);
@@ -72,18 +80,27 @@ function StrokeHere({ stroke, room, reload, mayChange }: StrokeInRoom) {
           <MarksTable marks={marks} travelMetres={room.travelMetres} />
         </div>
       )}
-      {mayChange && <SetAside stroke={stroke} onDone={reload} />}
+      {coach !== null && coach.role !== 'owner' && (
+        <>
+          <Opens key={`${stroke.placedAt}/${stroke.roomId}/${direction}`} title={words.stroke.correct.title}>
+            <CorrectStroke stroke={stroke} rooms={coach.rooms} onDone={reload} />
+          </Opens>
+          <SetAside stroke={stroke} onDone={reload} />
+        </>
+      )}
     </>
   );
 }
 
-export function StrokePage({ id }: { readonly id: string }) {
+function StrokeOf({ id }: { readonly id: string }) {
   const stroke = useLoad<Stroke>(`/strokes/${encodeURIComponent(id)}`, (s) =>
     s.analysis === null ? WHILE_PENDING_MS : null,
   );
   const room = useLoad<Room>(stroke.value === null ? null : `/rooms/${stroke.value.roomId}`);
-  const coaches = useLoad<Page<CoachOverview>>(room.value === null ? null : oneCoach(room.value.coachId));
-  const coach = coaches.value?.items[0];
+  const coaches = useLoad<Page<CoachOverview>>(
+    room.value === null ? null : questions.oneCoach(room.value.coachId),
+  );
+  const coach = coaches.value?.items[0] ?? null;
   if (stroke.value === null) {
     if (stroke.problem === null) return <Waiting />;
     return (
@@ -93,11 +110,11 @@ export function StrokePage({ id }: { readonly id: string }) {
       </>
     );
   }
-  const { analysis, placedAt, roomId } = stroke.value;
-  const direction = (analysis?.status === 'done' ? analysis.direction : stroke.value.direction) ?? 'unknown';
+  const { placedAt, roomId } = stroke.value;
+  const direction = directionOf(stroke.value);
   return (
     <>
-      <RoomTrail coach={coach ?? null} room={room.value ?? { id: roomId, name: words.stroke.room }} />
+      <RoomTrail coach={coach} room={room.value ?? { id: roomId, name: words.stroke.room }} />
       <PageTitle text={words.stroke.title(words.directions[direction])} />
       <p class="lead">
         <Moment at={placedAt} />
@@ -105,17 +122,18 @@ export function StrokePage({ id }: { readonly id: string }) {
       <Loaded load={room}>
         {(here) => (
           <Loaded load={stroke}>
-            {(value) => (
-              <StrokeHere
-                stroke={value}
-                room={here}
-                reload={stroke.reload}
-                mayChange={coach !== undefined && coach.role !== 'owner'}
-              />
-            )}
+            {(value) => <StrokeHere stroke={value} room={here} coach={coach} reload={stroke.reload} />}
           </Loaded>
         )}
       </Loaded>
     </>
+  );
+}
+
+export function StrokePage({ id }: { readonly id: string }) {
+  return (
+    <div class="one-stroke">
+      <StrokeOf id={id} />
+    </div>
   );
 }

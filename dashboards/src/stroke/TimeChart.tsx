@@ -124,7 +124,7 @@ export function TimeChart(props: TimeProps) {
   const whole = useLoad<Trace>(closer && thin.value?.thinned === true ? path : null);
   const onView = useCallback((view: View | null) => view !== null && setCloser(true), []);
   return (
-    <section>
+    <section class="picture-place">
       <Loaded load={thin}>
         {(value) => <TracePicture {...props} trace={whole.value ?? value} onView={onView} />}
       </Loaded>

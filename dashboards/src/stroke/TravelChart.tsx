@@ -17,6 +17,7 @@ import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
 import type { ChartTheme } from '../charts/theme.ts';
 import { type Overlay, type ProfileLine, travelSpec } from '../charts/travelSpec.ts';
 import type { View } from '../charts/view.ts';
+import { Waiting } from '../components/states.tsx';
 import { lengthText, percent, quantity, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
@@ -77,6 +78,13 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
     [sides, lines, travel.value, normal, overlays, marks, turns],
   );
   if (lines.length === 0) return null;
+  // Normal and samples bring words and keys of their own: what came piece by piece would move under the reader.
+  if ([travel, normalLoad].some(({ value, problem }) => value === null && problem === null))
+    return (
+      <section class="picture-place">
+        <Waiting />
+      </section>
+    );
   const kinds = (['spike', 'dip'] as const).filter((kind) => marks.some((mark) => mark.kind === kind));
   const turnMetres = metresPerTurn(room);
   const along = travel.value;
@@ -85,7 +93,6 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
       <Chart
         level={level}
         title={say.travel}
-        busy={[travel, normalLoad].some(({ value, problem }) => value === null && problem === null)}
         summary={[
           ...lines.map((line) => sideSummary(line, normal.get(line.side))),
           normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',

@@ -79,6 +79,17 @@ export const strokeWords = {
       `${side}: mostly about ${median}, highest ${peak} at ${place} of the travel.`,
     timeSummary: (side: string, seconds: string, peak: string) =>
       `${side}: recorded for ${seconds}, peak ${peak}.`,
+    correct: {
+      title: 'Correct this record',
+      explain: 'The room is judged anew from this stroke on, and so is the room that it came from.',
+      at: 'When it ran',
+      atMissing: 'Enter when it ran.',
+      atAhead: 'This time is still to come.',
+      direction: 'Which way it ran',
+      room: 'Room',
+      save: 'Save the correction',
+      saving: 'Saving…',
+    },
     setAside: {
       title: 'Set aside',
       explain: 'A stroke that is set aside is kept, but counts neither for the normal nor for warnings.',
