@@ -5,8 +5,14 @@ import { beforeAll, expect, test } from 'vitest';
 import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-import { strokeBody } from './support/strokeShape.ts';
 import { signIn } from './support/visitor.ts';
+
+interface Sent {
+  readonly results: readonly { readonly outcome: string; readonly strokeId: string }[];
+}
+interface Analysed {
+  readonly analysis: { readonly status: string };
+}
 
 describePages('the dealer', (place) => {
   let api: Api;
@@ -115,10 +121,13 @@ describePages('the dealer', (place) => {
     expect(curl).toContain(token);
     const room = await ask<{ travelMetres: number }>(api, 'GET', `/rooms/${roomId}`);
     expect(room.travelMetres).toBe(0.965);
-    const side = { side: 'main', runningAmps: 9 };
-    const sent = strokeBody(roomId, 'first', new Date('2026-05-01T10:00:00Z'), 'extend', [side]);
-    const answer = await ask<{ results: { outcome: string }[] }>({ ...api, token }, 'POST', '/strokes', sent);
-    expect(answer.results[0].outcome).toBe('stored');
+    // What the shell would send.
+    const sent = JSON.parse(/ -d '([^']+)'$/.exec(curl)?.[1] ?? '');
+    expect(Math.abs(Date.now() - Date.parse(sent.startedAt))).toBeLessThan(3_600_000);
+    const { results } = await ask<Sent>({ ...api, token }, 'POST', '/strokes', sent);
+    expect(results[0].outcome).toBe('stored');
+    const analysed = () => ask<Analysed>(api, 'GET', `/strokes/${results[0].strokeId}`);
+    await expect.poll(async () => (await analysed()).analysis.status).toBe('done');
     await page.getByRole('button', { name: 'I have copied it' }).click();
     expect(await page.getByText(token).count()).toBe(0);
 

@@ -27,7 +27,13 @@ interface NewTokenProps {
 /** The token of a logger that was just made, and how a board uses it: shown this once. */
 function NewToken({ made, room, onClose }: NewTokenProps) {
   const say = words.forms;
-  const line = say.curlLine(location.origin, made.token, room?.id ?? say.aRoomId, room?.sides[0] ?? 'main');
+  const line = say.curlLine(
+    location.origin,
+    made.token,
+    room?.id ?? say.aRoomId,
+    room?.sides ?? ['main'],
+    made.createdAt,
+  );
   return (
     <section class="note" aria-labelledby="new-token">
       <h3 id="new-token" dir="auto">

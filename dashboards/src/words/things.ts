@@ -1,3 +1,10 @@
+/** One side of a stroke that a person sends to see that it works, within an argument in single quotes. */
+function testSide(side: string): string {
+  const name = JSON.stringify(side).replaceAll("'", `'\\''`);
+  return `{"side": ${name}, "rateHz": 4, "amps": [0, 0, 0, 14.8, 9.6, 6.1, 5.2, 5.1, 5, 5.1, 5.2, 5.1, 5,
+         5.1, 5.1, 5.2, 5.1, 5, 5.1, 12.4, 12.6, 0, 0, 0]}`;
+}
+
 /** A coach's own page, the forms of coaches, rooms and loggers, and the settings. */
 export const thingsWords = {
   coach: {
@@ -91,13 +98,13 @@ export const thingsWords = {
     token: 'Token',
     tokenKept: 'I have copied it',
     curl: 'Try it from a terminal',
-    curlLine: (origin: string, token: string, roomId: string, side: string) =>
+    curlLine: (origin: string, token: string, roomId: string, sides: readonly string[], startedAt: string) =>
       `curl "${origin}/api/v1/strokes" \\
   -H "authorization: Bearer ${token}" \\
   -H "content-type: application/json" \\
   -d '{"key": "test 1", "roomId": "${roomId}", "direction": "extend",
-       "startedAt": "2026-05-02T16:20:11Z",
-       "sides": [{"side": ${JSON.stringify(side).replaceAll("'", `'\\''`)}, "rateHz": 4, "amps": [0, 0, 14.8, 6.1, 5.2, 5.1, 5, 5.1, 0, 0]}]}'`,
+       "startedAt": "${startedAt}",
+       "sides": [${sides.map(testSide).join(',\n         ')}]}'`,
     aRoomId: 'the id of a room',
     copy: 'Copy',
     copied: 'Copied.',
