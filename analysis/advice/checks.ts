@@ -81,7 +81,10 @@ const UNEVEN = [
 ];
 
 const ONE_PLACE = [
-  mind('Run the room to that place, stop, and look at the rack and its neighbourhood there.', ['travel']),
+  mind('Run the room to that place, stop, and look at the rack and its neighbourhood there.', [
+    'travel',
+    'supply',
+  ]),
 ];
 
 const ANY_PLACE = [
@@ -146,14 +149,14 @@ const FASTENERS: Record<Drive, readonly string[]> = {
   'in-wall': [
     mind(
       'Look for a rack fastener that has backed out, on the lower rack first: there is little clearance for a head. Seat it.',
-      ['travel', 'weight'],
+      ['travel', 'supply', 'weight', 'manual'],
     ),
-    mind('Look for a dent or a chip of metal in the rack at that place.', ['travel']),
+    mind('Look for a dent or a chip of metal in the rack at that place.', ['travel', 'supply']),
   ],
   'through-frame': [
     mind(
       'Look for a fastener, a dent or dirt on the ram at that place, and for floor covering that catches.',
-      ['travel'],
+      ['travel', 'supply'],
     ),
   ],
   cable: [
@@ -162,7 +165,7 @@ const FASTENERS: Record<Drive, readonly string[]> = {
       'supply',
     ]),
   ],
-  other: [mind('Look for a fastener that stands proud, a dent or dirt at that place.', ['travel'])],
+  other: [mind('Look for a fastener that stands proud, a dent or dirt at that place.', ['travel', 'supply'])],
 };
 
 const GEAR: Record<Drive, readonly string[]> = {
@@ -172,16 +175,16 @@ const GEAR: Record<Drive, readonly string[]> = {
     ]),
     mind(
       'Look for broken teeth on the gear and for a broken shoe. Replacing a block or gear means taking the column and racks apart: work for a licensed technician.',
-      ['manual'],
+      ['travel', 'supply', 'weight', 'manual'],
     ),
   ],
   'through-frame': [
     mind(
       'Count and look at the teeth of the gear and rack for wear and breaks; the gear has 15 or 18 of them as a rule.',
-      ['travel'],
+      ['travel', 'supply'],
     ),
     mind('See whether the cross shaft turns both gears together.', ['travel']),
   ],
   cable: [mind('Look at the drum and chain for a slipped or broken link.', ['travel', 'supply'])],
-  other: [mind('Look at the gear and what it drives for broken teeth and slip.', ['travel'])],
+  other: [mind('Look at the gear and what it drives for broken teeth and slip.', ['travel', 'supply'])],
 };

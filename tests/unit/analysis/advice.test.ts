@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cautionsFor } from '../../../analysis/advice/cautions.ts';
+import { CAUTIONS, cautionsFor } from '../../../analysis/advice/cautions.ts';
 import { cautionsOfCheck, checksFor } from '../../../analysis/advice/checks.ts';
 import { DRIVES, type Drive } from '../../../analysis/trace.ts';
 import {
@@ -189,6 +189,14 @@ describe('the cautions of a check', () => {
             expect(cautions.length, check).toBeGreaterThan(0);
             for (const caution of cautions) expect(cautionsFor(kind), check).toContain(caution);
           }
+  });
+
+  test('a check that brings hands to what the motor drives says to disconnect it', () => {
+    const near =
+      /^(?:Clean|Count|Look|Run).*(?:teeth|\brack\b|fastener|shoe|cables?\b|drum|terminals|moving parts)/;
+    const checks = [...new Set(ALL.flatMap((answer) => answer.checks))].filter((check) => near.test(check));
+    expect(checks.length).toBeGreaterThan(12);
+    for (const check of checks) expect(cautionsOfCheck(check), check).toContain(CAUTIONS.supply);
   });
 
   test('are none where nobody knows the check any more', () => {
