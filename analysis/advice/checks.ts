@@ -1,3 +1,4 @@
+import type { Doubt } from '../measures.ts';
 import type { Drive } from '../trace.ts';
 import type { SpikePattern, WarningKind } from '../warning.ts';
 import { CAUTIONS } from './cautions.ts';
@@ -19,10 +20,15 @@ export function cautionsOfCheck(check: string): string[] {
 }
 
 /**
- * What to check, in the order a technician would, by kind of trouble and drive. Facts of the trade: common practice,
- * no source.
+ * What to check, in the order a technician would, by kind of trouble and drive, and by what is doubted of a record. Facts
+ * of the trade: common practice, no source.
  */
-export function checksFor(kind: WarningKind, drive: Drive, pattern: SpikePattern | null): string[] {
+export function checksFor(
+  kind: WarningKind,
+  drive: Drive,
+  pattern: SpikePattern | null,
+  doubt: Doubt | null = null,
+): string[] {
   switch (kind) {
     case 'rising-draw':
     case 'draw-rebound':
@@ -39,7 +45,9 @@ export function checksFor(kind: WarningKind, drive: Drive, pattern: SpikePattern
     case 'weak-supply':
       return [...SUPPLY];
     case 'sensor-doubt':
-      return [...SENSOR];
+      return doubt === null
+        ? [...SENSOR]
+        : [...(OF_DOUBT[doubt] ?? []), ...(doubt === 'clock' ? [] : SENSOR)];
   }
 }
 
@@ -61,6 +69,28 @@ const SENSOR = [
   mind('See that the clamp is fully closed around one wire only, the right way round.', ['supply']),
   mind('Set its zero with no current flowing, and compare it with a second meter.', ['supply']),
 ];
+
+/** What is checked before the clamp and its zero, which have nothing to do with a date. */
+const OF_DOUBT: Partial<Record<Doubt, readonly string[]>> = {
+  clock: [
+    mind(
+      'Compare the date and time of the logger with a watch, and set them; see that it keeps them without power.',
+      ['supply'],
+    ),
+    mind('See that it records as many samples a second as it says.', ['supply']),
+    mind('Correct the date of the strokes that came with a wrong one.', ['manual']),
+  ],
+  gaps: [mind('Look at the plugs and the link between sensor and logger: samples are missing.', ['supply'])],
+  clipped: [
+    mind("See that the sensor's range goes beyond the current at which the motor stalls.", ['supply']),
+  ],
+  scale: [
+    mind('See that nobody switched the range of the sensor, and that the wire goes through the clamp once.', [
+      'supply',
+    ]),
+  ],
+  flat: [mind('See that the sensor is plugged in, has power, and is on the wire of that motor.', ['supply'])],
+};
 
 const LOOK_FIRST = [
   mind(

@@ -36,7 +36,7 @@ export const NO_CHANGES: SensorChanges = {
 /** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
 export const MISDATED = {
   doubt: 'clock',
-  detail: 'It gave a date that cannot be, and strokes are placed by when they arrived.',
+  detail: 'Its date lies ahead or before 2015: it is placed by when it arrived.',
 } as const;
 
 /**
@@ -104,14 +104,7 @@ export function sensorDoubt(
   const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
   if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
   else if (timed !== undefined && (open !== undefined || isLasting(flags, timedNeeds, 4))) {
-    present.push(
-      finding(
-        null,
-        timed === bothScales || timed === bothTurned ? timed.doubt : 'clock',
-        timed.detail,
-        state.room.sides,
-      ),
-    );
+    present.push(finding(null, timed.doubt, timed.detail, state.room.sides));
   }
   return { present, gone };
 }
@@ -203,10 +196,8 @@ function sharedGap(
 
 function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {
   const named = side === null ? 'both sides' : nameSide(side, sides);
-  const whose =
-    side === null && doubt !== 'scale' && doubt !== 'reversed'
-      ? "The logger's clock"
-      : `The record of ${named}`;
+  const itsClock = detail === MISDATED.detail ? 'The date of a stroke' : "The logger's clock";
+  const whose = side === null && doubt === 'clock' ? itsClock : `The record of ${named}`;
   return {
     kind: 'sensor-doubt',
     side: side === null && sides.length === 1 ? sides[0] : side,

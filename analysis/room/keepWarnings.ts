@@ -2,6 +2,7 @@ import { cautionsFor } from '../advice/cautions.ts';
 import { checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
+import type { Doubt } from '../measures.ts';
 import type { Warning, WarningKind } from '../warning.ts';
 import type { RoomState } from './state.ts';
 import { warningId } from './warningId.ts';
@@ -55,7 +56,13 @@ function told(state: RoomState, event: StrokeEvent, finding: Finding) {
     headline,
     evidence,
     latestStrokeId: event.strokeId,
-    checks: checksFor(finding.kind, state.room.drive, finding.pattern),
-    cautions: cautionsFor(finding.kind),
+    checks: checksFor(kind, state.room.drive, pattern, doubtOf(finding)),
+    cautions: cautionsFor(kind),
   };
+}
+
+/** What a sensor-doubt doubts; null: something else was found. */
+function doubtOf({ kind, evidence }: Finding): Doubt | null {
+  // Written by `sensorDoubt` and nobody else.
+  return kind === 'sensor-doubt' ? (evidence.doubt as Doubt) : null;
 }

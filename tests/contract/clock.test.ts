@@ -73,6 +73,8 @@ describe('a date that cannot be', () => {
     const [warning] = await clockWarnings();
     expect(warning).toMatchObject({ kind: 'sensor-doubt', state: 'open', openedAt: stroke.placedAt });
     expect(warning.firstStrokeId).toBe(stroke.id);
+    expect(warning.headline).toContain('The date of a stroke is not to be trusted');
+    expect(warning.checks[0]).toContain('date and time of the logger');
   });
 
   test.each([

@@ -29,6 +29,11 @@ function aboutLines(warning: Warning, room: Room): [string, string][] {
   return lines.flatMap(([label, value]) => (value === null ? [] : [[label, value]]));
 }
 
+/** Whether only the time of the record is in doubt, of which its current shows nothing. */
+function isOfClock({ kind, evidence }: Warning): boolean {
+  return kind === 'sensor-doubt' && evidence.doubt === 'clock';
+}
+
 /** A warning in the order in which it is asked about: seen, how sure, likely cause, checks, what not to do, when to stop. */
 export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
   const id = useId();
@@ -63,7 +68,7 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
       <div class="warning-body">
         <div>
           <h4>{words.warnings.seen}</h4>
-          <EvidencePicture warning={warning} room={room} />
+          {!isOfClock(warning) && <EvidencePicture warning={warning} room={room} />}
           {lines.length > 0 && (
             <dl class="facts">
               {lines.map(([label, value]) => (
@@ -77,7 +82,7 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
           <h4>{words.warnings.sureTitle}</h4>
           <p>{howSure(warning)}</p>
           <h4>{words.warnings.likelyTitle}</h4>
-          <p>{words.warnings.likely[warning.kind]}</p>
+          <p>{isOfClock(warning) ? words.warnings.likelyMisdated : words.warnings.likely[warning.kind]}</p>
         </div>
         {warning.state !== 'cleared' && <Advice warning={warning} />}
       </div>

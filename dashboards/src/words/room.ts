@@ -3,7 +3,7 @@ export const roomWords = {
   verdicts: {
     learning: { word: 'Learning', means: 'Too few strokes yet to know what is normal for this room.' },
     clear: { word: 'Clear', means: 'Nothing to do for now; it is judged anew after every stroke.' },
-    watch: { word: 'Watch', means: 'Something has moved from its normal. It can wait; keep an eye on it.' },
+    watch: { word: 'Watch', means: 'Something is not as it was. It can wait; keep an eye on it.' },
     service: { word: 'Needs work', means: 'Have it looked at before the next trip.' },
     stop: { word: 'Stop', means: 'Leave this room where it is until it has been looked at.' },
     unknown: { word: 'No answer', means: 'There is not enough to go by.' },

@@ -60,6 +60,8 @@ export const warningsWords = {
       'sensor-doubt':
         'The clamp, its zero or the logger is likely at fault, not the room. Its numbers cannot be trusted for now.',
     },
+    likelyMisdated:
+      'The clock of the logger is likely off, or somebody entered a wrong date. How much the room drew can be trusted; when it did, and where on its way, cannot.',
     picture: {
       course: (n: number, doing: string, outside: number) =>
         `The last ${n} strokes (${doing}), ${outside === 0 ? 'none' : outside} of them outside the band of what is usual.`,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS, cautionsFor } from '../../../analysis/advice/cautions.ts';
 import { cautionsOfCheck, checksFor } from '../../../analysis/advice/checks.ts';
+import type { Doubt } from '../../../analysis/measures.ts';
 import { DRIVES, type Drive } from '../../../analysis/trace.ts';
 import {
   SPIKE_PATTERNS,
@@ -176,6 +177,23 @@ test('people come first: keeping out of the travel is the first caution wherever
 test('what only needs eyes comes before what needs hands', () => {
   for (const kind of FRICTION_KINDS) {
     for (const drive of DRIVES) expect(checksFor(kind, drive, null)[0]).toMatch(/^Look/);
+  }
+});
+
+test('what is doubted of a record is checked first, and a date sends nobody to the clamp', () => {
+  const plain = checksFor('sensor-doubt', 'in-wall', null);
+  const ofDoubt = (doubt: Doubt) => checksFor('sensor-doubt', 'in-wall', null, doubt);
+  expect(ofDoubt('clipped')[0]).toMatch(/range goes beyond the current at which the motor stalls/);
+  expect(ofDoubt('gaps')[0]).toMatch(/plugs and the link/);
+  for (const doubt of ['clipped', 'gaps', 'scale', 'flat'] as const) {
+    expect(ofDoubt(doubt).slice(1)).toEqual(plain);
+  }
+  expect(ofDoubt('clock').join('\n')).toMatch(/date and time.*\n.*samples a second.*\n.*date of the strokes/);
+  expect(ofDoubt('clock').join('\n')).not.toMatch(/clamp|zero/);
+  const cautions = cautionsFor('sensor-doubt');
+  for (const check of [...ofDoubt('clock'), ...ofDoubt('gaps')]) {
+    expect(cautionsOfCheck(check).length, check).toBeGreaterThan(0);
+    for (const caution of cautionsOfCheck(check)) expect(cautions).toContain(caution);
   }
 });
 
