@@ -8,7 +8,7 @@ import { notMoving, stoodStill } from '../findings/stoodStill.ts';
 import { isPart } from '../findings/unseen.ts';
 import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
-import type { ServiceKind } from '../trace.ts';
+import type { Direction, ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
@@ -22,7 +22,7 @@ export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 12;
+export const ANALYSIS_VERSION = 13;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -71,19 +71,19 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   noteHeld(state.travel[analysis.direction], analysis);
   lendStroke(state, event, analysis);
   state.suspicious = isSuspicious(state, judged, isPart(context));
-  state.latest = latestOf(state, judged);
+  state.latest = latestOf(state, analysis.direction, judged);
   return { expectations: judged.expectations, warnings };
 }
 
 /** The side that is furthest from its normal on this stroke. */
-function latestOf(state: RoomState, judged: JudgedStroke): RoomState['latest'] {
+function latestOf(state: RoomState, direction: Direction, judged: JudgedStroke): RoomState['latest'] {
   let latest: RoomState['latest'] = null;
   for (const side of state.room.sides) {
     const running = judged.residual(side, 'runningAmps');
     if (running === null) continue;
     const percent = Math.round(100 * Math.expm1(running.residual));
     if (latest === null || latest.percent === null || Math.abs(percent) > Math.abs(latest.percent)) {
-      latest = { side, percent, beyond: running.beyond };
+      latest = { side, direction, percent, beyond: running.beyond };
     }
   }
   return latest;

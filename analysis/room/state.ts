@@ -50,7 +50,12 @@ export interface RoomState {
    * The latest stroke's share above its normal, of the side furthest from it, and whether that is beyond its limits, for
    * the headline.
    */
-  latest: { readonly side: string; readonly percent: number | null; readonly beyond: boolean } | null;
+  latest: {
+    readonly side: string;
+    readonly direction: Direction;
+    readonly percent: number | null;
+    readonly beyond: boolean;
+  } | null;
 }
 
 /** What is lent to a room, in the order of its channels: side by side, each in both directions. */

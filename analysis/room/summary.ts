@@ -67,14 +67,15 @@ function borrowedSentence(state: RoomState): string {
 }
 
 function latestSentence(state: RoomState): string {
-  const { side, percent = null, beyond } = state.latest ?? {};
+  const { side, direction, percent = null, beyond } = state.latest ?? {};
   if (percent === null) return 'The latest stroke has no normal to compare with yet.';
   const who = state.room.sides.length > 1 ? `The ${side} side` : 'The motor';
-  if (percent === 0) return `${who} drew just its normal on the latest stroke.`;
+  const stroke = `the latest stroke, ${direction === 'extend' ? 'out' : 'in'}`;
+  if (percent === 0) return `${who} drew just its normal on ${stroke}.`;
   const spread = beyond
     ? 'outside its usual spread, which a single stroke may be'
     : 'inside its usual spread';
-  return `${who} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal on the latest stroke, ${spread}.`;
+  return `${who} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal on ${stroke}: ${spread}.`;
 }
 
 /** The limits of every measure that has a baseline, by side and direction. */

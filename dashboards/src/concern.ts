@@ -11,3 +11,7 @@ export function byConcern(rooms: readonly OverviewRoom[]): OverviewRoom[] {
 
 /** How many rooms ask for work. */
 export const asksFor = (rooms: Readonly<Record<Verdict, number>>): number => rooms.stop + rooms.service;
+
+/** Whether something is wrong with a room that has such a verdict. */
+export const isTrouble = (verdict: Verdict): boolean =>
+  verdict === 'stop' || verdict === 'service' || verdict === 'watch';

@@ -1,3 +1,4 @@
+import type { GrantBody } from '../schemas/access.ts';
 import type { CoachBody } from '../schemas/coach.ts';
 import type { LoggerBody } from '../schemas/logger.ts';
 import type { RoomBody } from '../schemas/room.ts';
@@ -10,6 +11,12 @@ export interface DemoPerson {
   readonly email: string;
   readonly name: string;
   readonly role: Role;
+}
+
+/** One of another account, who was given one coach of this one to see. */
+export interface DemoGuest extends Omit<DemoPerson, 'role'> {
+  readonly role: GrantBody['role'];
+  readonly coach: string;
 }
 
 /** The body of contract section 4, less the `roomId`, which is known once the room is stored. */
@@ -39,5 +46,6 @@ export interface DemoScenario {
   /** One password for all of them. */
   readonly password: string;
   readonly people: readonly DemoPerson[];
+  readonly guests: readonly DemoGuest[];
   readonly coaches: readonly DemoCoach[];
 }

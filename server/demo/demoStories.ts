@@ -79,7 +79,13 @@ export const COACH_STORIES: readonly CoachStory[] = [
             part: 1.5,
           }),
       },
-      { model: 'tallowmereBedroom', story: 'Clear.', strokes: 38, days: 690 },
+      {
+        model: 'tallowmereBedroom',
+        story: 'Friction has begun to creep up on the rear side: a forecast tells how long it will do.',
+        strokes: 38,
+        days: 690,
+        fault: (room) => frictionRise(room, { onsetStroke: 14, sideIndex: 1, step: 0, perStroke: 0.008 }),
+      },
     ],
   },
   {
@@ -161,7 +167,7 @@ export const COACH_STORIES: readonly CoachStory[] = [
     name: 'Gulwane',
     model: 'Pebblewick 27',
     year: 2018,
-    notes: 'Belongs to P. Lund; looked after by us.',
+    notes: 'Belongs to A. Wren; looked after by us.',
     logger: 'Owner’s logger',
     rooms: [
       {

@@ -6,6 +6,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import { addPerson, type NewPerson } from '../access/addPerson.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import { createAccount } from '../access/createAccount.ts';
+import { createGrant } from '../access/grants.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { beginInstallation } from '../access/setUp.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
@@ -13,7 +14,7 @@ import { createCoach } from '../things/coaches.ts';
 import { createLogger } from '../things/loggers.ts';
 import { createRoom } from '../things/rooms.ts';
 import { createService } from '../things/services.ts';
-import type { DemoCoach, DemoRoom, DemoScenario } from './demoScenario.ts';
+import type { DemoCoach, DemoGuest, DemoRoom, DemoScenario } from './demoScenario.ts';
 import { onOneConnection } from './fillOneGo.ts';
 import { demoScenario } from './scenario.ts';
 
@@ -32,7 +33,10 @@ export async function fillDemo(
     beginInstallation(db, async (trx) => {
       const scenario = demoScenario(now);
       const { accountId, technician } = await addPeople(trx, scenario, admin);
-      for (const coach of scenario.coaches) await addCoach(trx, client, accountId, technician, coach);
+      const coachIds = new Map<string, string>();
+      for (const coach of scenario.coaches)
+        coachIds.set(coach.coach.name, await addCoach(trx, client, accountId, technician, coach));
+      for (const guest of scenario.guests) await addGuest(trx, accountId, scenario.password, guest, coachIds);
       return true;
     }),
   );
@@ -56,13 +60,28 @@ async function addPeople(
   return { accountId, technician };
 }
 
+/** Who accepted the dealer's invitation to see a coach. */
+async function addGuest(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  password: string,
+  { email, name, role, coach }: DemoGuest,
+  coachIds: ReadonlyMap<string, string>,
+): Promise<void> {
+  const coachId = coachIds.get(coach);
+  if (coachId === undefined) throw new Error(`The demo has no coach ${coach}.`);
+  await createAccount(trx, { email, name, password });
+  await createGrant(trx, accountId, coachId, { email, role });
+}
+
+/** Answers the coach's id. */
 async function addCoach(
   trx: Transaction<Tables>,
   client: PoolClient,
   accountId: AccountInScope,
   technician: PersonCaller,
   { coach, logger, rooms }: DemoCoach,
-): Promise<void> {
+): Promise<string> {
   const { id: coachId } = await createCoach(trx, accountId, coach);
   const { id: loggerId } = await createLogger(trx, accountId, coachId, logger);
   const sender: Sender = { accountId, senderId: loggerId, loggerId, coachId };
@@ -74,6 +93,7 @@ async function addCoach(
     times.push(...room.strokes.map((stroke) => Date.parse(stroke.startedAt)));
   }
   await noteHeard(trx, sender, times);
+  return coachId;
 }
 
 /** The logger was last heard when its latest stroke ran. */

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
+import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
 
@@ -46,6 +47,18 @@ describePages('the dealer', (place) => {
     expect(await page.getByLabel('Room', { exact: true }).inputValue()).toBe('Dinette');
     await page.getByLabel('Verdict').selectOption('stop');
     await page.getByRole('heading', { name: 'No coach fits' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
+  test('leaves to an owner of few the answers alone, without what is for hundreds', async () => {
+    const owner = await addOwner(place);
+    const { page, troubles } = await place.visitAs(owner, '/');
+    await coaches(page).nth(2).waitFor();
+    expect(await page.getByRole('checkbox').count()).toBe(0);
+    expect(await page.getByLabel('Search coach, model or room').count()).toBe(0);
+    await page.goto('/?q=bracken');
+    await page.getByText('1 coach shown.').waitFor();
+    expect(await page.getByLabel('Search coach, model or room').inputValue()).toBe('bracken');
     expect(troubles).toEqual([]);
   });
 

@@ -34,6 +34,11 @@ describePages('a room that got worse', (place) => {
     const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
     await answer.waitFor();
     expect(await answer.textContent()).toMatch(/44 strokes/);
+    await answer.getByRole('link', { name: 'What to check, and what not to do' }).click();
+    await page.waitForURL('**#checks');
+    await page.waitForFunction(
+      'document.getElementById("checks").getBoundingClientRect().top < innerHeight / 2',
+    );
     const warning = page.getByRole('article').filter({ hasText: 'Drawing more than it used to' }).first();
     expect(await warning.getByRole('heading', { level: 4 }).allTextContents()).toEqual([
       'What was measured',

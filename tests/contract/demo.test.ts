@@ -28,6 +28,13 @@ test.each([...DEMO_SIGN_IN.people])('$name can sign in as it is printed', async 
   expect(body.items).toHaveLength(6);
 });
 
+test.each([...DEMO_SIGN_IN.guests])('$name sees $coach alone, as its owner', async ({ email, coach }) => {
+  expect(await describeSignIn(service, service.url)).toContain(email);
+  const token = await service.signIn(email, DEMO_SIGN_IN.password);
+  const { body } = await service.request('GET', '/overview', { token });
+  expect(body.items).toMatchObject([{ name: coach, role: 'owner' }]);
+});
+
 test('a person named for the first account has a place in the demo', async () => {
   const token = await service.signIn();
   expect((await service.request('GET', '/session', { token })).body).toMatchObject({
@@ -54,6 +61,10 @@ const STORIES: Record<string, { verdict: string; warnings: object[] }> = {
   'Stock 131, Living room': {
     verdict: 'service',
     warnings: [{ kind: 'stall-spike', side: 'rear', pattern: 'same-place', state: 'open' }],
+  },
+  'Stock 131, Bedroom': {
+    verdict: 'watch',
+    warnings: [{ kind: 'rising-draw', side: 'rear', state: 'open' }],
   },
   'Stock 078, Kitchen': {
     verdict: 'service',

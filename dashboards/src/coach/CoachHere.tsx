@@ -43,6 +43,7 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
               <RoomAnswer
                 key={room.id}
                 status={room}
+                checksAt={`/rooms/${room.id}`}
                 heading={
                   <h2 class="answer-room">
                     <a href={`/rooms/${room.id}`} dir="auto">

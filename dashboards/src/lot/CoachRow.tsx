@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { CoachOverview, OverviewRoom } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
-import { byConcern } from '../concern.ts';
+import { byConcern, isTrouble } from '../concern.ts';
 import { percent, toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
@@ -12,7 +12,10 @@ function remarksOf(room: OverviewRoom): string[] {
   const found: string[] = [];
   if (room.verdictBefore !== null) found.push(say.was(words.verdicts[room.verdictBefore].word));
   if (room.openWarnings > 0) found.push(words.coaches.openWarnings(room.openWarnings));
-  if (room.borrowed !== null) found.push(say.borrowed(percent(room.borrowed.share)));
+  else if (isTrouble(room.verdict)) found.push(say.seenAndThere);
+  // Of one that is still learning, what it will borrow says nothing yet.
+  if (room.borrowed !== null && room.verdict !== 'learning')
+    found.push(say.borrowed(percent(room.borrowed.share)));
   return found;
 }
 
@@ -74,8 +77,8 @@ interface CoachRowProps {
   readonly coach: CoachOverview;
   readonly isNew: boolean;
   readonly chosen: boolean;
-  /** Stays the same function from one drawing to the next. */
-  readonly onChoose: (id: string, chosen: boolean) => void;
+  /** null: nobody chooses among so few. Stays the same function from one drawing to the next. */
+  readonly onChoose: ((id: string, chosen: boolean) => void) | null;
 }
 
 /** As it was drawn before where nothing of it changed: hundreds stand still while the list grows at its end. */
@@ -127,13 +130,15 @@ function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
   return (
     <li class="coach">
       <div class="coach-head">
-        <input
-          type="checkbox"
-          class="choose"
-          aria-label={words.lot.select(coach.name)}
-          checked={chosen}
-          onChange={(event) => onChoose(coach.id, event.currentTarget.checked)}
-        />
+        {onChoose !== null && (
+          <input
+            type="checkbox"
+            class="choose"
+            aria-label={words.lot.select(coach.name)}
+            checked={chosen}
+            onChange={(event) => onChoose(coach.id, event.currentTarget.checked)}
+          />
+        )}
         {about}
       </div>
       {rooms}

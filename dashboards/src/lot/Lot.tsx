@@ -18,9 +18,13 @@ import { useGradually } from './useGradually.ts';
 
 const COACHES_AT_ONCE = 25;
 const EVERY_MS = 60_000;
+/** So many coaches an owner takes in without any help. */
+const FEW = 10;
 
 interface LotProps {
   readonly since: string | null;
+  /** Of somebody who looks at few, and sells none: without what a dealer needs among hundreds, while they are few. */
+  readonly isOwners: boolean;
 }
 
 /** Loads on as the reader nears the end of what is there. */
@@ -41,7 +45,7 @@ function useEndInSight(onEnd: () => void) {
 }
 
 /** The whole lot: in order of concern unless asked otherwise, with what changed since the last visit. */
-export function Lot({ since }: LotProps) {
+export function Lot({ since, isOwners }: LotProps) {
   const say = words.lot;
   const search = useSearch();
   const question = useMemo(() => lotQuestionOf(search), [search]);
@@ -78,6 +82,8 @@ export function Lot({ since }: LotProps) {
       return next;
     });
   }, []);
+  const isPlain =
+    isOwners && lotAddress(question) === '/' && (summary.value === null || summary.value.coaches <= FEW);
   const end = useEndInSight(() => {
     if (list.moreProblem === null && drawn.length === list.items.length) void list.loadMore();
   });
@@ -86,7 +92,7 @@ export function Lot({ since }: LotProps) {
       {(summary.value !== null || summary.problem === null) && (
         <Changes summary={summary.value} since={since} />
       )}
-      {filters}
+      {!isPlain && filters}
       <Loaded load={list.first}>
         {() =>
           list.items.length === 0 ? (
@@ -96,26 +102,28 @@ export function Lot({ since }: LotProps) {
             </section>
           ) : (
             <>
-              <div class="list-head">
-                <p class="about" role="status">
-                  {say.shown(list.items.length, list.hasMore)}
-                </p>
-                <button
-                  type="button"
-                  class="quiet"
-                  onClick={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
-                >
-                  {say.selectShown}
-                </button>
-                <button
-                  type="button"
-                  class="quiet"
-                  disabled={saving.busy}
-                  onClick={() => void saving.send(() => saveCsv([path], words.lot.fileName))}
-                >
-                  {saving.busy ? say.saving : say.csvShown}
-                </button>
-              </div>
+              {!isPlain && (
+                <div class="list-head">
+                  <p class="about" role="status">
+                    {say.shown(list.items.length, list.hasMore)}
+                  </p>
+                  <button
+                    type="button"
+                    class="quiet"
+                    onClick={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
+                  >
+                    {say.selectShown}
+                  </button>
+                  <button
+                    type="button"
+                    class="quiet"
+                    disabled={saving.busy}
+                    onClick={() => void saving.send(() => saveCsv([path], words.lot.fileName))}
+                  >
+                    {saving.busy ? say.saving : say.csvShown}
+                  </button>
+                </div>
+              )}
               {saving.problem !== null && <Failure problem={saving.problem} />}
               {chosen.size > 0 && (
                 <Chosen
@@ -132,7 +140,7 @@ export function Lot({ since }: LotProps) {
                     coach={coach}
                     isNew={since !== null && coach.createdAt > since}
                     chosen={chosen.has(coach.id)}
-                    onChoose={choose}
+                    onChoose={isPlain ? null : choose}
                   />
                 ))}
               </ul>

@@ -50,7 +50,11 @@ export function CoachesPage() {
       <Loaded load={few}>
         {({ items }) => {
           if (items.length === 0) return <Empty mayAdd={mayAdd} />;
-          return since === undefined ? <Waiting /> : <Lot key={changes} since={since} />;
+          return since === undefined ? (
+            <Waiting />
+          ) : (
+            <Lot key={changes} since={since} isOwners={person?.role === 'owner'} />
+          );
         }}
       </Loaded>
       {person?.role === 'dealer' && <DeletedCoaches onChange={changed} />}

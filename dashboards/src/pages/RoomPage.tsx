@@ -14,6 +14,7 @@ import { RoomTools } from '../room/RoomTools.tsx';
 import { ServicesSection } from '../room/ServicesSection.tsx';
 import { StrokesSection } from '../room/StrokesSection.tsx';
 import { TrendSection } from '../room/TrendSection.tsx';
+import { CHECKS } from '../room/WarningCard.tsx';
 import { WarningsSection } from '../room/WarningsSection.tsx';
 import { words } from '../words.ts';
 
@@ -65,7 +66,7 @@ function RoomHere({ room, reload }: RoomHereProps) {
         here=""
       />
       <PageTitle text={room.name} />
-      <Loaded load={status}>{(value) => <RoomAnswer status={value} />}</Loaded>
+      <Loaded load={status}>{(value) => <RoomAnswer status={value} checksAt={`#${CHECKS}`} />}</Loaded>
       {(running.length > 0 || finished !== null) && (
         <LiveSection room={room} running={running} finished={finished} />
       )}

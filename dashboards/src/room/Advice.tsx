@@ -5,7 +5,7 @@ import { words } from '../words.ts';
  * What to check, each check with its own cautions right before it; what goes for all of it stands above, as nobody
  * should begin before reading it, and what must never be done stands below.
  */
-export function Advice({ warning }: { readonly warning: Warning }) {
+export function Advice({ warning, id }: { readonly warning: Warning; readonly id: string | undefined }) {
   const say = words.warnings;
   const [first, ...others] = warning.cautions;
   // A caution that goes for every check is said once, above them.
@@ -16,7 +16,7 @@ export function Advice({ warning }: { readonly warning: Warning }) {
   const told = new Set(steps.flatMap((step) => step.cautions));
   const never = others.filter((caution) => !told.has(caution));
   return (
-    <div class="advice">
+    <div class="advice" id={id}>
       {first !== undefined && (
         <div class="cautions">
           <h4>{say.before}</h4>

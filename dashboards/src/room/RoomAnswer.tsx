@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { RoomStatus } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
+import { isTrouble } from '../concern.ts';
 import { percent, toldHere } from '../format.ts';
 import { words } from '../words.ts';
 
@@ -9,10 +10,12 @@ interface RoomAnswerProps {
   readonly status: RoomStatus;
   /** Where the page is of several rooms: which one this is. */
   readonly heading?: ComponentChildren;
+  /** Where to read what to check, should something be wrong. */
+  readonly checksAt: string;
 }
 
 /** The answer for one room: a word and a sign, a sentence, what to do, and when. It fits a phone's first screen. */
-export function RoomAnswer({ status, heading }: RoomAnswerProps) {
+export function RoomAnswer({ status, heading, checksAt }: RoomAnswerProps) {
   const { verdict, headline, strokes, lastStrokeAt, pending, borrowed } = status;
   return (
     <section
@@ -27,6 +30,11 @@ export function RoomAnswer({ status, heading }: RoomAnswerProps) {
         {toldHere(headline)}
       </p>
       <p class="answer-means">{words.verdicts[verdict].means}</p>
+      {isTrouble(verdict) && (
+        <p class="answer-checks">
+          <a href={checksAt}>{words.room.checks}</a>
+        </p>
+      )}
       <p class="answer-about">
         {words.room.counted(strokes)}
         {lastStrokeAt !== null && (
@@ -38,7 +46,11 @@ export function RoomAnswer({ status, heading }: RoomAnswerProps) {
         {pending > 0 && <span role="status"> · {words.room.pending(pending)}</span>}
       </p>
       {borrowed !== null && (
-        <p class="answer-about">{words.room.borrowed(percent(borrowed.share), borrowed.rooms)}</p>
+        <p class="answer-about">
+          {verdict === 'learning'
+            ? words.room.lends(borrowed.rooms)
+            : words.room.borrowed(percent(borrowed.share), borrowed.rooms)}
+        </p>
       )}
     </section>
   );

@@ -12,9 +12,14 @@ import { EvidencePicture } from './EvidencePicture.tsx';
 import { evidenceLines } from './evidence.ts';
 import { howSure } from './howSure.ts';
 
+/** The id of the checks of the first warning of a page. */
+export const CHECKS = 'checks';
+
 interface WarningProps {
   readonly warning: Warning;
   readonly room: Room;
+  /** Whether it is the first one of its page. */
+  readonly isFirst?: boolean;
   /** Given while the warning may be acknowledged. */
   readonly onAcknowledged?: () => void;
 }
@@ -35,7 +40,7 @@ function isOfClock({ kind, evidence }: Warning): boolean {
 }
 
 /** A warning in the order in which it is asked about: seen, how sure, likely cause, checks, what not to do, when to stop. */
-export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
+export function WarningCard({ warning, room, isFirst = false, onAcknowledged }: WarningProps) {
   const id = useId();
   const lines = [...aboutLines(warning, room), ...evidenceLines(warning.evidence)];
   return (
@@ -84,7 +89,7 @@ export function WarningCard({ warning, room, onAcknowledged }: WarningProps) {
           <h4>{words.warnings.likelyTitle}</h4>
           <p>{isOfClock(warning) ? words.warnings.likelyMisdated : words.warnings.likely[warning.kind]}</p>
         </div>
-        {warning.state !== 'cleared' && <Advice warning={warning} />}
+        {warning.state !== 'cleared' && <Advice warning={warning} id={isFirst ? CHECKS : undefined} />}
       </div>
       {onAcknowledged !== undefined && <Acknowledge warning={warning} onDone={onAcknowledged} />}
     </article>

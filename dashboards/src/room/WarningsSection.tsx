@@ -49,6 +49,7 @@ export function WarningsSection({ room, version, onChange }: SectionProps) {
     reload();
     onChange();
   };
+  const someSeen = acknowledged.value !== null && acknowledged.value.items.length > 0;
   return (
     <section aria-labelledby="warnings">
       <h2 id="warnings" ref={heading} tabIndex={-1}>
@@ -57,19 +58,30 @@ export function WarningsSection({ room, version, onChange }: SectionProps) {
       <Loaded load={open}>
         {({ items }) =>
           items.length === 0 ? (
-            <p class="about">{words.warnings.none}</p>
+            <p class="about">{someSeen ? words.warnings.noneUnseen : words.warnings.none}</p>
           ) : (
-            items.map((warning) => (
-              <WarningCard key={warning.id} warning={warning} room={room} onAcknowledged={changed} />
+            items.map((warning, i) => (
+              <WarningCard
+                key={warning.id}
+                warning={warning}
+                room={room}
+                isFirst={i === 0}
+                onAcknowledged={changed}
+              />
             ))
           )
         }
       </Loaded>
-      {acknowledged.value !== null && acknowledged.value.items.length > 0 && (
+      {someSeen && (
         <>
           <h3>{words.warnings.acknowledged}</h3>
-          {acknowledged.value.items.map((warning) => (
-            <WarningCard key={warning.id} warning={warning} room={room} />
+          {acknowledged.value?.items.map((warning, i) => (
+            <WarningCard
+              key={warning.id}
+              warning={warning}
+              room={room}
+              isFirst={i === 0 && open.value?.items.length === 0}
+            />
           ))}
         </>
       )}

@@ -18,7 +18,7 @@ export const coachesWords = {
   lot: {
     counting: 'Counting your coaches…',
     since: (when: string) => `Since ${when}:`,
-    firstLook: 'This is your first look. The next one tells what changed in between.',
+    firstLook: 'This is your first look. One some hours from now tells what changed in between.',
     worse: (n: number) => `${n} worse`,
     better: (n: number) => `${n} better`,
     cleared: (n: number) => `${n} cleared`,
@@ -54,6 +54,7 @@ export const coachesWords = {
     noLogger: 'no logger',
     silentFor: 'silent',
     borrowed: (share: string) => `${share} of its normal borrowed`,
+    seenAndThere: 'seen, still there',
     select: (name: string) => `Choose ${name}`,
     selectShown: 'Choose all shown',
     chosen: (n: number) => (n === 1 ? '1 coach chosen' : `${n} coaches chosen`),

@@ -14,6 +14,9 @@ export const roomWords = {
       n === 1 ? '1 stroke is still being worked out.' : `${n} strokes are still being worked out.`,
     counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
     lastStroke: 'last',
+    checks: 'What to check, and what not to do',
+    lends: (rooms: number) =>
+      `${rooms === 1 ? '1 room' : `${rooms} rooms`} of the same model will lend it what is normal, so it learns sooner.`,
     borrowed: (share: string, rooms: number) =>
       `${share} of its normal is borrowed from ${rooms === 1 ? '1 room' : `${rooms} rooms`} of the same model.`,
     notFound: 'This room was not found',

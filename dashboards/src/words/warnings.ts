@@ -5,6 +5,7 @@ export const warningsWords = {
   warnings: {
     title: 'Open warnings',
     none: 'No open warning.',
+    noneUnseen: 'All of them have been seen.',
     acknowledged: 'Seen and still there',
     earlier: 'Earlier warnings',
     noEarlier: 'No earlier warning.',

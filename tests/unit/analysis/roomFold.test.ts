@@ -271,6 +271,6 @@ test.each([
     const { state } = foldAll(ROOM, events);
     const summary = summariseRoom(state);
     expect([summary.verdict, state.latest?.beyond]).toEqual([verdict, where === 'outside']);
-    expect(summary.headline).toContain(`on the latest stroke, ${where} its usual spread`);
+    expect(summary.headline).toContain(`on the latest stroke, out: ${where} its usual spread`);
   },
 );
