@@ -13,6 +13,8 @@ const withPostgres = {
   globalSetup: ['tests/support/postgresForTests.ts'],
   testTimeout: 60_000,
   hookTimeout: 120_000,
+  // A machine that others use too takes its time: what is waited for comes, or the test has failed.
+  expect: { poll: { timeout: 20_000 } },
 };
 
 /** Most of the slow files wait for processes of their own, or for results: fewer at a time leave two cores idle in between. */

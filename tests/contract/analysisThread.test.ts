@@ -39,7 +39,8 @@ test('what the database refuses is told here, again and again until it is stoppe
     };
     const thread = startAnalysisThread({ databaseUrl: gone.href }, log);
   });
-  expect(told.map(({ err }) => String(err))).toEqual([
+  // A third may come before it has stopped.
+  expect(told.slice(0, 2).map(({ err }) => String(err))).toEqual([
     expect.stringContaining('does not exist'),
     expect.stringContaining('does not exist'),
   ]);

@@ -206,14 +206,14 @@ test('a job whose end the database does not take harms neither process nor queue
     await service.pool.query('drop trigger cut_off on graphile_worker._private_jobs');
     // One that comes after is done, so there is a runner at work.
     await queueWithdrawal(service.db, accountId, [roomId]);
-    await expect.poll(jobs, { timeout: 10_000 }).toEqual([{ attempts: 1 }]);
+    await expect.poll(jobs).toEqual([{ attempts: 1 }]);
     await freeLostJobs(service.pool);
     expect(await jobs()).toEqual([{ attempts: 1 }]);
     await service.pool.query(
       `update graphile_worker._private_jobs set locked_at = locked_at - interval '16 minutes'`,
     );
     await freeLostJobs(service.pool);
-    await expect.poll(jobs, { timeout: 10_000 }).toEqual([]);
+    await expect.poll(jobs).toEqual([]);
   });
 });
 
