@@ -35,7 +35,7 @@ export function drawLogger(random: Random, runAmps: number, stallAmps: number, n
     supply:
       needs.supply || random.chance(0.5)
         ? {
-            rateHz: random.pick([1, 2, 5, 10, rateHz]),
+            rateHz: random.pick(prompt ? [5, 10, rateHz] : [1, 2, 5, 10, rateHz]),
             gain: random.normal(1, 0.004),
             noiseVolts: random.logUniform(0.005, 0.08),
           }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { WARNING_KINDS } from '../../../analysis/warning.ts';
+import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { beginBreaker } from '../../detection/cable/breaker.ts';
 import { drawRoom, type RoomNeeds } from '../../detection/cable/drawRoom.ts';
@@ -216,6 +217,10 @@ describe('the cable fleet', () => {
     const sound = told({ ...member, fault: null }, until);
     expect(faulty.slice(0, startsStroke)).toEqual(sound.slice(0, startsStroke));
     expect(faulty.slice(startsStroke)).not.toEqual(sound.slice(startsStroke));
+    for (const stroke of faulty.slice(startsStroke)) {
+      const sent = { ...JSON.parse(stroke), key: name, roomId: '01900000-0000-7000-8000-000000000001' };
+      expect(decodeStroke(sent, '').sides).toHaveLength(member.room.sides.length);
+    }
   });
 
   it('moves the whole room from end to end in a time that suits it', () => {

@@ -54,11 +54,12 @@ export const dryGuides: Recipe = {
     const rise = drawRise(occasion);
     const rub = rise === null ? null : rubFor(room, at, rise);
     if (rise === null || rub === null) return null;
+    const told = tellSide(room, at, (condition) => rubMore(condition, at, rub));
+    if (told === null) return null;
     const label = {
       kind: 'rising-draw',
       severity: rise,
-      side: nameOf(room, at),
-      alsoFits: alsoOf(room, at),
+      ...told,
     } as const;
     return planFault('dry-guides', onset, label, (condition) => rubMore(condition, at, rub));
   },
@@ -78,11 +79,12 @@ export const drift: Recipe = {
     const starts = from >= 28 ? from : onset;
     const rub = rubFor(room, at, most);
     if (rub === null || Math.exp(rate * Math.max(left, life.length - starts)) - 1 < 0.35) return null;
+    const told = tellSide(room, at, (condition) => rubMore(condition, at, rub));
+    if (told === null) return null;
     const label = {
       kind: 'rising-draw',
       severity: rate,
-      side: nameOf(room, at),
-      alsoFits: alsoOf(room, at),
+      ...told,
     } as const;
     return planFault('friction-drift', starts, label, (condition, index) => {
       const rise = Math.min(most, Math.exp(rate * (index - starts)) - 1);
@@ -101,12 +103,13 @@ export const nowAndThen: Recipe = {
     const rise = drawRise(occasion, 1.1, 0.4);
     const rub = rise === null ? null : rubFor(room, at, rise);
     if (rise === null || rub === null) return null;
+    const told = tellSide(room, at, (condition) => rubMore(condition, at, rub));
+    if (told === null) return null;
     const often = random.uniform(0.35, 0.65);
     const label = {
       kind: 'rising-draw',
       severity: rise,
-      side: nameOf(room, at),
-      alsoFits: alsoOf(room, at),
+      ...told,
     } as const;
     return planFault('intermittent-drag', onset, label, (condition, _index, _lived, own) => {
       const bears = own.chance(often);
@@ -175,13 +178,14 @@ export const swollenFloor: Recipe = {
       eachOf(condition, at, ({ stretches }) => stretches.push({ from, to: from + length, part }));
     const part = rise === null ? null : rubFor(room, at, rise, bear);
     if (rise === null || part === null) return null;
+    const told = tellSide(room, at, (condition) => bear(condition, part));
+    if (told === null) return null;
     const peak = (rise / length) * 0.6;
     if (peak > mostRise(room)) return null;
     const label = {
       kind: 'rising-draw',
       severity: rise,
-      side: nameOf(room, at),
-      alsoFits: alsoOf(room, at),
+      ...told,
     } as const;
     return planFault('swollen-floor', onset, label, (condition) => bear(condition, part));
   },
@@ -201,11 +205,12 @@ export const weakMagnets: Recipe = {
     const sound = tryOut(room, 'extend', () => {}).runAmps[at ?? 0];
     const rise = tryOut(room, 'extend', change).runAmps[at ?? 0] / sound - 1;
     if (rise < leastRise(room) || rise > mostRise(room)) return null;
+    const told = tellSide(room, at, change);
+    if (told === null) return null;
     const label = {
       kind: 'rising-draw',
       severity: rise,
-      side: nameOf(room, at),
-      alsoFits: alsoOf(room, at),
+      ...told,
     } as const;
     return planFault('weak-magnets', onset, label, change);
   },
@@ -230,6 +235,25 @@ export const unequallyDry: Recipe = {
   },
 };
 
-export function alsoOf(room: CableRoom, at: number | null): readonly 'uneven-sides'[] {
-  return at !== null && room.sides.length > 1 ? SHARED : [];
+/** One side's alone below the first part of its rise, both sides' above the second; between them nobody can say. */
+const ALONE = 0.2;
+const TOGETHER = 0.55;
+
+/**
+ * How a rise that one side's guides make is to be told from the currents: a stiff box lets both motors bear it. null: it
+ * is neither plainly one side's nor both's.
+ */
+export function tellSide(
+  room: CableRoom,
+  at: number | null,
+  bear: (condition: Condition) => void,
+): { side: string | null; alsoFits: readonly 'uneven-sides'[] } | null {
+  if (at === null || room.sides.length === 1) return { side: nameOf(room, at), alsoFits: [] };
+  const parts = (['extend', 'retract'] as const).map((way) => {
+    const sound = tryOut(room, way, () => {}).runAmps;
+    const borne = tryOut(room, way, bear).runAmps;
+    return (borne[1 - at] / sound[1 - at] - 1) / (borne[at] / sound[at] - 1);
+  });
+  if (Math.max(...parts) < ALONE) return { side: nameOf(room, at), alsoFits: SHARED };
+  return Math.min(...parts) > TOGETHER ? { side: null, alsoFits: SHARED } : null;
 }

@@ -1,5 +1,7 @@
 import type { Condition, Reading } from '../condition.ts';
 import { nameOf, type Occasion, planFault, type Recipe } from '../fault.ts';
+import { tryOut } from '../mildStroke.ts';
+import { STEP_S } from '../step.ts';
 
 /** Rest, inrush and stall are all there to see. */
 const WHOLE = { wholeRecord: true } as const;
@@ -80,7 +82,13 @@ export const cutOff: Recipe = {
     const [{ runAmps, ohmAt20C }] = room.sides;
     const stallAmps = room.facts.nominalVolts / ohmAt20C;
     const clipAmps = random.uniform(1.45 * runAmps, 0.6 * stallAmps);
-    return sensorFault('cut-off', occasion, drawClampAt(occasion), clipAmps / runAmps, (reading) => {
+    const at = drawClampAt(occasion);
+    const { amps, steps } = tryOut(room, 'extend', () => {}).tape;
+    let over = 0;
+    for (let step = 0; step < steps; step++) if (amps[at][step] > clipAmps) over++;
+    // A level is flat to the eye once several samples lie on it.
+    if (over * STEP_S * room.logger.rateHz < 10) return null;
+    return sensorFault('cut-off', occasion, at, clipAmps / runAmps, (reading) => {
       reading.clipAmps = clipAmps;
     });
   },

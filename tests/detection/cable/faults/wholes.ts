@@ -1,6 +1,6 @@
 import { leastRise, mostRise, nameOf, planFault, type Recipe } from '../fault.ts';
 import { seek, tryOut } from '../mildStroke.ts';
-import { alsoOf, rubFor, rubMore } from './rises.ts';
+import { rubFor, rubMore, tellSide } from './rises.ts';
 
 /** Far above its rated current from its first stroke on: racks or cables that carry what rollers should. */
 export const heavyFromNew: Recipe = {
@@ -143,11 +143,13 @@ export const curedAndBack: Recipe = {
     const serviced = starts + random.integer(14, 24);
     const back = serviced + random.integer(14, 26);
     if (rub === null) return null;
+    const told = tellSide(room, at, (condition) => rubMore(condition, at, rub));
+    if (told === null) return null;
     const label = {
       kind: 'rising-draw',
       severity: rise,
-      side: nameOf(room, at),
-      alsoFits: [...alsoOf(room, at), 'draw-rebound'],
+      side: told.side,
+      alsoFits: [...told.alsoFits, 'draw-rebound'],
     } as const;
     return planFault(
       'cured-and-back',
