@@ -62,6 +62,13 @@ export async function acceptInvitation(database: Database, sent: string, passwor
   return takeGrant(db, token, email, (trx) => createAccount(trx, { email, name: email, password: { hash } }));
 }
 
+/** Throws the 404 problem where the invitation was used or has run out. */
+export async function checkInvitation(database: Database, sent: string): Promise<void> {
+  const token = readToken(sent);
+  if (token?.kind !== 'invitation') throw notFound('invitation');
+  await invitationOf(inScope(database, { spanning: 'invitation' }).db, token);
+}
+
 async function joinAccount(db: Kysely<Tables>, token: Token, password: string): Promise<Person> {
   const password_hash = await hashPassword(password);
   return inTransaction(db, async (trx) => {

@@ -103,6 +103,13 @@ export async function resetPassword(database: Database, sent: string, password: 
   });
 }
 
+/** Throws the 404 problem where the link was used or has run out. */
+export async function checkReset(database: Database, sent: string): Promise<void> {
+  const token = readToken(sent);
+  if (token?.kind !== 'reset') throw notFound('link');
+  await personOfReset(inScope(database, { spanning: 'sign-in' }).db, token);
+}
+
 async function personOfReset(db: Kysely<Tables>, token: Token): Promise<Person> {
   const found = await db
     .selectFrom('password_resets as r')

@@ -1,4 +1,4 @@
-import { acceptInvitation } from '../access/invitations.ts';
+import { acceptInvitation, checkInvitation } from '../access/invitations.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
 import { setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession } from '../access/sessions.ts';
@@ -6,12 +6,31 @@ import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
+import { NO_CONTENT } from './answers.ts';
 
 /** So many invitations that are none may come from one address. */
 const FAILURES_PER_MINUTE = 60;
 
 export async function invitationRoutes(app: App): Promise<void> {
   const failures = limitFailures(app, FAILURES_PER_MINUTE);
+  app.get(
+    '/api/v1/invitations/:invitation',
+    {
+      schema: {
+        tags: ['people'],
+        summary: 'Whether an invitation can still be accepted',
+        params: InvitationParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { access: 'public', problems: ['not-found'] },
+      onRequest: failures.refuse,
+    },
+    async (request, reply) => {
+      await failures.counting(request, () => checkInvitation(app.database, request.params.invitation));
+      return reply.code(204).send();
+    },
+  );
+
   app.post(
     '/api/v1/invitations/:invitation',
     {

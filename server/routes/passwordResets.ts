@@ -1,4 +1,4 @@
-import { mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
+import { checkReset, mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
 import { setSessionCookie } from '../access/sessionCookie.ts';
 import { beginSession } from '../access/sessions.ts';
@@ -6,6 +6,7 @@ import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { ResetBody, ResetParams, ResetRequestBody, ResetRequested } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
+import { NO_CONTENT } from './answers.ts';
 
 const tags = ['session'];
 const FROM_ONE_ADDRESS = { max: 30, timeWindow: '1 minute' } as const;
@@ -37,6 +38,24 @@ export async function passwordResetRoutes(app: App): Promise<void> {
         );
       });
       return reply.code(202).send({ status: 'accepted', mails: app.mailer.reachesMailboxes });
+    },
+  );
+
+  app.get(
+    '/api/v1/password-resets/:reset',
+    {
+      schema: {
+        tags,
+        summary: 'Whether such a link can still be used',
+        params: ResetParams,
+        response: { 204: NO_CONTENT },
+      },
+      config: { access: 'public', problems: ['not-found'] },
+      onRequest: failures.refuse,
+    },
+    async (request, reply) => {
+      await failures.counting(request, () => checkReset(app.database, request.params.reset));
+      return reply.code(204).send();
     },
   );
 

@@ -86,6 +86,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'GET /api/v1/tokens': { answers: people(200) },
   'DELETE /api/v1/tokens/:id': { answers: people(404) },
   'POST /api/v1/password-resets': { answers: open(202), body: () => ({ email: newEmail() }) },
+  'GET /api/v1/password-resets/:reset': { answers: open(404) },
   'POST /api/v1/password-resets/:reset': {
     answers: open(404),
     body: () => ({ password: 'a long enough secret' }),
@@ -99,6 +100,7 @@ export const ROWS: Readonly<Record<string, Row>> = {
   'POST /unsubscribe/:token': { answers: open(404) },
   'GET /api/v1/overview/look': { answers: people(200) },
   'POST /api/v1/overview/look': { answers: people(200) },
+  'GET /api/v1/invitations/:invitation': { answers: open(204) },
   'POST /api/v1/invitations/:invitation': {
     answers: open(200),
     body: () => ({ password: 'a long enough secret' }),

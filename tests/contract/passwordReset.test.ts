@@ -71,9 +71,12 @@ describe('a forgotten password', () => {
       body: { name: 'Nightly', until: new Date(Date.now() + 86_400_000).toISOString() },
     });
     const link = await linkFor(member.email);
+    const isOpen = async () => (await service.request('GET', `/password-resets/${link}`)).status;
+    expect(await isOpen()).toBe(204);
     expect(mailServer.received.at(-1)).toContain(`reset#${link.slice(0, 20)}`);
     const answer = await reset(link);
     expect([answer.status, answer.body.person.id]).toEqual([200, member.person.id]);
+    expect(await isOpen()).toBe(404);
     expect((await reset(link, 'ten green garden chairs')).status).toBe(404);
     for (const token of [member.token, script.body.token])
       expect((await service.request('GET', '/coaches', { token })).status).toBe(401);

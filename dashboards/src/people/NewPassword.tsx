@@ -9,6 +9,7 @@ import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 import { SHORTEST_PASSWORD } from './shortestPassword.ts';
 import { useLinkKey } from './useLinkKey.ts';
+import { useLinkOver } from './useLinkOver.ts';
 
 interface NewPasswordProps {
   readonly say: {
@@ -39,14 +40,15 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
       navigate('/');
     },
   });
+  const over = useLinkOver(path, key);
   const said = problem?.status === 404 ? words.newPassword.over : problem?.message;
 
   return (
     <section class="narrow">
       <PageTitle text={say.title} />
-      {key === '' ? (
+      {key === '' || over ? (
         <p class="failure" role="alert">
-          {words.newPassword.noKey}
+          {key === '' ? words.newPassword.noKey : words.newPassword.over}
         </p>
       ) : (
         <form ref={ref} onSubmit={onSubmit} noValidate>
