@@ -38,9 +38,13 @@ describePages(
       await page.getByText('Saved.').waitFor();
       await page.getByLabel('Loggers silent for').fill('7');
       await page.getByLabel('From', { exact: true }).fill('22:00');
+      await page.getByLabel('Loggers silent for').focus();
+      await page.getByText('Enter both: nothing is kept before.').waitFor();
+      expect(await page.getByText('Saved.').count()).toBe(0);
       await page.getByLabel('To', { exact: true }).fill('07:00');
-      await page.getByLabel('The week on Monday').check();
+      await page.getByLabel('To', { exact: true }).blur();
       await page.getByRole('button', { name: 'No quiet hours' }).waitFor();
+      await page.getByLabel('The week on Monday').check();
       const api = await place.api();
       await expect
         .poll(() => settingsOf(api))

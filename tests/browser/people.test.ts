@@ -31,6 +31,8 @@ describePages('people', (place) => {
     await dealer.page.getByLabel('Name').fill('Ines');
     await dealer.page.getByRole('button', { name: 'Invite', exact: true }).click();
     const link = await shownLink(dealer.page, 'Link for joining');
+    const box = dealer.page.getByRole('textbox', { name: 'Link for joining' });
+    expect(await box.evaluate((field) => field.scrollHeight - field.clientHeight)).toBeLessThanOrEqual(0);
     await dealer.page.getByText('has not joined yet').waitFor();
     expect(await violationsOn(dealer.page)).toEqual([]);
 
@@ -45,6 +47,10 @@ describePages('people', (place) => {
     await ines.page.getByLabel('Password').fill(PASSWORD);
     await ines.page.getByRole('button', { name: 'Join' }).click();
     await ines.page.getByText('Heron 12').first().waitFor();
+    // The link is used up: that is said before anybody chooses a password.
+    const late = await place.visit(new URL(link).pathname + new URL(link).hash, PHONE);
+    await late.page.getByText('This link was used already, or its time is over.').waitFor();
+    expect(await late.page.getByLabel('Password').count()).toBe(0);
     // A technician has no people to see.
     expect(await ines.page.getByRole('link', { name: 'People' }).count()).toBe(0);
     expect([...dealer.troubles, ...ines.troubles]).toEqual([]);
@@ -115,9 +121,23 @@ describePages('people', (place) => {
     await here.page.getByLabel('New password').fill(PASSWORD);
     await here.page.getByRole('button', { name: 'Change it' }).click();
     await here.page.getByText('This is not your present password.').waitFor();
-    await here.page.getByLabel('Present password').fill(place.person.password);
+    const present = here.page.getByLabel('Present password');
+    const next = here.page.getByLabel('New password');
+    await present.fill(place.person.password);
+    await next.fill(place.person.password);
+    await here.page.getByRole('button', { name: 'Change it' }).click();
+    await here.page.getByText('This is your present password. Choose another one.').waitFor();
+    // What the service said of the attempt before is no longer there beside it.
+    expect(await here.page.getByText('This is not your present password.').count()).toBe(0);
+    await next.fill(PASSWORD);
+    await here.page.getByLabel('Show what is typed').check();
+    expect(await next.getAttribute('type')).toBe('text');
+    expect(await violationsOn(here.page)).toEqual([]);
+    const there = here.page.getByRole('button', { name: 'Sign out there' });
+    await there.first().waitFor();
     await here.page.getByRole('button', { name: 'Change it' }).click();
     await here.page.getByText('The password is changed.').waitFor();
+    await there.first().waitFor({ state: 'detached' });
     await elsewhere.page.reload();
     await elsewhere.page.getByRole('button', { name: 'Sign in' }).waitFor();
     expect(here.troubles).toEqual([]);

@@ -13,6 +13,20 @@ describePages('signing in and out', (place) => {
     await page.getByRole('button', { name: 'Sign in' }).click();
     await page.getByText('This e-mail and password do not belong together.').waitFor();
     expect(await page.getByLabel('E-mail').inputValue()).toBe(place.person.email);
+    await page.getByLabel('E-mail').fill('nobody');
+    await page.getByLabel('Password').fill('');
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByText('Enter a whole address, such as name@example.com.').waitFor();
+    expect(await page.getByText('do not belong together').count()).toBe(0);
+  });
+
+  test('asks whoever was signed out for the password alone', async () => {
+    const { page } = await place.visitAs(place.person, '/settings');
+    await page.context().clearCookies();
+    await page.getByLabel('Units').selectOption('Inches and °F');
+    await page.getByText('You were signed out.').waitFor();
+    expect(await page.getByLabel('E-mail').inputValue()).toBe(place.person.email);
+    await signIn(page, place.person);
   });
 
   test('leads to the address that was asked for, by keyboard alone, and out again', async () => {

@@ -1,6 +1,16 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import { words } from '../words.ts';
 
+const MOST_LINES = 8;
+/** As many characters stand in a line on a phone. */
+const CHARACTERS_IN_LINE = 34;
+
+/** Long lines wrap: what is to be copied is seen whole. */
+const linesOf = (text: string): number =>
+  text
+    .split('\n')
+    .reduce((lines, { length }) => lines + Math.max(1, Math.ceil(length / CHARACTERS_IN_LINE)), 0);
+
 interface CopyableProps {
   readonly label: string;
   readonly text: string;
@@ -27,7 +37,7 @@ export function Copyable({ label, text }: CopyableProps) {
         ref={shown}
         id={id}
         readOnly
-        rows={Math.min(8, text.split('\n').length)}
+        rows={Math.min(MOST_LINES, linesOf(text))}
         value={text}
         spellcheck={false}
       />

@@ -1,4 +1,7 @@
+import { useState } from 'preact/hooks';
 import { Field } from '../components/Field.tsx';
+import { Tick } from '../components/Tick.tsx';
+import { words } from '../words.ts';
 
 interface FieldProps {
   readonly label: string;
@@ -32,12 +35,15 @@ interface PasswordFieldProps extends FieldProps {
 }
 
 export function PasswordField({ label, value, onInput, hint, problem, kind }: PasswordFieldProps) {
-  return (
+  const [shown, setShown] = useState(false);
+  const field = (
     <Field label={label} hint={hint} problem={problem}>
       {(ids) => (
         <input
           {...ids}
-          type="password"
+          {...(shown ? { type: 'text' as const } : { type: 'password' as const })}
+          spellcheck={false}
+          autocapitalize="off"
           name={kind === 'new' ? 'new-password' : 'password'}
           autocomplete={`${kind}-password`}
           value={value}
@@ -45,5 +51,13 @@ export function PasswordField({ label, value, onInput, hint, problem, kind }: Pa
         />
       )}
     </Field>
+  );
+  if (kind === 'current') return field;
+  // Whoever chooses a password can read it over, in place of typing it twice.
+  return (
+    <>
+      {field}
+      <Tick label={words.signIn.show} on={shown} onChange={setShown} />
+    </>
   );
 }

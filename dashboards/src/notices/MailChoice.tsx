@@ -20,6 +20,7 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
   const { person } = useContext(SessionContext);
   const [settings, setSettings] = useState(loaded);
   const [saved, setSaved] = useState(false);
+  const [half, setHalf] = useState(false);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
   const toSay = untold(problem, ['/warningsFrom', '/quiet/to']);
   /** As the service said last; what is chosen meanwhile stands over it until that was answered as well. */
@@ -74,10 +75,11 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
       <QuietHours
         quiet={settings.quiet}
         onChange={(quiet) => change({ quiet })}
+        onHalf={setHalf}
         problem={fieldProblem('/quiet/to')}
       />
       <p role="status" class="about">
-        {busy ? say.saving : saved ? say.saved : ''}
+        {busy ? say.saving : saved && !half ? say.saved : ''}
       </p>
     </>
   );

@@ -9,15 +9,25 @@ type Quiet = NoticeSettings['quiet'];
 interface QuietHoursProps {
   readonly quiet: Quiet;
   readonly onChange: (quiet: Quiet) => void;
+  /** Only one of the two is there yet, so that nothing was kept. */
+  readonly onHalf: (half: boolean) => void;
   readonly problem: string | null;
 }
 
 /** From a time of day to another; kept once both are there. */
-export function QuietHours({ quiet, onChange, problem }: QuietHoursProps) {
+export function QuietHours({ quiet, onChange, onHalf, problem }: QuietHoursProps) {
   const say = words.notices;
   const { timeZone } = useContext(SessionContext).settings;
   const [from, setFrom] = useState(quiet?.from ?? '');
   const [to, setTo] = useState(quiet?.to ?? '');
+  const [left, setLeft] = useState(false);
+  const leave = (event: FocusEvent & { currentTarget: HTMLElement }) => {
+    // From one of the two to the other is within.
+    if (event.relatedTarget instanceof Node && event.currentTarget.contains(event.relatedTarget)) return;
+    setLeft(true);
+    onHalf((from === '') !== (to === ''));
+  };
+  const missing = (time: string) => (left && time === '' && from !== to ? say.quietBoth : null);
   const keep = () => {
     if (from !== '' && to !== '' && (from !== quiet?.from || to !== quiet?.to)) onChange({ from, to });
   };
@@ -40,14 +50,14 @@ export function QuietHours({ quiet, onChange, problem }: QuietHoursProps) {
     </Field>
   );
   return (
-    <fieldset class="quiet-hours">
+    <fieldset class="quiet-hours" onFocusOut={leave}>
       <legend>{say.quiet}</legend>
       <p class="hint">
         {say.quietAbout} {timeZone === null ? say.noZone : say.inZone(timeZone)}{' '}
         {timeZone === null && <a href="/settings">{say.setZone}</a>}
       </p>
-      {time(say.quietFrom, from, setFrom, null)}
-      {time(say.quietTo, to, setTo, problem)}
+      {time(say.quietFrom, from, setFrom, missing(from))}
+      {time(say.quietTo, to, setTo, missing(to) ?? problem)}
       {quiet !== null && (
         <button type="button" onClick={clear}>
           {say.noQuiet}

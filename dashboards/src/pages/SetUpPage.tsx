@@ -4,6 +4,7 @@ import type { SignedIn } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
+import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { useLinkKey } from '../people/useLinkKey.ts';
@@ -58,9 +59,14 @@ export function SetUpPage() {
           <Field label={words.setUp.email} problem={problemOf('email')}>
             {(ids) => <input {...ids} {...control('email', 'username')} type="email" />}
           </Field>
-          <Field label={words.setUp.password} hint={words.setUp.passwordHint} problem={problemOf('password')}>
-            {(ids) => <input {...ids} {...control('password', 'new-password')} type="password" />}
-          </Field>
+          <PasswordField
+            label={words.setUp.password}
+            hint={words.setUp.passwordHint}
+            kind="new"
+            value={typed.password}
+            onInput={(password) => setTyped({ ...typed, password })}
+            problem={problemOf('password')}
+          />
           <button type="submit" class="main-action" disabled={busy}>
             {busy ? words.setUp.busy : words.setUp.submit}
           </button>

@@ -10,8 +10,8 @@ import { words } from '../words.ts';
 
 /** `again`: the session was lost under an open page, which waits as it is. */
 export function SignInPage({ again }: { readonly again: boolean }) {
-  const { signedIn } = useContext(SessionContext);
-  const [email, setEmail] = useState('');
+  const { signedIn, person } = useContext(SessionContext);
+  const [email, setEmail] = useState(again ? (person?.email ?? '') : '');
   const [password, setPassword] = useState('');
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
     wrong: {

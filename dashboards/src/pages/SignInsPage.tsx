@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { ChangePassword } from '../signIns/ChangePassword.tsx';
 import { Places } from '../signIns/Places.tsx';
@@ -6,12 +7,13 @@ import { words } from '../words.ts';
 
 /** How the person signs in: where it is, its password, its tokens. */
 export function SignInsPage() {
+  const [changes, setChanges] = useState(0);
   return (
     <section class="narrow">
       <PageTitle text={words.signIns.title} />
       <p class="lead">{words.signIns.lead}</p>
-      <Places />
-      <ChangePassword />
+      <Places version={String(changes)} />
+      <ChangePassword onChanged={() => setChanges((n) => n + 1)} />
       <Tokens />
     </section>
   );

@@ -7,14 +7,19 @@ import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { words } from '../words.ts';
 
 /** Changes the own password, which ends every other session. */
-export function ChangePassword() {
+export function ChangePassword({ onChanged }: { readonly onChanged: () => void }) {
   const say = words.signIns;
   const [changed, setChanged] = useState(false);
   return (
     <section aria-labelledby="password">
       <h2 id="password">{say.password}</h2>
       <Opens title={say.change}>
-        <PasswordForm onDone={() => setChanged(true)} />
+        <PasswordForm
+          onDone={() => {
+            setChanged(true);
+            onChanged();
+          }}
+        />
       </Opens>
       <p role="status">{changed && say.changed}</p>
     </section>
@@ -28,7 +33,8 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
     wrong: {
       oldPassword: oldPassword === '' ? say.oldMissing : null,
-      newPassword: newPassword.length < SHORTEST_PASSWORD ? say.tooShort : null,
+      newPassword:
+        newPassword.length < SHORTEST_PASSWORD ? say.tooShort : newPassword === oldPassword ? say.same : null,
     },
     send: () => call('/password', { method: 'PUT', body: { oldPassword, newPassword }, keepSession: true }),
     onSent: () => {

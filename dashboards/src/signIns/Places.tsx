@@ -2,17 +2,24 @@ import { useContext } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Page, SessionPlace } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { useRefresh } from '../api/useRefresh.ts';
 import { Moment } from '../components/Moment.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
+interface PlacesProps {
+  /** Another one once others may have ended. */
+  readonly version: string;
+}
+
 /** Where the person is signed in, with the way out of each. */
-export function Places() {
+export function Places({ version }: PlacesProps) {
   const say = words.signIns;
   const { signOut } = useContext(SessionContext);
   const load = useLoad<Page<SessionPlace>>('/sessions');
+  useRefresh(version, load.reload);
   const { busy, problem, send } = useSending();
   const end = async (id: string) => {
     if (await send(async () => call(`/sessions/${id}`, { method: 'DELETE' }))) load.reload();

@@ -16,6 +16,7 @@ export const noticesWords = {
     quietAbout: 'No mail comes then. What comes up waits until they are over.',
     quietFrom: 'From',
     quietTo: 'To',
+    quietBoth: 'Enter both: nothing is kept before.',
     inZone: (zone: string) => `By the clock of ${zone}.`,
     noZone: 'By the clock of UTC, as no time zone is set.',
     setZone: 'Set your time zone',

@@ -76,6 +76,7 @@ export const peopleWords = {
     next: 'New password',
     hint: 'At least 12 characters. Every other device is signed out.',
     tooShort: 'The password needs at least 12 characters.',
+    same: 'This is your present password. Choose another one.',
     oldMissing: 'Enter your present password.',
     wrongOld: 'This is not your present password.',
     changed: 'The password is changed. Every other device was signed out.',

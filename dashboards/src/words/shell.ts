@@ -55,6 +55,7 @@ export const shellWords = {
     wrong: 'This e-mail and password do not belong together.',
     emailMissing: 'Enter your e-mail address.',
     passwordMissing: 'Enter your password.',
+    show: 'Show what is typed',
   },
 
   setUp: {
