@@ -57,7 +57,9 @@ export function PasswordField({ label, value, onInput, hint, problem, kind }: Pa
   return (
     <>
       {field}
-      <Tick label={words.signIn.show} on={shown} onChange={setShown} />
+      <div>
+        <Tick label={words.signIn.show} on={shown} onChange={setShown} />
+      </div>
     </>
   );
 }

@@ -18,7 +18,7 @@ export function StrokesTable({ strokes, directions, onChange }: StrokesProps) {
     <section aria-labelledby="cut">
       <h2 id="cut">{say.strokes}</h2>
       <Scroll of={say.strokes}>
-        <table>
+        <table class="cut">
           <thead>
             <tr>
               <th scope="col">{say.number}</th>
