@@ -6,10 +6,12 @@ import { describePages } from './support/place.ts';
 
 describePages('what somebody may not do', (place) => {
   let strokeId: string;
+  let roomId: string;
   beforeAll(async () => {
     const api = await place.api();
     const coach = await addCoach(api, 'Juniper 31');
     const room = await addRoom(api, coach, 'Bedroom');
+    roomId = room.id;
     [strokeId] = await sendDays(api, coach, room, () => [{ side: 'front', runningAmps: 8.5 }], 1);
     await allAnalysed(api, room);
   }, 60_000);
@@ -22,6 +24,12 @@ describePages('what somebody may not do', (place) => {
     await page.getByRole('heading', { name: 'Measures' }).waitFor();
     expect(await page.getByRole('button', { name: 'Set this stroke aside' }).count()).toBe(0);
     expect(troubles).toEqual([]);
+  });
+
+  test('is not offered to an owner where recordings are added', async () => {
+    const { page } = await place.visitAs(await addOwner(place), `/rooms/${roomId}/upload`);
+    await page.getByText('Recordings are added by dealers and technicians.').waitFor();
+    expect(await page.getByText('Choose a file').count()).toBe(0);
   });
 
   test.each(['/people', '/record'])('is not offered at %s to whoever is no dealer', async (path) => {

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import type { Coach, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
+import { oneCoach } from '../api/questions.ts';
+import type { CoachOverview, Page, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
@@ -112,7 +113,8 @@ function UploadHere({ room }: { readonly room: Room }) {
 /** A recording from a file, looked at before it is stored. */
 export function UploadPage({ id }: { readonly id: string }) {
   const room = useLoad<Room>(`/rooms/${encodeURIComponent(id)}`);
-  const coach = useLoad<Coach>(room.value === null ? null : `/coaches/${room.value.coachId}`);
+  const coaches = useLoad<Page<CoachOverview>>(room.value === null ? null : oneCoach(room.value.coachId));
+  const coach = coaches.value?.items[0];
   if (room.value === null) {
     if (room.problem === null) return <Waiting />;
     return (
@@ -124,10 +126,16 @@ export function UploadPage({ id }: { readonly id: string }) {
   }
   return (
     <>
-      <RoomTrail coach={coach.value} room={room.value} />
+      <RoomTrail coach={coach ?? null} room={room.value} />
       <PageTitle text={words.upload.title} />
-      <p class="lead">{words.upload.lead}</p>
-      <UploadHere room={room.value} />
+      {coach?.role === 'owner' ? (
+        <p class="lead">{words.upload.notOwners}</p>
+      ) : (
+        <>
+          <p class="lead">{words.upload.lead}</p>
+          <UploadHere room={room.value} />
+        </>
+      )}
     </>
   );
 }

@@ -4,6 +4,7 @@ export const uploadWords = {
     title: 'Add a recording',
     link: 'Add a recording from a file',
     lead: 'A CSV from a clamp meter or a logger, with a column of current for each side. You see what is made of it before anything is stored.',
+    notOwners: 'Recordings are added by dealers and technicians. Ask the one who looks after this coach.',
     drop: 'Drop the file here, or',
     choose: 'Choose a file',
     chosen: (name: string, size: string) => `${name}, ${size}`,
