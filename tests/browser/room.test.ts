@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
-import { addFleet, type Fleet } from './support/fleet.ts';
+import { ask } from './support/api.ts';
+import { addCoach, addFleet, addRoom, allAnalysed, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
+import { strokeBody } from './support/strokeShape.ts';
 import { signIn } from './support/visitor.ts';
 
 describePages('a room that got worse', (place) => {
@@ -29,6 +31,29 @@ describePages('a room that got worse', (place) => {
     expect(rooms[1]).toMatch(/^Dinette/);
   });
 
+  test('on a weak supply shows the volts, the limit and since when', async () => {
+    const api = await place.api();
+    const room = await addRoom(api, await addCoach(api, 'Weak 24'), 'Den');
+    const strokes = Array.from({ length: 6 }, (_, day) => {
+      const at = new Date(Date.parse('2026-05-01T15:00:00Z') + day * 86_400_000);
+      const way = day % 2 === 0 ? 'extend' : 'retract';
+      const body = strokeBody(room.id, `weak/${day}`, at, way, [{ side: 'front', runningAmps: 8.5 }]);
+      return { ...body, supply: { rateHz: 10, volts: Array(216).fill(day < 3 ? 12.5 : 9.846) } };
+    });
+    await ask(api, 'POST', '/strokes', strokes);
+    await allAnalysed(api, room);
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
+    const warning = page.getByRole('article').filter({ hasText: 'Supply too low while running' });
+    await warning.getByText('held only 9.8 V').waitFor();
+    const picture = warning.getByRole('img', {
+      name: /^Supply while running, 6 strokes: 9\.8\sV to 12\.5\sV\. 3 were below the limit of 10\.5\sV/,
+    });
+    await picture.waitFor();
+    expect(await picture.locator('.small-beyond').count()).toBe(3);
+    expect(await picture.locator('.small-limit, .small-place').count()).toBe(2);
+    expect(await warning.getByRole('term').allTextContents()).toEqual(['Limit']);
+  });
+
   test('tells its verdict, what was measured, and cautions with the checks', async () => {
     const { page, troubles } = await openRoom();
     const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
@@ -49,7 +74,9 @@ describePages('a room that got worse', (place) => {
       'What not to do, and what to mind',
       'When to stop using the room',
     ]);
-    await warning.getByRole('img', { name: /^The last \d+ strokes/ }).waitFor();
+    await warning
+      .getByRole('img', { name: /^\d+ strokes going out\. \d+ were outside the normal of its time/ })
+      .waitFor();
     const clean = warning.getByRole('listitem').filter({ hasText: 'Clean the wall racks' });
     await clean.getByText('Disconnect the supply').waitFor();
     await warning.getByRole('link', { name: 'Latest stroke' }).waitFor();

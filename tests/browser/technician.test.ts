@@ -97,6 +97,13 @@ describePages('a technician beside the coach', (place) => {
     const page = await openStroke(latestExtend());
     await page.getByText('Lay other strokes over it').click();
     const boxes = page.locator('.picks input');
+    // Those that ran the same way are offered, all others on demand.
+    await boxes.nth(8).waitFor();
+    expect(await page.locator('.picks .remarks', { hasText: 'Retract' }).count()).toBe(0);
+    await page.getByLabel('Those that ran the other way, too').check();
+    await page.locator('.picks .remarks', { hasText: 'Retract' }).first().waitFor();
+    await page.getByLabel('Those that ran the other way, too').uncheck();
+    await page.locator('.picks .remarks', { hasText: 'Retract' }).first().waitFor({ state: 'detached' });
     for (let i = 0; i < 7; i++) await boxes.nth(i).check();
     await travelOf(page).locator('.key-letter').nth(6).waitFor();
     expect(await travelOf(page).locator('.key-letter').allTextContents()).toEqual([...'BCDEFGH']);

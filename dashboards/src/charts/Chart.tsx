@@ -9,14 +9,17 @@ interface ChartProps {
   readonly title: string;
   /** What the picture shows, in sentences, for those who do not see it and those in a hurry; a side a line. */
   readonly summary: string;
+  /** What changes while it is watched: there the words stand below it. */
+  readonly pictureFirst?: boolean;
   readonly keys: ComponentChildren;
   readonly picture: ComponentChildren;
   readonly table: ComponentChildren;
 }
 
 /** A picture never stands alone: its title, its finding in words, its key, and the same as a table. */
-export function Chart({ level = 3, title, summary, keys, picture, table }: ChartProps) {
+export function Chart({ level = 3, title, summary, pictureFirst = false, keys, picture, table }: ChartProps) {
   const id = useId();
+  const told = <p class="summary">{summary}</p>;
   const Heading = level === 2 ? 'h2' : 'h3';
   return (
     <figure class="chart" aria-labelledby={id}>
@@ -24,10 +27,12 @@ export function Chart({ level = 3, title, summary, keys, picture, table }: Chart
         <Heading id={id} dir="auto">
           {title}
         </Heading>
-        <p class="summary">{summary}</p>
+        {!pictureFirst && told}
       </figcaption>
+      {pictureFirst && picture}
+      {pictureFirst && told}
       <ul class="keys">{keys}</ul>
-      {picture}
+      {!pictureFirst && picture}
       <details>
         <summary>{words.trend.table}</summary>
         <Scroll of={title}>{table}</Scroll>

@@ -71,12 +71,23 @@ export function numberAxis(theme: ChartTheme, label: Label = plainNumber): uPlot
   };
 }
 
-/** An upright axis as wide as its widest label needs; the unit stands at every label. */
+/** On a phone two axes must not take half of the picture. */
+const NARROW_PX = 480;
+const isNarrow = ({ width }: uPlot): boolean => width < NARROW_PX;
+
+/** An upright axis as wide as its widest label needs; the unit stands at every label, in a narrow picture at the top one. */
 export function uprightAxis(theme: ChartTheme, unit: string): uPlot.Axis {
-  const label: Label = unit === '1' ? finePercent : (value, step) => `${tickNumber(value, step)} ${unit}`;
+  const label: Label = unit === '1' ? finePercent : tickNumber;
+  const hasUnit = (u: uPlot, i: number, splits: readonly number[]) =>
+    unit !== '1' && (!isNarrow(u) || i === splits.length - 1);
   return {
-    ...numberAxis(theme, label),
-    size: (_, labels) => 18 + 7 * Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length)),
+    ...look(theme),
+    values: (u, splits, _axis, _space, step) =>
+      splits.map((value, i) => label(value, step) + (hasUnit(u, i, splits) ? ` ${unit}` : '')),
+    size: (u, labels) => {
+      const longest = Math.max(2, ...(labels ?? []).map((text) => (text ?? '').length));
+      return (isNarrow(u) ? 11 : 18) + 7 * longest;
+    },
     space: 28,
   };
 }

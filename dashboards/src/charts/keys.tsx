@@ -119,10 +119,22 @@ export function TurnKey({ text }: { readonly text: string }) {
   );
 }
 
-export function LetterKey({ letter, text }: { readonly letter: string; readonly text: string }) {
+interface LetterKeyProps {
+  readonly letter: string;
+  /** Its place among those laid over, from 0: its colour. */
+  readonly place: number;
+  readonly text: string;
+}
+
+export function LetterKey({ letter, place, text }: LetterKeyProps) {
   return (
     <li>
-      <strong class="key-letter">{letter}</strong>
+      <span class={`key-line overlay-${place + 1}`}>
+        <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">
+          <path class="key-overlay" d="M1 7h26" />
+        </svg>
+        <strong class="key-letter">{letter}</strong>
+      </span>
       <span>{text}</span>
     </li>
   );

@@ -12,6 +12,8 @@ export interface ChartTheme {
   readonly phaseRunning: string;
   readonly phaseEndStop: string;
   readonly sides: readonly SideLook[];
+  /** Of strokes that are laid over another, in their order. */
+  readonly overlays: readonly string[];
 }
 
 /** A side is told by its colour and by its dash, so that it reads in grey too. */
@@ -21,6 +23,9 @@ export interface SideLook {
 }
 
 export const SIDE_DASHES: readonly (readonly number[])[] = [[], [7, 4], [2, 3], [10, 3, 2, 3]];
+
+/** As many strokes may be laid over one (`tokens.css` has as many colours). */
+export const OVERLAY_COLOURS = 7;
 
 export function readTheme(): ChartTheme {
   const style = getComputedStyle(document.documentElement);
@@ -37,6 +42,7 @@ export function readTheme(): ChartTheme {
     phaseInrush: token('phase-inrush'),
     phaseRunning: token('phase-running'),
     phaseEndStop: token('phase-end-stop'),
+    overlays: Array.from({ length: OVERLAY_COLOURS }, (_, i) => token(`overlay-${i + 1}`)),
     sides: SIDE_DASHES.map((dash, i) => ({ colour: token(`side-${i + 1}`), dash })),
   };
 }

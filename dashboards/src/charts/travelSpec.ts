@@ -5,7 +5,7 @@ import { numberAxis, uprightAxis } from './axes.ts';
 import { drawLane, LANE_PX, type Stretch } from './lanes.ts';
 import { drawMark, markedRange, type NumberedMark } from './marks.ts';
 import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels } from './pens.ts';
+import { fontOf, inside, pixels, writeOver } from './pens.ts';
 import { type ChartTheme, lookOf } from './theme.ts';
 import { upperThird } from './timeSpec.ts';
 import { drawNormal, drawTurns } from './travelGround.ts';
@@ -75,7 +75,13 @@ export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: P
       series: [
         {},
         ...lines.map(({ side }) => ({ ...penOf(lookFor(side)), width: 2.25 })),
-        ...laid.map(({ side }) => ({ ...penOf(lookFor(side)), width: 1, alpha: 0.75 })),
+        // A stroke is told by its colour, and its side by the dash that this has everywhere.
+        ...overlays.flatMap(({ lines: theirs }, i) =>
+          theirs.map(({ side }) => ({
+            ...penOf({ ...lookFor(side), colour: theme.overlays[i] }),
+            width: 1.25,
+          })),
+        ),
         ...samples.map(({ side }) => ({
           stroke: lookFor(side).colour,
           width: 0.75,
@@ -98,7 +104,7 @@ export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: P
             for (const [lane, of] of [...samples].reverse().entries()) {
               drawLane(u, lane, stretches(of), lookFor(of.side).colour, theme);
             }
-            drawLetters(u, overlays, (side) => lookFor(side).colour);
+            drawLetters(u, overlays, theme);
             inside(u, (pen) => {
               for (const mark of marks) {
                 const x = u.valToPos(mark.position, 'x', true);
@@ -177,23 +183,25 @@ function stretches({ inrushEnd, endStop, pauses }: SideTravel): Stretch[] {
   ];
 }
 
-/** Each stroke that was laid over has its letter at both ends of its lines. */
-function drawLetters(u: uPlot, overlays: readonly Overlay[], colourOf: (side: string) => string): void {
+/** Each line of a stroke that was laid over has its letter, each at a place of its own in what is seen. */
+function drawLetters(u: uPlot, overlays: readonly Overlay[], theme: ChartTheme): void {
+  const { min, max } = u.scales.x;
+  const count = overlays.reduce((sum, { lines }) => sum + lines.length, 0);
+  let at = 0;
   inside(u, (pen) => {
-    pen.font = fontOf(11);
+    pen.font = fontOf(12);
     pen.textBaseline = 'middle';
     pen.textAlign = 'center';
     for (const [i, { letter, lines }] of overlays.entries()) {
-      for (const { side, profile } of lines) {
-        pen.fillStyle = colourOf(side);
-        // Staggered, so that letters of strokes that lie together can be told apart.
-        for (const part of [0.06 + 0.03 * i, 0.94 - 0.03 * i]) {
-          const bin = Math.round(part * (profile.length - 1));
-          const amps = profile[bin];
-          if (amps === null || amps === undefined) continue;
-          const x = u.valToPos((bin + 0.5) / profile.length, 'x', true);
-          pen.fillText(letter, x, u.valToPos(amps, 'y', true) - pixels(7));
-        }
+      pen.fillStyle = theme.overlays[i];
+      for (const { profile } of lines) {
+        const place = (min ?? 0) + ((at + 0.5) / count) * ((max ?? 1) - (min ?? 0));
+        at += 1;
+        const bin = Math.min(profile.length - 1, Math.max(0, Math.floor(place * profile.length)));
+        const amps = profile[bin];
+        if (amps === null || amps === undefined) continue;
+        const x = u.valToPos((bin + 0.5) / profile.length, 'x', true);
+        writeOver(pen, letter, x, u.valToPos(amps, 'y', true) - pixels(8), theme.surface);
       }
     }
   });

@@ -64,6 +64,7 @@ export function RunningChart({ stroke, room }: { readonly stroke: RunningStroke;
   return (
     <Chart
       level={3}
+      pictureFirst
       title={words.directions[stroke.direction ?? 'unknown']}
       summary={[
         say.until(seconds(lastSecond(stroke))),

@@ -68,7 +68,9 @@ function RoomHere({ room, reload }: RoomHereProps) {
       <PageTitle text={room.name} />
       <Loaded load={status}>{(value) => <RoomAnswer status={value} checksAt={`#${CHECKS}`} />}</Loaded>
       {(running.length > 0 || finished !== null) && (
-        <LiveSection room={room} running={running} finished={finished} />
+        <div class="live">
+          <LiveSection room={room} running={running} finished={finished} />
+        </div>
       )}
       <WarningsSection room={room} version={version} onChange={changed} />
       <Later>

@@ -6,31 +6,43 @@ import { sideName } from '../sideName.ts';
 import { courseBegin, courseOf } from '../small/course.ts';
 import { SmallChart } from '../small/SmallChart.tsx';
 import { words } from '../words.ts';
+import { EvidenceFigure, placeOfBegin } from './EvidenceFigure.tsx';
 import { type Evidence, evidenceOf } from './evidencePicture.ts';
+import { SupplyPicture } from './SupplyPicture.tsx';
 
 type Of<Kind extends Evidence['kind']> = Extract<Evidence, { kind: Kind }>;
 
-function CoursePicture({ evidence, room, until }: { evidence: Of<'course'>; room: Room; until: string }) {
+interface CourseProps {
+  readonly evidence: Of<'course'>;
+  readonly room: Room;
+  readonly warning: Warning;
+}
+
+function CoursePicture({ evidence, room, warning }: CourseProps) {
   const { measure, side, direction, asParts } = evidence;
-  const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(until) });
+  const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(warning.openedAt) });
+  if (warning.clearedAt !== null) asked.set('to', warning.clearedAt);
   const load = useLoad<Trend>(`/rooms/${room.id}/trend?${asked}`);
   const say = words.warnings.picture;
   return (
     <Loaded load={load}>
       {(trend) => {
         const course = courseOf(trend, side, Math.max(0, room.sides.indexOf(side)), asParts);
-        if (course.line.points.length < 2) return null;
-        const outside = course.line.beyond?.length ?? 0;
-        const summary = say.course(
-          course.line.points.length,
-          words.directions[direction].toLowerCase(),
-          outside,
-        );
+        const shown = course.line.points.length;
+        if (shown < 2) return null;
+        const strokes = trend.points.slice(-shown);
+        const place = placeOfBegin(strokes, warning);
+        const summary = say.course(shown, direction, course.line.beyond?.length ?? 0);
         return (
-          <figure class="evidence">
-            <SmallChart lines={[course.line]} band={course.band} uprights={course.work} label={summary} />
-            <figcaption class="about">{summary}</figcaption>
-          </figure>
+          <EvidenceFigure summary={summary} strokes={strokes} place={place} banded={course.band !== null}>
+            <SmallChart
+              lines={[course.line]}
+              band={course.band}
+              uprights={course.work}
+              place={place}
+              label={summary}
+            />
+          </EvidenceFigure>
         );
       }}
     </Loaded>
@@ -73,5 +85,7 @@ function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; re
 export function EvidencePicture({ warning, room }: { readonly warning: Warning; readonly room: Room }) {
   const evidence = evidenceOf(warning, room.sides);
   if (evidence.kind === 'travel') return <TravelPicture evidence={evidence} room={room} />;
-  return <CoursePicture evidence={evidence} room={room} until={warning.openedAt} />;
+  if (evidence.kind === 'supply')
+    return <SupplyPicture warning={warning} room={room} limitVolts={evidence.limitVolts} />;
+  return <CoursePicture evidence={evidence} room={room} warning={warning} />;
 }

@@ -75,6 +75,9 @@ interface TrendChartProps extends SideTrendProps {
   readonly onView: (view: View | null) => void;
 }
 
+/** A finger cannot drag out a part or aim at a point. */
+const isTouched = (): boolean => matchMedia('(hover: none)').matches;
+
 const viewText = ({ min, max }: View) => words.zoom.span(whenText(min * 1000), whenText(max * 1000));
 
 function TrendChart(props: TrendChartProps) {
@@ -93,7 +96,7 @@ function TrendChart(props: TrendChartProps) {
   );
   const readout = (index: number | null) => {
     const point = index === null ? undefined : trend.points[index];
-    if (point === undefined) return words.trend.hint;
+    if (point === undefined) return isTouched() ? words.trend.touchHint : words.trend.hint;
     return `${whenText(point.at)}: ${quantity(shownValue(point, scale), measure.unit)}`;
   };
   return (

@@ -34,8 +34,8 @@ function valueText(value: unknown): string | null {
   return typeof value === 'string' && value !== '' ? value : null;
 }
 
-/** Told by the warning itself, in its own words. */
-const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side', 'way'];
+/** Told by the warning itself, in its own words and its own rounding. */
+const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side', 'way', 'meanVolts'];
 
 function labelOf(name: string, ending: string): string {
   const known: Readonly<Record<string, string>> = words.evidence.names;

@@ -1,7 +1,10 @@
 import type { Direction, Warning, WarningKind } from '../api/types.ts';
 
-/** What shows best what a kind of warning has seen: a measure's course, or where along the travel it is. */
-type Shows = { readonly course: string; readonly asParts: boolean; readonly ofSide: boolean } | 'travel';
+/** What shows best what a kind of warning has seen: a measure's course, the supply's, or where along the travel it is. */
+type Shows =
+  | { readonly course: string; readonly asParts: boolean; readonly ofSide: boolean }
+  | 'supply'
+  | 'travel';
 
 const SHOWS: Record<WarningKind, Shows> = {
   'rising-draw': { course: 'runningAmps', asParts: true, ofSide: true },
@@ -10,7 +13,7 @@ const SHOWS: Record<WarningKind, Shows> = {
   'uneven-sides': { course: 'share', asParts: false, ofSide: true },
   'late-side': { course: 'lagS', asParts: false, ofSide: false },
   'short-travel': { course: 'durationS', asParts: true, ofSide: true },
-  'weak-supply': { course: 'durationS', asParts: true, ofSide: true },
+  'weak-supply': 'supply',
   'stall-spike': 'travel',
   'dropped-load': 'travel',
   'sensor-doubt': 'travel',
@@ -23,6 +26,11 @@ export type Evidence =
       readonly asParts: boolean;
       readonly side: string;
       readonly direction: Direction;
+    }
+  | {
+      readonly kind: 'supply';
+      /** Below it the supply is too low; null where the warning does not say. */
+      readonly limitVolts: number | null;
     }
   | {
       readonly kind: 'travel';
@@ -38,6 +46,10 @@ export function evidenceOf(warning: Warning, sides: readonly string[]): Evidence
   // Of a rise over a stretch of the travel, where that is.
   if (shows === 'travel' || (warning.kind === 'rising-draw' && warning.position !== null))
     return { kind: 'travel', strokeId: warning.latestStrokeId, side, place: warning.position };
+  if (shows === 'supply') {
+    const { leastVolts } = warning.evidence;
+    return { kind: 'supply', limitVolts: typeof leastVolts === 'number' ? leastVolts : null };
+  }
   const direction = warning.direction ?? 'extend';
   return { kind: 'course', measure: shows.course, asParts: shows.asParts, side, direction };
 }

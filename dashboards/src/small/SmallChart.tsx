@@ -14,6 +14,8 @@ interface SmallChartProps {
   readonly lines: readonly SmallLine[];
   /** The normal band; null while there is none. */
   readonly band: readonly [number, number] | null;
+  /** A value that a dashed line marks. */
+  readonly limit?: number | null;
   /** Places of upright lines, 0 to 1: work done. */
   readonly uprights?: readonly number[];
   /** A place to point at, 0 to 1. */
@@ -27,9 +29,9 @@ const HEIGHT = 88;
 const EDGE = 8;
 
 /** Of all that is drawn, with some room around. */
-function extentOf(lines: readonly SmallLine[], band: SmallChartProps['band']): readonly [number, number] {
+function extentOf({ lines, band, limit }: SmallChartProps): readonly [number, number] {
   const values = lines.flatMap((line) => line.points.flatMap(([, value]) => value ?? []));
-  const all = band === null ? values : [...values, ...band];
+  const all = [...values, ...(band ?? []), ...(limit === null || limit === undefined ? [] : [limit])];
   if (all.length === 0) return [0, 1];
   const low = Math.min(...all);
   const high = Math.max(...all);
@@ -37,8 +39,9 @@ function extentOf(lines: readonly SmallLine[], band: SmallChartProps['band']): r
   return [low - room, high + room];
 }
 
-export function SmallChart({ lines, band, uprights = [], place = null, label }: SmallChartProps) {
-  const [low, high] = extentOf(lines, band);
+export function SmallChart(props: SmallChartProps) {
+  const { lines, band, limit = null, uprights = [], place = null, label } = props;
+  const [low, high] = extentOf(props);
   const x = (along: number) => Math.round(10 * (EDGE + along * (WIDTH - 2 * EDGE))) / 10;
   const y = (value: number) => Math.round(10 * (HEIGHT - (HEIGHT * (value - low)) / (high - low))) / 10;
   return (
@@ -46,6 +49,7 @@ export function SmallChart({ lines, band, uprights = [], place = null, label }: 
       {band !== null && (
         <rect class="key-band" x="0" width={WIDTH} y={y(band[1])} height={y(band[0]) - y(band[1])} />
       )}
+      {limit !== null && <path class="small-limit" d={`M0 ${y(limit)}H${WIDTH}`} />}
       {uprights.map((along) => (
         <path key={along} class="key-work" d={`M${x(along)} 0V${HEIGHT}`} />
       ))}

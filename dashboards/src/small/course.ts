@@ -2,7 +2,10 @@ import type { Trend } from '../api/types.ts';
 import type { SmallLine } from './SmallChart.tsx';
 
 /** The latest strokes tell a course that a phone can show. */
-const MOST_STROKES = 60;
+export const MOST_STROKES = 60;
+
+/** The place of one of so many strokes along a picture, 0 to 1. */
+export const alongOf = (i: number, count: number): number => (count < 2 ? 0.5 : i / (count - 1));
 
 /** A side's strokes as parts of its own normal, oldest first. */
 export interface SideCourse {
@@ -22,7 +25,7 @@ export function courseOf(trend: Trend, side: string | null, index: number, asPar
   const points = trend.points.slice(-MOST_STROKES);
   const { limits } = trend;
   const scale = asParts && limits !== null && limits.centre > 0 ? limits.centre : 1;
-  const along = (i: number) => (points.length < 2 ? 0.5 : i / (points.length - 1));
+  const along = (i: number) => alongOf(i, points.length);
   const values = points.map((point) => (point.adjusted ?? point.value) / scale);
   const last = points.at(-1);
   const work = trend.services.flatMap((service) => {

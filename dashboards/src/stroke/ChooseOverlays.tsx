@@ -1,8 +1,10 @@
+import { useState } from 'preact/hooks';
 import type { Room, Stroke } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
 import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
+import { Tick } from '../components/Tick.tsx';
 import { quantity } from '../format.ts';
 import { replaceAddress } from '../router.ts';
 import { sideName } from '../sideName.ts';
@@ -30,7 +32,11 @@ function runningOf(stroke: Stroke, room: Room): string {
 /** The room's other strokes, to be laid over this one: up to eight in one picture. */
 export function ChooseOverlays({ room, stroke, chosen, problem }: ChooseProps) {
   const say = words.stroke.overlays;
-  const list = usePages<Stroke>(`/rooms/${room.id}/strokes`, AT_ONCE);
+  const [both, setBoth] = useState(false);
+  // What ran the other way meets other seals and slopes: it is compared on purpose only.
+  const way = stroke.analysis?.status === 'done' ? stroke.analysis.direction : null;
+  const asked = both || way === null ? '' : `?direction=${way}`;
+  const list = usePages<Stroke>(`/rooms/${room.id}/strokes${asked}`, AT_ONCE);
   const full = chosen.length >= MOST_OVERLAYS;
   const toggle = (id: string) =>
     replaceAddress(
@@ -41,6 +47,7 @@ export function ChooseOverlays({ room, stroke, chosen, problem }: ChooseProps) {
     <details class="overlays no-print" open={chosen.length > 0}>
       <summary>{say.title}</summary>
       <p class="about">{say.explain(MOST_OVERLAYS + 1)}</p>
+      <Tick label={say.both} on={both} onChange={setBoth} />
       {problem !== null && <Failure problem={problem} />}
       <Loaded load={list.first}>
         {() => (
@@ -57,7 +64,7 @@ export function ChooseOverlays({ room, stroke, chosen, problem }: ChooseProps) {
                       onChange={() => toggle(other.id)}
                     />
                     <span>
-                      {place >= 0 && <strong>{LETTERS[place]} </strong>}
+                      {place >= 0 && <strong class={`overlay-${place + 1}`}>{LETTERS[place]} </strong>}
                       <Moment at={other.startedAt} />
                       <span class="remarks">
                         {words.directions[other.direction ?? 'unknown']}

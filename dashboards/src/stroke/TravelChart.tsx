@@ -108,6 +108,7 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
               <LetterKey
                 key={other.id}
                 letter={LETTERS[i]}
+                place={i}
                 text={`${whenText(other.startedAt)}, ${words.directions[other.direction ?? 'unknown']}`}
               />
             ))}

@@ -1,5 +1,7 @@
+import { OVERLAY_COLOURS } from '../charts/theme.ts';
+
 /** Which other strokes lie over a stroke: in the address, so that the picture can be sent to somebody. */
-export const MOST_OVERLAYS = 7;
+export const MOST_OVERLAYS = OVERLAY_COLOURS;
 const NAME = 'with';
 
 /** The second to the eighth stroke of a picture. */

@@ -77,6 +77,7 @@ export const roomWords = {
     below: 'below',
     notJudged: 'not judged',
     hint: 'Drag across to look closer. Click a point to open its stroke.',
+    touchHint: 'Two fingers look closer. The table below opens each stroke.',
   },
 
   strokes: {

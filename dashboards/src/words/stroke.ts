@@ -29,7 +29,8 @@ export const strokeWords = {
     overlays: {
       title: 'Lay other strokes over it',
       explain: (most: number) =>
-        `Up to ${most} strokes in one picture. Each is shown by its medians, with a letter on its lines.`,
+        `Up to ${most} strokes in one picture. Each is shown by its medians, in a colour and with a letter of its own.`,
+      both: 'Those that ran the other way, too',
       none: 'There is no other stroke that was measured.',
       clear: 'Take all away',
     },

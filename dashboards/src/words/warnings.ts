@@ -64,8 +64,15 @@ export const warningsWords = {
     likelyMisdated:
       'The clock of the logger is likely off, or somebody entered a wrong date. How much the room drew can be trusted; when it did, and where on its way, cannot.',
     picture: {
-      course: (n: number, doing: string, outside: number) =>
-        `The last ${n} strokes (${doing}), ${outside === 0 ? 'none' : outside} of them outside the band of what is usual.`,
+      course: (n: number, doing: 'extend' | 'retract', outside: number) =>
+        `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}. ${outside === 0 ? 'None was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
+      supply: (n: number, lowest: string, highest: string) =>
+        `Supply while running, ${n} strokes: ${lowest} to ${highest}.`,
+      below: (n: number, limit: string) =>
+        `${n === 0 ? 'None was' : n === 1 ? '1 was' : `${n} were`} below the limit of ${limit}, the dashed line.`,
+      span: (from: string, to: string) => `They are from ${from} to ${to}.`,
+      band: 'The band is what is normal now.',
+      began: 'The arrow points at the first of them since this warning began.',
       travel: (side: string, highest: string) =>
         `${side}: the latest stroke along the travel, from fully in to fully out. Highest ${highest}.`,
       travelAt: (side: string, highest: string, place: string) =>
@@ -122,6 +129,7 @@ export const warningsWords = {
       sharePoints: 'Share moved by',
       shareNow: 'Share now',
       shortPercent: 'Shorter by',
+      leastVolts: 'Limit',
       stalled: 'Stood still there',
       moments: 'Times without load',
       shortStrokes: 'Short strokes of the latest six',
