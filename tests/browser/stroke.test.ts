@@ -84,6 +84,17 @@ describePages('one stroke', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('is printed under its coach and room, with nothing to press', async () => {
+    const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[8]}`);
+    await page.getByRole('figure', { name: 'Over time' }).locator('canvas').waitFor();
+    await page.getByText('Correct this record').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    await page.getByRole('link', { name: 'Juniper 31' }).waitFor();
+    await page.getByRole('link', { name: 'Bedroom' }).waitFor();
+    for (const pressed of ['button', 'input', 'select', 'summary'])
+      expect(await page.locator(pressed).filter({ visible: true }).count(), pressed).toBe(0);
+  });
+
   test('is not offered to be corrected to an owner', async () => {
     const { page } = await place.visitAs(await addOwner(place), `/strokes/${fleet.strokeIds[4]}`);
     await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
