@@ -7,6 +7,8 @@ export interface SideLoad {
   sum: number;
   /** Strokes in a row for which the sum stood above zero. */
   run: number;
+  /** The same of each direction by itself, for what only one of them feels. */
+  oneWay: Record<Direction, { sum: number; run: number }>;
   /** The latest rises, oldest first, and the direction of each. */
   rises: number[];
   ways: Direction[];
@@ -37,10 +39,17 @@ const KEPT = 6;
 export function beginLoadMemory(sides: readonly string[]): LoadMemory {
   return {
     sides: Object.fromEntries(
-      sides.map((side) => [side, { sum: 0, run: 0, rises: [], ways: [], season: 0, deviation: 0 }]),
+      sides.map((side) => [
+        side,
+        { sum: 0, run: 0, oneWay: beginOneWay(), rises: [], ways: [], season: 0, deviation: 0 },
+      ]),
     ),
     share: { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [], deviation: 0 },
   };
+}
+
+export function beginOneWay(): SideLoad['oneWay'] {
+  return { extend: { sum: 0, run: 0 }, retract: { sum: 0, run: 0 } };
 }
 
 export function keepLatest<Value>(values: Value[], value: Value): void {

@@ -4,7 +4,7 @@ import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
-import { keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
+import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
 import { mayBeThePlace } from './stay.ts';
 import { coldAllowance, followSeason, isPart, unseenWeather } from './unseen.ts';
 
@@ -14,6 +14,13 @@ import { coldAllowance, followSeason, isPart, unseenWeather } from './unseen.ts'
  * points are never a reason to call anybody, however quiet the room.
  */
 const RISE = { kLeast: 0.045, hLeast: 0.11 };
+/**
+ * The same for what only one direction feels, by the strokes of that direction alone: they are half as many, and a slope
+ * that a coach stands on does less. Guesses, no source.
+ */
+const ONE_WAY = { kLeast: 0.15, hLeast: 0.11 };
+/** The other direction is as ever: it fell by no more than this part of the rise. A guess, no source. */
+const OTHER_WAY_FELL = 0.25;
 const SHIFT = { kLeast: 0.02, hLeast: 0.09 };
 /** More than the ground that a coach stands on does to the current and to the share: then one stay is enough to tell. */
 const PLACE_RISE = 0.13;
@@ -28,6 +35,8 @@ export interface LoadShift {
   readonly rises: ReadonlyMap<string, number>;
   /** Sides whose running current stands above its normal, by CUSUM. */
   readonly risen: readonly string[];
+  /** Those of them that only the direction of this stroke feels. */
+  readonly oneWay: readonly string[];
   /** The side that took load from the other, by CUSUM of the share; null: none. */
   readonly taker: string | null;
   /** Median move of the first side's share over the latest strokes. */
@@ -43,6 +52,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   if (isPart(context)) return null;
   const memory = state.load;
   const risen: string[] = [];
+  const oneWay: string[] = [];
   const rises = new Map<string, number>();
   let deviation = 0;
   const allowance = coldAllowance(context);
@@ -67,13 +77,18 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     const isOffset = analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, load);
     // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
     const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
-    if (isSo && !isPlace && !isOffset) risen.push(side);
+    const isOneWay = hasRisenOneWay(context, side, rise, design(judged, ONE_WAY, unseen));
+    if ((isSo && !isPlace && !isOffset) || isOneWay) risen.push(side);
+    if (isOneWay && isAsEverBack(load, context.direction)) {
+      oneWay.push(side);
+      rises.set(side, median(latestOf(load, context.direction)));
+    }
   }
   if (rises.size === 0) return null;
   const taker = analysis.share === null ? null : updateShare(context, memory);
   const { shifts } = memory.share;
   const shareShift = shifts.length > 0 ? median(shifts.slice(-LEAST_RUN)) : 0;
-  return { rises, risen, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
+  return { rises, risen, oneWay, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
 }
 
 /** `unseen`: what conditions that were not recorded may add to strokes in a row, on the measure's scale. */
@@ -87,6 +102,43 @@ function design(
   const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
   const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * Math.hypot(shared, zero) + extrapolated;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
+}
+
+/**
+ * Takes the stroke into the chart of its own direction, and tells whether the side draws more in that direction alone. Where
+ * no rest tells the sensor's zero, a zero that jumped reads so too: then the strokes must take longer as well.
+ */
+function hasRisenOneWay(
+  context: FindingContext,
+  side: string,
+  rise: number,
+  { k, h }: { readonly k: number; readonly h: number },
+): boolean {
+  const { state, direction, analysis } = context;
+  const load = state.load.sides[side];
+  const own = load.oneWay[direction];
+  [own.sum, own.run] = step(own.sum, own.run, Math.min(rise, k + h / 2), k, h);
+  if (!(rise > k && own.sum > h && own.run >= LEAST_RUN)) return false;
+  const others = latestOf(load, otherWay(direction));
+  if (others.length > 0 && median(others) < -OTHER_WAY_FELL * rise) return false;
+  const slower = context.residual(side, 'durationS');
+  const isSlower = slower !== null && slower.rise > slower.deviation;
+  return analysis.sides[side].offsetAmps !== null || isSlower;
+}
+
+/** A rise of the way back by less than this part of the way's own is none of both. A guess, no source. */
+const BOTH_WAYS = 0.3;
+
+function isAsEverBack(load: SideLoad, direction: Direction): boolean {
+  const others = latestOf(load, otherWay(direction));
+  return others.length === 0 || median(others) < BOTH_WAYS * median(latestOf(load, direction));
+}
+
+const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
+
+/** The latest rises of one direction, oldest first. */
+function latestOf(load: SideLoad, direction: Direction): number[] {
+  return load.rises.filter((_, i) => load.ways[i] === direction);
 }
 
 /** Each direction's part of the rise is at least so much of the whole. */
@@ -139,6 +191,7 @@ export function restLoad(memory: LoadMemory): void {
   for (const load of Object.values(memory.sides)) {
     load.sum = 0;
     load.run = 0;
+    load.oneWay = beginOneWay();
     load.rises = [];
     load.ways = [];
   }

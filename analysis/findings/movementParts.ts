@@ -3,8 +3,10 @@ import type { FindingContext } from './finding.ts';
 import type { RecentFlags } from './recent.ts';
 import type { DirectionTravel } from './travelMemory.ts';
 
-/** A movement that was broken off is taken up within so long. */
+/** A movement that was broken off is taken up within so long; later, what was let go and comes to a whole one with it. */
 const TAKEN_UP_HOURS = 24;
+/** A room that somebody left half open stands so for a stay at most: a guess, no source. */
+const LEFT_OPEN_DAYS = 30;
 /** So much of the usual time makes a whole movement. */
 const WHOLE: readonly [number, number] = [0.85, 1.25];
 
@@ -16,10 +18,14 @@ const WHOLE: readonly [number, number] = [0.85, 1.25];
  */
 export function madeTogether({ state, event, direction }: FindingContext, part: number): number | null {
   const { travel } = state;
-  if (travel.direction !== direction || event.atMs - travel.atMs > TAKEN_UP_HOURS * 3_600_000) return null;
+  const hours = (event.atMs - travel.atMs) / 3_600_000;
+  if (travel.direction !== direction || hours > 24 * LEFT_OPEN_DAYS) return null;
+  const own = travel[direction];
   const together = travel.part + part;
-  const usual = Math.max(1, travel[direction].took);
+  const usual = Math.max(1, own.took);
   if (together > WHOLE[1] * usual) return null;
+  if (hours > TAKEN_UP_HOURS)
+    return own.latest.at(-1)?.stopped === false && isWhole(together, usual) ? together : null;
   const recordsBoth = state.usable.extend > 0 && state.usable.retract > 0;
   return recordsBoth || isWhole(together, usual) ? together : null;
 }

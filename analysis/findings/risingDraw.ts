@@ -9,6 +9,7 @@ import {
   takeStretches,
 } from './heavyStretch.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
+import { wayOf } from './stoodStill.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
@@ -72,6 +73,8 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
   if (open === undefined && isFarAbove(found, rise)) return NOTHING;
   if (isOfStretch && STAYS * rise < Number(open.evidence.risePercent) / 100 && !isOverFor(context, open))
     return { present: [open], gone: [] };
+  // What only one direction feels is said as it was by the strokes of the other.
+  if (open !== undefined && open.direction !== null && !raised) return { present: [open], gone: [] };
   if (raised || (open !== undefined && !isOfStretch))
     return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
   if (open !== undefined && isOfStretch && isOverFor(context, open)) return { present: [], gone: [open] };
@@ -136,6 +139,7 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
   const worst = [...load.rises].reduce((a, b) => (b[1] > a[1] ? b : a));
   const all = [...load.rises.values()].every((rise) => rise >= SAME_PART * worst[1]);
   const side = room.sides.length > 1 && all && load.rises.size > 1 ? null : worst[0];
+  const direction = load.oneWay.includes(worst[0]) ? context.direction : null;
   const rise = Math.expm1(worst[1]);
   // On its way back to normal it goes on as it was said, until it is cleared.
   if (open !== undefined && rise < GOING_BACK) return open;
@@ -146,11 +150,11 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
   return {
     kind: 'rising-draw',
     side,
-    direction: null,
+    direction,
     position: null,
     pattern: null,
     severity: rise >= STOP_RISE ? 'stop' : rise >= SERVICE_RISE ? 'service' : 'watch',
-    headline: `The running current of ${who} is ${percent} % above this room's own normal.`,
+    headline: `The running current of ${who} is ${percent} % above this room's own normal${direction === null ? '' : ` going ${wayOf(direction)}`}.`,
     evidence: {
       risePercent: percent,
       sigmas: measured === null ? null : Math.round((10 * measured.rise) / measured.deviation) / 10,
