@@ -3,7 +3,7 @@ import type { FindingContext } from './finding.ts';
 import type { RecentFlags } from './recent.ts';
 import type { DirectionTravel } from './travelMemory.ts';
 
-/** A movement that was broken off is taken up within so long; later, what was let go and comes to a whole one with it. */
+/** A movement that was broken off is taken up within so long, or later where it was let go. */
 const TAKEN_UP_HOURS = 24;
 /** A room that somebody left half open stands so for a stay at most: a guess, no source. */
 const LEFT_OPEN_DAYS = 30;
@@ -24,8 +24,7 @@ export function madeTogether({ state, event, direction }: FindingContext, part: 
   const together = travel.part + part;
   const usual = Math.max(1, own.took);
   if (together > WHOLE[1] * usual) return null;
-  if (hours > TAKEN_UP_HOURS)
-    return own.latest.at(-1)?.stopped === false && isWhole(together, usual) ? together : null;
+  if (hours > TAKEN_UP_HOURS && own.latest.at(-1)?.stopped !== false) return null;
   const recordsBoth = state.usable.extend > 0 && state.usable.retract > 0;
   return recordsBoth || isWhole(together, usual) ? together : null;
 }

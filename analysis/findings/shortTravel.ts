@@ -9,6 +9,7 @@ import { mayBeThePlace } from './stay.ts';
 import { movesAgain, wayOf } from './stoodStill.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
 import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
+import { isByWeakMagnets } from './unseen.ts';
 import { squeezedOverCut, WHOLE_FITS_BETTER } from './wholeCourse.ts';
 
 /** Strokes this much shorter than expected count as short, and where neither supply nor the motor's turns are known. */
@@ -139,6 +140,7 @@ function isFasterOnly(context: FindingContext, { shortBy, by }: TravelMade, stop
     own.courses = [];
     return false;
   }
+  if (isByWeakMagnets(context, shortBy)) return true;
   const ratio = squeezedOverCut(context, Math.exp(-shortBy));
   if (ratio !== null) own.courses = [...own.courses, ratio].slice(-COURSES);
   const byField = Math.max(0, ...state.room.sides.map((side) => mostDrawn(residual(side, 'runningAmps'))));

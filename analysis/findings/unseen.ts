@@ -67,8 +67,26 @@ export function followSeason(season: number, rise: number, most: number): number
 const WHOLE_STROKE = Math.log(0.75);
 
 /** Whether a stroke was broken off, or goes on where one was: its current is that of a part of the travel only. */
-export function isPart({ state, residual }: FindingContext): boolean {
+export function isPart(context: FindingContext): boolean {
+  const { state, residual } = context;
   const times = state.room.sides.map((side) => residual(side, 'durationS')?.rise ?? null);
   const known = times.filter((time) => time !== null);
-  return known.length > 0 && Math.max(...known) < WHOLE_STROKE;
+  const longest = Math.max(...known);
+  return known.length > 0 && longest < WHOLE_STROKE && !isByWeakMagnets(context, -longest);
+}
+
+/** Less than this is what a part of the travel may draw more than the whole, natural logarithm: a guess, no source. */
+const LEAST_BY_MAGNETS = 0.1;
+
+/**
+ * Whether a stroke that came to its stop is quicker by `shortBy` (natural logarithm) for no other reason than that its motors
+ * draw more by as much: magnets that lost some of their field make a motor turn faster and draw more in the same proportion
+ * (its `Ke` and `Kt` are one constant in SI units), and nothing that stops a room early does.
+ */
+export function isByWeakMagnets({ state, analysis, residual }: FindingContext, shortBy: number): boolean {
+  return state.room.sides.every((side) => {
+    const running = residual(side, 'runningAmps');
+    const stopped = (analysis.sides[side]?.endStopAmps ?? null) !== null;
+    return stopped && running !== null && running.rise > Math.max(LEAST_BY_MAGNETS, shortBy);
+  });
 }

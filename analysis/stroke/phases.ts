@@ -19,6 +19,8 @@ const LONGEST_END_STOP_S = 12;
 const LEAST_STOP_RISE = 1.35;
 /** What stalls at its end draws no small part of what it drew as it started: less is the noise of a side without load. */
 const LEAST_OF_START = 0.15;
+/** A motor that goes on driving after a stall draws more than this part of the running current. A guess, no source. */
+const DRIVEN_PART = 0.3;
 /** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
@@ -171,7 +173,10 @@ function endStopOf(
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
   const slowestS = Math.max(slowestStopS(peak / level), SLOWEST_STOP_PART * durationS, 3 * signal.stepS);
   if (riseS(smooth, peakAt, level, peak, signal.stepS) > slowestS) return null;
-  const drivenAfterS = endS - timesS[window + last];
+  // What stands far below the running level is a rest that is too short to tell the sensor's zero by.
+  let driven = smooth.length - 1;
+  while (driven > last && smooth[driven] < DRIVEN_PART * level) driven--;
+  const drivenAfterS = timesS[window + driven] - timesS[window + last];
   if (drivenAfterS > Math.max(0.25, 3 * signal.stepS)) return null;
   return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), 0.9) };
 }

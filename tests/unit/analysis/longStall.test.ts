@@ -155,3 +155,14 @@ test('a short rest, then a side that runs lightly and stalls for long while the 
     expect(doubts).toEqual([]);
   }
 });
+
+test('a rest after the stall that is too short to tell the zero by does not hide the stall', () => {
+  for (const offsetAmps of [0.2, 0.25, 0.3]) {
+    const rests = { idleBeforeS: 0, idleAfterS: 0.3, movingS: 9, stopS: 1.3 };
+    const amps = { runningAmps: 2.6, inrushAmps: 14, inrushTauS: 0.08, stopAmps: 13.5, noiseAmps: 0.05 };
+    const shape = { ...HELD, ...rests, ...amps, rateHz: 20, offsetAmps };
+    const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
+    expect(Math.abs((sides.main.endStopAmps ?? 0) - 13.7)).toBeLessThan(0.5);
+    expect(Math.abs(sides.main.durationS - 9)).toBeLessThan(0.3);
+  }
+});

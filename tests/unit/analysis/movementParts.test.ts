@@ -85,3 +85,17 @@ test('strokes of one direction between which the other was not recorded are whol
   });
   expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([['short-travel', 'extend']]);
 });
+
+test.each([
+  { name: 'two', parts: [0.4, 0.6] },
+  { name: 'three, over a week', parts: [0.5, 0.27, 0.23] },
+])(
+  'a room that was left half open for days and then gone on with in $name parts is no short travel',
+  (row) => {
+    const events = strokeEvents(STROKES, ONE_MOTOR, 4).flatMap((event, i) => {
+      const later = { ...event, atMs: event.atMs + i * 10 * 86_400_000 };
+      return i > 30 && i % 3 === 1 ? inParts(later, row.parts, 3 * 1440) : [later];
+    });
+    expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([]);
+  },
+);

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
-import { ROOM } from './support/handMade.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
 const LEARNT = 30;
@@ -52,5 +52,25 @@ test.each([
     const { warnings } = foldAll(ROOM, weakened(how.times, how.fasterS, how.slowLogger));
     expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['rising-draw', 'front']]);
     expect(warnings[0].clearedAtMs).toBeNull();
+  },
+);
+
+test.each([1.25, 1.45, 1.7])(
+  'a lone motor that draws %f times as much and is as much quicker ends nowhere early',
+  (times) => {
+    const events = strokeEvents(STROKES, ONE_MOTOR, 4).map((event, i) =>
+      i < LEARNT
+        ? event
+        : changed(event, {
+            all: (measured) => ({
+              runningAmps: 1.03 * times * measured.runningAmps,
+              runningAmpsP90: 1.03 * times * measured.runningAmpsP90,
+              durationS: measured.durationS / times,
+              profile: measured.profile.map((amps) => (amps === null ? null : 1.03 * times * amps)),
+            }),
+          }),
+    );
+    const { warnings } = foldAll(ONE_MOTOR, events);
+    expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['rising-draw', 'main']]);
   },
 );

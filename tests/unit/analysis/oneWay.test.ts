@@ -1,0 +1,73 @@
+import { expect, test } from 'vitest';
+import { changed } from './support/contexts.ts';
+import { type Folded, foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+const FROM = 30;
+const UNTIL = 60;
+
+interface OneWay {
+  /** What the running current of every retract from `FROM` to `UNTIL` is multiplied by, and of every extend. */
+  readonly retract: number;
+  readonly extend: number;
+  readonly longer: number;
+  /** Whether a rest tells the sensor's zero. */
+  readonly knowsZero: boolean;
+}
+
+/** A room whose temperature nobody records, with retracts that differ for a while. */
+function room({ retract, extend, longer, knowsZero }: OneWay): Folded {
+  const events = strokeEvents(90, ONE_MOTOR, 4, () => ({ ambientC: null })).map((event, i) =>
+    changed(event, {
+      all: (measured, direction) => {
+        const times = i < FROM || i >= UNTIL ? 1 : direction === 'retract' ? retract : extend;
+        const slower = i < FROM || i >= UNTIL || direction === 'extend' ? 1 : longer;
+        return {
+          runningAmps: times * measured.runningAmps,
+          runningAmpsP90: times * measured.runningAmpsP90,
+          chargeAs: times * slower * measured.chargeAs,
+          durationS: slower * measured.durationS,
+          profile: measured.profile.map((amps) => (amps === null ? null : times * amps)),
+          offsetAmps: knowsZero ? measured.offsetAmps : null,
+        };
+      },
+    }),
+  );
+  return foldAll(ONE_MOTOR, events);
+}
+
+test.each([
+  { name: 'much', retract: 1.6, extend: 1, longer: 1.2, knowsZero: true },
+  { name: 'by a third', retract: 1.35, extend: 1, longer: 1.1, knowsZero: true },
+  {
+    name: 'much, where no rest tells the zero, as it takes longer',
+    retract: 1.6,
+    extend: 1,
+    longer: 1.2,
+    knowsZero: false,
+  },
+])('a room that drags going in alone is said, with its direction, until it is mended: $name', (row) => {
+  const { warnings } = room(row);
+  expect(warnings.map(({ kind, direction, side }) => [kind, direction, side])).toEqual([
+    ['rising-draw', 'retract', 'main'],
+  ]);
+  const [{ firstStrokeId, clearedAtMs, evidence, headline }] = warnings;
+  expect(Number(firstStrokeId.slice(-6)) - FROM).toBeLessThanOrEqual(7);
+  expect(Math.abs(Number(evidence.risePercent) / 100 / (row.retract - 1) - 1)).toBeLessThan(0.25);
+  expect(headline).toContain('going in');
+  expect(clearedAtMs).not.toBeNull();
+});
+
+test.each([
+  {
+    name: 'a sensor whose zero moved, where no rest tells it',
+    retract: 1.3,
+    extend: 0.7,
+    longer: 1,
+    knowsZero: false,
+  },
+  { name: 'ground that slopes', retract: 1.2, extend: 0.85, longer: 1, knowsZero: true },
+])('what goes up going in and down going out is no drag: $name', (row) => {
+  expect(room(row).warnings.filter(({ kind }) => kind === 'rising-draw')).toEqual([]);
+});
