@@ -125,8 +125,11 @@ function leaveOutWaits(
 ): void {
   const within = { fromS: phases.inrushEndS, toS: phases.endStopStartS ?? phases.endS };
   const waits = ownWaits(signal, amps, rest, within, medianInPlace(pick(amps, include)));
-  // Where the whole room paused all is left out already.
-  const alone = waits.filter(({ fromS }) => include[firstAtOrAfter(signal.timesS, fromS)] === 1);
+  const at = (timeS: number) => firstAtOrAfter(signal.timesS, timeS);
+  // Where the whole room paused all is left out already, but not where this side started later than the other.
+  const alone = waits.filter(({ fromS, toS }) =>
+    include.subarray(at(fromS), at(toS + RESTART_S)).includes(1),
+  );
   leaveOut(signal, amps, alone, include);
 }
 

@@ -42,3 +42,15 @@ test('a gear that slips leaves its motor the current without load, and its jolt 
 test('a jolt that no rest goes before is one', () => {
   expect(frontOf({ bumps: [{ atS: 10, widthS: 0.15, amps: 12 }] }).spikes).toHaveLength(1);
 });
+
+test.each([0.3, 0.8, 2])(
+  'after a pause of the whole room a side that starts anew %f s after the other has not jolted',
+  (laterS) => {
+    const slowStart = { inrushTauS: 0.4, inrushAmps: 24 };
+    const front = sideOf('front', { ...slowStart, pauses: [{ atS: 10, forS: 2 + laterS }] });
+    const rear = sideOf('rear', { ...slowStart, pauses: [{ atS: 10, forS: 2 }] });
+    const { sides } = done(measureStroke(traceOf([front, rear]), ROOM));
+    expect([sides.front.spikes, sides.rear.spikes]).toEqual([[], []]);
+    expect(Math.abs(sides.front.runningAmps - 8)).toBeLessThan(0.2);
+  },
+);
