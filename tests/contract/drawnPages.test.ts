@@ -132,16 +132,17 @@ test('a name made to do harm stands in the page as text, and comes along whole',
   expect(page.answers.get(`/overview?coaches=${made.body.id}`)).toMatchObject({ items: [{ name }] });
 });
 
-test('it is written in the language that the person set, else in that of the browser', async () => {
+test('its dates are written as the person set, else as the browser asks, and its words are English', async () => {
   const session = await sessionOf('owner');
+  // Without a zone no date is drawn.
+  await service.request('PATCH', '/settings', { token: session, body: { timeZone: 'Europe/Berlin' } });
   const headers = { session, 'accept-language': 'de-DE,de;q=0.9' };
-  expect((await openPage(service.url, `/rooms/${things.room}`, headers)).html).toMatch(
-    /last <time[^>]*>vor /,
-  );
+  const drawn = async () => (await openPage(service.url, `/rooms/${things.room}`, headers)).html;
+  const asTheBrowser = await drawn();
+  expect(asTheBrowser).toMatch(/<time[^>]*>\d\d\.\d\d\.\d{4}, /);
+  expect(asTheBrowser).toMatch(/<time[^>]*>[^<]* ago</);
   await service.request('PATCH', '/settings', { token: session, body: { locale: 'en-GB' } });
-  expect((await openPage(service.url, `/rooms/${things.room}`, headers)).html).toMatch(
-    /<time[^>]*>[^<]* ago</,
-  );
+  expect(await drawn()).toMatch(/<time[^>]*>\d+ [A-Z][a-z]+ \d{4}, /);
 });
 
 test('visitors at the same moment get each their own', async () => {

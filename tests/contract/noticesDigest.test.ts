@@ -111,6 +111,7 @@ describe('what a person may set', () => {
       digest: true,
       silentAfterDays: 3,
       email: told.dealer.email,
+      mails: false,
       paused: null,
     });
   });

@@ -195,14 +195,20 @@ test('a job whose end the database does not take harms neither process nor queue
   );
   const jobs = async () => (await service.pool.query('select attempts from graphile_worker.jobs')).rows;
   // SQLSTATE 57P01 is what Postgres says where it is shut down.
+  // What was taken from a sequence stays taken, whatever is rolled back.
   await service.pool.query(`
-    create function graphile_worker.cut_off() returns trigger language plpgsql as
-      $$ begin raise exception 'terminating connection' using errcode = '57P01'; end $$;
+    create sequence graphile_worker.cut_offs;
+    create function graphile_worker.cut_off() returns trigger language plpgsql as $$ begin
+      perform nextval('graphile_worker.cut_offs');
+      raise exception 'terminating connection' using errcode = '57P01';
+    end $$;
     create trigger cut_off before delete on graphile_worker._private_jobs
       for each row execute function graphile_worker.cut_off()`);
   await withWorkers(1, async () => {
     await queueWithdrawal(service.db, accountId, [roomId]);
-    await expect.poll(jobs).toEqual([{ attempts: 1 }]);
+    const isCutOff = () => one<{ cut: boolean }>('select is_called as cut from graphile_worker.cut_offs', []);
+    await expect.poll(isCutOff).toEqual({ cut: true });
+    expect(await jobs()).toEqual([{ attempts: 1 }]);
     await service.pool.query('drop trigger cut_off on graphile_worker._private_jobs');
     // One that comes after is done, so there is a runner at work.
     await queueWithdrawal(service.db, accountId, [roomId]);

@@ -4,5 +4,6 @@ import { words } from '../words.ts';
 export function emailProblem(typed: string, missing: string): string | null {
   const email = typed.trim();
   if (email === '') return missing;
-  return /^[^\s@]+@[^\s@]+\.[^\s@]+$/.test(email) ? null : words.forms.emailWrong;
+  const domain = /^[^\s@]+@([^\s@]+)$/.exec(email)?.[1] ?? '';
+  return /[^.]\.[^.]/.test(domain) ? null : words.forms.emailWrong;
 }
