@@ -1,11 +1,12 @@
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { isOutdated } from './plannedOnce.ts';
 
 const TRIES = 4;
 
 /**
- * Runs a change in one transaction, and once more when Postgres gave it up for another's sake (a deadlock or a
- * serialization failure): a client has no part in either.
+ * Runs a change in one transaction, and once more when Postgres gave it up for another's sake (a deadlock, a
+ * serialization failure, a table that somebody changed): a client has no part in any.
  */
 export async function inTransaction<Result>(
   db: Kysely<Tables>,
@@ -21,5 +22,7 @@ export async function inTransaction<Result>(
 }
 
 export function isGivenUp(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && (error.code === '40P01' || error.code === '40001');
+  const isForOthers =
+    error instanceof Error && 'code' in error && (error.code === '40P01' || error.code === '40001');
+  return isForOthers || isOutdated(error);
 }

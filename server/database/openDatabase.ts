@@ -2,6 +2,7 @@ import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import type { Tables } from '../../migrations/tables.ts';
 import { plannedOnce } from './plannedOnce.ts';
+import { PlannedTexts } from './plannedTexts.ts';
 import type { RowScope } from './rowScope.ts';
 import { ScopedPool } from './scopedPool.ts';
 
@@ -52,8 +53,6 @@ export const WITHOUT_LIMITS: Patience = {};
 interface OpenOptions {
   readonly patience?: Patience;
   readonly itsOwn?: RowScope;
-  /** What is asked through `db` is planned once for each connection. */
-  readonly plansOnce?: boolean;
 }
 
 /**
@@ -64,7 +63,7 @@ interface OpenOptions {
 export function openDatabase(
   url: string,
   connections: number = CONNECTIONS,
-  { patience = OF_REQUESTS, itsOwn = {}, plansOnce = false }: OpenOptions = {},
+  { patience = OF_REQUESTS, itsOwn = {} }: OpenOptions = {},
 ): Database {
   const options: pg.PoolConfig = {
     connectionString: url,
@@ -80,8 +79,20 @@ export function openDatabase(
   pool.on('error', () => undefined);
   // One that dies in somebody's hands between two statements too: the next statement says so to whoever holds it.
   pool.on('connect', (client) => client.on('error', () => undefined));
-  const dialect = new PostgresDialect({ pool: plansOnce ? plannedOnce(pool) : pool });
-  return { pool, db: new Kysely<Tables>({ dialect }) };
+  return { pool, db: onPool(pool, pool) };
+}
+
+/** For each pool: a name for a plan is one for all its connections. */
+const plannedTexts = new WeakMap<ScopedPool, PlannedTexts>();
+
+/** Kysely on the connections of a pool, as they are or in a scope. */
+function onPool(pool: ScopedPool, connections: Parameters<typeof plannedOnce>[0]): Kysely<Tables> {
+  let texts = plannedTexts.get(pool);
+  if (texts === undefined) {
+    texts = new PlannedTexts();
+    plannedTexts.set(pool, texts);
+  }
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool: plannedOnce(connections, texts) }) });
 }
 
 /** The database as far as the scope reaches. Cheap: it opens nothing. */
@@ -100,5 +111,5 @@ export function inScope({ pool }: Pick<Database, 'pool'>, scope: RowScope): Data
     }
   };
   const scoped = { connect, query, end: async () => undefined };
-  return { pool: scoped, db: new Kysely<Tables>({ dialect: new PostgresDialect({ pool: scoped }) }) };
+  return { pool: scoped, db: onPool(pool, scoped) };
 }

@@ -1,44 +1,59 @@
-import type { PostgresCursor, PostgresPool, PostgresQueryResult } from 'kysely';
+import type { PostgresCursor, PostgresPool, PostgresPoolClient, PostgresQueryResult } from 'kysely';
 import pg from 'pg';
+import type { PlannedTexts } from './plannedTexts.ts';
 
-/** Texts that differ from time to time, as one with a place for each of many rows, must not fill every connection. */
-const MOST_TEXTS = 200;
-/** What Postgres says of a planned statement whose columns are others by now: somebody changed its table. */
-const OTHER_COLUMNS = '0A000';
+/** Where Postgres says of a planned statement that its columns are others by now: somebody changed its table. */
+const OUTDATED_AT = 'RevalidateCachedQuery';
+
+type Connections = Pick<pg.Pool, 'connect'> & { end(): Promise<void> };
 
 /**
- * The same connections for Kysely, each of which plans a statement once and not every time: for work that goes by the
- * same few dozen statements for ever. To read and plan those for a single room takes longer than to do them. A
- * connection whose plans do not fit the tables any more is not used again.
+ * The same connections for Kysely, each of which plans a statement once and not every time: a service goes by the same
+ * few dozen statements for ever, and to read and plan those for a single room takes longer than to do them. Where the
+ * tables have changed meanwhile, what stands alone is asked again, and a transaction fails as one that Postgres gave up
+ * (`isGivenUp`).
  */
-export function plannedOnce(pool: pg.Pool): PostgresPool {
-  const names = new Map<string, string>();
-  const nameOf = (text: string): string | undefined => {
-    if (!names.has(text) && names.size < MOST_TEXTS) names.set(text, `planned ${names.size}`);
-    return names.get(text);
-  };
+export function plannedOnce(pool: Connections, texts: PlannedTexts): PostgresPool {
   return {
     end: () => pool.end(),
-    async connect() {
-      const client = await pool.connect();
-      let isOutdated = false;
-      const ask = async (text: string, values: readonly unknown[]) => {
-        // What begins and ends transactions has no values, and nothing to plan.
-        const name = values.length > 0 ? nameOf(text) : undefined;
-        try {
-          return await client.query({ name, text, values: [...values] });
-        } catch (error) {
-          if (error instanceof pg.DatabaseError && error.code === OTHER_COLUMNS) isOutdated = true;
-          throw error;
-        }
-      };
-      function query<Row>(text: string, values: readonly unknown[]): Promise<PostgresQueryResult<Row>>;
-      function query<Row>(cursor: PostgresCursor<Row>): PostgresCursor<Row>;
-      function query(asked: string | PostgresCursor<unknown>, values: readonly unknown[] = []): unknown {
-        if (typeof asked !== 'string') throw new TypeError('A cursor cannot be planned once.');
-        return ask(asked, values);
-      }
-      return { query, release: (discarded) => client.release(discarded === true || isOutdated) };
-    },
+    connect: async () => onConnection(await pool.connect(), texts),
   };
+}
+
+function onConnection(client: pg.PoolClient, texts: PlannedTexts): PostgresPoolClient {
+  let isInTransaction = false;
+  const ask = async (text: string, values: readonly unknown[]) => {
+    // What begins and ends transactions has no values, and nothing to plan.
+    if (values.length === 0) {
+      const result = await client.query(text);
+      isInTransaction = isInTransactionAfter(text, isInTransaction);
+      return result;
+    }
+    const planned = () => client.query({ name: texts.nameOf(text), text, values: [...values] });
+    try {
+      return await planned();
+    } catch (error) {
+      if (!isOutdated(error)) throw error;
+      texts.forget();
+      if (isInTransaction) throw error;
+      return await planned();
+    }
+  };
+  function query<Row>(text: string, values: readonly unknown[]): Promise<PostgresQueryResult<Row>>;
+  function query<Row>(cursor: PostgresCursor<Row>): PostgresCursor<Row>;
+  function query(asked: string | PostgresCursor<unknown>, values: readonly unknown[] = []): unknown {
+    if (typeof asked !== 'string') throw new TypeError('A cursor cannot be planned once.');
+    return ask(asked, values);
+  }
+  return { query, release: () => client.release() };
+}
+
+function isInTransactionAfter(text: string, before: boolean): boolean {
+  if (/^(begin|start transaction)\b/i.test(text)) return true;
+  return before && !/^(commit|rollback)$/i.test(text);
+}
+
+/** Whether a statement failed for no other reason than that its plan is of tables as they were. */
+export function isOutdated(error: unknown): boolean {
+  return error instanceof pg.DatabaseError && error.routine === OUTDATED_AT;
 }

@@ -4,16 +4,19 @@ import type { TrendOutline } from './trendOutline.ts';
 const KEPT_WHOLE = 200;
 
 /**
- * When the points were made that a trend of about `most` keeps: of half as many stretches the lowest and the highest
- * of each, the earlier of equals; whatever lies beyond the limits, however much that is; and the newest.
+ * When the points were made that a trend of about `most` keeps: the newest; of stretches of those before them, as many
+ * as leave room for two of each, the lowest and the highest, the earlier of equals; and whatever lies beyond the limits,
+ * however much that is.
  */
 export function timesToKeep(outline: TrendOutline, most: number): ReadonlySet<bigint> {
   const { count } = outline;
   const kept = new Set(outline.timesBeyond());
-  const stretches = Math.max(1, Math.floor(most / 2));
+  const whole = Math.min(count, KEPT_WHOLE, Math.floor(most / 2));
+  const older = count - whole;
+  const stretches = Math.max(1, Math.floor((most - whole) / 2));
   for (let stretch = 0; stretch < stretches; stretch++) {
-    const from = Math.ceil((stretch * count) / stretches);
-    const to = Math.ceil(((stretch + 1) * count) / stretches);
+    const from = Math.ceil((stretch * older) / stretches);
+    const to = Math.ceil(((stretch + 1) * older) / stretches);
     let [lowest, highest] = [from, from];
     for (let point = from + 1; point < to; point++) {
       if (outline.shown(point) < outline.shown(lowest)) lowest = point;
@@ -21,6 +24,6 @@ export function timesToKeep(outline: TrendOutline, most: number): ReadonlySet<bi
     }
     kept.add(outline.time(lowest)).add(outline.time(highest));
   }
-  for (let point = Math.max(0, count - KEPT_WHOLE); point < count; point++) kept.add(outline.time(point));
+  for (let point = older; point < count; point++) kept.add(outline.time(point));
   return kept;
 }

@@ -1,12 +1,18 @@
 /**
- * SQL that hands over, of rows with `placed_at`, `value`, `adjusted` and `beyond`, what they are chosen by, in their
- * order: when, as microseconds since 2000, and the value as it is drawn, which is the adjusted one, or what was measured
- * where that is not known. Each in a string of bytes for itself: put together for each point they take longer. In
- * base64: the driver takes text, and reading bytes from hexadecimal digits takes seven times as long.
+ * What `OUTLINE` is made of: when, and the value as it is drawn, which is the adjusted one, or what was measured where
+ * that is not known. Each look into a list costs as much as finding the row, so there is none too many.
+ */
+export const outlinePoint = (index: number): string =>
+  `placed_at, coalesce(adjusted[${index}], value[${index}]) as shown, beyond[${index}] as beyond`;
+
+/**
+ * SQL that hands over what points are chosen by, in their order, times as microseconds since 2000. Each in a string of
+ * bytes for itself: put together for each point they take longer. In base64: the driver takes text, and reading bytes
+ * from hexadecimal digits takes seven times as long.
  */
 export const OUTLINE = `
   encode(string_agg(timestamptz_send(placed_at), ''), 'base64') as times,
-  encode(string_agg(float8send(coalesce(adjusted, value)), ''), 'base64') as shown,
+  encode(string_agg(float8send(shown), ''), 'base64') as shown,
   encode(string_agg(timestamptz_send(placed_at), '') filter (where beyond), 'base64') as beyond`;
 /** Of an int64 and of a float64. */
 const BYTES = 8;

@@ -4,7 +4,7 @@ import type { AccountInScope } from '../access/scope.ts';
 import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
-import { OUTLINE, type OutlineRow, TrendOutline } from './trendOutline.ts';
+import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
 
 export interface TrendQuestion {
   readonly measure: MeasureName;
@@ -69,12 +69,19 @@ const AS_JSON = `string_agg(
     || ',"beyond":' || coalesce(beyond, false) || '}', ','
 ) as text`;
 
-/** What is asked of the points in order of time, and of which: `$7` are the times of those that are kept. */
+/** All that a point tells, of the measure whose place in the rows' lists is `index`. */
+const wholePoint = (index: number) => `
+  stroke_id, placed_at, value[${index}] as value, expected[${index}] as expected, adjusted[${index}] as adjusted,
+  beyond[${index}] as beyond`;
+
+/** What is asked of the points, read from which columns, in which order, and of which: `$7` are the times of the kept. */
 const ASKED = {
-  outline: { answer: OUTLINE, of: 'true' },
-  all: { answer: AS_JSON, of: 'true' },
+  outline: { answer: OUTLINE, read: outlinePoint, order: 'placed_at', of: 'true' },
+  all: { answer: AS_JSON, read: wholePoint, order: 'placed_at, stroke_id', of: 'true' },
   kept: {
     answer: AS_JSON,
+    read: wholePoint,
+    order: 'placed_at, stroke_id',
     of: `placed_at = any (array(
       select timestamptz '2000-01-01 00:00Z' + since::double precision * interval '1 microsecond'
       from unnest($7::bigint[]) since
@@ -91,19 +98,18 @@ async function ask<Row extends object>(
 ): Promise<Row> {
   // Postgres counts from 1. The name has been checked against the registry.
   const index = MEASURE_NAMES.indexOf(measure) + 1;
-  const { answer, of } = ASKED[asked];
+  const { answer, read, order, of } = ASKED[asked];
   const { rows } = await pool.query<Row>({
     name: `trend-${index}-${asked}`,
     text: `
       select ${answer} from (
-        select stroke_id, placed_at, value[${index}] as value, expected[${index}] as expected,
-          adjusted[${index}] as adjusted, beyond[${index}] as beyond
+        select ${read(index)}
         from measures
         where account_id = $1 and room_id = $2 and side = $3 and direction = $4
           and placed_at >= $5::timestamptz and placed_at <= $6::timestamptz and ${of}
           and value[${index}] is not null
         -- Here the primary key gives the order; told to the aggregate, it would sort the finished texts.
-        order by placed_at, stroke_id
+        order by ${order}
       ) points`,
     // Put together by Postgres the span would come after the second lock, and not be looked up in the index.
     values: [accountId, roomId, side, direction, from ?? '-infinity', to ?? 'infinity', ...more],

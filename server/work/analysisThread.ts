@@ -16,7 +16,6 @@ const itsOwn = { spanning: 'queue' } as const;
 const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, {
   patience: WITHOUT_LIMITS,
   itsOwn,
-  plansOnce: true,
 });
 const stopping = new AbortController();
 const log: AnalysisLog = {

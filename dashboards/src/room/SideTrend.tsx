@@ -119,17 +119,24 @@ function TrendChart(props: TrendChartProps) {
   );
 }
 
-/** The lowest and the highest of each two pixels or so: more than anybody can tell apart. */
-const POINTS = 1000;
+/** The lowest and the highest of every few pixels: dots that lie closer nobody can tell apart. */
+const POINTS = { least: 400, most: 800, step: 100 };
+
+/** A small screen, which is often at the end of a weak line, shows fewer. */
+function pointsOfScreen(): number {
+  const wide = Math.ceil(screen.width / POINTS.step) * POINTS.step;
+  return Math.min(POINTS.most, Math.max(POINTS.least, wide));
+}
 
 /** Years of strokes come thinned, and all of them once somebody looks closer. */
 export function SideTrend(props: SideTrendProps) {
   const { room, measure, direction, side, version } = props;
   const [closer, setCloser] = useState(false);
+  const [points] = useState(pointsOfScreen);
   const asked = new URLSearchParams({ measure: measure.name, direction });
   if (side !== null) asked.set('side', side);
   const path = `/rooms/${room.id}/trend?${asked}`;
-  const load = useLoad<Trend>(`${path}&points=${POINTS}`);
+  const load = useLoad<Trend>(`${path}&points=${points}`);
   const whole = useLoad<Trend>(closer && load.value?.thinned !== undefined ? path : null);
   useRefresh(version, load.reload);
   useRefresh(version, whole.reload);
