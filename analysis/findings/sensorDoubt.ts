@@ -171,7 +171,7 @@ function sharedScale(
 function readsScaled(scale: number): string {
   const percent = Math.round(100 * Math.expm1(scale));
   const as = percent > 0 ? 'higher' : 'lower';
-  return `Running, inrush and stall current all read ${Math.abs(percent)} % ${as} than they did.`;
+  return `All its currents read ${Math.abs(percent)} % ${as} than they did, also where the motor stands.`;
 }
 
 /** A rate that was told wrongly stretches every stroke alike; it was seen in several before it is said at all. */

@@ -69,6 +69,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (Math.abs(running) < least) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   if (running > 0 && !readsStop(context, side) && runsFaster(context, memory)) return null;
+  if (running > 0 && runsSlower(context, side)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -86,6 +87,24 @@ const FASTER = -0.1;
 /** Whether the latest strokes took less time than expected by the supply that was recorded. */
 function runsFaster({ conditions }: FindingContext, { duration }: ScaleMemory): boolean {
   return conditions[0] !== null && duration.length >= 2 && median(duration) < FASTER;
+}
+
+/**
+ * Nor does a sensor slow anything: a motor that takes longer at a higher current works harder. Natural logarithm, guesses:
+ * the other side goes by the same supply, one that was recorded is allowed for less well.
+ */
+const SLOWER = { thanOther: 0.06, byRecord: 0.08 };
+
+/** Whether the latest strokes of a side took longer than expected, and than the other sides did. */
+function runsSlower({ state, conditions }: FindingContext, side: string): boolean {
+  const { duration } = state.scale[side];
+  if (duration.length < 2) return false;
+  const others = state.room.sides
+    .filter((name) => name !== side && state.scale[name].duration.length >= 2)
+    .map((name) => median(state.scale[name].duration));
+  const own = median(duration);
+  if (others.length === 0) return conditions[0] !== null && own > SLOWER.byRecord;
+  return own - median(others) > SLOWER.thanOther;
 }
 
 /** Whether a stall at the end stop, of all sides as ever, was read on this stroke and before. */

@@ -47,6 +47,26 @@ test('both sides that run at more, but stall as ever, draw more', () => {
   expect(saidOf({ running: 1.5, longer: 1.2 })).toEqual([['rising-draw', null, null]]);
 });
 
+test.each([12.6, null])(
+  'a side that starts higher as well and takes longer than the other draws more, on a supply of %s V',
+  (volts) => {
+    const events = strokeEvents(LEARNT + 8, ROOM, 11, () => ({ volts })).map((event, index) =>
+      index < LEARNT
+        ? event
+        : changed(event, {
+            front: (measured) => ({
+              ...scaled({ running: 1.5, stall: 1.4, longer: 1.15 })(measured),
+              endStopAmps: measured.endStopAmps,
+            }),
+            lagS: -0.15 * event.analysis.sides.front.durationS,
+          }),
+    );
+    const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+    expect(said).toContainEqual(['rising-draw', 'front']);
+    expect(said).not.toContainEqual(['sensor-doubt', 'front']);
+  },
+);
+
 test('what cold copper adds to both stalls is no scale', () => {
   expect(saidOf({ running: 1.2, stall: 1.15, longer: 1.05 })).toEqual([['rising-draw', null, null]]);
 });
