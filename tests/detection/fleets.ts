@@ -10,6 +10,8 @@ import { forcesHistory } from './forces/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
 import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
+import { drawRecorderFleet, type RecorderMember } from './recorder/fleet.ts';
+import { recorderHistory } from './recorder/history.ts';
 import { drawWindingFleet, type WindingMember } from './winding/fleet.ts';
 import { windingHistory } from './winding/history.ts';
 import { drawWormFleet, type WormMember } from './worm/fleet.ts';
@@ -26,7 +28,7 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm', 'cable'] as const;
+export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm', 'cable', 'recorder'] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
 /**
@@ -35,7 +37,9 @@ export type FleetName = (typeof FLEET_NAMES)[number];
  * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time;
  * `worm`: motors behind worms that drive and hold by the screw's law, over rollers, seals and a flush floor's ramp;
  * `cable`: motors and halves of a room as masses joined by cables, shafts or teeth with slack, under controllers and
- * users of many habits.
+ * users of many habits; `recorder`: traces as a maker of current loggers knows them, phase by phase in time: inrush, a
+ * textured plateau, end stop and cut-off under ramps, nudges and hall sensors, seen by clamps that drift, trigger badly and
+ * resolve little.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -51,6 +55,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawWormFleet(seed, count, strokes).map(fromWormFleet);
     case 'cable':
       return drawCableFleet(seed, count, strokes).map(fromCableFleet);
+    case 'recorder':
+      return drawRecorderFleet(seed, count, strokes).map(fromRecorderFleet);
   }
 }
 
@@ -133,6 +139,18 @@ function fromCableFleet(member: CableMember): FleetRoom {
     fault,
     recordsSupply: room.logger.supply !== null,
     events: () => cableHistory(member),
+  };
+}
+
+function fromRecorderFleet(member: RecorderMember): FleetRoom {
+  const { seed, room, fault, strokes } = member;
+  return {
+    seed,
+    room: room.facts,
+    strokes,
+    fault,
+    recordsSupply: room.logger.supplyRateHz !== null,
+    events: () => recorderHistory(member),
   };
 }
 
