@@ -18,6 +18,8 @@ const ALIKE = 0.4;
 const SIGMAS = 2;
 /** A load slows the motor that bears it by more than this part of what its equation says. */
 const SLOWED_PART = 1 / 3;
+/** And a wrong zero slows nothing at all, whatever a start that is held low makes of that equation: natural logarithm, a guess. */
+const SLOWED = 0.06;
 
 /**
  * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did
@@ -55,8 +57,8 @@ function byDirections({ extend, retract }: ZeroMemory): number | null {
 }
 
 /**
- * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not. Where no stall was read the start stands for it, as
- * well as it is read.
+ * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not.
+ * Where no stall was read the start stands for it, as well as it is read.
  */
 function readStroke(context: FindingContext, side: string, amps: number): ReadStroke | null {
   const { state, analysis, direction, residual } = context;
@@ -83,6 +85,6 @@ function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
   const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
-  const isSlowed = of('longer') / of('byLoad') > SLOWED_PART;
+  const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
   return isSeen && isAlike && !isSlowed ? running : null;
 }

@@ -8,9 +8,12 @@ export type FoundDoubt = DoneAnalysis['doubts'][number];
 /** A clamp whose rest reads further from zero than this, and than this part of the running current, lost its zero. */
 const OFFSET_AMPS = 0.9;
 const OFFSET_PART = 0.15;
-/** Noise above this, and above this part of the running current, hides what the room does. */
+/**
+ * Noise above this, and above this part of the running current, hides what the room does. Where no rest was read a motor's
+ * own ripple looks like it, and more is wanted.
+ */
 const NOISE_AMPS = 0.7;
-const NOISE_PART = 0.2;
+const NOISE_PART = { atRest: 0.1, running: 0.2 };
 const HALF_SEEN = 0.08;
 /** More missed samples, or a longer stretch without any, than a careful logger loses. */
 const MISSED_SHARE = 0.15;
@@ -33,11 +36,16 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
     say('offset', `At rest the sensor reads ${offset.toFixed(1)} A instead of nothing.`);
   }
-  const mostNoise = Math.max(NOISE_AMPS, NOISE_PART * runningAmps);
+  const mostAtRest = Math.max(NOISE_AMPS, NOISE_PART.atRest * runningAmps);
+  const mostRunning = Math.max(NOISE_AMPS, NOISE_PART.running * runningAmps);
   // A logger that sends no negative numbers shows a part of its noise at rest: what it is shows while the motor runs.
-  const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostNoise;
-  const noiseAmps = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
-  if (noiseAmps > mostNoise) say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
+  const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostRunning;
+  const noiseRunning = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
+  const isSeenAtRest = rest.offsetAmps !== null && rest.noiseAmps > mostAtRest;
+  if (isSeenAtRest || noiseRunning > mostRunning) {
+    const noiseAmps = isSeenAtRest ? rest.noiseAmps : noiseRunning;
+    say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
+  }
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {

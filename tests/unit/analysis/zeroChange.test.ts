@@ -43,6 +43,10 @@ test.each([
     change: reads({ running: 4, stall: 4, longer: 1.12 }),
   },
   {
+    name: 'friction whose start and stop are held low, so that the load seems to be all there is',
+    change: reads({ running: 12, stall: 12, longer: 1.08 }),
+  },
+  {
     name: 'another scale',
     change: (measured: SideMeasures) => ({
       runningAmps: 1.5 * measured.runningAmps,
