@@ -2,13 +2,15 @@ import type { Residual } from '../baseline/judge.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
 import type { Direction } from '../trace.ts';
+import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { lackedEnd, lacksItsBeginning, lacksOwnEnd, noteMissingEnd } from './lackedEnd.ts';
 import { isWhole, madeTogether, takeBack } from './movementParts.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
 import { movesAgain, wayOf } from './stoodStill.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
-import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
+import { type DirectionTravel, otherWay, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 import { isByWeakMagnets } from './unseen.ts';
 import { squeezedOverCut, WHOLE_FITS_BETTER } from './wholeCourse.ts';
 
@@ -56,7 +58,10 @@ export function shortTravel(context: FindingContext): FindingAnswer {
     return NOTHING;
   }
   const { part, judged, by } = made;
-  const shortBy = isFasterOnly(context, made, stopped) ? 0 : made.shortBy;
+  const lacking = lacksOwnEnd(context, made);
+  const byTime = isFasterOnly(context, made, stopped) ? 0 : made.shortBy;
+  const shortBy = Math.max(byTime, lacking ?? 0);
+  noteMissingEnd(context, shortBy);
   const least = by === 'blind' ? SHORT_BLIND : SHORT;
   const { travel: before } = state;
   const back = before.direction !== null && before.direction !== direction;
@@ -81,49 +86,77 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const alone = shortBy > Math.max(least, SIGMAS * (judged.deviation + extrapolated(judged)));
   const again = shortBy > 0 && isShortAgain(travel, least, made);
   const blocked = alone && isBlocked(context, made);
-  const short = !explained && (missesStop || blocked || ((alone || again) && !mayBeTheStay(context, made)));
+  const short =
+    !explained &&
+    (missesStop || blocked || lacking !== null || ((alone || again) && !mayBeTheStay(context, made)));
   before.mayBeCut = short || (explained && before.wasShort);
   before.shortBy = !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0;
   before.wasShort = short;
   if (!short && !explained) travel.took = part;
   Object.assign(before, { direction, atMs: context.event.atMs, part, leftBehind: leavesBehind(context) });
-  const open = openOf(state, 'short-travel').find((warning) => warning.direction === direction);
+  const open = openFor(context);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * least;
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(travel, stopped);
-  if (open !== undefined && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
+  if (open !== undefined && isOver(flags, CLEAR_STROKES))
+    return { present: [], gone: letGo(before, direction, open) };
   const moves = short ? null : movesAgain(open, direction);
   if (moves !== null) return { present: [moves], gone: [] };
   const opens = shortBy > SHORT_WITHOUT_STOP;
   if (
     !short ||
     (open === undefined && !opens) ||
-    (open === undefined && !missesStop && !again && !blocked && !isLasting(flags, LEAST_STROKES, 4))
+    (open === undefined &&
+      !missesStop &&
+      !again &&
+      !blocked &&
+      lacking === null &&
+      !isLasting(flags, LEAST_STROKES, 4))
   )
     return NOTHING;
   // One stroke that was broken off besides says nothing of how early all of them end.
   const shorts = travel.latest.flatMap((stroke) => (stroke.short > 0 ? [stroke.short] : []));
   const usual = blocked && !isLasting(flags, LEAST_STROKES, 4) ? shortBy : median(shorts);
   const percent = Math.round(-100 * Math.expm1(-usual));
+  const at = open?.direction ?? lackedEnd(before) ?? direction;
+  travel.saidOf = at;
+  const stalls = at === direction ? stopped : before[at].latest.at(-1)?.stopped === true;
   return {
     present: [
       {
         kind: 'short-travel',
         side: null,
-        direction,
+        direction: at,
         position: null,
         pattern: null,
-        severity: percent >= 15 || stopped ? 'service' : 'watch',
-        headline: `Going ${wayOf(direction)}, the room ends its travel about ${percent} % early${stopped ? ' and the motor stalls there' : ''}.`,
+        severity: percent >= 15 || stalls ? 'service' : 'watch',
+        headline: `Going ${wayOf(at)}, the room ends its travel about ${percent} % early${stalls ? ' and the motor stalls there' : ''}.`,
         evidence: {
           shortPercent: percent,
-          stalled: stopped,
+          stalled: stalls,
           shortStrokes: flags.filter(Boolean).length,
         },
       },
     ],
     gone: [],
   };
+}
+
+/** The warning that strokes of this direction keep up, if there is one. */
+function openFor({ state, direction }: FindingContext): Warning | undefined {
+  const { travel } = state;
+  const own = travel[direction];
+  const open = (at: Direction) => openOf(state, 'short-travel').find((warning) => warning.direction === at);
+  if (own.saidOf !== null && open(own.saidOf) === undefined) own.saidOf = null;
+  const isOfOther = own.saidOf === null && travel[otherWay(direction)].saidOf === direction;
+  return isOfOther ? undefined : open(own.saidOf ?? direction);
+}
+
+/** Strokes of this direction are short no more: the warning is gone, unless those of the other keep it up. */
+function letGo(travel: TravelMemory, direction: Direction, open: Warning): Warning[] {
+  travel[direction].saidOf = null;
+  travel.missing = [];
+  return travel[otherWay(direction)].saidOf === open.direction ? [] : [open];
 }
 
 /**
@@ -179,7 +212,8 @@ function isBlocked(
   const surely = SURELY_SIGMAS * (judged.deviation + extrapolated(judged));
   // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
   const isCut = state.clock[direction].at(-1)?.whole === false;
-  return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && stalls && isCut;
+  const isAtEnd = !lacksItsBeginning(travel, direction);
+  return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && isAtEnd && stalls && isCut;
 }
 
 /**
@@ -218,6 +252,7 @@ function takeUp({ state, event, direction }: FindingContext, together: number, s
 
 /** How short the other direction is said to be, natural logarithm; minus infinity: it is not. */
 function saidOfTheOther({ state, direction }: FindingContext): number {
+  if (state.travel[direction].saidOf !== null) return Number.NEGATIVE_INFINITY;
   const open = openOf(state, 'short-travel').find((warning) => warning.direction !== direction);
   const isOwn = openOf(state, 'short-travel').some((warning) => warning.direction === direction);
   const percent = Number(open?.evidence.shortPercent ?? Number.NaN);
@@ -240,7 +275,7 @@ function mayBeTheStay({ state }: FindingContext, { by, judged }: TravelMade): bo
  * the whole one after it, at the same place, was cut short by so much.
  */
 function compareOtherWay(travel: TravelMemory, direction: Direction, atMs: number, part: number): void {
-  const other = travel[direction === 'extend' ? 'retract' : 'extend'].latest.at(-1);
+  const other = travel[otherWay(direction)].latest.at(-1);
   if (other === undefined || other.stopped || atMs - travel.atMs > SAME_SUPPLY_HOURS * 3_600_000) return;
   other.short = Math.max(other.short, Math.log(part / travel.part));
 }

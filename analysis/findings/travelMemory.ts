@@ -9,6 +9,8 @@ export type TravelJudgedBy = 'turns' | 'time' | 'blind';
 /** A stroke within so long was made on the supply of the one before it, more or less. */
 export const SAME_SUPPLY_HOURS = 168;
 
+export const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
+
 export interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;
@@ -22,6 +24,10 @@ export interface DirectionTravel {
   took: number;
   /** How long the latest stalls were held, seconds, oldest first, by side. */
   held: Record<string, number[]>;
+  /** How surely the latest strokes lack their own end, and how much shorter they were than the way before. */
+  ends: { readonly lacks: number; readonly shorter: number }[];
+  /** At whose end strokes of this direction were said to be short; null: nothing is said of them. */
+  saidOf: Direction | null;
 }
 
 export interface TravelMemory extends Record<Direction, DirectionTravel> {
@@ -50,6 +56,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   } | null;
   /** Whether the turns came to be fewer from one stroke to the next on the same standstill, and have been since. */
   isStep: boolean;
+  /** Which end of the travel the latest short strokes lacked, whichever way they went (`missingEnd`). */
+  missing: number[];
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
@@ -62,6 +70,8 @@ export function beginTravelMemory(): TravelMemory {
     fewer: null,
     took: 1,
     held: {},
+    ends: [],
+    saidOf: null,
   });
   return {
     extend: travel(),
@@ -77,6 +87,7 @@ export function beginTravelMemory(): TravelMemory {
     fell: [],
     counted: null,
     isStep: false,
+    missing: [],
     mayBeCut: false,
   };
 }

@@ -26,6 +26,23 @@ export function squeezedOverCut(context: FindingContext, part: number): number |
   return ratios.length === 0 ? null : Math.max(...ratios);
 }
 
+/**
+ * Which end of the travel a stroke that seems to have made a `part` of its way lacks: how well the usual course without what
+ * lies next to the room fully in fits it beside the one without what lies next to the room fully out, as the logarithm of
+ * their mean squares' ratio. Above zero the outer end is missing, below zero the inner. Null where no side has a usual course.
+ */
+export function missingEnd({ state, analysis, direction }: FindingContext, part: number): number | null {
+  const ratios = Object.entries(analysis.sides)
+    .map(([side, { profile }]) => {
+      const usual = channelOf(state, side, direction)?.profile ?? [];
+      const withoutInner = misfit(profile, usual, (x) => 1 - (1 - x) * part);
+      const withoutOuter = misfit(profile, usual, (x) => x * part);
+      return Math.log(withoutInner / withoutOuter);
+    })
+    .filter((ratio) => Number.isFinite(ratio));
+  return ratios.length === 0 ? null : ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+}
+
 /** By side, how far the course lies off the usual one as a whole, or without the middle at `cuts`, and without an end. */
 function misfits(
   { state, analysis, direction }: FindingContext,

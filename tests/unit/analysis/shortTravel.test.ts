@@ -124,3 +124,51 @@ test('strokes that take their usual time on a supply that fell, by the stall tha
   const { warnings } = foldAll(ONE_MOTOR, events);
   expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
 });
+
+const BINS = 64;
+/** A course with a landmark here and there and a seal at the outer end, against its level; 0 fully in to 1 fully out. */
+const courseAt = (x: number) => 1 + 0.2 * Math.sin(9 * x) + (x > 0.94 ? 0.35 : 0);
+
+/** A stroke over the travel from fully in but for `inner` to fully out but for `outer`, in so much of its time. */
+function over(event: StrokeEvent, { inner = 0, outer = 0, quicker = 1, stall = 1 }): StrokeEvent {
+  const part = 1 - inner - outer;
+  const profile = (amps: number) =>
+    Array.from({ length: BINS }, (_, bin) => amps * courseAt(inner + (part * (bin + 0.5)) / BINS));
+  return changed(event, {
+    all: ({ durationS, runningAmps, endStopAmps }) => ({
+      durationS: part * durationS * quicker,
+      profile: profile(runningAmps),
+      endStopAmps: stall * (endStopAmps ?? 0),
+    }),
+  });
+}
+
+test.each([
+  { at: 'outer', ends: 'extend' },
+  { at: 'inner', ends: 'retract' },
+])(
+  'whichever way is short first, a course without its $at end tells that the $ends ends early',
+  ({ at, ends }) => {
+    for (const from of [40, 41]) {
+      const events = strokeEvents(60, ONE_MOTOR, 4).map((event, i) =>
+        over(event, i >= from ? { [at]: 0.2 } : {}),
+      );
+      const { warnings } = foldAll(ONE_MOTOR, events);
+      expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', ends]]);
+    }
+  },
+);
+
+test('what holds the motor at another stall, on supplies that nobody recorded, is told by the end that the course lacks', () => {
+  const supply = (i: number) => 1 + 0.12 * Math.sin(2.3 * Math.floor(i / 2));
+  const room = (cut: number) =>
+    foldAll(
+      ONE_MOTOR,
+      strokeEvents(90, ONE_MOTOR, 4, () => ({ volts: null, ambientC: null })).map((event, i) => {
+        const isCut = i >= 40 && directionOf(i) === 'retract';
+        return over(event, { quicker: supply(i), ...(isCut && { inner: cut, stall: 1.5 }) });
+      }),
+    ).warnings.map(({ kind, direction }) => [kind, direction]);
+  expect(room(0.15)).toEqual([['short-travel', 'retract']]);
+  expect(room(0)).toEqual([]);
+});
