@@ -5,15 +5,20 @@ import type { SpikedStroke } from './spikeMemory.ts';
 /** Two spikes are at one place when no further apart than this part of the travel. */
 const SAME_PLACE = 0.02;
 /**
- * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further
- * on in either direction, parts of the travel.
+ * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further on
+ * in either direction, parts of the travel. Where a room creeps to its end and nobody recorded its supply it seems as much nearer.
  */
-const LATER = [0, 0.0125];
+const LATER = [0, 0.0125, -0.0125];
 /** A place of its own holds at least this part of all the spikes: many spikes fall together somewhere by chance. */
 const PLACE_PART = 0.6;
 /** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
 const LEAST_REPEATS = 3;
 const LEAST_CONCENTRATION = 0.8;
+/**
+ * Places along a travel that a pause or a slow end stretches are a little nearer to each other than the gear rolls: so many
+ * of them tell their own spacing, within this part of it, if they are that much more even.
+ */
+const OWN_SPACING = { repeats: 5, within: 0.06, step: 0.01, concentration: 0.9 };
 
 export interface PatternFound {
   readonly pattern: SpikePattern;
@@ -54,12 +59,20 @@ function repeatsEvenly(positions: readonly number[], turn: number | null): boole
   if (turn !== null) {
     if (turn >= 0.45) return false;
     // Mean resultant length of the phases (K. V. Mardia, P. E. Jupp, Directional Statistics, equation 2.3.5).
-    return concentration(positions, turn) >= LEAST_CONCENTRATION;
+    return concentration(positions, turn) >= LEAST_CONCENTRATION || repeatsNear(positions, turn);
   }
   const gaps = positions.slice(1).map((position, i) => position - positions[i]);
   const unit = Math.min(...gaps);
   if (unit < 0.04 || gaps.length < LEAST_REPEATS - 1) return false;
   return positions.length >= 4 && concentration(positions, median(gaps)) >= 0.9;
+}
+
+function repeatsNear(positions: readonly number[], turn: number): boolean {
+  if (positions.length < OWN_SPACING.repeats) return false;
+  const { within, step } = OWN_SPACING;
+  for (let off = -within; off <= within; off += step)
+    if (concentration(positions, turn * (1 + off)) >= OWN_SPACING.concentration) return true;
+  return false;
 }
 
 function concentration(positions: readonly number[], period: number): number {

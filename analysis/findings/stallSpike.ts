@@ -1,6 +1,7 @@
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import type { Direction, RoomDescription } from '../trace.ts';
+import type { Warning } from '../warning.ts';
 import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { isOwnCourse } from './ownCourse.ts';
@@ -59,7 +60,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     }
     const found = patternOf(strokes, state.room);
     if (found !== null && (open !== undefined || found.strokes >= LEAST_STROKES)) {
-      present.push(finding(side, state.room, found, strokes.length));
+      present.push(finding(side, state.room, stillThere(found, open), strokes.length));
     }
   }
   return { present, gone };
@@ -105,6 +106,17 @@ function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): Pat
   const swing = sharedSwing(strokes.map((stroke) => stroke.swing));
   if (swing === null) return bySpikes;
   return { pattern: 'once-per-turn', position: null, strokes: swing.strokes, height: 2 * swing.part };
+}
+
+/**
+ * What was seen at one place, or once per turn, is still there where the latest strokes alone would not tell: some of them
+ * were too gentle for peaks, or had one more for a reason of their own.
+ */
+function stillThere(found: PatternFound, open: Warning | undefined): PatternFound {
+  const before = open?.pattern ?? null;
+  if (open === undefined || before === null || before === 'scattered' || found.pattern !== 'scattered')
+    return found;
+  return { ...found, pattern: before, position: open.position };
 }
 
 function hasStopped(strokes: readonly SpikedStroke[]): boolean {

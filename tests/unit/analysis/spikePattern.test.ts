@@ -21,12 +21,38 @@ test('a place that reads a little further on in either direction is one place', 
   expect(found?.position).toBeCloseTo(0.225, 2);
 });
 
-test('a place that reads as much sooner in either direction is none: no current comes before its load', () => {
+test('so is one that reads as much sooner, as where the room creeps to its end', () => {
   const found = spikePattern(
     strokesOf((index) => [index % 2 === 0 ? 0.21 : 0.24]),
     null,
   );
+  expect(found).toMatchObject({ pattern: 'same-place', strokes: 8 });
+  expect(found?.position).toBeCloseTo(0.225, 2);
+});
+
+test('what lies further apart by direction than either explains is at no one place', () => {
+  const found = spikePattern(
+    strokesOf((index) => [index % 2 === 0 ? 0.19 : 0.28]),
+    null,
+  );
   expect(found?.pattern).toBe('scattered');
+});
+
+test('many places as even as those of a gear, and nearer to each other by a twentieth, repeat once per turn', () => {
+  const even = Array.from({ length: 9 }, (_, i) => 0.12 + 0.0747 * i);
+  expect(
+    spikePattern(
+      strokesOf(() => even),
+      0.0782,
+    )?.pattern,
+  ).toBe('once-per-turn');
+  const uneven = even.map((place, i) => place + (i % 2 === 0 ? 0 : 0.03));
+  expect(
+    spikePattern(
+      strokesOf(() => uneven),
+      0.0782,
+    )?.pattern,
+  ).not.toBe('once-per-turn');
 });
 
 test('spikes that come anywhere are at no one place', () => {

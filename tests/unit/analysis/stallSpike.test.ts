@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { changed } from './support/contexts.ts';
+import { foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+const LEARNT = 30;
+
+/** What is said last of a room with peaks at these places of each stroke, counted from when it had learnt its normal. */
+function saidOf(strokes: number, placesOf: (index: number) => readonly number[]) {
+  const events = strokeEvents(LEARNT + strokes, ONE_MOTOR, 4).map((event, i) => {
+    if (i < LEARNT) return event;
+    return changed(event, {
+      all: ({ runningAmps }) => ({
+        spikes: placesOf(i - LEARNT).map((position) => ({ position, amps: 1.5 * runningAmps, widthS: 0.3 })),
+      }),
+    });
+  });
+  return foldAll(ONE_MOTOR, events).warnings.map(({ kind, pattern, position }) => ({
+    kind,
+    pattern,
+    position,
+  }));
+}
+
+test('a place that was seen stays the place while peaks go on, though some come elsewhere', () => {
+  const elsewhere = [0.2, 0.71, 0.35, 0.88, 0.14, 0.57];
+  const said = saidOf(14, (i) => (i < 6 ? [0.42] : [elsewhere[i % elsewhere.length]]));
+  expect(said).toEqual([{ kind: 'stall-spike', pattern: 'same-place', position: 0.42 }]);
+});
+
+test('what came anywhere at first and then at one place is told by that', () => {
+  const first = [0.2, 0.71, 0.35, 0.88];
+  const said = saidOf(16, (i) => [i < first.length ? first[i] : 0.42]);
+  expect(said).toEqual([{ kind: 'stall-spike', pattern: 'same-place', position: 0.42 }]);
+});
