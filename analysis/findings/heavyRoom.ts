@@ -191,7 +191,8 @@ function ratioToDrive({ state }: FindingContext, side: string): number {
 function loadOf(memory: HeavyMemory, drive: Drive): { needed: number; overload: number; stallAmps: number } {
   const needed = drawn(memory).least / SHOULD_NEED[drive];
   if (memory.stall.length === 0) return { needed, overload: 0, stallAmps: Number.NaN };
-  const stallAmps = median(memory.stall);
+  // What is let go before it stood still, or read by a slow logger's means, is read too low and never too high.
+  const stallAmps = Math.max(...memory.stall);
   const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
   const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / mostPart;

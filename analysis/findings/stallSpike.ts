@@ -63,7 +63,24 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       present.push(finding(side, state.room, stillThere(found, open), strokes.length));
     }
   }
-  return { present, gone };
+  const echoes = present.filter((each) => present.some((other) => isEchoOf(each, other)));
+  const echoed = openOf(state, 'stall-spike').filter((open) => echoes.some(({ side }) => side === open.side));
+  return { present: present.filter((each) => !echoes.includes(each)), gone: [...gone, ...echoed] };
+}
+
+/** A side that jumps by so much less than another, and where that does: a guess, no source. */
+const ECHO_PART = 0.5;
+const ECHO_PLACE = 0.04;
+
+/**
+ * Whether a side jumps only because another one does: the room hangs on both, and a controller that keeps them in step has the
+ * one wait for the other.
+ */
+function isEchoOf(each: Finding, other: Finding): boolean {
+  if (other.side === each.side || other.pattern !== each.pattern || each.pattern === 'scattered')
+    return false;
+  const isThere = Math.abs((each.position ?? 0) - (other.position ?? 0)) < ECHO_PLACE;
+  return isThere && Number(each.evidence.heightPercent) < ECHO_PART * Number(other.evidence.heightPercent);
 }
 
 /** The part of its way that a side had gone when it came to a position. */

@@ -69,6 +69,17 @@ test('an end that rises little overloads nothing where the logger woke after the
   expect(saidFrom(0.004)).toEqual([]);
 });
 
+test('stalls that were let go at once read too little, and the highest tells how near a side runs to it', () => {
+  const saidAt = (stalls: readonly number[]) => {
+    const events = strokeEvents(8, ROOM, 5, () => ({ factors: [6 / 8, 6 / 7.5] })).map((event, i) =>
+      changed(event, { all: () => ({ inrushAmps: 8, endStopAmps: stalls[i % stalls.length] }) }),
+    );
+    return foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  };
+  expect(saidAt([10, 15.5, 9.5])).toEqual([]);
+  expect(saidAt([10, 10.4, 9.5])).toEqual(HEAVY);
+});
+
 test('what is said names what the room is told against, and never less than it draws', () => {
   const [byStall] = warningsOf('in-wall', 6, 0.56);
   expect(byStall.headline).toMatch(

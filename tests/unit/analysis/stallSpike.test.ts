@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
-import { ONE_MOTOR } from './support/handMade.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
 const LEARNT = 30;
@@ -33,4 +33,23 @@ test('what came anywhere at first and then at one place is told by that', () => 
   const first = [0.2, 0.71, 0.35, 0.88];
   const said = saidOf(16, (i) => [i < first.length ? first[i] : 0.42]);
   expect(said).toEqual([{ kind: 'stall-spike', pattern: 'same-place', position: 0.42 }]);
+});
+
+test.each([
+  { name: 'half as much at the same place', gentler: 0.2, at: 0.43, sides: ['front'] },
+  { name: 'nearly as much at the same place', gentler: 0.4, at: 0.43, sides: ['front', 'rear'] },
+  { name: 'half as much somewhere else', gentler: 0.2, at: 0.7, sides: ['front', 'rear'] },
+])('a side that jumps by $name as the other is told or not', ({ gentler, at, sides }) => {
+  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i) =>
+    i < LEARNT
+      ? event
+      : changed(event, {
+          front: (front) => ({ spikes: [{ position: 0.42, amps: 1.5 * front.runningAmps, widthS: 0.3 }] }),
+          rear: (rear) => ({
+            spikes: [{ position: at, amps: (1 + gentler) * rear.runningAmps, widthS: 0.3 }],
+          }),
+        }),
+  );
+  const said = foldAll(ROOM, events).warnings.filter(({ kind }) => kind === 'stall-spike');
+  expect(said.map(({ side }) => side).sort()).toEqual(sides);
 });
