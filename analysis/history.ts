@@ -2,6 +2,9 @@ import type { MeasureName, StrokeAnalysis } from './measures.ts';
 import type { Direction, ServiceKind } from './trace.ts';
 import type { Verdict, Warning } from './warning.ts';
 
+/** Milliseconds of a day: instants are milliseconds since 1970. */
+export const DAY_MS = 86_400_000;
+
 /** A measured stroke in its place in the room's history. */
 export interface StrokeEvent {
   readonly type: 'stroke';

@@ -1,6 +1,12 @@
 import { MEASURE_NAMES } from '../measures.ts';
 import type { Direction } from '../trace.ts';
-import { BY_SEASON, type Conditions, type Weather } from './conditions.ts';
+import {
+  BY_SEASON,
+  type Conditions,
+  PER_DEGREE_VARIANCE,
+  PER_VOLT_VARIANCE,
+  type Weather,
+} from './conditions.ts';
 import type { Lent } from './lent.ts';
 import { LEARNING_STROKES } from './strokesNeeded.ts';
 
@@ -104,7 +110,7 @@ export function hasFormerProfile({ values, profile }: Channel): boolean {
 export function shapeOf(old: Fit): Shape {
   return {
     slopes: [old.coefficients[1], old.coefficients[2]],
-    spreads: [Math.sqrt(old.covariance[4]), Math.sqrt(old.covariance[8])],
+    spreads: [Math.sqrt(old.covariance[PER_VOLT_VARIANCE]), Math.sqrt(old.covariance[PER_DEGREE_VARIANCE])],
     scale: old.scale,
     weight: Math.min(12, old.degreesOfFreedom),
   };

@@ -1,3 +1,4 @@
+import { DAY_MS } from '../history.ts';
 import { type CopperRead, type CopperScale, copperDegrees, copperScale } from './copper.ts';
 
 /** What values are brought to, of a system of 12 V; of another as much higher or lower. */
@@ -32,7 +33,7 @@ export function conditionsAt(
   return [volts, ambientC === null ? null : ambientC - REFERENCE_C, seasonDegrees(atMs), copper];
 }
 
-const YEAR_MS = 365.25 * 86_400_000;
+const YEAR_MS = 365.25 * DAY_MS;
 /** The coldest time of the northern year lags its shortest day by a month; the southern one is its mirror. */
 const COLDEST_DAYS = 20;
 /** Half the swing of a temperate year's mean temperature; a room's own slope says how much of it there is. */
@@ -40,7 +41,7 @@ const HALF_SWING_C = 10;
 
 /** A temperate northern year, degrees about its mean; where a coach winters elsewhere, its slope comes out smaller. */
 function seasonDegrees(atMs: number): number {
-  const year = (atMs - COLDEST_DAYS * 86_400_000) / YEAR_MS;
+  const year = (atMs - COLDEST_DAYS * DAY_MS) / YEAR_MS;
   return Math.round(-100 * HALF_SWING_C * Math.cos(2 * Math.PI * year)) / 100;
 }
 
@@ -75,7 +76,11 @@ export function degreesOf([, degrees, season, copper]: Conditions, weather: Weat
   }
 }
 
-/** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it. */
+/** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it (0). */
 export function regressors(conditions: Conditions, weather: Weather): number[] {
   return [1, conditions[0] ?? 0, degreesOf(conditions, weather) ?? 0];
 }
+
+/** Where a covariance of what belongs to the `regressors`, row after row, holds the variances of the two slopes. */
+export const PER_VOLT_VARIANCE = 4;
+export const PER_DEGREE_VARIANCE = 8;

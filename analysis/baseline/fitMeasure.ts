@@ -3,7 +3,7 @@ import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import { borrowedFit } from './borrowedFit.ts';
 import { type Channel, type Fit, isBorrowing, type Shape } from './channel.ts';
-import { BY_SEASON, regressors, type Weather } from './conditions.ts';
+import { BY_SEASON, PER_DEGREE_VARIANCE, regressors, type Weather } from './conditions.ts';
 import type { LentPrior } from './lent.ts';
 import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
 import { RELEARNING_STROKES } from './strokesNeeded.ts';
@@ -74,7 +74,7 @@ function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrio
   if (lent === null || !bySeason) return lent;
   const [level, perVolt, perDegree] = lent.means;
   const covariance = [...lent.covariance];
-  covariance[8] += perDegree ** 2;
+  covariance[PER_DEGREE_VARIANCE] += perDegree ** 2;
   return { ...lent, means: [level, perVolt, 0], covariance };
 }
 

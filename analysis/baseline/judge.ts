@@ -1,4 +1,4 @@
-import type { Limits } from '../history.ts';
+import { DAY_MS, type Limits } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
@@ -123,7 +123,7 @@ function unrecordedSpread(
 ): number {
   const { perVolt, perDegree } = PRIORS[measure];
   const weather = weatherFor(channel, measure);
-  const days = Math.max(0, atMs - channel.learntAtMs) / 86_400_000;
+  const days = Math.max(0, atMs - channel.learntAtMs) / DAY_MS;
   const unseasonable = UNSEASONABLE_C * Math.min(1, days / WEATHER_DAYS);
   const knowsVolts = conditions[0] !== null || channel.conditions.every(([volts]) => volts === null);
   const volts = knowsVolts ? 0 : UNRECORDED[0];

@@ -2,6 +2,7 @@ import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { betweenVariance, type InterceptGroup, poolGroups } from '../statistics/randomIntercepts.ts';
+import { PER_DEGREE_VARIANCE, PER_VOLT_VARIANCE } from './conditions.ts';
 import type { LentMeasure, LentNormal } from './lending.ts';
 import { PRIORS, ROOM_SPREADS } from './priors.ts';
 
@@ -83,8 +84,8 @@ function poolMeasure(
   if (pooled === null) return null;
   const covariance = [...pooled.covariance];
   covariance[0] += between;
-  covariance[4] += (SLOPES_DIFFER * perVolt.spread) ** 2;
-  covariance[8] += (SLOPES_DIFFER * perDegree.spread) ** 2;
+  covariance[PER_VOLT_VARIANCE] += (SLOPES_DIFFER * perVolt.spread) ** 2;
+  covariance[PER_DEGREE_VARIANCE] += (SLOPES_DIFFER * perDegree.spread) ** 2;
   const scale = Math.sqrt(lent.reduce((sum, one) => sum + one.scale ** 2, 0) / lent.length);
   const prior = { means: pooled.coefficients, covariance, scale, scaleWeight: SCALE_WEIGHT };
   return { prior, rooms: lent.length, spread: Math.sqrt(between) };

@@ -4,17 +4,21 @@ import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
 const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
-const BY_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
+/** What is read off the stall, which where it is brief is a few samples as well. */
+const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
+/** Rates nearer to each other than this, natural logarithm, are one: clocks drift by less. A guess, no source. */
 const SAME_RATE = 0.1;
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 
 /**
- * So are a motor's turns where no stall is read: they are counted by the peak of its start. And so is a stall that is let go
- * within a few samples (`briefStalls`), with the turns that are counted by it.
+ * Whether a measure depends on the sampling rate. Besides `READ_OFF_SAMPLES` a motor's turns do where no stall is read, as
+ * they are counted by the peak of its start then; and a stall that is let go within a few samples (`briefStalls`) does, with
+ * the turns that are counted by it.
  */
 function isReadOffSamples({ fits }: Channel, measure: MeasureName, briefStalls: boolean): boolean {
   if (READ_OFF_SAMPLES.has(measure)) return true;
-  return BY_STALL.has(measure) && (briefStalls || (measure === 'turnsAs' && fits[END_STOP] === null));
+  return READ_OFF_STALL.has(measure) && (briefStalls || (measure === 'turnsAs' && fits[END_STOP] === null));
 }
 
 /**
@@ -42,7 +46,8 @@ export function takeRate(channel: Channel, rateHz: number | null, briefStalls: b
   channel.rateHz = rateHz;
   if (!isOther) return;
   channel.readsStallsAnew = briefStalls;
-  const kept = channel.values.map((values) => values[0] !== null);
+  // A stroke that taught only what was `lacking` after an earlier change has nothing else to keep.
+  const kept = channel.values.map((values) => values[RUNNING] !== null);
   channel.values = channel.values.filter((_, stroke) => kept[stroke]);
   channel.conditions = channel.conditions.filter((_, stroke) => kept[stroke]);
   MEASURE_NAMES.forEach((measure, index) => {
@@ -60,7 +65,7 @@ export function takeRate(channel: Channel, rateHz: number | null, briefStalls: b
 export function lacking(channel: Channel, values: readonly (number | null)[]): (number | null)[] | null {
   let lacks = false;
   const taught = MEASURE_NAMES.map((measure, index) => {
-    const isAnew = READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && BY_STALL.has(measure));
+    const isAnew = READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && READ_OFF_STALL.has(measure));
     if (!isAnew) return null;
     const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
     if (known >= LEARNING_STROKES || values[index] === null) return null;

@@ -12,11 +12,9 @@ import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNe
 import { unseenZero } from '../baseline/unseenZero.ts';
 import { isStretched } from '../findings/heavyStretch.ts';
 import { areBrief, isLetGo } from '../findings/stallHeld.ts';
-import type { Expectation, StrokeEvent } from '../history.ts';
+import { DAY_MS, type Expectation, type StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from './state.ts';
-
-const DAY_MS = 86_400_000;
 
 /** Every measure of every side of one stroke against its baseline. */
 export interface JudgedStroke {

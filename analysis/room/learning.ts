@@ -3,6 +3,7 @@ import { regressors } from '../baseline/conditions.ts';
 import type { LentPrior } from '../baseline/lent.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import type { Borrowed } from '../history.ts';
+import { MEASURE_NAMES } from '../measures.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import type { RoomState } from './state.ts';
@@ -30,6 +31,7 @@ function movedChannels(state: RoomState, direction: Direction): Channel[] {
 
 /** Less of the level than this is no longer worth telling. */
 const LEAST_SHARE = 0.02;
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 
 /** What the room borrows now; null: next to nothing. */
 export function borrowedOf(state: RoomState): Borrowed | null {
@@ -41,13 +43,13 @@ export function borrowedOf(state: RoomState): Borrowed | null {
 }
 
 /**
- * The weight of the prior in the level where the room's own strokes were made: what they left of its variance. 1
+ * The weight of the prior in the level of the running current where the room's own strokes were made: what they left of its variance. 1
  * before they count, 0 where nothing is lent.
  */
 function borrowedShare(channel: Channel): number {
-  const prior: LentPrior | null = channel.lent?.measures[0] ?? null;
-  if (prior === null || channel.shapes[0] !== null) return 0;
-  const fit = channel.fits[0];
+  const prior: LentPrior | null = channel.lent?.measures[RUNNING] ?? null;
+  if (prior === null || channel.shapes[RUNNING] !== null) return 0;
+  const fit = channel.fits[RUNNING];
   if (fit === null) return 1;
   const rows = channel.conditions.map((each) => regressors(each, channel.weather));
   const middle = [0, 1, 2].map((place) => rows.reduce((sum, row) => sum + row[place], 0) / rows.length);
