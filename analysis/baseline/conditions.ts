@@ -22,11 +22,17 @@ export type Conditions = readonly [
   copper: CopperRead | null,
 ];
 
+/** What the record of a stroke says of its conditions; null where nobody recorded it. */
+interface RecordedConditions {
+  readonly supplyVolts: number | null;
+  readonly nominalVolts: number;
+  readonly ambientC: number | null;
+  readonly atMs: number;
+}
+
+/** A stroke's conditions by its record; `copper`: what its motor's copper last read. */
 export function conditionsAt(
-  supplyVolts: number | null,
-  nominalVolts: number,
-  ambientC: number | null,
-  atMs: number,
+  { supplyVolts, nominalVolts, ambientC, atMs }: RecordedConditions,
   copper: CopperRead | null = null,
 ): Conditions {
   const volts = supplyVolts === null ? null : asOfTwelveVolts(supplyVolts, nominalVolts) - REFERENCE_VOLTS;

@@ -57,7 +57,12 @@ interface Value {
 }
 
 function conditionsBy({ event, analysis }: ComparedStroke, nominalVolts: number): Conditions {
-  const [volts, degrees] = conditionsAt(analysis.supplyVolts, nominalVolts, event.ambientC, event.atMs);
+  const [volts, degrees] = conditionsAt({
+    supplyVolts: analysis.supplyVolts,
+    nominalVolts,
+    ambientC: event.ambientC,
+    atMs: event.atMs,
+  });
   return [volts ?? 0, degrees ?? 0];
 }
 

@@ -7,8 +7,9 @@ import { isTurned } from '../findings/turnedSensor.ts';
 import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, Doubt } from '../measures.ts';
-import { conditionsOf, type JudgedStroke, sideConditions } from './judgeStroke.ts';
+import type { JudgedStroke } from './judgeStroke.ts';
 import type { RoomState } from './state.ts';
+import { conditionsOf, sideConditions } from './strokeConditions.ts';
 
 /** Doubts that leave the current usable: a steady offset is measured at rest and taken off. */
 const HARMLESS: ReadonlySet<Doubt> = new Set(['offset']);
@@ -40,6 +41,7 @@ function stillInDoubt({ open }: RoomState, { doubts }: DoneAnalysis): string[] {
   });
 }
 
+/** What the detectors look at, and what seems to have changed about the record itself. */
 export interface StrokeContext extends FindingContext {
   /** Changes of scale by side, natural logarithm. */
   readonly scales: ReadonlyMap<string, number>;
@@ -53,51 +55,58 @@ export interface StrokeContext extends FindingContext {
   readonly rate: number | null;
 }
 
-/** Everything the detectors look at, with the sides that are not to be trusted on this stroke hidden from them. */
+/**
+ * Everything the detectors look at, with the sides that are not to be trusted on this stroke hidden from them. Takes the
+ * stroke into the memories of what tells a changed sensor or clock (scale, zero, sign, rate): once for each stroke.
+ *
+ * What changed is read off the residuals before they are hidden: `residual` asks `doubtful`, which grows meanwhile.
+ */
 export function contextOf(
   state: RoomState,
   event: StrokeEvent,
   analysis: DoneAnalysis,
   judged: JudgedStroke,
 ): StrokeContext {
-  const { direction } = analysis;
-  const conditions = conditionsOf(state, event, analysis);
-  const doubtful = doubtfulSides(analysis, state.room.sides);
+  const { sides } = state.room;
+  const doubtful = doubtfulSides(analysis, sides);
   for (const side of stillInDoubt(state, analysis)) doubtful.add(side);
   const residual: FindingContext['residual'] = (side, measure) => {
     if (doubtful.has(side)) return null;
     if ((measure === 'share' || measure === 'lagS') && doubtful.size > 0) return null;
     return judged.residual(side, measure);
   };
-  const ofSide = (side: string) => sideConditions(state, event, analysis, side);
   const context = {
     state,
     event,
     analysis,
-    direction,
-    conditions,
-    sideConditions: ofSide,
+    direction: analysis.direction,
+    conditions: conditionsOf(state, event, analysis),
+    sideConditions: (side: string) => sideConditions(state, event, analysis, side),
     doubtful,
     residual,
   };
   const scales = new Map<string, number>();
   const zeros = new Map<string, number>();
-  for (const side of state.room.sides) {
+  for (const side of sides) {
     const change = scaleChange(context, side);
     if (change !== null) scales.set(side, change);
     const moved = zeroChange(context, side);
     if (moved !== null) zeros.set(side, moved);
   }
-  const turned = new Set(
-    Object.entries(analysis.sides).flatMap(([side, { sign }]) => {
-      const memory = state.signs[side];
-      return sign !== undefined && memory !== undefined && isTurned(memory, direction, sign) ? [side] : [];
-    }),
-  );
-  const fallen = new Set(state.room.sides.filter((side) => stopFell(context, side)));
+  const turned = turnedSides(state, analysis);
+  const fallen = new Set(sides.filter((side) => stopFell(context, side)));
   for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
-  const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : state.room.sides;
+  const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : sides;
   for (const side of changed) doubtful.add(side);
   return { ...context, scales, zeros, turned, fallen, rate };
+}
+
+/** Sides whose sensor reads the other way round than it did; a side of an older analysis has no sign to tell it by. */
+function turnedSides({ signs }: RoomState, { direction, sides }: DoneAnalysis): Set<string> {
+  const turned = Object.entries(sides).filter(([side, { sign }]) => {
+    const memory = signs[side];
+    return sign !== undefined && memory !== undefined && isTurned(memory, direction, sign);
+  });
+  return new Set(turned.map(([side]) => side));
 }

@@ -30,7 +30,8 @@ const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([
 /**
  * Asks the detectors in the order in which causes explain each other, so that one cause is one warning: a record that
  * is not to be trusted explains everything in it, a weak supply explains slow strokes, a side that dropped its load
- * explains the other's extra load, a draw that climbs back after a service explains its rise.
+ * explains the other's extra load, a draw that climbs back after a service explains its rise. `teaches`: whether the
+ * baselines may learn from this stroke.
  */
 export function findTroubles(
   context: StrokeContext,
@@ -57,8 +58,8 @@ export function findTroubles(
     keep(stallSpike(context, dropped));
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
-  const lost = dropped.some(({ side }) => knowsLoad(context, side));
-  return { warnings, teaches: !troubled && !weak && !lost && !state.travel.mayBeCut };
+  const lostKnownLoad = dropped.some(({ side }) => knowsLoad(context, side));
+  return { warnings, teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut };
 }
 
 /** Whether a side's usual course is more than what a first stroke or two said, which may have been odd ones. */
@@ -92,6 +93,7 @@ function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) =
   if (late.length > 0) keep({ present: [], gone: openOf(state, 'rising-draw').filter(lateSideExplains) });
 }
 
+/** How the load stands, and what is said of it: a draw that climbs back explains a rise, which explains uneven sides. */
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
   const { state } = context;
   if (context.doubtful.size === 0) noteStroke(context);

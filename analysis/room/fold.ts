@@ -1,21 +1,20 @@
-import { relearn } from '../baseline/learn.ts';
-import { noteService } from '../findings/drawRebound.ts';
-import { restLoad } from '../findings/loadShift.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
 import { noteHeld } from '../findings/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
 import { notMoving, stoodStill } from '../findings/stoodStill.ts';
 import { isPart } from '../findings/unseen.ts';
-import type { Judgement, RoomEvent, ServiceEvent, StrokeEvent } from '../history.ts';
+import type { Judgement, RoomEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
-import type { Direction, ServiceKind } from '../trace.ts';
-import type { WarningKind } from '../warning.ts';
+import type { Direction } from '../trace.ts';
 import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
-import { type JudgedStroke, judgeStroke, learnStroke, noteCopper } from './judgeStroke.ts';
+import { type JudgedStroke, judgeStroke } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
-import { lendNoMore, lendStroke } from './lendStroke.ts';
+import { learnStroke } from './learnStroke.ts';
+import { lendStroke } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
+import { noteCopper } from './strokeConditions.ts';
+import { takeService } from './takeService.ts';
 
 export { lentByRoom } from './lendStroke.ts';
 export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
@@ -66,7 +65,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   state.usable[analysis.direction] += 1;
   const context = contextOf(state, event, analysis, judged);
   const { warnings, teaches } = findTroubles(context, event);
-  if (teaches) learnStroke(state, event, analysis, judged, context.doubtful);
+  if (teaches) learnStroke(context, judged);
   noteCopper(state, event, analysis);
   noteHeld(state.travel[analysis.direction], analysis);
   lendStroke(state, event, analysis);
@@ -75,21 +74,21 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   return { expectations: judged.expectations, warnings };
 }
 
-/** The side that is furthest from its normal on this stroke. */
+/** The side that is furthest from its normal on this stroke; null while none has a normal. */
 function latestOf(state: RoomState, direction: Direction, judged: JudgedStroke): RoomState['latest'] {
   let latest: RoomState['latest'] = null;
   for (const side of state.room.sides) {
     const running = judged.residual(side, 'runningAmps');
     if (running === null) continue;
     const percent = Math.round(100 * Math.expm1(running.residual));
-    if (latest === null || latest.percent === null || Math.abs(percent) > Math.abs(latest.percent)) {
+    if (latest === null || Math.abs(percent) > Math.abs(latest.percent)) {
       latest = { side, direction, percent, beyond: running.beyond };
     }
   }
   return latest;
 }
 
-/** What tells a trouble that has only begun to show. */
+/** What tells a trouble that has only begun to show: friction, a sensor or contact, and a travel that ends early. */
 const TELLING: readonly MeasureName[] = ['runningAmps', 'endStopAmps', 'durationS'];
 /** The sides come apart by a little now and then: so many times beyond its limits is something else. */
 const FAR_BEYOND = 2;
@@ -102,44 +101,4 @@ function isSuspicious(state: RoomState, judged: JudgedStroke, isPart: boolean): 
     return isApart || TELLING.some((measure) => judged.residual(side, measure)?.beyond === true);
   };
   return !isPart && state.room.sides.some(isBeyond);
-}
-
-/** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
-const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
-  'rising-draw',
-  'uneven-sides',
-  'dropped-load',
-  'late-side',
-  'draw-rebound',
-]);
-
-/** Work after which another current, also a higher one, is to be expected. */
-const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
-  'gear-replaced',
-  'block-replaced',
-  'motor-replaced',
-  'retimed',
-  'adjusted',
-]);
-
-/**
- * A service opens a new baseline that starts from the old one's shape: learnt anew after work that changes the
- * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open, or the latest stroke
- * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
- */
-function takeService(state: RoomState, event: ServiceEvent): Judgement {
-  if (NEW_NORMAL.has(event.kind)) {
-    lendNoMore(state, event.side);
-    state.lag.together = 0;
-  }
-  if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
-    for (const channel of state.channels) {
-      if (event.side !== null && channel.side !== event.side) continue;
-      if (NEW_NORMAL.has(event.kind)) relearn(channel);
-      else channel.settling = [];
-    }
-  }
-  restLoad(state.load);
-  noteService(state.rebound, event.kind);
-  return { expectations: [], warnings: [] };
 }

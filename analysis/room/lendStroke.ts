@@ -1,11 +1,12 @@
 import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
+import { toScale } from '../baseline/scale.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
-import type { DoneAnalysis } from '../measures.ts';
+import { type DoneAnalysis, MEASURE_NAMES, measureValue } from '../measures.ts';
 import type { Direction } from '../trace.ts';
 import { doubtfulSides } from './context.ts';
-import { conditionsOf, scaledValues } from './judgeStroke.ts';
 import type { RoomState } from './state.ts';
+import { conditionsOf } from './strokeConditions.ts';
 
 /**
  * Lets a usable stroke count towards what the room lends to others. Which strokes do follows from the strokes alone and
@@ -19,6 +20,14 @@ export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneA
     if (analysis.sides[lending.side] === undefined) continue;
     lend(lending, conditionsOf(state, event, analysis), event.atMs, scaledValues(analysis, lending.side));
   }
+}
+
+/** Every measure of one side on its baseline's scale, by index of MEASURES; null where the stroke has none. */
+function scaledValues(analysis: DoneAnalysis, side: string): (number | null)[] {
+  return MEASURE_NAMES.map((measure) => {
+    const value = measureValue(analysis, measure, side);
+    return value === null ? null : toScale(measure, value);
+  });
 }
 
 /** After work that changed a side's mechanism (null: every side's) what it was is not what it will lend. */

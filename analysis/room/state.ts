@@ -24,9 +24,11 @@ import type { Warning } from '../warning.ts';
 export interface RoomState {
   readonly roomId: string;
   readonly room: RoomDescription;
+  /** Baselines, side by side, each in both directions. */
   channels: Channel[];
   /** What the room's own first strokes will lend to others, by channel. */
   lending: Lending[];
+  /** Strokes that were measured, not set aside and moved the room, by direction. */
   usable: Record<Direction, number>;
   /** Strokes in a row that could not be used. */
   unusableInARow: number;
@@ -43,17 +45,18 @@ export interface RoomState {
   zero: Record<string, ZeroMemory>;
   signs: Record<string, SignMemory>;
   recent: RecentFlags;
+  /** The warnings that stand, in the order in which they were last told. */
   open: Warning[];
   /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
   suspicious: boolean;
   /**
-   * The latest stroke's share above its normal, of the side furthest from it, and whether that is beyond its limits, for
-   * the headline.
+   * By how many per cent the latest stroke drew more than its normal (negative: less), of the side furthest from it, and
+   * whether that is beyond its limits: for the headline. Null while no side has a normal.
    */
   latest: {
     readonly side: string;
     readonly direction: Direction;
-    readonly percent: number | null;
+    readonly percent: number;
     readonly beyond: boolean;
   } | null;
 }
@@ -92,6 +95,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
   };
 }
 
+/** The baseline of a side in a direction; undefined for a side that the room does not have. */
 export function channelOf(state: RoomState, side: string, direction: Direction): Channel | undefined {
   return state.channels.find((channel) => channel.side === side && channel.direction === direction);
 }

@@ -67,8 +67,8 @@ function borrowedSentence(state: RoomState): string {
 }
 
 function latestSentence(state: RoomState): string {
-  const { side, direction, percent = null, beyond } = state.latest ?? {};
-  if (percent === null) return 'The latest stroke has no normal to compare with yet.';
+  if (state.latest === null) return 'The latest stroke has no normal to compare with yet.';
+  const { side, direction, percent, beyond } = state.latest;
   const who = state.room.sides.length > 1 ? `The ${side} side` : 'The motor';
   const stroke = `the latest stroke, ${direction === 'extend' ? 'out' : 'in'}`;
   if (percent === 0) return `${who} drew just its normal on ${stroke}.`;

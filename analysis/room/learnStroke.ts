@@ -1,0 +1,83 @@
+import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
+import type { Conditions } from '../baseline/conditions.ts';
+import { follow, type Residual } from '../baseline/judge.ts';
+import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
+import { lacking, takeRate } from '../baseline/samplingRate.ts';
+import { toScale } from '../baseline/scale.ts';
+import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
+import type { FindingContext } from '../findings/finding.ts';
+import { isStretched } from '../findings/heavyStretch.ts';
+import { MEASURE_NAMES, measureValue } from '../measures.ts';
+import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
+import type { JudgedStroke } from './judgeStroke.ts';
+import { channelOf, type RoomState } from './state.ts';
+import { sideConditions } from './strokeConditions.ts';
+
+type LearnedStroke = Pick<FindingContext, 'state' | 'event' | 'analysis' | 'doubtful'>;
+
+/**
+ * Lets the baselines learn from a stroke that no finding speaks against: into the reference while it is short, else
+ * only the slowly following level. `judged`: the stroke against the baselines as they were before it.
+ */
+export function learnStroke(stroke: LearnedStroke, judged: JudgedStroke): void {
+  const { state, analysis, doubtful } = stroke;
+  for (const side of Object.keys(analysis.sides)) {
+    const channel = channelOf(state, side, analysis.direction);
+    if (channel !== undefined && !doubtful.has(side)) learnSide(stroke, channel, judged);
+  }
+}
+
+function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, judged: JudgedStroke): void {
+  const { side, direction } = channel;
+  const { profile, rateHz = null } = analysis.sides[side];
+  const conditions = sideConditions(state, event, analysis, side);
+  const running = judged.residual(side, 'runningAmps');
+  settle(
+    channel,
+    MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
+  );
+  takeRate(channel, rateHz, hasBriefStalls(state, channel, rateHz));
+  // After the rate was taken: what cannot be compared with a reference of another rate begins a new one.
+  const values = comparableValues({ state, analysis, channel }, judged);
+  if (isWanted(channel, conditions, running)) {
+    learn(channel, conditions, event.atMs, values);
+    learnProfile(channel, profile);
+    return;
+  }
+  MEASURE_NAMES.forEach((measure, index) => {
+    const residual = judged.residual(side, measure);
+    if (residual !== null) follow(channel, index, residual);
+  });
+  if (running?.beyond !== false) return;
+  if (!swings(state, side) && !isStretched({ state, direction }, side)) learnProfile(channel, profile);
+  const taught = lacking(channel, values);
+  if (taught !== null) learn(channel, conditions, channel.learntAtMs, taught);
+}
+
+/** What a stroke may teach, on the measures' scale, by index of MEASURES; null where it cannot be compared. */
+function comparableValues(stroke: SideOfStroke, judged: JudgedStroke): (number | null)[] {
+  const { analysis, channel } = stroke;
+  const endStop = judged.residual(channel.side, 'endStopAmps');
+  return MEASURE_NAMES.map((measure) => {
+    const value = measureValue(analysis, measure, channel.side);
+    if (value === null || !isComparable(stroke, measure, value, endStop)) return null;
+    return toScale(measure, value);
+  });
+}
+
+/** A swing that is told against the usual profile must not become usual. */
+function swings(state: RoomState, side: string): boolean {
+  return state.open.some((open) => open.side === side && open.pattern === 'once-per-turn');
+}
+
+/** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */
+const NEWS_RISE = 0.05;
+
+function isWanted(channel: Channel, conditions: Conditions, running: Residual | null): boolean {
+  // A borrowed normal judges, but the first strokes teach whatever it says of them: or an odd first one would stay.
+  if (!isReady(channel) || isBorrowing(channel)) return true;
+  if (running === null || running.beyond) return false;
+  if (channel.values.length < REFERENCE_STROKES) return true;
+  if (channel.values.length >= MOST_REFERENCE_STROKES) return false;
+  return isNews(channel, conditions) && Math.abs(running.rise) < Math.max(NEWS_RISE, running.deviation);
+}

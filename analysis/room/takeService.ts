@@ -1,0 +1,48 @@
+import { relearn } from '../baseline/learn.ts';
+import { noteService } from '../findings/drawRebound.ts';
+import { restLoad } from '../findings/loadShift.ts';
+import type { Judgement, ServiceEvent } from '../history.ts';
+import type { ServiceKind } from '../trace.ts';
+import type { WarningKind } from '../warning.ts';
+import { lendNoMore } from './lendStroke.ts';
+import type { RoomState } from './state.ts';
+
+/** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
+const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
+  'rising-draw',
+  'uneven-sides',
+  'dropped-load',
+  'late-side',
+  'draw-rebound',
+]);
+
+/** Work after which another current, also a higher one, is to be expected. */
+const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
+  'gear-replaced',
+  'block-replaced',
+  'motor-replaced',
+  'retimed',
+  'adjusted',
+]);
+
+/**
+ * A service opens a new baseline that starts from the old one's shape: learnt anew after work that changes the
+ * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open, or the latest stroke
+ * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
+ */
+export function takeService(state: RoomState, event: ServiceEvent): Judgement {
+  if (NEW_NORMAL.has(event.kind)) {
+    lendNoMore(state, event.side);
+    state.lag.together = 0;
+  }
+  if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
+    for (const channel of state.channels) {
+      if (event.side !== null && channel.side !== event.side) continue;
+      if (NEW_NORMAL.has(event.kind)) relearn(channel);
+      else channel.settling = [];
+    }
+  }
+  restLoad(state.load);
+  noteService(state.rebound, event.kind);
+  return { expectations: [], warnings: [] };
+}
