@@ -44,6 +44,11 @@ export type MeasureName = (typeof MEASURES)[number]['name'];
 
 export const MEASURE_NAMES: readonly MeasureName[] = MEASURES.map((m) => m.name);
 
+/** Whether a measure compares the sides: it is as much the others' as this one's, and off either way is as bad. */
+export function isBetweenSides(measure: MeasureName): boolean {
+  return measure === 'share' || measure === 'lagS';
+}
+
 /** A short peak (or dip) of the running current. `amps` is the current at the peak, `position` 0 to 1. */
 export interface Spike {
   readonly position: number;

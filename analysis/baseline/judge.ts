@@ -1,5 +1,5 @@
 import { DAY_MS, type Limits } from '../history.ts';
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { isBetweenSides, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import { type Channel, type Fit, isReady } from './channel.ts';
@@ -85,7 +85,8 @@ export function judgeMeasure(
     measure,
     residual,
     fromReference: value - reference,
-    rise: value - reference - (isSymmetric(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded)),
+    rise:
+      value - reference - (isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded)),
     deviation,
     noise: fit.scale,
     uncertainty: Math.sqrt(Math.max(0, standardDeviation ** 2 - fit.scale ** 2)),
@@ -177,18 +178,14 @@ export function follow(channel: Channel, index: number, judged: Residual): void 
   const { residual } = judged;
   channel.recent[index] += 0.25 * (residual - channel.recent[index]);
   let level = channel.level[index] + FOLLOW * residual;
-  const symmetric = isSymmetric(judged.measure);
+  // Of what compares the sides neither way is easier.
+  const symmetric = isBetweenSides(judged.measure);
   if (!symmetric && channel.recent[index] < -0.8 * fit.scale) {
     level += FOLLOW_DOWN * channel.recent[index];
     channel.recent[index] *= 1 - FOLLOW_DOWN;
   }
   const most = MOST_FOLLOWED_UP * fit.scale;
   channel.level[index] = symmetric ? Math.max(-most, Math.min(most, level)) : Math.min(most, level);
-}
-
-/** A share or a lag that moves either way is as bad: neither way is easier. */
-function isSymmetric(measure: MeasureName): boolean {
-  return measure === 'share' || measure === 'lagS';
 }
 
 /** The single-stroke limits of a measure at 12.6 V and 20 °C; null while learning. */

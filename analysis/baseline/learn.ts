@@ -1,4 +1,4 @@
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { isBetweenSides, MEASURE_NAMES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import { type Channel, hasEnough, isBorrowing, shapeOf } from './channel.ts';
@@ -81,15 +81,13 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   channel.fits = channel.fits.map((old, index) => {
     const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
     const move = own.length > 0 ? median(own) : 0;
-    if (old === null || SETTLES_NOT.has(MEASURE_NAMES[index]) || move > -old.scale) return old;
+    // A light service is no reason for the sides to share or arrive otherwise than they did.
+    if (old === null || isBetweenSides(MEASURE_NAMES[index]) || move > -old.scale) return old;
     channel.level[index] = 0;
     const [level, ...slopes] = old.coefficients;
     return { ...old, coefficients: [level + move, ...slopes] };
   });
 }
-
-/** A light service is no reason for the sides to share or arrive otherwise than they did. */
-const SETTLES_NOT: ReadonlySet<MeasureName> = new Set(['share', 'lagS']);
 
 /** Lets the usual profile take in one more stroke: a plain mean at first, later one that forgets. */
 export function learnProfile(channel: Channel, profile: readonly (number | null)[]): void {

@@ -6,7 +6,7 @@ import { scaleChange } from '../findings/sensorScale.ts';
 import { isTurned } from '../findings/turnedSensor.ts';
 import { zeroChange } from '../findings/zeroChange.ts';
 import type { StrokeEvent } from '../history.ts';
-import type { DoneAnalysis, Doubt } from '../measures.ts';
+import { type DoneAnalysis, type Doubt, isBetweenSides } from '../measures.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
 import type { RoomState } from './state.ts';
 import { conditionsOf, sideConditions } from './strokeConditions.ts';
@@ -72,7 +72,7 @@ export function contextOf(
   for (const side of stillInDoubt(state, analysis)) doubtful.add(side);
   const residual: FindingContext['residual'] = (side, measure) => {
     if (doubtful.has(side)) return null;
-    if ((measure === 'share' || measure === 'lagS') && doubtful.size > 0) return null;
+    if (isBetweenSides(measure) && doubtful.size > 0) return null;
     return judged.residual(side, measure);
   };
   const context = {
