@@ -68,7 +68,7 @@ function newsDegrees(conditions: Conditions, weather: Weather): number | null {
 /**
  * After a light service (cleaning, lubricating) the old reference stands, so that work that made things worse shows;
  * where the next strokes run easier than it, its level comes down to them at once. `differences`: value less the
- * reference's expectation, by measure.
+ * reference's expectation, by measure: with what was followed since, which the new level replaces.
  */
 export function settle(channel: Channel, differences: (number | null)[]): void {
   const time = differences[DURATION];
@@ -84,6 +84,7 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
     // A light service is no reason for the sides to share or arrive otherwise than they did.
     if (old === null || isBetweenSides(MEASURE_NAMES[index]) || move > -old.scale) return old;
     channel.level[index] = 0;
+    channel.recent[index] = 0;
     const [level, ...slopes] = old.coefficients;
     return { ...old, coefficients: [level + move, ...slopes] };
   });

@@ -34,7 +34,7 @@ function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, 
   const running = judged.residual(side, 'runningAmps');
   settle(
     channel,
-    MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.rise ?? null),
+    MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.fromReference ?? null),
   );
   takeRate(channel, rateHz, hasBriefStalls(state, channel, rateHz));
   // After the rate was taken: what cannot be compared with a reference of another rate begins a new one.

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { orderEvents } from '../../../analysis/room/fold.ts';
+import { foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
+
+const EASIER_FROM = 30;
+const CLEANED = 110;
+/** What a room takes that has worn in, as a part of its reference; it comes to that little by little. */
+const WORN_IN = 0.85;
+
+/** What is expected of the running current on the strokes from `from` on, as parts of what it is. */
+function expectedParts(cleanedTo: number, from: number, seed: number): number[] {
+  const strokes = strokeEvents(from + 4, ROOM, seed, (i) => {
+    const wornIn = Math.max(0, i - EASIER_FROM) / (CLEANED - EASIER_FROM);
+    const factor = i >= CLEANED ? cleanedTo : 1 - wornIn * (1 - WORN_IN);
+    return { factors: [factor, factor] };
+  });
+  const events = [...strokes, serviceEvent(CLEANED, 'cleaned')].sort(orderEvents);
+  return foldAll(ROOM, events)
+    .judgements.slice(from + 1)
+    .flatMap(({ expectations }) => expectations)
+    .flatMap(({ measure, value, expected }) =>
+      measure === 'runningAmps' && expected !== null ? [expected / value] : [],
+    );
+}
+
+test.each([0.8, WORN_IN])(
+  'a room that had come to run easier before it was cleaned is brought down to what it draws then: %f of the reference',
+  (cleanedTo) => {
+    for (const seed of [1, 2, 3]) {
+      // Four strokes each way settle it: the ninth stroke is judged by what they said.
+      const parts = expectedParts(cleanedTo, CLEANED + 8, seed);
+      expect(parts).toHaveLength(8);
+      const mean = parts.reduce((sum, part) => sum + part, 0) / parts.length;
+      expect(mean).toBeGreaterThan(0.97);
+      expect(mean).toBeLessThan(1.03);
+    }
+  },
+);
