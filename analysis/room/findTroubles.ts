@@ -38,6 +38,8 @@ export function findTroubles(
   event: StrokeEvent,
 ): { warnings: Warning[]; teaches: boolean } {
   const { state } = context;
+  // `shortTravel` says it of this stroke, where it is asked: what it said of an earlier one is over.
+  state.travel.mayBeCut = false;
   const warnings: Warning[] = [];
   const keep = (answer: FindingAnswer) => warnings.push(...keepWarnings(state, event, answer));
   keep(sensorDoubt(state, event, context));

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import { isReady } from '../../../analysis/baseline/channel.ts';
+import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
 import type { Drive } from '../../../analysis/trace.ts';
 import { changed } from './support/contexts.ts';
-import { foldAll } from './support/folded.ts';
+import { foldAll, kindsOf, ROOM_ID } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
@@ -89,4 +91,16 @@ test('what is said names what the room is told against, and never less than it d
   const [byDrive] = warningsOf('in-wall', 22, 0.3);
   expect(byDrive.headline).toContain('a healthy one of this kind of drive should stay under 16 A');
   expect(byDrive.evidence).toMatchObject({ limitAmps: 16 });
+});
+
+test('a room that is heavy learns its normal, also where the stroke before it was called so may have been cut short', () => {
+  const room = { ...ROOM, ratedAmps: 5 };
+  const events = strokeEvents(24, room, 5);
+  const state = beginRoom(ROOM_ID, room);
+  for (const event of events.slice(0, 2)) advanceRoom(state, event);
+  // As a normal that other rooms lend may say of the second stroke; the third is called heavy.
+  state.travel.mayBeCut = true;
+  for (const event of events.slice(2)) advanceRoom(state, event);
+  expect(kindsOf(state.open)).toEqual(['heavy-room']);
+  expect(state.channels.map(isReady)).toEqual([true, true, true, true]);
 });
