@@ -49,7 +49,8 @@ export function advanceRoom(state: RoomState, event: RoomEvent): Judgement {
 }
 
 function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): Judgement {
-  state.travel.followsUnread = state.unusableInARow > 0;
+  // Until the room is seen to move nobody knows where it stands.
+  state.travel.followsUnread ||= state.unusableInARow > 0;
   state.unusableInARow = 0;
   const before = { ...state.stay };
   noteStay(state.stay, event.atMs, analysis.direction);
@@ -68,6 +69,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   if (teaches) learnStroke(context, judged);
   noteCopper(state, event, analysis);
   noteHeld(state.travel[analysis.direction], analysis);
+  state.travel.followsUnread = false;
   lendStroke(state, event, analysis);
   state.suspicious = isSuspicious(state, judged, isPart(context));
   state.latest = latestOf(state, analysis.direction, judged);

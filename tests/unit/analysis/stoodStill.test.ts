@@ -200,6 +200,15 @@ test('nor is the second part of a way whose first part could not be read', () =>
   expect(warnings).toEqual([]);
 });
 
+test('nor where the switch was pressed in vain between the part that could not be read and the rest', () => {
+  const events = strokeEvents(LEARNT + 2, ROOM, 4);
+  const unread = strokeEvents(LEARNT + 1, ROOM, 4, () => ({ unusable: true }))[LEARNT];
+  const pressed = stalled(events[LEARNT], 'extend', 1);
+  const rest = { ...endsAt(events[LEARNT], 0.35), strokeId: 'rest', atMs: unread.atMs + 2 * MINUTE_MS };
+  const { warnings } = foldAll(ROOM, [...events.slice(0, LEARNT), unread, pressed, rest]);
+  expect(warnings).toEqual([]);
+});
+
 /** The rope winds up or the play is taken up, then the motor stalls until the controller cuts it off, all within a second. */
 const JERK = { movingS: 0.45, stopS: 0.35, inrushTauS: 0.04, runningAmps: 4 };
 /** Cut off while the current still climbs. */
