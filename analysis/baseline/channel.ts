@@ -57,6 +57,8 @@ export interface Channel {
   rateHz: number | null;
   /** Whether its stalls, too short for the slower of two rates, have been learnt anew since the rate changed. */
   readsStallsAnew: boolean;
+  /** Whether what compares the sides (`isBetweenSides`) has been learnt anew since work on another side alone. */
+  comparesAnew: boolean;
   /** What the motor's copper last read, and when; null: never. */
   copper: { readonly degrees: number; readonly isShared: boolean; readonly atMs: number } | null;
   /** What rooms of the same coach model lend it; null: nothing. */
@@ -80,6 +82,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
     needed: lent?.needed ?? LEARNING_STROKES,
     rateHz: null,
     readsStallsAnew: false,
+    comparesAnew: false,
     copper: null,
     lent,
   };
@@ -104,6 +107,14 @@ export function isBorrowing(channel: Channel): boolean {
 /** Whether the usual profile is still the one of before the latest work on the mechanism. */
 export function hasFormerProfile({ values, profile }: Channel): boolean {
   return values.length === 0 && profile.length > 0;
+}
+
+/** Forgets one measure's normal and what the reference strokes said of it; its shape stays, where it has one. */
+export function forgetMeasure(channel: Channel, index: number): void {
+  channel.fits[index] = null;
+  channel.level[index] = 0;
+  channel.recent[index] = 0;
+  for (const values of channel.values) values[index] = null;
 }
 
 /** What a new baseline may start from. */

@@ -1,7 +1,7 @@
 import { isBetweenSides, MEASURE_NAMES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
-import { type Channel, hasEnough, isBorrowing, shapeOf } from './channel.ts';
+import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './channel.ts';
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
 import { copperDegrees } from './copper.ts';
 import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
@@ -115,4 +115,15 @@ export function relearn(channel: Channel): void {
   channel.settling = null;
   channel.level.fill(0);
   channel.recent.fill(0);
+}
+
+/** After work on another side alone the sides may share and arrive otherwise than they did: what compares them is learnt anew. */
+export function compareAnew(channel: Channel): void {
+  MEASURE_NAMES.forEach((measure, index) => {
+    if (!isBetweenSides(measure)) return;
+    const fit = channel.fits[index];
+    if (fit !== null && !isBorrowing(channel)) channel.shapes[index] = shapeOf(fit);
+    forgetMeasure(channel, index);
+  });
+  channel.comparesAnew = true;
 }

@@ -1,11 +1,10 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
-import { type Channel, shapeOf } from './channel.ts';
-import { LEARNING_STROKES } from './strokesNeeded.ts';
+import { type Channel, forgetMeasure, shapeOf } from './channel.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
-const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
+export const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
 /** What is read off the stall, which where it is brief is a few samples as well. */
-const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
+export const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
 /** Rates nearer to each other than this, natural logarithm, are one: clocks drift by less. A guess, no source. */
 const SAME_RATE = 0.1;
 const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
@@ -54,23 +53,6 @@ export function takeRate(channel: Channel, rateHz: number | null, briefStalls: b
     if (!isReadOffSamples(channel, measure, briefStalls)) return;
     const fit = channel.fits[index];
     if (fit !== null) channel.shapes[index] = shapeOf(fit);
-    channel.fits[index] = null;
-    channel.level[index] = 0;
-    channel.recent[index] = 0;
-    for (const values of channel.values) values[index] = null;
+    forgetMeasure(channel, index);
   });
-}
-
-/** What of a stroke may still teach the reference after a change of rate; null: nothing. By index of MEASURES. */
-export function lacking(channel: Channel, values: readonly (number | null)[]): (number | null)[] | null {
-  let lacks = false;
-  const taught = MEASURE_NAMES.map((measure, index) => {
-    const isAnew = READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && READ_OFF_STALL.has(measure));
-    if (!isAnew) return null;
-    const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
-    if (known >= LEARNING_STROKES || values[index] === null) return null;
-    lacks = true;
-    return values[index];
-  });
-  return lacks ? taught : null;
 }

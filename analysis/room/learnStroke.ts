@@ -1,8 +1,9 @@
 import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
 import type { Conditions } from '../baseline/conditions.ts';
 import { follow, type Residual } from '../baseline/judge.ts';
+import { lacking } from '../baseline/lacking.ts';
 import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
-import { lacking, takeRate } from '../baseline/samplingRate.ts';
+import { takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import type { FindingContext } from '../findings/finding.ts';
@@ -48,9 +49,10 @@ function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, 
     const residual = judged.residual(side, measure);
     if (residual !== null) follow(channel, index, residual);
   });
-  if (running?.beyond !== false) return;
-  if (!swings(state, side) && !isStretched({ state, direction }, side)) learnProfile(channel, profile);
-  const taught = lacking(channel, values);
+  const isOdd = running?.beyond !== false;
+  if (!isOdd && !swings(state, side) && !isStretched({ state, direction }, side))
+    learnProfile(channel, profile);
+  const taught = lacking(channel, values, isOdd);
   if (taught !== null) learn(channel, conditions, channel.learntAtMs, taught);
 }
 

@@ -1,4 +1,4 @@
-import { relearn } from '../baseline/learn.ts';
+import { compareAnew, relearn } from '../baseline/learn.ts';
 import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
@@ -26,8 +26,9 @@ const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
 ]);
 
 /**
- * A service opens a new baseline that starts from the old one's shape: learnt anew after work that changes the
- * mechanism, brought down to the next strokes after cleaning and the like. While a trouble is open, or the latest stroke
+ * Takes work on the room, or on one side of it, into the state. It opens a new baseline that starts from the old one's shape:
+ * learnt anew after work that changes the mechanism, brought down to the next strokes after cleaning and the like. Of the sides
+ * that were not worked on only what compares them with the others is learnt anew. While a trouble is open, or the latest stroke
  * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
  */
 export function takeService(state: RoomState, event: ServiceEvent): Judgement {
@@ -37,9 +38,10 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
   }
   if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
     for (const channel of state.channels) {
-      if (event.side !== null && channel.side !== event.side) continue;
-      if (NEW_NORMAL.has(event.kind)) relearn(channel);
-      else channel.settling = [];
+      const isWorkedOn = event.side === null || channel.side === event.side;
+      if (!NEW_NORMAL.has(event.kind)) channel.settling = isWorkedOn ? [] : channel.settling;
+      else if (isWorkedOn) relearn(channel);
+      else compareAnew(channel);
     }
   }
   restLoad(state.load);

@@ -1,0 +1,33 @@
+import { isBetweenSides, MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import type { Channel } from './channel.ts';
+import { READ_OFF_SAMPLES, READ_OFF_STALL } from './samplingRate.ts';
+import { LEARNING_STROKES } from './strokesNeeded.ts';
+
+/**
+ * What of a stroke may still teach a reference that is complete but for what is learnt anew: after a change of the sampling
+ * rate (`takeRate`), or after work on another side (`compareAnew`); null: nothing. By index of MEASURES, as `values` are.
+ *
+ * `isOdd`: the stroke does not lie within its normal. Only what compares the sides is learnt from such a one: work on one
+ * side moves load to or from the other, whose current is another then.
+ */
+export function lacking(
+  channel: Channel,
+  values: readonly (number | null)[],
+  isOdd: boolean,
+): (number | null)[] | null {
+  let lacks = false;
+  const taught = MEASURE_NAMES.map((measure, index) => {
+    if (!isLearntAnew(channel, measure, isOdd)) return null;
+    const known = channel.values.reduce((count, stroke) => count + (stroke[index] === null ? 0 : 1), 0);
+    if (known >= LEARNING_STROKES || values[index] === null) return null;
+    lacks = true;
+    return values[index];
+  });
+  return lacks ? taught : null;
+}
+
+function isLearntAnew(channel: Channel, measure: MeasureName, isOdd: boolean): boolean {
+  if (isBetweenSides(measure)) return channel.comparesAnew;
+  if (isOdd) return false;
+  return READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && READ_OFF_STALL.has(measure));
+}
