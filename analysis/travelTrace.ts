@@ -1,7 +1,8 @@
-import { directionBySign, plausibleSupply, readSides } from './measureStroke.ts';
-import { commonRests } from './stroke/activity.ts';
+import { directionBySign } from './stroke/direction.ts';
 import { firstAtOrAfter } from './stroke/interval.ts';
 import { type PlacedSide, placeSide, type SideToMeasure } from './stroke/measureSide.ts';
+import { plausibleSupply } from './stroke/plausibleSupply.ts';
+import { readSides, sidesToMeasure } from './stroke/readSides.ts';
 import { interpolate } from './stroke/travelPosition.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
@@ -22,6 +23,7 @@ export interface SideAlongTravel extends AlongTravel {
   readonly pauses: readonly number[];
 }
 
+/** One stroke by where the room was. */
 export interface TravelTrace {
   readonly direction: Direction;
   readonly sides: readonly SideAlongTravel[];
@@ -40,9 +42,7 @@ export function travelTrace(trace: StrokeTrace, room: RoomDescription): TravelTr
   const { active } = readSides(trace);
   if (active.length === 0) return null;
   const supply = plausibleSupply(trace.supply, room.nominalVolts);
-  const pauses = commonRests(active.map((side) => side.active));
-  const placed = active.flatMap((each) => {
-    const side = { ...each, pauses, supply, direction };
+  const placed = sidesToMeasure(active, supply, direction).flatMap((side) => {
     const found = placeSide(side);
     return found === null ? [] : [{ side, found }];
   });
@@ -69,7 +69,7 @@ function sideAlong(side: SideToMeasure, { phases, positions, movingToS }: Placed
   };
 }
 
-/** The supply's readings while the room moved, by the places of one side. */
+/** The supply's readings while the room moved, by the places of one side, which `interpolate` tells in place of volts. */
 function supplyAlong(
   supply: SupplyTrace,
   side: SideToMeasure,
@@ -82,6 +82,7 @@ function supplyAlong(
   return rising(places, supply.volts.slice(from, to), side.direction);
 }
 
+/** Turned round where the room went in: what it passed last lies nearest to fully retracted. */
 function rising(positions: Float64Array, values: Float64Array, direction: Direction): AlongTravel {
   if (direction === 'extend') return { positions, values };
   return { positions: positions.reverse(), values: values.reverse() };
