@@ -1,4 +1,5 @@
 import { PROFILE_BINS } from '../measures.ts';
+import { arrangements } from './arrangements.ts';
 
 type Profile = readonly (number | null)[];
 
@@ -9,17 +10,15 @@ export interface ChangedRange {
   readonly shiftAmps: number;
 }
 
+/** The chance that a profile which did not change is said to have changed anywhere. */
 const ERROR_RATE = 0.05;
-const MOST_PERMUTATIONS = 1000;
-/** With hundreds of strokes each arrangement is work: fewer of them, and an error rate of 5 % give or take 1.5. */
-const MANY_STROKES = 400;
-const PERMUTATIONS_OF_MANY = 200;
-const SEED = 20_011;
+/** A spread far below the widest of all bins is chance: a part of that stands for it, so that no quiet bin tells alone. */
+const SPREAD_FLOOR = 0.1;
 
 /**
- * The stretches of travel where the profile changed by more than `leftOpen` of its current, by a permutation test of the largest standardised difference
- * over all bins, so that the error rate holds for the whole profile at once. With three strokes or fewer a side no
- * arrangement is rare enough and nothing is told.
+ * The stretches of travel where the profile changed by more than `leftOpen` of its current, by a permutation test of the largest
+ * standardised difference over all bins, so that the error rate holds for the whole profile at once. With three strokes or
+ * fewer on each side of the work no arrangement is rare enough and nothing is told. Bins that not every stroke has are left out.
  *
  * Source: P. H. Westfall, S. S. Young (1993), Resampling-Based Multiple Testing, section 2.3 (single-step maxT).
  */
@@ -35,7 +34,7 @@ export function changedRanges(
   const late = all.map((_, i) => i).slice(before.length);
   const totals = totalsOf(flat, bins.length);
   const observed = differences(flat, totals, late, all.length);
-  const floor = Math.max(...observed.spread) * 0.1 + 1e-9;
+  const floor = Math.max(...observed.spread) * SPREAD_FLOOR + 1e-9;
   const maxima = arrangements(all.length, after.length).map((chosen) => {
     const { shift, spread } = differences(flat, totals, chosen, all.length);
     let largest = 0;
@@ -54,31 +53,6 @@ export function changedRanges(
     told: (Math.abs(observed.shift[b]) - leftOpen * level[b]) / (observed.spread[b] + floor) >= limit,
   }));
   return joined(changed.filter(({ told }) => told));
-}
-
-/** Mean of the profiles in each bin; null where none has a sample. */
-export function meanProfile(profiles: readonly Profile[]): (number | null)[] {
-  return Array.from({ length: PROFILE_BINS }, (_, bin) => {
-    const values = profiles.map((profile) => profile[bin]).filter((value): value is number => value !== null);
-    return values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : null;
-  });
-}
-
-/** The lowest and the highest of the profiles in each bin; null where none has a sample. */
-export interface ProfileBand {
-  readonly lower: (number | null)[];
-  readonly upper: (number | null)[];
-}
-
-export function profileBand(profiles: readonly Profile[]): ProfileBand {
-  const extreme = (of: (...values: number[]) => number) =>
-    Array.from({ length: PROFILE_BINS }, (_, bin) =>
-      profiles.reduce<number | null>((held, profile) => {
-        const amps = profile[bin] ?? null;
-        return amps === null ? held : held === null ? amps : of(held, amps);
-      }, null),
-    );
-  return { lower: extreme(Math.min), upper: extreme(Math.max) };
 }
 
 function binsInAll(profiles: readonly Profile[]): number[] {
@@ -132,45 +106,7 @@ function differences(flat: Float64Array, { sums, squares }: Totals, chosen: read
   return { shift, spread };
 }
 
-/** Every choice of `k` out of `n` where there are few, else a seeded sample of them. */
-function arrangements(n: number, k: number): number[][] {
-  const count = choices(n, k);
-  if (count <= MOST_PERMUTATIONS) return everyChoice(n, k);
-  const random = multiplicative(SEED);
-  const order = Array.from({ length: n }, (_, i) => i);
-  return Array.from({ length: n > MANY_STROKES ? PERMUTATIONS_OF_MANY : MOST_PERMUTATIONS }, () => {
-    for (let i = 0; i < k; i++) {
-      const j = i + Math.floor(random() * (n - i));
-      [order[i], order[j]] = [order[j], order[i]];
-    }
-    return order.slice(0, k);
-  });
-}
-
-function choices(n: number, k: number): number {
-  let count = 1;
-  for (let i = 1; i <= k; i++) count = (count * (n - k + i)) / i;
-  return Math.round(count);
-}
-
-function everyChoice(n: number, k: number, from = 0): number[][] {
-  if (k === 0) return [[]];
-  const found: number[][] = [];
-  for (let first = from; first <= n - k; first++) {
-    for (const rest of everyChoice(n, k - 1, first + 1)) found.push([first, ...rest]);
-  }
-  return found;
-}
-
-/** Lehmer's generator with the multiplier of S. K. Park and K. W. Miller (1988). */
-function multiplicative(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 16_807) % 2_147_483_647;
-    return state / 2_147_483_647;
-  };
-}
-
+/** Neighbouring bins that changed the same way, as one range. */
 function joined(changed: readonly { bin: number; shift: number }[]): ChangedRange[] {
   const ranges: { from: number; to: number; shifts: number[] }[] = [];
   for (const { bin, shift } of changed) {

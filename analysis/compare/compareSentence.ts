@@ -21,21 +21,20 @@ export function compareSentence(groups: readonly ComparedGroup[], sides: readonl
     return 'There are not yet two strokes before and two after that go the same ways: no comparison can be made.';
   }
   const sure = told.filter((group) => group.sure);
-  const sentences = (sure.length > 0 ? sure : told).map(({ group, before, shift, lower, upper }) => {
+  if (sure.length === 0) {
+    return 'The running current is not told apart from before the work: any change is smaller than what the strokes differ by among themselves, or by their weather and supply.';
+  }
+  const sentences = sure.map(({ group, before, shift, lower, upper }) => {
     const who = sides.length > 1 ? `the ${group.side} side` : 'the motor';
     const doing = group.direction === 'extend' ? 'going out' : 'coming in';
     const percent = (amps: number) => `${Math.abs(Math.round((100 * amps) / before))} %`;
     const less = shift < 0 ? 'less' : 'more';
-    if (sure.length === 0) return null;
     const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
     // A change that is sure is not told as nothing: its nearer end may still round to it.
     const between =
       percent(near) === '0 %' ? `up to ${percent(far)}` : `between ${percent(near)} and ${percent(far)}`;
     return `${doing}, ${who} draws ${percent(shift)} ${less} than before (${between} ${less})`;
   });
-  if (sure.length === 0) {
-    return 'The running current is not told apart from before the work: any change is smaller than what the strokes differ by among themselves, or by their weather and supply.';
-  }
-  const text = sentences.filter((sentence) => sentence !== null).join('; ');
+  const text = sentences.join('; ');
   return `${text[0].toUpperCase()}${text.slice(1)}.`;
 }

@@ -3,11 +3,13 @@ import { MEASURE_NAMES, MEASURES } from '../measures.ts';
 import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import { type AtReference, atReference } from './atReference.ts';
-import { changedRanges, meanProfile, profileBand } from './changedRanges.ts';
+import { changedRanges } from './changedRanges.ts';
 import type { ComparedGroup, ComparedStroke } from './compared.ts';
 import { compareSentence } from './compareSentence.ts';
 import { shiftOf } from './measureShift.ts';
+import { meanProfile, profileBand } from './profileBand.ts';
 
+/** What a comparison says: in a sentence, by side and direction, and how it was reckoned. */
 export interface SpanComparison {
   readonly sentence: string;
   readonly groups: ComparedGroup[];
@@ -37,11 +39,11 @@ export function compareSpans(
   after: readonly StrokeEvent[],
   room: RoomDescription,
 ): SpanComparison {
+  const { nominalVolts } = room;
   const groups = room.sides.flatMap((side) => {
     const isEnough = [before, after].every(
       (events) => DIRECTIONS.reduce((count, way) => count + strokesOf(events, side, way).length, 0) >= ENOUGH,
     );
-    const { nominalVolts } = room;
     return DIRECTIONS.map((direction) => {
       const found = [before, after].map((events) => strokesOf(events, side, direction));
       return compareGroup(found[0], found[1], { side, direction, nominalVolts }, isEnough);

@@ -1,7 +1,8 @@
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import type { Direction } from '../trace.ts';
-import type { ChangedRange, ProfileBand } from './changedRanges.ts';
+import type { ChangedRange } from './changedRanges.ts';
+import type { ProfileBand } from './profileBand.ts';
 
 /** A stroke that counts on either side of the work. */
 export interface ComparedStroke {
