@@ -42,19 +42,30 @@ export function changedRanges(
       largest = Math.max(largest, Math.abs(shift[b]) / (spread[b] + floor));
     return largest;
   });
-  maxima.sort((a, b) => b - a);
-  const allowed = Math.floor(ERROR_RATE * maxima.length);
-  if (allowed < 1) return [];
-  const limit = maxima[allowed - 1];
+  const limit = limitOf(maxima);
   const level = totals.sums.map((sum) => Math.abs(sum) / all.length);
   const changed = bins.map((bin, b) => ({
     bin,
     shift: observed.shift[b],
-    told: (Math.abs(observed.shift[b]) - leftOpen * level[b]) / (observed.spread[b] + floor) >= limit,
+    told: (Math.abs(observed.shift[b]) - leftOpen * level[b]) / (observed.spread[b] + floor) > limit,
   }));
   return joined(changed.filter(({ told }) => told));
 }
 
+/** Two arrangements that mirror each other (before for after) come to the same, but for the last digits. */
+const SAME = 1e-9;
+
+/**
+ * What a change must be larger than, so that no more than the error rate's part of all arrangements come to as much. Where
+ * both spans hold as many strokes each arrangement has its mirror, which comes to the same: three strokes against three have
+ * one pair of 20 at the top, which is not rare enough, whatever changed.
+ */
+function limitOf(maxima: readonly number[]): number {
+  const falling = [...maxima].sort((a, b) => b - a);
+  return falling[Math.floor(ERROR_RATE * falling.length)] * (1 + SAME);
+}
+
+/** Bins in which every profile has a sample. */
 function binsInAll(profiles: readonly Profile[]): number[] {
   return Array.from({ length: PROFILE_BINS }, (_, bin) => bin).filter((bin) =>
     profiles.every((profile) => profile[bin] !== null),

@@ -303,3 +303,36 @@ test.each([
   expect(held).toBeGreaterThanOrEqual(0.93);
   expect(held).toBeLessThanOrEqual(0.99);
 });
+
+test.each([
+  { before: 3, after: 3, told: 0 },
+  { before: 2, after: 3, told: 0 },
+])(
+  'with $before strokes before and $after after no place is told, whatever changed: chance alone comes to it too often',
+  ({ before, after, told }) => {
+    const random = new Random(12);
+    const profiles = (count: number, level: number) =>
+      Array.from({ length: count }, () =>
+        Array.from({ length: PROFILE_BINS }, () => level + random.normal(0, 0.2)),
+      );
+    for (let run = 0; run < 60; run++) {
+      expect(changedRanges(profiles(before, 8), profiles(after, 8))).toHaveLength(told);
+      expect(changedRanges(profiles(before, 8), profiles(after, 16))).toHaveLength(told);
+    }
+  },
+);
+
+test('with four strokes before and after a change by half is told, and before for after as well', () => {
+  const random = new Random(13);
+  const profiles = (level: number) =>
+    Array.from({ length: 4 }, () =>
+      Array.from({ length: PROFILE_BINS }, () => level + random.normal(0, 0.2)),
+    );
+  for (let run = 0; run < 60; run++) {
+    const [before, after] = [profiles(8), profiles(12)];
+    const covered = (ranges: ReturnType<typeof changedRanges>) =>
+      ranges.reduce((sum, { from, to }) => sum + to - from, 0);
+    expect(covered(changedRanges(before, after))).toBeGreaterThan(0.5);
+    expect(covered(changedRanges(after, before))).toBeCloseTo(covered(changedRanges(before, after)), 9);
+  }
+});
