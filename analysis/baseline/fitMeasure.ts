@@ -27,15 +27,8 @@ export function fitMeasure(
   whole: readonly boolean[],
   weather = weatherFor(channel, name),
 ): Fit | null {
-  const rows: number[][] = [];
-  const responses: number[] = [];
   const bySeason = weather.by === 'season';
-  channel.values.forEach((values, stroke) => {
-    const value = values[index];
-    if (value === null || !whole[stroke]) return;
-    rows.push(regressors(channel.conditions[stroke], weather));
-    responses.push(value);
-  });
+  const { rows, responses } = reference(channel, index, whole, weather);
   const prior = PRIORS[name];
   const shape = channel.shapes[index];
   const seesSupply = channel.conditions.some(([volts]) => volts !== null);
@@ -60,6 +53,19 @@ export function fitMeasure(
         Math.min(rows.length, fitted.effectiveParameters),
     ),
   };
+}
+
+/** The reference strokes that count for a measure: what they are regressed on, and what they read. */
+function reference(channel: Channel, index: number, whole: readonly boolean[], weather: Weather) {
+  const rows: number[][] = [];
+  const responses: number[] = [];
+  channel.values.forEach((values, stroke) => {
+    const value = values[index];
+    if (value === null || !whole[stroke]) return;
+    rows.push(regressors(channel.conditions[stroke], weather));
+    responses.push(value);
+  });
+  return { rows, responses };
 }
 
 /** Strokes that a fit needs: what is known of the room, or lent to it, stands for some. */

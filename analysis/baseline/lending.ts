@@ -1,6 +1,6 @@
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
-import { shrunkRegression } from '../statistics/shrunkRegression.ts';
+import { type ShrunkRegression, shrunkRegression } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import { BY_AMBIENT, type Conditions, regressors } from './conditions.ts';
 import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
@@ -40,6 +40,7 @@ export interface Lending {
   normal: LentNormal | null;
 }
 
+/** Nothing to lend yet. */
 export function beginLending(side: string, direction: Direction): Lending {
   return { side, direction, conditions: [], values: [], normal: null };
 }
@@ -64,8 +65,16 @@ export function restartLending(lending: Lending): void {
   if (lending.normal === null) Object.assign(lending, { conditions: [], values: [] });
 }
 
+/** A stroke that has the measure: its value, what it is regressed on, and what was recorded of its conditions. */
+interface KnownStroke {
+  readonly value: number;
+  readonly row: readonly number[];
+  readonly conditions: Conditions;
+}
+
+/** Null where fewer than half of the strokes have the measure. */
 function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: number): LentMeasure | null {
-  const known = values.flatMap((stroke, i) => {
+  const known = values.flatMap((stroke, i): KnownStroke[] => {
     const value = stroke[index];
     return value === null
       ? []
@@ -74,9 +83,14 @@ function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: 
   if (known.length < LEARNING_STROKES / 2) return null;
   const seesSupply = known.some((stroke) => stroke.conditions[0] !== null);
   const prior = seesSupply ? PRIORS[name] : unseenSupply(PRIORS[name]);
+  const fit = fitAlone(known, prior);
+  return fit === null ? null : summarised(known, fit, prior);
+}
+
+function fitAlone(known: readonly KnownStroke[], prior: MeasurePrior): ShrunkRegression | null {
   const responses = known.map(({ value }) => value);
   const slopes = [prior.perVolt, prior.perDegree];
-  const fit = shrunkRegression(
+  return shrunkRegression(
     known.map(({ row }) => row),
     responses,
     {
@@ -89,45 +103,49 @@ function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: 
       correctScale: true,
     },
   );
-  if (fit === null) return null;
-  const total = fit.weights.reduce((sum, weight) => sum + weight, 0);
-  const mean = (of: (stroke: (typeof known)[number]) => number) =>
-    known.reduce((sum, stroke, i) => sum + fit.weights[i] * of(stroke), 0) / total;
+}
+
+/** What the strokes say without any prior: means and products about them, weighted as in the fit, over its noise. */
+function summarised(
+  known: readonly KnownStroke[],
+  { weights, scale }: ShrunkRegression,
+  prior: MeasurePrior,
+): LentMeasure {
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const mean = (of: (stroke: KnownStroke) => number) =>
+    known.reduce((sum, stroke, i) => sum + weights[i] * of(stroke), 0) / total;
   const value = mean((stroke) => stroke.value);
   const [volts, degrees] = [1, 2].map((place) => mean(({ row }) => row[place]));
-  const noise = fit.scale ** 2;
-  const about = (of: (stroke: (typeof known)[number]) => number) => (total * mean(of)) / noise;
+  const noise = scale ** 2;
+  const about = (of: (stroke: KnownStroke) => number) => rounded((total * mean(of)) / noise);
   const cross = about(({ row }) => (row[1] - volts) * (row[2] - degrees));
   return {
-    conditions: [digits(volts), digits(degrees)],
-    value: digits(value),
-    variance: digits(noise / total + unrecordedVariance(prior, known)),
+    conditions: [rounded(volts), rounded(degrees)],
+    value: rounded(value),
+    variance: rounded(noise / total + unrecordedVariance(prior, known)),
     slopeInformation: [
-      digits(about(({ row }) => (row[1] - volts) ** 2)),
-      digits(cross),
-      digits(cross),
-      digits(about(({ row }) => (row[2] - degrees) ** 2)),
+      about(({ row }) => (row[1] - volts) ** 2),
+      cross,
+      cross,
+      about(({ row }) => (row[2] - degrees) ** 2),
     ],
     slopeScores: [
-      digits(about((stroke) => (stroke.row[1] - volts) * (stroke.value - value))),
-      digits(about((stroke) => (stroke.row[2] - degrees) * (stroke.value - value))),
+      about((stroke) => (stroke.row[1] - volts) * (stroke.value - value)),
+      about((stroke) => (stroke.row[2] - degrees) * (stroke.value - value)),
     ],
-    scale: digits(fit.scale),
+    scale: rounded(scale),
   };
 }
 
 /** A supply or temperature that nobody recorded may have been off all along: the strokes of one season share it. */
-function unrecordedVariance(
-  prior: MeasurePrior,
-  strokes: readonly { readonly conditions: Conditions }[],
-): number {
+function unrecordedVariance(prior: MeasurePrior, strokes: readonly KnownStroke[]): number {
   return [prior.perVolt, prior.perDegree].reduce((sum, slope, i) => {
     const part = strokes.filter(({ conditions }) => conditions[i] === null).length / strokes.length;
     return sum + (part * UNRECORDED[i] * Math.hypot(slope.mean, slope.spread)) ** 2;
   }, 0);
 }
 
-/** Enough for any limit, and half the text of the room's state. */
-function digits(value: number): number {
+/** To eight digits: enough for any limit, and half the text of the room's state. */
+function rounded(value: number): number {
   return Number(value.toPrecision(8));
 }

@@ -2,6 +2,7 @@ import { autocorrelation } from '../statistics/autocorrelation.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 
+/** When a rise reaches a line. */
 export interface Forecast {
   /** Strokes from the latest one until the expected value reaches the line. */
   readonly strokes: number;
@@ -13,6 +14,7 @@ export interface Forecast {
 }
 
 const FEWEST_STROKES = 16;
+/** Two-sided: what may pass for a trend by chance. */
 const TREND_PROBABILITY = 0.01;
 const COVERAGE = 0.8;
 /** Further off than this nobody plans, and the line will have bent. */
@@ -28,10 +30,31 @@ const FARTHEST_STROKES = 400;
  * problems in interval estimation).
  */
 export function strokesToLine(levels: ArrayLike<number>, line: number): Forecast | null {
-  const n = levels.length;
-  if (n < FEWEST_STROKES) return null;
+  if (levels.length < FEWEST_STROKES) return null;
   const trend = mannKendall(levels);
   if (trend === null || trend.s <= 0 || trend.p > TREND_PROBABILITY) return null;
+  const { now, slope, nowVariance, slopeVariance, covariance, freedom } = straightLine(levels);
+  if (!(slope > 0) || now >= line) return null;
+  const strokes = (line - now) / slope;
+  if (strokes > FARTHEST_STROKES) return null;
+  const t = studentTUpperQuantile((1 - COVERAGE) / 2, freedom);
+  // What is still to rise falls as the level now rises: its covariance with the slope is the other way round.
+  const ahead = { value: line - now, variance: nowVariance };
+  return {
+    strokes,
+    perStroke: slope,
+    ...fieller(ahead, { value: slope, variance: slopeVariance }, -covariance, t),
+  };
+}
+
+/** Strokes remember each other by no more than this: beyond it a line is no model of them. A guess, no source. */
+const MOST_REMEMBERED = 0.8;
+/** However much they remember, so many degrees of freedom are left. */
+const LEAST_FREEDOM = 3;
+
+/** The line by least squares, its level at the latest stroke, with variances widened for what strokes remember. */
+function straightLine(levels: ArrayLike<number>) {
+  const n = levels.length;
   // Counted from the latest stroke backwards, so that the intercept is the level now.
   const middle = -(n - 1) / 2;
   let mean = 0;
@@ -45,30 +68,31 @@ export function strokesToLine(levels: ArrayLike<number>, line: number): Forecast
   }
   const slope = xy / xx;
   const now = mean - slope * middle;
-  if (!(slope > 0) || now >= line) return null;
   const residuals = Float64Array.from({ length: n }, (_, i) => levels[i] - (now + slope * (i - (n - 1))));
   const squares = residuals.reduce((sum, value) => sum + value * value, 0);
-  const r = squares > 0 ? Math.min(0.8, Math.max(0, autocorrelation(residuals, 1))) : 0;
+  const r = squares > 0 ? Math.min(MOST_REMEMBERED, Math.max(0, autocorrelation(residuals, 1))) : 0;
   const variance = (squares / (n - 2)) * ((1 + r) / (1 - r));
-  const strokes = (line - now) / slope;
-  if (strokes > FARTHEST_STROKES) return null;
   const slopeVariance = variance / xx;
-  const nowVariance = variance / n + middle * middle * slopeVariance;
-  const covariance = -middle * slopeVariance;
-  const freedom = Math.max(3, ((n - 2) * (1 - r)) / (1 + r));
-  const t = studentTUpperQuantile((1 - COVERAGE) / 2, freedom);
   return {
-    strokes,
-    perStroke: slope,
-    ...fieller(line - now, slope, nowVariance, slopeVariance, -covariance, t),
+    now,
+    slope,
+    nowVariance: variance / n + middle * middle * slopeVariance,
+    slopeVariance,
+    covariance: -middle * slopeVariance,
+    freedom: Math.max(LEAST_FREEDOM, ((n - 2) * (1 - r)) / (1 + r)),
   };
 }
 
-/** Fieller's limits of `a / b` for jointly normal estimates; `upper` null where b may as well be nothing. */
-function fieller(a: number, b: number, varianceA: number, varianceB: number, covariance: number, t: number) {
-  const quadratic = b * b - t * t * varianceB;
-  const linear = a * b - t * t * covariance;
-  const constant = a * a - t * t * varianceA;
+interface Estimate {
+  readonly value: number;
+  readonly variance: number;
+}
+
+/** Fieller's limits of `over / by`, jointly normal estimates; `upper` null where `by` may as well be nothing. */
+function fieller(over: Estimate, by: Estimate, covariance: number, t: number) {
+  const quadratic = by.value * by.value - t * t * by.variance;
+  const linear = over.value * by.value - t * t * covariance;
+  const constant = over.value * over.value - t * t * over.variance;
   const root = Math.sqrt(Math.max(0, linear * linear - quadratic * constant));
   if (quadratic <= 0) return { lower: Math.max(0, constant / (linear + root)), upper: null };
   return { lower: Math.max(0, (linear - root) / quadratic), upper: (linear + root) / quadratic };
