@@ -1,4 +1,5 @@
 import { median } from '../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 
 /** One side's current about its rest, and how far it strays there. Amperes. */
@@ -12,9 +13,6 @@ const HALF_WINDOW = 3;
 /** A sensor's rest is within this of zero, amperes, or within a tenth of the largest reading. */
 const MOST_OFFSET_AMPS = 1;
 const OFFSET_PART = 0.1;
-/** Standard deviation from the median absolute deviation of a normal distribution (Hampel, 1974). */
-const MAD_TO_SIGMA = 1.4826;
-
 /**
  * Takes the offset and the clicks out of one side of a continuous recording: the current's running median of seven
  * samples less the median of what lies near zero. Gaps (NaN) are left out; where seven in a row are missed, the answer
@@ -26,8 +24,7 @@ export function steadyCurrent(amps: Float64Array): SteadyCurrent {
   const nearZero = Math.min(MOST_OFFSET_AMPS, OFFSET_PART * largest);
   const rest = amps.filter((value) => Math.abs(value) <= nearZero);
   const offset = rest.length === 0 ? 0 : median(rest);
-  const noiseAmps =
-    rest.length === 0 ? 0 : MAD_TO_SIGMA * median(rest.map((value) => Math.abs(value - offset)));
+  const noiseAmps = rest.length === 0 ? 0 : medianAbsoluteDeviation(rest);
   const steady = rollingMedian(amps, HALF_WINDOW);
   for (let i = 0; i < steady.length; i++) steady[i] = Number.isNaN(steady[i]) ? 0 : steady[i] - offset;
   return { amps: steady, noiseAmps };

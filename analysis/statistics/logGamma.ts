@@ -25,7 +25,7 @@ export function logGamma(x: number): number {
 }
 
 /** logGamma(x) - [(x - 1/2) ln x - x + ln(2 pi)/2], for `x` of at least 10. */
-export function stirlingTail(x: number): number {
+function stirlingTail(x: number): number {
   const inverseSquare = 1 / (x * x);
   let sum = 0;
   for (let j = STIRLING.length - 1; j >= 0; j--) sum = sum * inverseSquare + STIRLING[j];

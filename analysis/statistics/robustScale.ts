@@ -1,6 +1,7 @@
 import { medianInPlace } from './median.ts';
 import { present, select } from './select.ts';
 
+/** Small-sample factors by the number of values, from two on (sources below). */
 const SN_SMALL = [0.743, 1.851, 0.954, 1.351, 0.993, 1.198, 1.005, 1.131];
 const QN_SMALL = [
   0.399356, 0.99365, 0.51321, 0.84401, 0.6122, 0.85877, 0.66993, 0.87344, 0.72014, 0.88906, 0.75743,

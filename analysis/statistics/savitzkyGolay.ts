@@ -53,6 +53,7 @@ export function savitzkyGolayCoefficients(
   return Float64Array.from({ length: window }, (_, i) => {
     const unit = new Float64Array(window);
     unit[i] = 1;
+    // More places than powers, all different: the columns are never collinear.
     const { coefficients } = leastSquares(rows, unit)!;
     return derivativeAt(coefficients, target, derivative) / (scale * spacing) ** derivative;
   });

@@ -77,16 +77,6 @@ function remembered(probability: number, degreesOfFreedom: number, find: () => n
   return found;
 }
 
-/**
- * The normal score that is as unlikely as `t`: same tail probability. A value measured in units of an estimated
- * standard deviation is turned into one that limits for known sigma fit.
- */
-export function normalScoreOfT(t: number, degreesOfFreedom: number): number {
-  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return t;
-  const score = normalUpperQuantile(studentTUpperTail(Math.abs(t), degreesOfFreedom));
-  return t < 0 ? -score : score;
-}
-
 function check(degreesOfFreedom: number): void {
   if (!(degreesOfFreedom > 0))
     throw new RangeError(`degrees of freedom lie above 0, not ${degreesOfFreedom}`);
