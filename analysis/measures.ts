@@ -16,6 +16,7 @@ export interface MeasureDefinition {
   readonly scale: 'ratio' | 'difference';
 }
 
+/** All measures, in the order in which they are stored. */
 export const MEASURES = [
   { name: 'runningAmps', unit: 'A', title: 'Running current (median)', of: 'side', scale: 'ratio' },
   {
@@ -49,7 +50,7 @@ export function isBetweenSides(measure: MeasureName): boolean {
   return measure === 'share' || measure === 'lagS';
 }
 
-/** A short peak (or dip) of the running current. `amps` is the current at the peak, `position` 0 to 1. */
+/** A short peak (or dip) of the running current: `amps` at its peak, `position` 0 to 1, `widthS` at half its height. */
 export interface Spike {
   readonly position: number;
   readonly amps: number;
@@ -72,9 +73,12 @@ export interface SideMeasures {
   readonly runningAmps: number;
   readonly runningAmpsP90: number;
   readonly endStopAmps: number | null;
+  /** From its start to its end stop, or its end, less the pauses. */
   readonly durationS: number;
+  /** Over the whole span, the stall included. */
   readonly chargeAs: number;
   readonly energyJ: number | null;
+  /** Spread of the running current about its own slow course, amperes. */
   readonly roughness: number;
   readonly spikes: readonly Spike[];
   readonly dips: readonly Spike[];
@@ -94,6 +98,7 @@ export interface SideMeasures {
 /** What makes a record hard to trust, though it was measured. */
 export type Doubt = 'clipped' | 'offset' | 'scale' | 'gaps' | 'noise' | 'clock' | 'flat' | 'reversed';
 
+/** What was measured of a stroke that could be used. */
 export interface DoneAnalysis {
   readonly status: 'done';
   readonly direction: Direction;
@@ -102,15 +107,20 @@ export interface DoneAnalysis {
   readonly sides: Readonly<Record<string, SideMeasures>>;
   /** Each side's share of the running current; null unless every side of the room was recorded. */
   readonly share: Readonly<Record<string, number>> | null;
-  /** How much later than the first side the last listed side came to its end, seconds; null with one side. */
+  /**
+   * How much later than the first listed side the last one came to its end, seconds; null with one side, where one of the
+   * two was not recorded, and where both were switched off together before either came to its stop.
+   */
   readonly lagS: number | null;
   /** Mean supply while running, volts; null when it was not recorded. */
   readonly supplyVolts: number | null;
   readonly doubts: readonly { readonly side: string; readonly doubt: Doubt; readonly detail: string }[];
 }
 
+/** A stroke of which nothing could be measured. */
 export interface UnusableAnalysis {
   readonly status: 'unusable';
+  /** A sentence for people. */
   readonly reason: string;
   readonly doubts?: DoneAnalysis['doubts'];
 }

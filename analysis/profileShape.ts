@@ -13,14 +13,18 @@ export interface ProfileShape {
   readonly rippleAmps: number;
 }
 
+/** Fewer periods over the travel are its slow course; more are too fine for 64 bins. */
 const FEWEST_CYCLES = 4;
 const MOST_CYCLES = 24;
+/** Bins that must have been measured: of each third, and of all whatever their number. */
 const FEWEST_IN_THIRD = 2;
+const FEWEST_BINS = 6;
 
 /**
  * Spread, slope, bulge and ripple of a profile (amps by equal bins of travel, retracted to extended, null where nothing
  * was measured). Null with fewer than half of the bins, or hardly any of one third. The ripple is read from the Fourier
- * terms (`goertzel`) of what is left when a moving mean, the slow course, is taken off.
+ * terms (`goertzel`) of what is left when a moving mean, the slow course, is taken off; bins without a sample are closed up for
+ * it, which shifts a swing's periods by as much.
  */
 export function profileShape(profile: readonly (number | null)[]): ProfileShape | null {
   let shape = SHAPES.get(profile);
@@ -36,7 +40,7 @@ const SHAPES = new WeakMap<readonly (number | null)[], ProfileShape | null>();
 
 function shapeOf(profile: readonly (number | null)[]): ProfileShape | null {
   const measured = profile.filter((amps) => amps !== null);
-  if (measured.length < Math.max(6, profile.length / 2)) return null;
+  if (measured.length < Math.max(FEWEST_BINS, profile.length / 2)) return null;
   const third = profile.length / 3;
   const mean = meanOf(measured);
   const thirds = [0, 1, 2].map((part) =>

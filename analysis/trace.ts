@@ -10,12 +10,15 @@
  * - **position**: 0 fully retracted to 1 fully extended, whatever the direction.
  */
 
+/** The ways that a room moves: out of the vehicle, and back in. */
 export const DIRECTIONS = ['extend', 'retract'] as const;
 export type Direction = (typeof DIRECTIONS)[number];
 
+/** What drives a room: racks in the side walls, rams through the frame, cables, or anything else. */
 export const DRIVES = ['in-wall', 'through-frame', 'cable', 'other'] as const;
 export type Drive = (typeof DRIVES)[number];
 
+/** Work on a room, as people note it; which of it makes a new normal says `room/takeService.ts`. */
 export const SERVICE_KINDS = [
   'cleaned',
   'lubricated',
@@ -34,11 +37,13 @@ export interface RoomDescription {
   readonly drive: Drive;
   /** Names of the driven sides, in order; never empty. */
   readonly sides: readonly string[];
+  /** How far it goes from in to out; null, as below: nobody wrote it down. */
   readonly travelMetres: number | null;
   readonly gearTeeth: number | null;
   readonly rackPitchMm: number | null;
   /** The running current that a healthy side is expected to stay under, amperes. */
   readonly ratedAmps: number | null;
+  /** Of the supply's system: 12 or 24 as a rule. */
   readonly nominalVolts: number;
   /** The direction in which a positive current drives the room. */
   readonly positiveDirection: Direction;
@@ -53,7 +58,7 @@ export interface SideTrace {
   readonly amps: Float64Array;
 }
 
-/** The supply voltage on the same clock as the sides. */
+/** The supply voltage on the same clock as the sides. `timesS` rises strictly and is as long as `volts`, which has no gaps. */
 export interface SupplyTrace {
   readonly timesS: Float64Array;
   readonly volts: Float64Array;

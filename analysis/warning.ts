@@ -1,5 +1,6 @@
 import type { Direction } from './trace.ts';
 
+/** The troubles that can be found, one detector each in `findings/`. */
 export const WARNING_KINDS = [
   'rising-draw',
   'uneven-sides',
@@ -14,12 +15,15 @@ export const WARNING_KINDS = [
 ] as const;
 export type WarningKind = (typeof WARNING_KINDS)[number];
 
+/** How grave, rising: a room's verdict is that of its gravest open warning. */
 export const SEVERITIES = ['watch', 'service', 'stop'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 
+/** Where the peaks of several strokes fall. */
 export const SPIKE_PATTERNS = ['same-place', 'once-per-turn', 'scattered'] as const;
 export type SpikePattern = (typeof SPIKE_PATTERNS)[number];
 
+/** A room's state in a word: of its gravest open warning, where it has one. */
 export const VERDICTS = ['learning', 'clear', 'watch', 'service', 'stop', 'unknown'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 

@@ -65,6 +65,7 @@ export interface Channel {
   readonly lent: Lent | null;
 }
 
+/** A channel that has learnt nothing; `lent`: what rooms of the same coach model lend it. */
 export function beginChannel(side: string, direction: Direction, lent: Lent | null = null): Channel {
   return {
     side,

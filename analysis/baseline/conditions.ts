@@ -3,6 +3,7 @@ import { type CopperRead, type CopperScale, copperDegrees, copperScale } from '.
 
 /** What values are brought to, of a system of 12 V; of another as much higher or lower. */
 export const REFERENCE_VOLTS = 12.6;
+/** Of the ambient air, degrees Celsius. */
 export const REFERENCE_C = 20;
 const REFERENCE_NOMINAL_VOLTS = 12;
 
@@ -12,8 +13,9 @@ export function asOfTwelveVolts(supplyVolts: number, nominalVolts: number): numb
 }
 
 /**
- * What one side's stroke was made under: mean supply, as of a 12 V system, less 12.6 V and ambient less 20 °C, null where not recorded; the
- * season by the calendar, degrees about the mean of the year; and what the motor's copper last read (`copperReading`).
+ * What one side's stroke was made under: mean supply, as of a 12 V system, less 12.6 V, and ambient less 20 °C, null where not
+ * recorded; the season by the calendar, degrees about the mean of the year; and what the motor's copper last read
+ * (`copperReading`). A list, since each reference stroke of the room's state keeps one.
  */
 export type Conditions = readonly [
   volts: number | null,
@@ -57,7 +59,9 @@ export type Weather =
   | { readonly by: 'season' }
   | { readonly by: 'copper'; readonly scale: CopperScale };
 
+/** The recorded temperature of the air. */
 export const BY_AMBIENT: Weather = { by: 'ambient' };
+/** The time of the year. */
 export const BY_SEASON: Weather = { by: 'season' };
 
 /**

@@ -23,10 +23,16 @@ const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, l
  * a slope too small. A guess, no source.
  */
 const COPPER_LEAVES = 0.25;
-/** How fast the level follows a change that is no fault, and how far up it may ever go. */
+/**
+ * How fast the level follows a change that is no fault, as a part of the difference: either way, and down once the latest
+ * strokes ran easier; and how far up it may ever go, in standard deviations. Guesses, no source.
+ */
 const FOLLOW = 0.04;
 const FOLLOW_DOWN = 0.25;
 const MOST_FOLLOWED_UP = 2;
+/** The latest strokes: a moving mean of their residuals over about four, and from how many deviations on they run easier. */
+const RECENT_PART = 0.25;
+const EASIER_SIGMAS = 0.8;
 
 /** One measure of one stroke against its baseline, on the measure's scale. */
 export interface Residual {
@@ -52,7 +58,7 @@ export interface Residual {
   readonly knowsWeather: boolean;
   /** What this motor's copper alone says that weather adds: a clamp that lies makes it a lie too. */
   readonly byCopper: number;
-  /** What a zero that was not seen at rest may add. */
+  /** What a zero that was not seen at rest may add, and the steps of a coarse sensor. */
   readonly zero: number;
   readonly expected: number;
   readonly adjusted: number;
@@ -61,7 +67,10 @@ export interface Residual {
   readonly beyond: boolean;
 }
 
-/** Null while the channel is learning, or where this measure has no baseline. `zero`: see `Residual`. */
+/**
+ * One measure of a stroke, `value` on the measure's scale, against its baseline. Null while the channel is learning, or where
+ * this measure has no baseline. `index`: of MEASURES; `zero`: see `Residual`.
+ */
 export function judgeMeasure(
   channel: Channel,
   index: number,
@@ -176,11 +185,11 @@ export function follow(channel: Channel, index: number, judged: Residual): void 
   const fit = channel.fits[index];
   if (fit === null) return;
   const { residual } = judged;
-  channel.recent[index] += 0.25 * (residual - channel.recent[index]);
+  channel.recent[index] += RECENT_PART * (residual - channel.recent[index]);
   let level = channel.level[index] + FOLLOW * residual;
   // Of what compares the sides neither way is easier.
   const symmetric = isBetweenSides(judged.measure);
-  if (!symmetric && channel.recent[index] < -0.8 * fit.scale) {
+  if (!symmetric && channel.recent[index] < -EASIER_SIGMAS * fit.scale) {
     level += FOLLOW_DOWN * channel.recent[index];
     channel.recent[index] *= 1 - FOLLOW_DOWN;
   }
@@ -188,7 +197,10 @@ export function follow(channel: Channel, index: number, judged: Residual): void 
   channel.level[index] = symmetric ? Math.max(-most, Math.min(most, level)) : Math.min(most, level);
 }
 
-/** The single-stroke limits of a measure at 12.6 V and 20 °C; null while learning. */
+/**
+ * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
+ * mean, the motor's usual copper. Null while learning.
+ */
 export function limitsOfMeasure(channel: Channel, index: number): Limits | null {
   const fit = channel.fits[index];
   if (!isReady(channel) || fit === null) return null;

@@ -20,6 +20,7 @@ export interface MeasurePrior {
   readonly levelSpread: number;
 }
 
+/** The force that a room takes. */
 const AMPS: MeasurePrior = {
   perVolt: { mean: 0.01, spread: 0.03 },
   perDegree: { mean: -0.005, spread: 0.004 },
@@ -29,6 +30,7 @@ const AMPS: MeasurePrior = {
   levelSpread: 0.5,
 };
 
+/** The current at standstill is V/R; read off the peak of a start it scatters. */
 const STALL: MeasurePrior = {
   ...AMPS,
   perVolt: { mean: 0.079, spread: 0.03 },
@@ -37,7 +39,7 @@ const STALL: MeasurePrior = {
   scaleFloor: 0.04,
 };
 
-/** How the current goes along the travel follows neither supply nor weather by any rule. */
+/** How much the current differs along the travel, amperes: a supply changes it by no rule, cold as much as the whole of it. */
 const SHAPE_AMPS: MeasurePrior = {
   perVolt: { mean: 0, spread: 0.05 },
   perDegree: { mean: -0.005, spread: 0.01 },
@@ -47,6 +49,7 @@ const SHAPE_AMPS: MeasurePrior = {
   levelSpread: 2,
 };
 
+/** How the current goes along the travel, as parts of its mean: neither supply nor weather tells it by any rule. */
 const SHAPE_PART: MeasurePrior = {
   perVolt: { mean: 0, spread: 0.01 },
   perDegree: { mean: 0, spread: 0.002 },
@@ -56,6 +59,7 @@ const SHAPE_PART: MeasurePrior = {
   levelSpread: 1,
 };
 
+/** What is expected of each measure; see `MeasurePrior` for the sources. */
 export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   runningAmps: AMPS,
   runningAmpsP90: AMPS,
@@ -85,14 +89,7 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
     scaleFloor: 0.05,
     levelSpread: 5,
   },
-  roughness: {
-    perVolt: { mean: 0, spread: 0.05 },
-    perDegree: { mean: -0.005, spread: 0.01 },
-    scale: 0.15,
-    scaleWeight: 6,
-    scaleFloor: 0.05,
-    levelSpread: 2,
-  },
+  roughness: { ...SHAPE_AMPS, scale: 0.15, scaleFloor: 0.05 },
   spreadAmps: SHAPE_AMPS,
   slope: SHAPE_PART,
   bulge: SHAPE_PART,
@@ -105,7 +102,7 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   },
 };
 
-/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. */
+/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. Guesses, no source. */
 const SUPPLY_VOLTS = 0.5;
 const LEAST_SUPPLY_VOLTS = 0.25;
 
@@ -128,11 +125,11 @@ export function unseenTemperature(prior: MeasurePrior): MeasurePrior {
   return { ...prior, perDegree: { mean: 0, spread: Math.hypot(mean, spread) } };
 }
 
-/** What an unrecorded supply or temperature may have been off the reference, volts and degrees. */
+/** What an unrecorded supply or temperature may have been off the reference, volts and degrees: guesses, no source. */
 export const UNRECORDED: readonly [number, number] = [0.4, 8];
-/** How far the weather of some weeks may be off the season, degrees. */
+/** How far the weather of some weeks may be off the season, degrees: a guess, no source. */
 export const UNSEASONABLE_C = 4;
-/** Within so many days it may have become that. */
+/** Within so many days it may have become that: a guess, no source. */
 export const WEATHER_DAYS = 10;
 
 /**

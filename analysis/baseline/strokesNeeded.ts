@@ -9,5 +9,5 @@ export const MOST_REFERENCE_STROKES = 32;
  * little is known of the level is allowed for. What goes wrong soon after is not to be learnt as normal.
  */
 export const RELEARNING_STROKES = 2;
-/** Strokes of one direction after a light service by which the old normal is brought down. */
+/** Strokes of one direction after a light service until the old normal is brought down to them. */
 export const SETTLING_STROKES = 4;
