@@ -76,9 +76,13 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   // The one of the two that lacks its usual stop is the one that ends early; that happens once to the other as well.
   const isOnce = before.shortBy > 0 && travel.latest.at(-1)?.stopped !== false;
   const lacksOwn = !stopped && !isOnce && (travel.stopRate ?? 0) >= STOPPED_USUALLY;
+  const open = openFor(context);
+  // What keeps up a warning of the other end is short for that end's sake, and explained by nothing before it.
+  const keepsUpOther = travel.saidOf !== null && travel.saidOf !== direction;
   const explained =
-    (back && !lacksOwn && before.shortBy > 0 && shortBy <= excused) ||
-    (!lacksOwn && shortBy <= saidOfTheOther(context) + EXPLAINED);
+    !keepsUpOther &&
+    ((back && !lacksOwn && before.shortBy > 0 && shortBy <= excused) ||
+      (!lacksOwn && shortBy <= saidOfTheOther(context) + EXPLAINED));
   travel.latest.push({ short: explained ? 0 : shortBy, stopped, by });
   if (travel.latest.length > WITHOUT_STOP_STROKES) travel.latest.shift();
   const missesStop = lacksItsStop(travel);
@@ -94,7 +98,6 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   before.wasShort = short;
   if (!short && !explained) travel.took = part;
   Object.assign(before, { direction, atMs: context.event.atMs, part, leftBehind: leavesBehind(context) });
-  const open = openFor(context);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * least;
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(travel, stopped);
