@@ -14,6 +14,8 @@
 export const DIRECTIONS = ['extend', 'retract'] as const;
 export type Direction = (typeof DIRECTIONS)[number];
 
+export const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
+
 /** What drives a room: racks in the side walls, rams through the frame, cables, or anything else. */
 export const DRIVES = ['in-wall', 'through-frame', 'cable', 'other'] as const;
 export type Drive = (typeof DRIVES)[number];

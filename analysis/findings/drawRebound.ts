@@ -1,5 +1,6 @@
 import { type Channel, isReady } from '../baseline/channel.ts';
 import { regressors } from '../baseline/conditions.ts';
+import { MEASURE_NAMES } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { median } from '../statistics/median.ts';
@@ -7,6 +8,7 @@ import { theilSen } from '../statistics/theilSen.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import type { Origin, ReboundMemory } from './reboundMemory.ts';
 
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 const KEPT_BEFORE = 30;
 /** Strokes after a service, a year of them, in which a climb may be laid to it. */
 const KEPT_AFTER = 60;
@@ -43,15 +45,23 @@ export function noteStroke(context: FindingContext): void {
   }
   if (levels.length === 0) return;
   const level = levels.reduce((sum, value) => sum + value, 0) / levels.length;
-  const list = memory.after ?? memory.before;
-  if (memory.after !== null && list.length >= KEPT_AFTER) return;
-  list.push(level);
-  if (memory.after === null && list.length > KEPT_BEFORE) list.shift();
+  const { before, after } = memory;
+  if (after === null) {
+    before.push(level);
+    if (before.length > KEPT_BEFORE) before.shift();
+    return;
+  }
+  if (after.length >= KEPT_AFTER) {
+    // A later climb is laid to nothing any more; what was said goes on until the draw has come down again.
+    if (openOf(context.state, 'draw-rebound').length === 0) return;
+    after.splice(FIRST_AFTER, 1);
+  }
+  after.push(level);
 }
 
 function originOf(memory: ReboundMemory, channel: Channel): Origin | null {
   const key = `${channel.side}|${channel.direction}`;
-  const fit = channel.fits[0];
+  const fit = channel.fits[RUNNING];
   if (memory.origin[key] === undefined && isReady(channel) && fit !== null)
     memory.origin[key] = { coefficients: fit.coefficients, weather: channel.weather };
   return memory.origin[key] ?? null;

@@ -43,12 +43,6 @@ export interface FindingAnswer {
   readonly gone: readonly Warning[];
 }
 
-export interface Detector {
-  readonly kind: WarningKind;
-  /** Updates its own memory in the state and says what it finds. */
-  look(context: FindingContext): FindingAnswer;
-}
-
 export const NOTHING: FindingAnswer = { present: [], gone: [] };
 
 /** The open warnings of a kind. */

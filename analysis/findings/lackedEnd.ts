@@ -1,8 +1,8 @@
 import { median } from '../statistics/median.ts';
-import type { Direction } from '../trace.ts';
+import { type Direction, otherWay } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
 import type { TravelMade } from './travelMade.ts';
-import { otherWay, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
+import { SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 import { missingEnd } from './wholeCourse.ts';
 
 /** Strokes that are shorter than expected by less than this, natural logarithm, lack too little to tell it. */

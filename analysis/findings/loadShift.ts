@@ -1,7 +1,7 @@
 import { type Residual, SEASON_SPREADS } from '../baseline/judge.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
-import { DIRECTIONS, type Direction } from '../trace.ts';
+import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
 import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
@@ -133,8 +133,6 @@ function isAsEverBack(load: SideLoad, direction: Direction): boolean {
   const others = latestOf(load, otherWay(direction));
   return others.length === 0 || median(others) < BOTH_WAYS * median(latestOf(load, direction));
 }
-
-const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
 
 /** The latest rises of one direction, oldest first. */
 function latestOf(load: SideLoad, direction: Direction): number[] {

@@ -1,6 +1,7 @@
 import { isReady } from '../baseline/channel.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
+import { otherWay } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
 
 /** What lies beside a place is so many bins of 64 away; the place itself is three. */
@@ -25,7 +26,7 @@ export function isOwnCourse(
   position: number,
   height: number,
 ): boolean {
-  const [there, back] = [direction, direction === 'extend' ? 'retract' : 'extend'] as const;
+  const [there, back] = [direction, otherWay(direction)];
   const usual = channelOf(state, side, there);
   if (usual !== undefined && isReady(usual) && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0]))
     return true;

@@ -1,7 +1,7 @@
 import type { Residual } from '../baseline/judge.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
-import type { Direction } from '../trace.ts';
+import { type Direction, otherWay } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { lackedEnd, lacksItsBeginning, lacksOwnEnd, noteMissingEnd } from './lackedEnd.ts';
@@ -10,7 +10,7 @@ import { flag, isLasting, isOver } from './recent.ts';
 import { mayBeThePlace } from './stay.ts';
 import { movesAgain, wayOf } from './stoodStill.ts';
 import { type TravelMade, travelMade } from './travelMade.ts';
-import { type DirectionTravel, otherWay, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
+import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 import { isByWeakMagnets } from './unseen.ts';
 import { squeezedOverCut, WHOLE_FITS_BETTER } from './wholeCourse.ts';
 

@@ -1,6 +1,7 @@
 import type { Residual } from '../baseline/judge.ts';
 import type { MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
+import { otherWay } from '../trace.ts';
 import { type FindingContext, openOf } from './finding.ts';
 import { isLetGo } from './stallHeld.ts';
 import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
@@ -97,7 +98,7 @@ function otherwiseExplained(context: FindingContext, byTurns: Residual): number 
   noteStep(context, byTurns);
   const byStandstill =
     travel.fell.length > 0 ? Math.max(0, travel.fell[travel.fell.length - 1], median(travel.fell)) : 0;
-  const back = Math.max(0, travel[direction === 'extend' ? 'retract' : 'extend'].fewer ?? 0);
+  const back = Math.max(0, travel[otherWay(direction)].fewer ?? 0);
   const running = state.room.sides
     .map((side) => residual(side, 'runningAmps'))
     .filter((each) => each !== null);

@@ -9,8 +9,6 @@ export type TravelJudgedBy = 'turns' | 'time' | 'blind';
 /** A stroke within so long was made on the supply of the one before it, more or less. */
 export const SAME_SUPPLY_HOURS = 168;
 
-export const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
-
 export interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;

@@ -1,6 +1,6 @@
 import { median, medianInPlace } from '../statistics/median.ts';
 import { present } from '../statistics/select.ts';
-import type { Direction, RoomDescription, StrokeTrace } from '../trace.ts';
+import { type Direction, otherWay, type RoomDescription, type StrokeTrace } from '../trace.ts';
 import { withoutBraking } from './brakingSwing.ts';
 
 /**
@@ -15,7 +15,7 @@ export function directionBySign(
 ): Direction | null {
   const signs = trace.sides.map((side) => signOf(withoutBraking(side).amps)).filter((sign) => sign !== 0);
   if (signs.length === 0 || signs.some((sign) => sign !== signs[0])) return null;
-  const other: Direction = room.positiveDirection === 'extend' ? 'retract' : 'extend';
+  const other = otherWay(room.positiveDirection);
   return signs[0] > 0 ? room.positiveDirection : other;
 }
 

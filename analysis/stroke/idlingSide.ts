@@ -12,8 +12,6 @@ const STARTS_BEFORE_S = 0.3;
 /** A start stands so many deviations of the record above its level, and so many amperes. */
 const START_SIGMAS = 8;
 const LEAST_START_AMPS = 1;
-/** The median absolute deviation of a normal sample is this part of its standard deviation. */
-const MAD_PART = 0.6745;
 
 /**
  * A side that shows no running current, but a start just when the other side was switched on: its clamp lives and its
@@ -30,7 +28,7 @@ export function idlingSide(
   const end = firstAtOrAfter(timesS, driven.toS);
   if (to - from < 2 || end - to < 8) return null;
   const level = median(amps.subarray(to, end));
-  const noiseAmps = medianAbsoluteDeviation(amps.subarray(to, end)) / MAD_PART;
+  const noiseAmps = medianAbsoluteDeviation(amps.subarray(to, end));
   let start = Number.NEGATIVE_INFINITY;
   for (let i = from; i < to; i++) start = Math.max(start, peakAmps[i] - level);
   if (!(start > Math.max(LEAST_START_AMPS, START_SIGMAS * noiseAmps))) return null;

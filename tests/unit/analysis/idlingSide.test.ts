@@ -48,3 +48,10 @@ test.each([
   expect(kindsOf(warnings)).toEqual([kind]);
   expect(warnings[0].side).toBe('rear');
 });
+
+test("the noise of a side that idles is its sensor's deviation", () => {
+  const trace = traceOf([sideOf('front', NOISY), sideOf('rear', { ...IDLE, seed: 2 })]);
+  expect(done(measureStroke(trace, ROOM)).sides.rear.noiseAmps).toBeCloseTo(0.1, 1);
+  // A deviation half as large again would round to 0.1 as well.
+  expect(done(measureStroke(trace, ROOM)).sides.rear.noiseAmps).toBeLessThan(0.125);
+});

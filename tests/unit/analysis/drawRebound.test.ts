@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { orderEvents } from '../../../analysis/room/fold.ts';
+import { foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
+
+const WORK = 40;
+/** Strokes after the work in which a climb may be laid to it. */
+const A_YEAR = 60;
+
+/** The draw against the usual one: eased by the work, then climbing so much a stroke until `lasts` strokes after it. */
+function roomWith(lasts: number, strokes: number) {
+  const level = (i: number) => {
+    const since = i - WORK;
+    if (since < 0) return 1;
+    return since < lasts ? 0.85 + 0.012 * Math.min(since, 30) : 0.85;
+  };
+  const events = strokeEvents(WORK + strokes, ROOM, 11, (i) => ({ factors: [level(i), level(i)] }));
+  return foldAll(ROOM, [...events, serviceEvent(WORK - 1, 'lubricated')].sort(orderEvents)).state.open.map(
+    ({ kind }) => kind,
+  );
+}
+
+test('a draw that fell with the work and climbs back is said, and goes on being said', () => {
+  expect(roomWith(Number.POSITIVE_INFINITY, 30)).toContain('draw-rebound');
+  expect(roomWith(Number.POSITIVE_INFINITY, A_YEAR + 30)).toContain('draw-rebound');
+});
+
+test('it is over once the draw has come down again, however long after the work', () => {
+  expect(roomWith(A_YEAR + 20, A_YEAR + 19)).toContain('draw-rebound');
+  expect(roomWith(A_YEAR + 20, A_YEAR + 30)).not.toContain('draw-rebound');
+});
