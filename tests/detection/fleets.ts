@@ -3,6 +3,8 @@ import { drawFleet, type FleetMember } from '../../server/demo/simulator/drawFle
 import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
+import { type BeamMember, drawBeamFleet } from './beam/fleet.ts';
+import { beamHistory } from './beam/history.ts';
 import { type CableMember, drawCableFleet } from './cable/fleet.ts';
 import { cableHistory } from './cable/history.ts';
 import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
@@ -28,7 +30,16 @@ export interface FleetRoom {
   events(): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = ['motor', 'plain', 'forces', 'winding', 'worm', 'cable', 'recorder'] as const;
+export const FLEET_NAMES = [
+  'motor',
+  'plain',
+  'forces',
+  'winding',
+  'worm',
+  'cable',
+  'recorder',
+  'beam',
+] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
 /**
@@ -39,7 +50,8 @@ export type FleetName = (typeof FLEET_NAMES)[number];
  * `cable`: motors and halves of a room as masses joined by cables, shafts or teeth with slack, under controllers and
  * users of many habits; `recorder`: traces as a maker of current loggers knows them, phase by phase in time: inrush, a
  * textured plateau, end stop and cut-off under ramps, nudges and hall sensors, seen by clamps that drift, trigger badly and
- * resolve little.
+ * resolve little; `beam`: the room as a rigid body on two guided edges, in translation and yaw, with dry, viscous and
+ * wedging friction, gears with slack, a sagging supply and warming windings, run step by step.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -57,6 +69,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawCableFleet(seed, count, strokes).map(fromCableFleet);
     case 'recorder':
       return drawRecorderFleet(seed, count, strokes).map(fromRecorderFleet);
+    case 'beam':
+      return drawBeamFleet(seed, count, strokes).map(fromBeamFleet);
   }
 }
 
@@ -151,6 +165,18 @@ function fromRecorderFleet(member: RecorderMember): FleetRoom {
     fault,
     recordsSupply: room.logger.supplyRateHz !== null,
     events: () => recorderHistory(member),
+  };
+}
+
+function fromBeamFleet(member: BeamMember): FleetRoom {
+  const { seed, plant, fault, strokes } = member;
+  return {
+    seed,
+    room: plant.facts,
+    strokes,
+    fault,
+    recordsSupply: plant.logger.supply !== null,
+    events: () => beamHistory(member),
   };
 }
 
