@@ -7,8 +7,6 @@ const BLANKING_S = 0.8;
 const LEAVES_PULSES = 2;
 const SLOWS_A_PULSE = 0.03;
 const LEAST_DUTY = 0.55;
-/** How much of a current's excess one step of the limiting loop takes away. */
-const LOOP_GAIN = 0.25;
 /** Part of the nominal speed below which a motor stands, to the ear. */
 const STANDS_BELOW = 0.08;
 /** How long limited current holds a stalled room, in trip times. */
@@ -29,7 +27,6 @@ export class Controller {
   private readonly lastPulse: number[];
   private readonly lostPulses: number[];
   private readonly owed: number[];
-  private readonly ceiling: number[];
   private readonly wayMetres: number;
   private readonly longestS: number;
   private sinceStartS = 0;
@@ -57,7 +54,6 @@ export class Controller {
     this.counts = new Array(motors).fill(0);
     this.lastPulse = new Array(motors).fill(0);
     this.owed = new Array(motors).fill(0);
-    this.ceiling = new Array(motors).fill(1);
     this.lostPulses = condition.motors.map(({ lostPulses }) => lostPulses);
     const out = condition.direction === 'extend';
     this.wayMetres = out ? plant.travelMetres - startMetres : startMetres;
@@ -93,7 +89,7 @@ export class Controller {
     const part = goneMetres / Math.max(0.001, this.wayMetres);
     const base = this.control.rampS > 0 ? Math.min(1, 0.25 + this.sinceStartS / this.control.rampS) : 1;
     for (let motor = 0; motor < this.duty.length; motor++) {
-      this.duty[motor] = this.tripped[motor] ? 0 : base * this.limited(motor, amps[motor]);
+      this.duty[motor] = this.tripped[motor] ? 0 : base;
     }
     if (this.control.coupling === 'pulses' && part < 0.97) this.keepStep();
     if (this.pauses.length > 0 && part > this.pauses[0].atPart) {
@@ -123,13 +119,10 @@ export class Controller {
     }
   }
 
-  /** The electronics' own current loop: the part of the supply at which the current stays within the limit. */
-  private limited(motor: number, amps: number): number {
-    if (this.control.ending !== 'timed' || this.sinceStartS < BLANKING_S) return 1;
-    const wanted =
-      this.ceiling[motor] * (1 + LOOP_GAIN * (this.control.limitAmps[motor] / Math.max(amps, 0.1) - 1));
-    this.ceiling[motor] = Math.min(1, Math.max(0.05, wanted));
-    return this.ceiling[motor];
+  /** The most that the electronics let a motor draw, amperes: their own loop is faster than anything else here. */
+  ceilingAmps(motor: number): number {
+    const limits = this.control.ending === 'timed' && this.sinceStartS > BLANKING_S;
+    return limits ? this.control.limitAmps[motor] : Number.POSITIVE_INFINITY;
   }
 
   private countPulses(gone: ArrayLike<number>): void {

@@ -39,13 +39,16 @@ export function drawPlant(random: Random, wants: Wants = {}): Plant {
     : random.betweenFactors(8.5, wants.strong ? 22 : 28);
   const ambient = random.chance(0.55);
   const stallPart = wants.strong ? random.between(0.1, 0.15) : random.between(0.13, 0.27);
-  const massKg = random.between(300, 1000);
+  const weighedKg = random.between(300, 1000);
   // What the guides resist follows from the weight; what the current's work leaves over is lost in the gears.
-  const wholeNewtons = massKg * 9.81 * random.between(0.2, 0.6);
+  const wholeNewtons = weighedKg * 9.81 * random.between(0.2, 0.6);
   const motors = Array.from({ length: two ? 2 : 1 }, () => {
     const amps = middleAmps * random.between(0.95, 1.05);
     return drawMotor(random, amps, wholeNewtons / (two ? 2 : 1), stallPart, speed, ambient);
   });
+  // Small motors move light rooms.
+  const drivenNewtons = motors.reduce((sum, { edgeNewtons }) => sum + edgeNewtons, 0);
+  const massKg = Math.min(weighedKg, drivenNewtons / (9.81 * random.between(0.17, 0.3)));
   const edgeNewtons = (edge: number) => {
     if (two) return motors[edge].edgeNewtons * random.between(0.96, 1.04);
     return (motors[0].edgeNewtons / 2) * random.between(0.85, 1.15);

@@ -75,6 +75,8 @@ export function integrate(plant: Plant, condition: Condition, from: Standing, ra
   const w = plant.motors.map(() => 0);
   const current = new Float64Array(motors);
   const gone = new Float64Array(motors);
+  // Part of the supply that each motor truly gets, which is the part of its current that the battery gives.
+  const given = new Float64Array(motors);
   const beganAt = [...u];
   const warmC = plant.motors.map(() => condition.ambientC);
   const ohm = new Float64Array(motors);
@@ -113,8 +115,7 @@ export function integrate(plant: Plant, condition: Condition, from: Standing, ra
     }
 
     let drawn = 0;
-    for (let motor = 0; motor < motors; motor++)
-      drawn += current[motor] * Math.max(0, controller.duty[motor]);
+    for (let motor = 0; motor < motors; motor++) drawn += current[motor] * given[motor];
     battery += (supply.battery(drawn) - battery) * settle;
     bus += (supply.controller(supply.battery(drawn), drawn) - bus) * settle;
 
@@ -135,15 +136,17 @@ export function integrate(plant: Plant, condition: Condition, from: Standing, ra
       const own = plant.motors[motor];
       const on = controller.duty[motor];
       const wanted = on > 0 ? (on * bus - sign * factors[motor] * w[motor]) / ohm[motor] : 0;
-      current[motor] += (Math.max(0, wanted) - current[motor]) * relax;
+      const held = Math.min(Math.max(0, wanted), controller.ceilingAmps(motor));
+      given[motor] = wanted > held ? on * Math.max(0, held / wanted) : on;
+      current[motor] += (held - current[motor]) * relax;
       const carried = motors === 1 ? forces[0] + forces[1] : forces[motor];
       const ridden = motors === 1 ? mesh[0].ride + mesh[1].ride : mesh[motor].ride;
       const own1 = condition.motors[motor].ownFactor;
       const driven = own.efficiency * factors[motor] * sign * current[motor];
       const drag = (own.ownNewtonSeconds * grease * own1 + condition.motors[motor].brakes) * w[motor];
       let speed = w[motor] + ((driven - carried - drag) / own.reflectedKg) * STEP_S;
-      const held = ((own.ownNewtons * own1 + ridden) / own.reflectedKg) * STEP_S;
-      speed = Math.abs(speed) <= held ? 0 : speed - Math.sign(speed) * held;
+      const stops = ((own.ownNewtons * own1 + ridden) / own.reflectedKg) * STEP_S;
+      speed = Math.abs(speed) <= stops ? 0 : speed - Math.sign(speed) * stops;
       w[motor] = speed;
       u[motor] += speed * STEP_S;
       amps[motor][step] = current[motor];

@@ -61,7 +61,7 @@ const slackCoupling: FaultKind = {
       condition.edges[edge].slackMetres += slackMetres;
     };
     const lagS = lagOf(plant, edge, loosen);
-    if (lagS < leastLag(plant)) return null;
+    if (lagS < leastLag(plant) || !keepsShares(plant, loosen)) return null;
     const label = labelled(onset, {
       kind: 'late-side',
       alsoFits: ['dropped-load'],
@@ -86,7 +86,8 @@ const lostPulses: FaultKind = {
     if (lagS < leastLag(plant) || !keepsShares(plant, lose)) return null;
     const label = labelled(onset, {
       kind: 'late-side',
-      alsoFits: ['uneven-sides'],
+      // Where the guides' play is used up, the side that leads drags the other.
+      alsoFits: ['uneven-sides', 'rising-draw', 'dropped-load'],
       side: plant.facts.sides[1 - edge],
       severity: lagS,
     });
