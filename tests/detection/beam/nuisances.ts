@@ -96,8 +96,9 @@ function drawLevel(random: Random, plant: Plant, strokes: number, settlesUntil: 
     const motor = random.whole(0, sides.length - 1);
     services.push({ beforeStroke: at, kind, side: kind === 'motor-replaced' ? sides[motor] : null });
     const easier = random.between(0.8, 0.95);
-    const emf = random.between(0.94, 1.06);
-    const ohm = random.between(0.92, 1.08);
+    // A motor of the same type.
+    const emf = random.between(0.975, 1.025);
+    const ohm = random.between(0.95, 1.05);
     const shift = random.between(-0.08, 0.08);
     changes.push({
       from: at,

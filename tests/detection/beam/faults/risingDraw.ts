@@ -21,7 +21,7 @@ const drySide = (edge: number, size: number) => (condition: Condition) => {
 };
 
 /** The other side may rise by this part of the faulty side's rise before the fault is no longer one side's. */
-const OTHER_PART = 0.35;
+const OTHER_PART = 0.25;
 
 /** The film of grease on both rails is gone from one stroke to the next. */
 const filmDry: FaultKind = {
@@ -119,6 +119,9 @@ const driftSide: FaultKind = {
   },
 };
 
+/** The other motor's change below which the load has moved rather than risen. */
+const SHEDS = -0.06;
+
 /** A fault of one motor; `change` by size, and the size to try first for a rise. */
 function motorFault(
   name: string,
@@ -137,9 +140,12 @@ function motorFault(
       const rises = (size: number) => risesOf(before, referenceStroke(plant, change(size)));
       const size = solveSize((each) => rises(each)[motor], rise, rise * guess, 0);
       if (size === null || size > most) return null;
+      const two = plant.motors.length === 2;
+      // In a stiff room what one motor takes the other sheds: then it is the share that has moved.
+      const sheds = two && rises(size)[1 - motor] < SHEDS;
       const label = labelled(onset, {
-        kind: 'rising-draw',
-        alsoFits: plant.motors.length === 2 ? ['uneven-sides'] : [],
+        kind: sheds ? 'uneven-sides' : 'rising-draw',
+        alsoFits: sheds ? ['rising-draw'] : two ? ['uneven-sides'] : [],
         side: plant.facts.sides[motor],
         severity: rise,
       });

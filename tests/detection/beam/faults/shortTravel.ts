@@ -22,15 +22,16 @@ const obstacle: FaultKind = {
   },
 };
 
-/** A timer that was set too short: the room never reaches the end that it first ran towards. */
+/** A timer that was set too short: the room never reaches the end that it first ran towards,
+ * and both of its strokes are as short. */
 const shortTimer: FaultKind = {
   name: 'short-timer',
   wants: { endings: ['timed'] },
   draw(plant, calendar, onset, random) {
     const missing = random.between(0.12, 0.28);
-    const { index, direction } = calendar.find((each) => each.index >= onset && !each.broken)!;
+    const { index } = calendar.find((each) => each.index >= onset && !each.broken)!;
     const timerS = referenceStroke(plant).seconds * (1 - missing);
-    const label = labelled(index, { kind: 'short-travel', direction, severity: missing });
+    const label = labelled(index, { kind: 'short-travel', severity: missing });
     return {
       name: 'short-timer',
       label,
