@@ -10,10 +10,13 @@ const SHORT = 0.06;
 /** So many of the latest short strokes tell which end they lack, if they lack one so surely: guesses, no source. */
 const LACKING = { fewest: 2, most: 6, least: 0.4 };
 
-/** Remembers which end of the travel a stroke lacks that was shorter by so much. */
+/** Remembers which end of the travel a stroke lacks that was shorter by so much, until both ways were whole again. */
 export function noteMissingEnd(context: FindingContext, shortBy: number): void {
-  if (shortBy <= SHORT) return;
   const { travel } = context.state;
+  if (shortBy <= SHORT) {
+    if (travel.quickRun === 0) travel.missing = [];
+    return;
+  }
   const missing = missingEnd(context, Math.exp(-shortBy));
   if (missing !== null) travel.missing = [...travel.missing, missing].slice(-LACKING.most);
 }

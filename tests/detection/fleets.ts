@@ -121,63 +121,38 @@ function fromForcesFleet({ seed, room, fault, variants, strokes, years }: Forces
 }
 
 function fromWindingFleet(member: WindingMember): FleetRoom {
-  const { seed, room, fault, strokes } = member;
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.logger.supplyRateHz !== null,
-    events: () => windingHistory(member),
-  };
+  const { facts, logger } = member.room;
+  return toldRoom(member, facts, logger.supplyRateHz, () => windingHistory(member));
 }
 
 function fromWormFleet(member: WormMember): FleetRoom {
-  const { seed, room, fault, strokes } = member;
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.logger.supply !== null,
-    events: () => wormHistory(member),
-  };
+  const { facts, logger } = member.room;
+  return toldRoom(member, facts, logger.supply, () => wormHistory(member));
 }
 
 function fromCableFleet(member: CableMember): FleetRoom {
-  const { seed, room, fault, strokes } = member;
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.logger.supply !== null,
-    events: () => cableHistory(member),
-  };
+  const { facts, logger } = member.room;
+  return toldRoom(member, facts, logger.supply, () => cableHistory(member));
 }
 
 function fromRecorderFleet(member: RecorderMember): FleetRoom {
-  const { seed, room, fault, strokes } = member;
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.logger.supplyRateHz !== null,
-    events: () => recorderHistory(member),
-  };
+  const { facts, logger } = member.room;
+  return toldRoom(member, facts, logger.supplyRateHz, () => recorderHistory(member));
 }
 
 function fromBeamFleet(member: BeamMember): FleetRoom {
-  const { seed, plant, fault, strokes } = member;
-  return {
-    seed,
-    room: plant.facts,
-    strokes,
-    fault,
-    recordsSupply: plant.logger.supply !== null,
-    events: () => beamHistory(member),
-  };
+  const { facts, logger } = member.plant;
+  return toldRoom(member, facts, logger.supply, () => beamHistory(member));
+}
+
+/** `supply`: how the room's logger reads it; null: not at all. */
+function toldRoom(
+  { seed, fault, strokes }: Pick<FleetRoom, 'seed' | 'fault' | 'strokes'>,
+  room: RoomDescription,
+  supply: unknown,
+  events: () => Iterable<ToldEvent>,
+): FleetRoom {
+  return { seed, room, strokes, fault, recordsSupply: supply !== null, events };
 }
 
 export function roomOf({ facts }: SimulatedRoom): RoomDescription {

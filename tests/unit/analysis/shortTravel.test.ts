@@ -159,6 +159,17 @@ test.each([
   },
 );
 
+test('which end a stroke lacked is forgotten once both ways were whole again', () => {
+  const missingAfter = (strokes: number) =>
+    foldAll(
+      ONE_MOTOR,
+      strokeEvents(strokes, ONE_MOTOR, 4).map((event, i) => over(event, i === 41 ? { inner: 0.3 } : {})),
+    ).state.travel.missing;
+  expect(missingAfter(42)).toHaveLength(1);
+  expect(missingAfter(43)).toHaveLength(1);
+  expect(missingAfter(44)).toEqual([]);
+});
+
 test('what holds the motor at another stall, on supplies that nobody recorded, is told by the end that the course lacks', () => {
   const supply = (i: number) => 1 + 0.12 * Math.sin(2.3 * Math.floor(i / 2));
   const room = (cut: number) =>
