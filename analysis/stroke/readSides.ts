@@ -8,6 +8,7 @@ import { signOf } from './direction.ts';
 import { idlingSide } from './idlingSide.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import type { SideToMeasure } from './measureSide.ts';
+import { withoutPressesAtStop } from './pressedAgain.ts';
 import { type RestLevel, restLevel } from './restLevel.ts';
 import { type SideSignal, sideSignal } from './sideSignal.ts';
 
@@ -126,6 +127,7 @@ export function sidesToMeasure(
   supply: SupplyTrace | null,
   direction: Direction,
 ): SideToMeasure[] {
-  const pauses = commonRests(read.map((side) => side.active));
-  return read.map((side) => ({ ...side, pauses, supply, direction }));
+  const sides = withoutPressesAtStop(read);
+  const pauses = commonRests(sides.map((side) => side.active));
+  return sides.map((side) => ({ ...side, pauses, supply, direction }));
 }

@@ -1,0 +1,58 @@
+import { median } from '../statistics/median.ts';
+import { quantile } from '../statistics/quantile.ts';
+import { type Activity, commonRests } from './activity.ts';
+import { firstAtOrAfter, type Interval } from './interval.ts';
+import type { SideSignal } from './sideSignal.ts';
+
+/** So much before the switch was let go shows whether the motor stalled, seconds. */
+const LAST_S = 0.4;
+/** A stall draws at least so many times the running current. */
+const LEAST_STALL = 1.6;
+/** A motor that stands draws at least this part of the stall before; one that is driven at all, this part. */
+const STILL_STALLED = 0.75;
+const DRIVEN = 0.1;
+/** What a seal, rope or play gave back is taken up again before the motor stalls, seconds of each press. A guess, no source. */
+const TAKING_UP_S = 0.6;
+
+interface DrivenSide {
+  readonly signal: SideSignal;
+  /** Less the offset, amperes. */
+  readonly amps: Float64Array;
+  readonly active: Activity;
+}
+
+/**
+ * The sides without what was drawn after the room had met its stop: whoever wants to be sure presses once more, and the motors
+ * stall at once. The stroke was over when they stalled first.
+ */
+export function withoutPressesAtStop<Side extends DrivenSide>(sides: readonly Side[]): Side[] {
+  const rests = commonRests(sides.map(({ active }) => active));
+  const met = rests.find((rest, i) =>
+    sides.every((side) => onlyStallsAfter(side, rest, TAKING_UP_S * (rests.length - i))),
+  );
+  if (met === undefined) return [...sides];
+  return sides.map((side) => ({ ...side, active: endedAt(side.active, met.fromS) }));
+}
+
+/** `turningS`: so long the motor may still have turned. */
+function onlyStallsAfter(
+  { signal: { timesS, stepS }, amps, active }: DrivenSide,
+  rest: Interval,
+  turningS: number,
+): boolean {
+  const between = (fromS: number, toS: number) =>
+    amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
+  const last = between(rest.fromS - LAST_S, rest.fromS);
+  if (last.length === 0) return false;
+  const stall = quantile(last, 0.75);
+  if (!(stall >= LEAST_STALL * median(between(active.fromS, rest.fromS)))) return false;
+  const turning = between(rest.toS, active.toS).reduce(
+    (count, value) => (value > DRIVEN * stall && value < STILL_STALLED * stall ? count + 1 : count),
+    0,
+  );
+  return turning * stepS <= turningS;
+}
+
+function endedAt(active: Activity, toS: number): Activity {
+  return { fromS: active.fromS, toS, rests: active.rests.filter((rest) => rest.toS <= toS) };
+}
