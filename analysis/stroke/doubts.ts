@@ -26,6 +26,8 @@ const CLIPPED_PART = 1.6;
 /** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
 const MOST_OF_CREST = 2.5;
 const CREST_STEPS = 3;
+/** Single readings below the highest, between two of it, to all of the highest: more than what a spark or a lost sample leaves. */
+const FLICKERING_PART = 0.04;
 
 /** What makes one side's record hard to trust, though it could be measured. */
 export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeasures): FoundDoubt[] {
@@ -80,7 +82,22 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
   }
   const low = highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5 && starting >= 1;
   const atStopToo = all >= 6 && starting >= 2 && stopping >= 3;
-  return (low || atStopToo) && !isCrest(peakAmps, same, all, measured.runningAmpsP90 + offsetAmps);
+  if (!low && !atStopToo) return false;
+  return (
+    !isCrest(peakAmps, same, all, measured.runningAmpsP90 + offsetAmps) && !flickers(peakAmps, same, all)
+  );
+}
+
+/**
+ * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
+ * and noise takes single readings a step below. What a sensor's end cuts off has no noise.
+ */
+function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
+  let dips = 0;
+  for (let i = 1; i + 1 < peakAmps.length; i++) {
+    if (peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same) dips++;
+  }
+  return dips > FLICKERING_PART * count;
 }
 
 /**

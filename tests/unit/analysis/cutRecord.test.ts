@@ -77,6 +77,17 @@ test('a smooth crest that a coarse sensor reads in steps is no cut', () => {
   }
 });
 
+test('a current that a controller holds at its limit is no cut where the sensor still shows its noise', () => {
+  const start: Partial<Shape> = { ...HEAVY, inrushAmps: 70, stopAmps: 60, stopS: 0.8, noiseAmps: 0 };
+  const doubtsOf = (steps: (index: number) => number) => {
+    const side = sideOf('main', start);
+    const held = side.amps.map((amps, i) => (amps < 36 ? amps : 36 - 0.3 * steps(i)));
+    return measureStroke(traceOf([{ ...side, amps: held }]), ONE_MOTOR).doubts;
+  };
+  expect(doubtsOf((i) => (i % 7 === 0 ? 1 : 0))).toEqual([]);
+  expect(doubtsOf(() => 0)).toMatchObject([{ doubt: 'clipped' }]);
+});
+
 /** A stroke whose logger woke after the start, on a supply that differs, and reads nothing above `levelAmps`. */
 function wokenLate(levelAmps: number, index: number): StrokeEvent {
   const stopAmps = 60 * (1 + 0.04 * Math.sin(index));
