@@ -3,28 +3,19 @@ import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
 import { LineKey, WorkKey } from '../charts/keys.tsx';
 import { Loaded } from '../components/states.tsx';
-import { percent } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
-import { bandOf, courseBegin, courseOf, type SideCourse } from './course.ts';
+import { bandOf, courseBegin, courseOf } from './course.ts';
+import { courseSentence } from './courseSentence.ts';
 import { SmallChart } from './SmallChart.tsx';
 
 /** More lines than these nobody can tell apart on a phone; the room's own page has them all. */
 const MOST_SIDES = 2;
 
-const sentenceOf = (course: SideCourse, only: boolean): string => {
-  const say = words.course;
-  const who = only || course.side === null ? say.motor : say.side(sideName(course.side));
-  if (course.latest === null) return say.learning(who);
-  const off = Math.round(100 * (course.latest - 1));
-  const drew = off === 0 ? say.drewNormal(who) : say.drew(who, percent(Math.abs(off) / 100), off > 0);
-  return `${drew} ${course.beyond ? say.outside : say.inside}`;
-};
-
 function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trends: readonly Trend[] }) {
   const sides = room.sides.slice(0, MOST_SIDES);
   const courses = sides.map((side, i) => courseOf(trends[i], side, i, true));
-  const summary = courses.map((course) => sentenceOf(course, room.sides.length === 1)).join(' ');
+  const summary = courses.map((course) => courseSentence(course, room.sides.length === 1)).join(' ');
   const work = courses[0]?.work ?? [];
   if (courses.every((course) => course.line.points.length === 0))
     return <p class="about">{words.trend.empty}</p>;
@@ -41,7 +32,11 @@ function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trend
           />
           <ul class="keys" aria-label={words.compare.keys}>
             {sides.length > 1 &&
-              sides.map((side, i) => <LineKey key={side} text={sideName(side)} side={i} />)}
+              sides.map((side, i) =>
+                courses[i].line.points.length === 0 ? null : (
+                  <LineKey key={side} text={sideName(side)} side={i} />
+                ),
+              )}
             {work.length > 0 && <WorkKey text={words.trend.service} />}
           </ul>
         </>

@@ -1,14 +1,4 @@
-/** A small picture without axes: its numbers stand in the words beside it. Drawn as it is, no library needed. */
-export interface SmallLine {
-  /** Which of the sides' two colours and dashes, from 0. */
-  readonly side: number;
-  /** Along the picture, 0 to 1, and the value; null is a gap. */
-  readonly points: readonly (readonly [number, number | null])[];
-  /** Indexes of points to draw as marks that stand out. */
-  readonly beyond?: readonly number[];
-  /** Dots as well as the line. */
-  readonly dotted?: boolean;
-}
+import type { SmallLine } from './smallLine.ts';
 
 interface SmallChartProps {
   readonly lines: readonly SmallLine[];
@@ -39,6 +29,7 @@ function extentOf({ lines, band, limit }: SmallChartProps): readonly [number, nu
   return [low - room, high + room];
 }
 
+/** A small picture without axes: its numbers stand in the words beside it. Drawn as it is, no library needed. */
 export function SmallChart(props: SmallChartProps) {
   const { lines, band, limit = null, uprights = [], place = null, label } = props;
   const [low, high] = extentOf(props);

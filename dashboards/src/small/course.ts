@@ -1,5 +1,5 @@
 import type { Trend } from '../api/types.ts';
-import type { SmallLine } from './SmallChart.tsx';
+import type { SmallLine } from './smallLine.ts';
 
 /** The latest strokes tell a course that a phone can show. */
 export const MOST_STROKES = 60;
@@ -11,7 +11,7 @@ export const alongOf = (i: number, count: number): number => (count < 2 ? 0.5 : 
 export interface SideCourse {
   readonly side: string | null;
   readonly line: SmallLine;
-  /** The latest stroke's part of the normal; null while there is none. */
+  /** The latest stroke as a part of what was expected of it, as the room's own sentence has it; null while nothing was. */
   readonly latest: number | null;
   readonly beyond: boolean;
   /** The limits as parts of the normal; null while learning. */
@@ -41,7 +41,7 @@ export function courseOf(trend: Trend, side: string | null, index: number, asPar
       points: values.map((value, i) => [along(i), value]),
       beyond: points.flatMap((point, i) => (point.beyond === true ? i : [])),
     },
-    latest: limits === null ? null : (values.at(-1) ?? null),
+    latest: last === undefined || last.expected === null ? null : last.value / last.expected,
     beyond: last?.beyond === true,
     band: limits === null ? null : [limits.lower / scale, limits.upper / scale],
     work,

@@ -26,6 +26,7 @@ export const thingsWords = {
     motor: 'The motor',
     side: (side: string) => `The ${side} side`,
     learning: (who: string) => `${who} has no normal yet.`,
+    unseen: (who: string) => `${who} was not measured on these strokes.`,
     drew: (who: string, part: string, isMore: boolean) =>
       `${who} drew ${part} ${isMore ? 'more' : 'less'} than its normal the last time it went out.`,
     drewNormal: (who: string) => `${who} drew just its normal the last time it went out.`,
