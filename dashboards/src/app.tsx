@@ -1,5 +1,6 @@
 import { lazily } from './components/Lazily.tsx';
 import { Shell } from './components/Shell.tsx';
+import { useFocusBack } from './components/useFocusBack.ts';
 import { CoachesPage } from './pages/CoachesPage.tsx';
 import { CoachPage } from './pages/CoachPage.tsx';
 import { MissingPage } from './pages/MissingPage.tsx';
@@ -69,6 +70,7 @@ export function App() {
   useLinks();
   const open = openPage(path);
   const asked = session.state === 'out' && open === null;
+  useFocusBack(asked);
   return (
     <SessionContext.Provider value={session}>
       <Shell>

@@ -29,6 +29,22 @@ describePages('signing in and out', (place) => {
     await signIn(page, place.person);
   });
 
+  test('leaves whoever was signed out where it was, by keyboard too, in a window with its name', async () => {
+    const { page, troubles } = await place.visitAs(place.person, '/new-coach');
+    await page.getByLabel('Name or stock number').fill('Stock 9');
+    await page.context().clearCookies();
+    await page.getByRole('button', { name: 'Add a coach' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByText('You were signed out.').waitFor();
+    expect(await page.title()).toBe('Sign in · Slideload');
+    await signIn(page, place.person);
+    expect(await page.title()).toBe('Add a coach · Slideload');
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Add a coach');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Stock 9' }).waitFor();
+    expect(troubles).toEqual([]);
+  });
+
   test('leads to the address that was asked for, by keyboard alone, and out again', async () => {
     const { page, troubles } = await place.visit('/settings/');
     await page.getByLabel('E-mail').focus();

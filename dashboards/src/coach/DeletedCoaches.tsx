@@ -24,7 +24,7 @@ function Line({ coach, onRestored }: { readonly coach: Coach; readonly onRestore
           {say.deleted} <Moment at={coach.deletedAt} ago />
         </span>
       )}{' '}
-      <button type="button" disabled={busy} aria-label={say.restoreNamed(coach.name)} onClick={restore}>
+      <button type="button" aria-disabled={busy} aria-label={say.restoreNamed(coach.name)} onClick={restore}>
         {say.restore}
       </button>
       {problem !== null && <Failure problem={problem} />}

@@ -87,7 +87,7 @@ function AllOfThem({
       </div>
       {problem !== null && <Failure problem={problem} />}
       <TextField label={words.lot.note} value={note} onInput={setNote} maxLength={10_000} />
-      <button type="submit" class="main-action" disabled={busy}>
+      <button type="submit" class="main-action" aria-disabled={busy}>
         {busy ? words.lot.acknowledging : say.submit(warnings.length)}
       </button>
     </form>

@@ -8,7 +8,7 @@ export function More<Item>({ list }: { readonly list: PagedList<Item> }) {
     <>
       {list.moreProblem !== null && <Failure problem={list.moreProblem} />}
       {list.hasMore && (
-        <button type="button" class="more" disabled={list.busy} onClick={list.loadMore}>
+        <button type="button" class="more" aria-disabled={list.busy} onClick={list.loadMore}>
           {list.busy ? words.loading : words.more}
         </button>
       )}

@@ -2,7 +2,10 @@ import { useRef, useState } from 'preact/hooks';
 import { asProblem, type CallProblem, newKey } from '../api/client.ts';
 import { isOf } from './untold.ts';
 
-/** How it stands with something that a form sends. A form sends once at a time, and keeps what was typed. */
+/**
+ * How it stands with something that a form sends. A form sends once at a time, and keeps what was typed. Its button is
+ * `aria-disabled` while it is busy: one that is disabled would let the focus fall.
+ */
 export interface Sending {
   readonly busy: boolean;
   readonly problem: CallProblem | null;

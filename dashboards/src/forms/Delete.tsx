@@ -45,7 +45,7 @@ export function Delete({ path, name, means, onDone }: DeleteProps) {
         onInput={setTyped}
         problem={tried && !fits ? say.nameDiffers : null}
       />
-      <button type="submit" class="danger" disabled={busy}>
+      <button type="submit" class="danger" aria-disabled={busy}>
         {busy ? say.deleting : say.deleteIt}
       </button>
     </form>

@@ -16,7 +16,7 @@ export function InlineForm({ form, action, busy, children }: InlineFormProps) {
     <form ref={form.ref} class="inline-form" onSubmit={form.onSubmit} noValidate>
       {form.problem !== null && <Failure problem={form.problem} />}
       {children}
-      <button type="submit" class="main-action" disabled={form.busy}>
+      <button type="submit" class="main-action" aria-disabled={form.busy}>
         {form.busy ? busy : action}
       </button>
     </form>

@@ -66,12 +66,12 @@ export function Chosen({ coachIds, since, onNone, onChange }: ChosenProps) {
       <form onSubmit={acknowledge}>
         <TextField label={say.note} value={note} onInput={setNote} maxLength={10_000} />
         <div class="actions">
-          <button type="submit" class="main-action" disabled={acknowledging.busy}>
+          <button type="submit" class="main-action" aria-disabled={acknowledging.busy}>
             {acknowledging.busy ? say.acknowledging : say.acknowledge}
           </button>
           <button
             type="button"
-            disabled={saving.busy}
+            aria-disabled={saving.busy}
             onClick={() =>
               void saving.send(() =>
                 saveCsv(

@@ -117,7 +117,7 @@ export function Lot({ since, isOwners }: LotProps) {
                   <button
                     type="button"
                     class="quiet"
-                    disabled={saving.busy}
+                    aria-disabled={saving.busy}
                     onClick={() => void saving.send(() => saveCsv([path], words.lot.fileName))}
                   >
                     {saving.busy ? say.saving : say.csvShown}

@@ -24,7 +24,7 @@ export function PausedMail({ paused, onResumed }: PausedMailProps) {
         {say.paused(whenText(paused.since))} {paused.because}
       </p>
       {problem !== null && <Failure problem={problem} />}
-      <button type="button" disabled={busy} onClick={resume}>
+      <button type="button" aria-disabled={busy} onClick={resume}>
         {busy ? say.resuming : say.resume}
       </button>
     </section>

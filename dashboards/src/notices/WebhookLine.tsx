@@ -42,11 +42,11 @@ export function WebhookLine({ webhook, onChange }: WebhookLineProps) {
         {problem !== null && <Failure problem={problem} />}
         <p>
           {enabled && (
-            <button type="button" disabled={busy} onClick={test}>
+            <button type="button" aria-disabled={busy} onClick={test}>
               {busy ? say.testing : say.test}
             </button>
           )}{' '}
-          <button type="button" class="quiet" disabled={busy} onClick={turn}>
+          <button type="button" class="quiet" aria-disabled={busy} onClick={turn}>
             {enabled ? say.switchOff : say.switchOn}
           </button>
         </p>

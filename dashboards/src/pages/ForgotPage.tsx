@@ -32,7 +32,7 @@ export function ForgotPage() {
           onInput={setEmail}
           problem={problemOf('email')}
         />
-        <button type="submit" class="main-action" disabled={busy}>
+        <button type="submit" class="main-action" aria-disabled={busy}>
           {busy ? say.busy : say.submit}
         </button>
       </form>

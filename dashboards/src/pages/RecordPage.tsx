@@ -51,7 +51,7 @@ function Acts() {
                 <button
                   type="button"
                   class="quiet"
-                  disabled={saving.busy}
+                  aria-disabled={saving.busy}
                   onClick={() => void saving.send(() => saveCsv([path], say.fileName))}
                 >
                   {saving.busy ? say.saving : say.save}

@@ -67,7 +67,7 @@ export function SetUpPage() {
             onInput={(password) => setTyped({ ...typed, password })}
             problem={problemOf('password')}
           />
-          <button type="submit" class="main-action" disabled={busy}>
+          <button type="submit" class="main-action" aria-disabled={busy}>
             {busy ? words.setUp.busy : words.setUp.submit}
           </button>
         </form>

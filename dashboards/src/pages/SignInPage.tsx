@@ -45,7 +45,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
           onInput={setPassword}
           problem={problemOf('password')}
         />
-        <button type="submit" class="main-action" disabled={busy}>
+        <button type="submit" class="main-action" aria-disabled={busy}>
           {busy ? words.signIn.busy : words.signIn.submit}
         </button>
       </form>

@@ -25,7 +25,7 @@ export function UnsubscribePage({ token }: { readonly token: string }) {
         ))}
       <p role="status">{done && say.done}</p>
       {!done && (
-        <button type="button" class="main-action" disabled={busy} onClick={end}>
+        <button type="button" class="main-action" aria-disabled={busy} onClick={end}>
           {busy ? say.busy : say.submit}
         </button>
       )}

@@ -101,7 +101,13 @@ function UploadHere({ room }: { readonly room: Room }) {
           )}
           <Problems preview={value} directions={directions} />
           {notStored !== null && <Failure problem={notStored} />}
-          <button type="button" class="main-action" disabled={storing || !isReady} onClick={keep}>
+          <button
+            type="button"
+            class="main-action"
+            disabled={!isReady}
+            aria-disabled={storing}
+            onClick={keep}
+          >
             {storing ? say.storing : say.store(value.strokes.length)}
           </button>
         </>

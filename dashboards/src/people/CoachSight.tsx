@@ -81,7 +81,7 @@ function GrantLine({ grant, onEnded }: { readonly grant: Grant; readonly onEnded
         )}
         {grant.name === null && `${words.joint}${say.notJoined}`}
       </span>{' '}
-      <button type="button" class="quiet" disabled={busy} onClick={end}>
+      <button type="button" class="quiet" aria-disabled={busy} onClick={end}>
         {busy ? say.ending : say.end(who)}
       </button>
       {problem !== null && <Failure problem={problem} />}

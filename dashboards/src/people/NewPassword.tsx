@@ -62,7 +62,7 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
             onInput={setPassword}
             problem={problemOf('password')}
           />
-          <button type="submit" class="main-action" disabled={busy}>
+          <button type="submit" class="main-action" aria-disabled={busy}>
             {busy ? say.busy : say.submit}
           </button>
         </form>

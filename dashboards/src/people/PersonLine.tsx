@@ -86,7 +86,7 @@ function SignOut({ person }: Pick<PersonLineProps, 'person'>) {
   return (
     <>
       {problem !== null && <Failure problem={problem} />}
-      <button type="button" disabled={busy} onClick={ask}>
+      <button type="button" aria-disabled={busy} onClick={ask}>
         {say.signOut}
       </button>
       <p role="status">{done ? say.signedOut(person.name) : ''}</p>
@@ -106,7 +106,7 @@ function AnotherLink({ person, onInvited }: Pick<PersonLineProps, 'person' | 'on
   return (
     <>
       {problem !== null && <Failure problem={problem} />}
-      <button type="button" disabled={busy} onClick={ask}>
+      <button type="button" aria-disabled={busy} onClick={ask}>
         {words.people.again}
       </button>
     </>

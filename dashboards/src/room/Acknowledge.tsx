@@ -53,7 +53,7 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
         )}
       </Field>
       <div class="actions">
-        <button type="submit" class="main-action" disabled={busy}>
+        <button type="submit" class="main-action" aria-disabled={busy}>
           {busy ? words.warnings.saving : words.warnings.save}
         </button>
         <button type="button" onClick={() => setAsking(false)}>

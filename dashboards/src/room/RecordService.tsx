@@ -62,7 +62,7 @@ function ServiceForm({ room, onDone }: FormProps) {
       <fieldset class="kinds">
         <legend>{say.kind}</legend>
         {KINDS_OF_WORK.map(([kind, text]) => (
-          <button key={kind} type="button" disabled={busy} onClick={() => void record(kind)}>
+          <button key={kind} type="button" aria-disabled={busy} onClick={() => void record(kind)}>
             {text}
           </button>
         ))}
@@ -88,7 +88,7 @@ function Saved({ service, onUndone }: SavedProps) {
   return (
     <>
       {say.saved(say.kinds[service.kind])}{' '}
-      <button type="button" class="quiet" disabled={busy} onClick={() => void undo()}>
+      <button type="button" class="quiet" aria-disabled={busy} onClick={() => void undo()}>
         {say.undo}
       </button>
       {problem !== null && <Failure problem={problem} />}

@@ -64,7 +64,7 @@ function RemoveWork({ work, onDone, onKept }: RemoveWorkProps) {
       <p>{say.removeMeans}</p>
       {problem !== null && <Failure problem={problem} />}
       <div class="actions">
-        <button ref={asked} type="button" class="danger" disabled={busy} onClick={() => void remove()}>
+        <button ref={asked} type="button" class="danger" aria-disabled={busy} onClick={() => void remove()}>
           {busy ? say.removing : say.removeIt}
         </button>
         <button type="button" onClick={onKept}>

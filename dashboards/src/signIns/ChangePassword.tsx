@@ -62,7 +62,7 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
         onInput={setNew}
         problem={problemOf('newPassword')}
       />
-      <button type="submit" class="main-action" disabled={busy}>
+      <button type="submit" class="main-action" aria-disabled={busy}>
         {busy ? say.saving : say.save}
       </button>
     </form>

@@ -45,7 +45,7 @@ export function Places({ version }: PlacesProps) {
                 ) : (
                   <>
                     {say.used} <Moment at={place.lastSeenAt} ago />{' '}
-                    <button type="button" class="quiet" disabled={busy} onClick={() => end(place.id)}>
+                    <button type="button" class="quiet" aria-disabled={busy} onClick={() => end(place.id)}>
                       {say.endPlace}
                     </button>
                   </>
@@ -55,7 +55,7 @@ export function Places({ version }: PlacesProps) {
           </ul>
         )}
       </Loaded>
-      <button type="button" disabled={busy} onClick={endAll}>
+      <button type="button" aria-disabled={busy} onClick={endAll}>
         {say.everywhere}
       </button>
     </section>

@@ -78,7 +78,7 @@ function TokenLine({ token, onEnded }: { readonly token: PersonalToken; readonly
       <button
         type="button"
         class="quiet"
-        disabled={busy}
+        aria-disabled={busy}
         onClick={end}
         aria-label={`${say.endToken}: ${token.name}`}
       >

@@ -39,7 +39,7 @@ export function SetAside({ stroke, onDone }: { readonly stroke: Stroke; readonly
             />
           )}
         </Field>
-        <button type="submit" disabled={busy}>
+        <button type="submit" aria-disabled={busy}>
           {busy ? say.saving : stroke.excluded ? say.undo : say.do}
         </button>
       </form>
