@@ -26,7 +26,10 @@ export default defineConfig({
     projects: [
       project('unit', ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts'], { testTimeout: 60_000 }),
       project('contract', ['tests/contract/**/*.test.ts'], withPostgres),
-      project('browser', ['tests/browser/**/*.test.ts'], withPostgres),
+      project('browser', ['tests/browser/**/*.test.ts'], {
+        ...withPostgres,
+        globalSetup: [...withPostgres.globalSetup, 'tests/support/pagesForTests.ts'],
+      }),
     ],
   },
 });
