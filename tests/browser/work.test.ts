@@ -94,6 +94,51 @@ describePages('work done on a room', (place) => {
     expect([...troubles, ...dealer.troubles]).toEqual([]);
   });
 
+  test('is recorded, taken back, kept and removed by keyboard, which never loses its place', async () => {
+    const { page, troubles } = await place.visitAs(place.person, `/rooms/${room.id}`);
+    const section = workDone(page);
+    const press = async (name: string | RegExp, key = 'Enter') => {
+      await section.getByRole('button', { name }).first().focus();
+      await page.keyboard.press(key);
+    };
+    const focused = () => page.evaluate<string>('document.activeElement.textContent');
+    await section.getByText('Record work').focus();
+    await page.keyboard.press('Enter');
+    await press('Adjusted');
+    await section.getByText('Saved: Adjusted.').waitFor();
+    expect(await focused()).toBe('Record work');
+    await press('Take it back');
+    await section.getByText('Taken back.').waitFor();
+    expect(await focused()).toBe('Taken back.');
+
+    await ask(api, 'POST', `/rooms/${room.id}/services`, { kind: 'retimed', at: '2026-05-01T10:00:00Z' });
+    await page.reload();
+    await press(/^Remove: Sides timed anew/);
+    await press('Keep it');
+    expect(await focused()).toBe('Remove');
+    await page.keyboard.press('Enter');
+    await press('Yes, remove it');
+    const line = section.getByRole('button', { name: /^Remove: Sides timed anew/ });
+    await line.waitFor({ state: 'detached' });
+    expect(
+      await page.evaluate('document.activeElement.closest("section").ariaLabelledByElements[0].id'),
+    ).toBe('services');
+    expect(troubles).toEqual([]);
+  });
+
+  test('that somebody else records is shown without asking for it', async () => {
+    const { page } = await place.visitAs(place.person, '/');
+    const watched = page.waitForEvent('websocket').then((socket) => socket.waitForEvent('framereceived'));
+    await page.goto(`/rooms/${room.id}`);
+    await watched;
+    await workDone(page).getByText('Record work').waitFor();
+    await ask(api, 'POST', `/rooms/${room.id}/services`, {
+      kind: 'motor-replaced',
+      at: '2026-05-05T10:00:00Z',
+    });
+    await workDone(page).getByText('Motor replaced', { exact: true }).waitFor();
+  });
+
   test('with a long note is shown by its beginning, and whole for whoever asks', async () => {
     const notes = `Began with ${'a very long story, '.repeat(400)}and ended well.`;
     await ask(api, 'POST', `/rooms/${room.id}/services`, {

@@ -5,6 +5,7 @@ import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { Works } from '../components/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { words } from '../words.ts';
 
@@ -41,17 +42,11 @@ function List({ onChange }: { readonly onChange: () => void }) {
   return (
     <>
       <Loaded load={list.first}>
-        {() =>
-          list.items.length === 0 ? (
-            <p class="about">{words.forms.noneDeleted}</p>
-          ) : (
-            <ul class="works">
-              {list.items.map((coach) => (
-                <Line key={coach.id} coach={coach} onRestored={restored} />
-              ))}
-            </ul>
-          )
-        }
+        {() => (
+          <Works items={list.items} none={words.forms.noneDeleted}>
+            {(coach) => <Line key={coach.id} coach={coach} onRestored={restored} />}
+          </Works>
+        )}
       </Loaded>
       <More list={list} />
     </>

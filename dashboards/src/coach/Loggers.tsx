@@ -3,6 +3,7 @@ import type { CoachOverview, Logger, LoggerWithToken } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Moment } from '../components/Moment.tsx';
 import { Loaded } from '../components/states.tsx';
+import { Works } from '../components/Works.tsx';
 import { Copyable } from '../forms/Copyable.tsx';
 import { Delete } from '../forms/Delete.tsx';
 import { LoggerForm } from '../forms/LoggerForm.tsx';
@@ -106,14 +107,9 @@ export function Loggers({ coach, mayChange, onChange }: LoggersProps) {
   return (
     <section aria-labelledby="loggers">
       <h2 id="loggers">{words.coach.loggers}</h2>
-      {coach.loggers.length === 0 && <p class="about">{words.coach.noLoggers}</p>}
-      {coach.loggers.length > 0 && (
-        <ul class="works">
-          {coach.loggers.map((logger) => (
-            <LoggerLine key={logger.id} logger={logger} mayChange={mayChange} onChange={onChange} />
-          ))}
-        </ul>
-      )}
+      <Works items={coach.loggers} none={words.coach.noLoggers}>
+        {(logger) => <LoggerLine key={logger.id} logger={logger} mayChange={mayChange} onChange={onChange} />}
+      </Works>
       {made !== null && <NewToken made={made} room={coach.rooms[0]} onClose={() => setMade(null)} />}
       {mayChange && (
         <Opens title={words.forms.addLogger}>

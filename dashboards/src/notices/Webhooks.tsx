@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { NewWebhook, Page, Webhook } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Loaded } from '../components/states.tsx';
+import { Works } from '../components/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ShownOnce } from '../people/ShownOnce.tsx';
 import { words } from '../words.ts';
@@ -27,17 +28,11 @@ export function Webhooks() {
         />
       )}
       <Loaded load={load}>
-        {({ items }) =>
-          items.length === 0 ? (
-            <p>{say.noWebhooks}</p>
-          ) : (
-            <ul class="works">
-              {items.map((webhook) => (
-                <WebhookLine key={webhook.id} webhook={webhook} onChange={load.reload} />
-              ))}
-            </ul>
-          )
-        }
+        {({ items }) => (
+          <Works items={items} none={say.noWebhooks}>
+            {(webhook) => <WebhookLine key={webhook.id} webhook={webhook} onChange={load.reload} />}
+          </Works>
+        )}
       </Loaded>
       <Opens title={say.add}>
         <WebhookForm

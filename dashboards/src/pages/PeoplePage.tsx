@@ -4,6 +4,7 @@ import { usePages } from '../api/usePages.ts';
 import { More } from '../components/More.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { Loaded } from '../components/states.tsx';
+import { Works } from '../components/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ForDealers } from '../people/ForDealers.tsx';
 import { InviteForm } from '../people/InviteForm.tsx';
@@ -50,11 +51,11 @@ function People() {
       </Opens>
       <Loaded load={list.first}>
         {() => (
-          <ul class="works">
-            {list.items.map((person) => (
+          <Works items={list.items}>
+            {(person) => (
               <PersonLine key={person.id} person={person} onChange={list.first.reload} onInvited={added} />
-            ))}
-          </ul>
+            )}
+          </Works>
         )}
       </Loaded>
       <More list={list} />

@@ -6,6 +6,7 @@ import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { Works } from '../components/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { words } from '../words.ts';
 import { GrantForm } from './GrantForm.tsx';
@@ -32,17 +33,11 @@ export function CoachSight({ coachId }: { readonly coachId: string }) {
         />
       )}
       <Loaded load={list.first}>
-        {() =>
-          list.items.length === 0 ? (
-            <p>{say.nobody}</p>
-          ) : (
-            <ul class="works">
-              {list.items.map((grant) => (
-                <GrantLine key={grant.id} grant={grant} onEnded={list.first.reload} />
-              ))}
-            </ul>
-          )
-        }
+        {() => (
+          <Works items={list.items} none={say.nobody}>
+            {(grant) => <GrantLine key={grant.id} grant={grant} onEnded={list.first.reload} />}
+          </Works>
+        )}
       </Loaded>
       <More list={list} />
       <Opens title={say.let}>

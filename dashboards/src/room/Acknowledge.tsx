@@ -13,8 +13,13 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
   const [note, setNote] = useState('');
   const { busy, problem, send } = useSending();
   const noteField = useRef<HTMLInputElement>(null);
+  const opener = useRef<HTMLButtonElement>(null);
+  const wasAsked = useRef(false);
+  // Whoever thinks better of it is where it began.
   useEffect(() => {
     if (asking) noteField.current?.focus();
+    else if (wasAsked.current) opener.current?.focus();
+    wasAsked.current = asking;
   }, [asking]);
 
   const submit = async (event: Event) => {
@@ -29,6 +34,7 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
   if (!asking) {
     return (
       <button
+        ref={opener}
         type="button"
         aria-label={words.warnings.acknowledgeTitle(toldHere(warning.headline))}
         onClick={() => setAsking(true)}
@@ -46,6 +52,7 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
             {...ids}
             ref={noteField}
             type="text"
+            dir="auto"
             maxLength={10_000}
             value={note}
             onInput={(event) => setNote(event.currentTarget.value)}

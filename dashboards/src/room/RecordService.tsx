@@ -1,10 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useContext, useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Room, ServiceKind, ServiceSeen } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
 import { untold } from '../components/untold.ts';
 import { useFirstProblem } from '../components/useFirstProblem.ts';
 import { useSending } from '../components/useSending.ts';
+import { CloseContext, Opens } from '../forms/Opens.tsx';
 import { words } from '../words.ts';
 import { KINDS_OF_WORK } from './kindsOfWork.ts';
 import { BLANK_WORK, bodyOfWork, wrongMoment } from './typedWork.ts';
@@ -21,6 +22,7 @@ interface FormProps {
  */
 function ServiceForm({ room, onDone }: FormProps) {
   const say = words.services;
+  const close = useContext(CloseContext);
   const [typed, setTyped] = useState(BLANK_WORK);
   const [tries, setTries] = useState(0);
   const [otherwise, setOtherwise] = useState(false);
@@ -39,7 +41,10 @@ function ServiceForm({ room, onDone }: FormProps) {
     }
     await send(async (idempotencyKey) => {
       const body = bodyOfWork(kind, typed);
-      onDone(await call<ServiceSeen>(`/rooms/${room.id}/services`, { method: 'POST', body, idempotencyKey }));
+      const path = `/rooms/${room.id}/services`;
+      const service = await call<ServiceSeen>(path, { method: 'POST', body, idempotencyKey });
+      close();
+      onDone(service);
     });
   };
 
@@ -101,27 +106,25 @@ interface RecordProps {
   readonly onChange: () => void;
 }
 
-/** The form opens on demand; what was typed stays when it is closed and opened again. */
+/** What was saved or taken back is told, and the focus is there once its button is gone. */
 export function RecordService({ room, onChange }: RecordProps) {
-  const [opened, setOpened] = useState(false);
+  const told = useRef<HTMLDivElement>(null);
   const [saved, setSaved] = useState<ServiceSeen | 'undone' | null>(null);
   const [times, setTimes] = useState(0);
   return (
     <>
-      <details class="opens" open={opened} onToggle={(event) => setOpened(event.currentTarget.open)}>
-        <summary>{words.services.record}</summary>
+      <Opens title={words.services.record}>
         <ServiceForm
           key={times}
           room={room}
           onDone={(service) => {
             setTimes(times + 1);
             setSaved(service);
-            setOpened(false);
             onChange();
           }}
         />
-      </details>
-      <div role="status" class="about">
+      </Opens>
+      <div ref={told} role="status" class="about" tabIndex={-1}>
         {saved === 'undone' && words.services.undone}
         {saved !== null && saved !== 'undone' && (
           <Saved
@@ -129,6 +132,7 @@ export function RecordService({ room, onChange }: RecordProps) {
             service={saved}
             onUndone={() => {
               setSaved('undone');
+              told.current?.focus();
               onChange();
             }}
           />

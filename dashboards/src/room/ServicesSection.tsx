@@ -1,11 +1,14 @@
 import type { Room, ServiceSeen } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
+import { useRefresh } from '../api/useRefresh.ts';
 import { serviceAddress } from '../compare/question.ts';
 import { LongText } from '../components/LongText.tsx';
 import { Moment } from '../components/Moment.tsx';
 import { More } from '../components/More.tsx';
 import { Loaded } from '../components/states.tsx';
+import { Works } from '../components/Works.tsx';
 import { dayText } from '../format.ts';
+import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { Helped } from './Helped.tsx';
 import { RecordService } from './RecordService.tsx';
@@ -24,54 +27,47 @@ interface SectionProps {
 
 export function ServicesSection({ room, version, onChange }: SectionProps) {
   const list = usePages<ServiceSeen>(`/rooms/${room.id}/services`, SERVICES_AT_ONCE);
-  const recorded = () => {
-    list.first.reload();
-    onChange();
-  };
+  useRefresh(version, list.first.reload);
   return (
     <section aria-labelledby="services" class="services">
       <h2 id="services">{words.services.title}</h2>
-      <RecordService room={room} onChange={recorded} />
+      <RecordService room={room} onChange={onChange} />
       <p>
         <a class="alone" href={`/rooms/${room.id}/compare`}>
           {words.compare.anySpans}
         </a>
       </p>
       <Loaded load={list.first}>
-        {() =>
-          list.items.length === 0 ? (
-            <p class="about">{words.services.empty}</p>
-          ) : (
-            <ul class="works">
-              {list.items.map((service, i) => (
-                <li key={service.id}>
-                  <div class="work-line">
-                    <span>
-                      <strong>{words.services.kinds[service.kind]}</strong>
-                      {service.side !== null && <span dir="auto">, {service.side}</span>}
-                      <span class="about">
-                        {' '}
-                        <Moment at={service.at} />
-                      </span>
+        {() => (
+          <Works items={list.items} none={words.services.empty}>
+            {(service, i) => (
+              <li key={service.id}>
+                <div class="work-line">
+                  <span>
+                    <strong>{words.services.kinds[service.kind]}</strong>
+                    {service.side !== null && <span dir="auto">, {sideName(service.side)}</span>}
+                    <span class="about">
+                      {' '}
+                      <Moment at={service.at} />
                     </span>
-                    <a
-                      href={serviceAddress(room.id, service.id)}
-                      aria-label={words.compare.linkTitle(
-                        words.services.kinds[service.kind],
-                        dayText(service.at),
-                      )}
-                    >
-                      {words.compare.title}
-                    </a>
-                  </div>
-                  {service.notes !== null && service.notes !== '' && <LongText text={service.notes} />}
-                  {i < TOLD_OF && <Helped roomId={room.id} serviceId={service.id} version={version} />}
-                  {service.mayChange && <WorkTools room={room} work={service} onChange={recorded} />}
-                </li>
-              ))}
-            </ul>
-          )
-        }
+                  </span>
+                  <a
+                    href={serviceAddress(room.id, service.id)}
+                    aria-label={words.compare.linkTitle(
+                      words.services.kinds[service.kind],
+                      dayText(service.at),
+                    )}
+                  >
+                    {words.compare.title}
+                  </a>
+                </div>
+                {service.notes !== null && service.notes !== '' && <LongText text={service.notes} />}
+                {i < TOLD_OF && <Helped roomId={room.id} serviceId={service.id} version={version} />}
+                {service.mayChange && <WorkTools room={room} work={service} onChange={onChange} />}
+              </li>
+            )}
+          </Works>
+        )}
       </Loaded>
       <More list={list} />
     </section>

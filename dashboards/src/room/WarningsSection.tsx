@@ -37,16 +37,12 @@ function EarlierWarnings({ room }: { readonly room: Room }) {
 export function WarningsSection({ room, version, onChange }: SectionProps) {
   const open = useLoad<Page<Warning>>(`/rooms/${room.id}/warnings?state=open`);
   const acknowledged = useLoad<Page<Warning>>(`/rooms/${room.id}/warnings?state=acknowledged`);
-  const reload = () => {
-    open.reload();
-    acknowledged.reload();
-  };
-  useRefresh(version, reload);
+  useRefresh(version, open.reload);
+  useRefresh(version, acknowledged.reload);
   const heading = useRef<HTMLHeadingElement>(null);
   const changed = () => {
     // The warning that held the focus moves away: the focus must not fall back to the page's top.
     heading.current?.focus();
-    reload();
     onChange();
   };
   const someSeen = acknowledged.value !== null && acknowledged.value.items.length > 0;

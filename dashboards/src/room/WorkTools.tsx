@@ -18,8 +18,10 @@ export function WorkTools({ room, work, onChange }: WorkToolsProps) {
   const say = words.services;
   const [opened, setOpened] = useState<'change' | 'remove' | null>(null);
   const named = (what: string) => say.toolOf(what, say.kinds[work.kind], dayText(work.at));
+  const openers = { change: useRef<HTMLButtonElement>(null), remove: useRef<HTMLButtonElement>(null) };
   const opener = (which: 'change' | 'remove', text: string) => (
     <button
+      ref={openers[which]}
       type="button"
       class="quiet"
       aria-expanded={opened === which}
@@ -29,8 +31,12 @@ export function WorkTools({ room, work, onChange }: WorkToolsProps) {
       {text}
     </button>
   );
-  const done = () => {
+  const close = (which: 'change' | 'remove') => {
     setOpened(null);
+    openers[which].current?.focus();
+  };
+  const done = (which: 'change' | 'remove') => {
+    close(which);
     onChange();
   };
   return (
@@ -39,8 +45,10 @@ export function WorkTools({ room, work, onChange }: WorkToolsProps) {
         {opener('change', say.change)}
         {opener('remove', say.remove)}
       </div>
-      {opened === 'change' && <ChangeWork room={room} work={work} onDone={done} />}
-      {opened === 'remove' && <RemoveWork work={work} onDone={done} onKept={() => setOpened(null)} />}
+      {opened === 'change' && <ChangeWork room={room} work={work} onDone={() => done('change')} />}
+      {opened === 'remove' && (
+        <RemoveWork work={work} onDone={() => done('remove')} onKept={() => close('remove')} />
+      )}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { useRefresh } from '../api/useRefresh.ts';
 import { Moment } from '../components/Moment.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { Works } from '../components/Works.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
@@ -35,8 +36,8 @@ export function Places({ version }: PlacesProps) {
       {problem !== null && <Failure problem={problem} />}
       <Loaded load={load}>
         {({ items }) => (
-          <ul class="works">
-            {items.map((place) => (
+          <Works items={items}>
+            {(place) => (
               <li key={place.id}>
                 {say.since} <Moment at={place.createdAt} />
                 {words.joint}
@@ -51,8 +52,8 @@ export function Places({ version }: PlacesProps) {
                   </>
                 )}
               </li>
-            ))}
-          </ul>
+            )}
+          </Works>
         )}
       </Loaded>
       <button type="button" aria-disabled={busy} onClick={endAll}>

@@ -5,6 +5,7 @@ import { useLoad } from '../api/useLoad.ts';
 import { Moment } from '../components/Moment.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { Works } from '../components/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ShownOnce } from '../people/ShownOnce.tsx';
 import { words } from '../words.ts';
@@ -29,17 +30,11 @@ export function Tokens() {
         />
       )}
       <Loaded load={load}>
-        {({ items }) =>
-          items.length === 0 ? (
-            <p>{say.noTokens}</p>
-          ) : (
-            <ul class="works">
-              {items.map((token) => (
-                <TokenLine key={token.id} token={token} onEnded={load.reload} />
-              ))}
-            </ul>
-          )
-        }
+        {({ items }) => (
+          <Works items={items} none={say.noTokens}>
+            {(token) => <TokenLine key={token.id} token={token} onEnded={load.reload} />}
+          </Works>
+        )}
       </Loaded>
       <Opens title={say.make}>
         <TokenForm
