@@ -24,9 +24,16 @@ export const dayText = (at: string | number): string => written(dayFormat, at);
 export const finePercent = (part: number): string => finePercentFormat.format(part);
 export const percent = (part: number): string => percentFormat.format(part);
 
-/** A sentence of the service, its per cents written as this reader writes them, and none parted from its sign. */
+/** A number as the service writes it into a sentence, with its unit. */
+const TOLD = /(\d{1,6})(\.\d{1,3})? (%|[AVs]\b)/g;
+
+/** A sentence of the service, its numbers written as this reader writes them, and none parted from its unit. */
 export const toldHere = (sentence: string): string =>
-  sentence.replace(/(\d{1,6}) %/g, (_, digits: string) => percent(Number(digits) / 100));
+  sentence.replace(TOLD, (_, whole: string, part: string | undefined, unit: string) => {
+    const value = Number(whole + (part ?? ''));
+    if (unit === '%') return percent(value / 100);
+    return `${withDecimals(value, part === undefined ? 0 : part.length - 1)}\u00a0${unit}`;
+  });
 
 /** "3 hours ago", in the largest unit that gives at least one. */
 export function agoText(at: string | number, nowMs = Date.now()): string {

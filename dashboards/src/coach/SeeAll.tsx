@@ -4,6 +4,7 @@ import type { CoachOverview, Page, Warning } from '../api/types.ts';
 import { useMany } from '../api/useMany.ts';
 import { Failure, Waiting } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
+import { toldHere } from '../format.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
@@ -73,7 +74,8 @@ function AllOfThem({
               {rooms.find(({ id }) => id === warning.roomId)?.name}
             </a>
             {words.joint}
-            {warning.headline} <span class="about">{words.warnings.severities[warning.severity]}</span>
+            {toldHere(warning.headline)}{' '}
+            <span class="about">{words.warnings.severities[warning.severity]}</span>
           </li>
         ))}
       </ul>

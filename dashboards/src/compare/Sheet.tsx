@@ -171,7 +171,7 @@ export function Sheet(props: SheetProps) {
         </ul>
       </section>
       <p class="method">
-        <strong>{say.method}</strong> {comparison.method} {say.ownScale}
+        <strong>{say.method}</strong> {toldHere(comparison.method)} {say.ownScale}
       </p>
     </article>
   );

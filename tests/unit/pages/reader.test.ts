@@ -41,12 +41,17 @@ describe('values', () => {
     expect(plain(placeText(0.5, 0.96))).toBe('50 % (48 cm)');
   });
 
-  test('per cents of the service’s sentences are written as all others are', () => {
-    const said = 'The motor drew 60 % more, 12.5 A, at 100 % of its way.';
+  test('in the service’s sentences are written as all others are', () => {
+    const said =
+      'The motor drew 60 % more, 12.5 A, at 100 % of its way; it took 0.25 s of 12 V. Room 1.5 Another.';
     readAs(us);
-    expect(toldHere(said)).toBe('The motor drew 60% more, 12.5 A, at 100% of its way.');
+    expect(plain(toldHere(said))).toBe(
+      'The motor drew 60% more, 12.5 A, at 100% of its way; it took 0.25 s of 12 V. Room 1.5 Another.',
+    );
     readAs(german);
-    expect(toldHere(said)).toBe('The motor drew 60\u00a0% more, 12.5 A, at 100\u00a0% of its way.');
+    expect(toldHere(said)).toBe(
+      'The motor drew 60\u00a0% more, 12,5\u00a0A, at 100\u00a0% of its way; it took 0,25\u00a0s of 12\u00a0V. Room 1.5 Another.',
+    );
   });
 
   test('how long ago something was is told in the language of the page, whatever numbers are written in', () => {
