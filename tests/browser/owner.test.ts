@@ -82,6 +82,19 @@ describePages('the owner of one coach, on a phone', (place) => {
     expect(troubles.filter((trouble) => !/ERR_INTERNET_DISCONNECTED|WebSocket/.test(trouble))).toEqual([]);
   });
 
+  test('sees how old the page is grow while it stays open without a network', async () => {
+    const { page } = await place.visitAs(owner, '/', PHONE);
+    await page.clock.install();
+    await page.goto('/');
+    const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });
+    await answer.getByText(/strokes, last .* ago/).waitFor();
+    await page.context().setOffline(true);
+    await page.clock.fastForward('01:01');
+    await page.getByText(/^As of 1 minute ago, no network now\./).waitFor();
+    await page.clock.fastForward('31:00');
+    await page.getByText(/^As of 32 minutes ago, no network now\./).waitFor();
+  });
+
   test('takes along what was kept on the device when signing out', async () => {
     const { page } = await place.visit('/', PHONE);
     await signIn(page, owner);
