@@ -78,7 +78,7 @@ export function App() {
         {open}
         {open === null && (session.state === 'in' || session.person !== null) && (
           <div hidden={asked}>
-            {/* Another person begins with pages of its own, and other settings write everything anew. */}
+            {/* Another person begins with pages of its own. */}
             <Page key={session.person?.id} path={path} />
           </div>
         )}

@@ -21,6 +21,10 @@ function settingsOf(person: Person): Settings {
   return last?.person.id === person.id ? last.settings : DEVICE;
 }
 
+/** What says the same as before stays the very same: whatever is drawn from it stands. */
+const sameOr = (before: Settings, now: Settings): Settings =>
+  JSON.stringify(before) === JSON.stringify(now) ? before : now;
+
 /** Who is signed in by what the service sent along with the page, if it did. */
 function sentAlong(): Remembered | null {
   const said = knownAnswer(SESSION)?.value as { person: Person } | undefined;
@@ -50,7 +54,7 @@ export function useSession(): Session {
     readAs(settings);
     const last = remembered();
     if (last !== null) remember({ ...last, settings });
-    setHeld((h) => ({ ...h, settings }));
+    setHeld((h) => ({ ...h, settings: sameOr(h.settings, settings) }));
   }, []);
 
   /** Nothing that one person saw is shown to, or kept for, another. `anew`: what was refused is asked again. */
@@ -63,7 +67,12 @@ export function useSession(): Session {
       readAs(settings);
       remember({ person, settings });
       void forgetKeptAnswers(person.id);
-      setHeld((h) => ({ state: 'in', person, settings, epoch: anew || isOther ? h.epoch + 1 : h.epoch }));
+      setHeld((h) => ({
+        state: 'in',
+        person,
+        settings: sameOr(h.settings, settings),
+        epoch: anew || isOther ? h.epoch + 1 : h.epoch,
+      }));
       // Without an answer the former settings go on.
       call<Settings>(SETTINGS).then(setSettings, () => {});
     },

@@ -192,4 +192,22 @@ describePages('the dealer', (place) => {
     await next.page.getByText('Change this room').click();
     expect(await next.page.getByLabel('Travel, inches').inputValue()).toBe('37.8');
   });
+
+  test('finds all written anew once its settings come, where the page came before them', async () => {
+    await ask(api, 'PATCH', '/settings', { locale: 'de-DE', units: null });
+    const { page } = await place.visit('/', { locale: 'en-US', serviceWorkers: 'block' });
+    let release = () => {};
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await page.route('**/api/v1/settings', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await signIn(page, place.person);
+    const sentence = coaches(page).getByText(/^The running current of the front side is/);
+    await sentence.getByText(/\d%/).waitFor();
+    release();
+    await sentence.getByText(/\d\s%/).waitFor();
+  });
 });

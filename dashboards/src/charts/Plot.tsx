@@ -1,6 +1,7 @@
-import { useCallback, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
 import { Waiting } from '../components/states.tsx';
+import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 import { takeGestures, viewOf } from './gestures.ts';
 import { type ChartTheme, readTheme } from './theme.ts';
@@ -115,6 +116,7 @@ export function Plot(props: PlotProps) {
   const drawn = useRef<Drawn | null>(null);
   /** Kept over a new drawing: news must not throw back who is looking closer. */
   const closer = useRef<View | null>(null);
+  const { settings } = useContext(SessionContext);
   const latest = useRef(props);
   latest.current = props;
 
@@ -133,7 +135,7 @@ export function Plot(props: PlotProps) {
     if (was !== now) latest.current.onView?.(now);
   }, []);
 
-  // Only another picture or height draws anew, and at once: a page that says something new has its picture too.
+  // Another picture, height or way of writing draws anew, and at once: a page that says something new has its picture too.
   useLayoutEffect(() => {
     if (library === null || place.current === null) return;
     const here = place.current;
@@ -152,7 +154,7 @@ export function Plot(props: PlotProps) {
       drawn.current?.takeAway();
       drawn.current = null;
     };
-  }, [library, props.spec, props.heightPx, viewed]);
+  }, [library, props.spec, props.heightPx, viewed, settings]);
 
   const { grown } = props;
   useEffect(() => {

@@ -1,9 +1,10 @@
-import { useMemo } from 'preact/hooks';
+import { useContext, useMemo } from 'preact/hooks';
 import type { CoachOverview, OverviewRoom } from '../api/types.ts';
 import { Moment } from '../components/Moment.tsx';
 import { VerdictWord } from '../components/VerdictSign.tsx';
 import { byConcern, isTrouble } from '../concern.ts';
 import { percent, toldHere } from '../format.ts';
+import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
 /** What of a room catches the eye beside its verdict. */
@@ -81,11 +82,12 @@ interface CoachRowProps {
   readonly onChoose: ((id: string, chosen: boolean) => void) | null;
 }
 
-/** As it was drawn before where nothing of it changed: hundreds stand still while the list grows at its end. */
+/** As it was drawn before where nothing of it, nor how the person reads, changed: hundreds stand still while the list grows at its end. */
 export function CoachRow({ coach, isNew, chosen, onChoose }: CoachRowProps) {
+  const { settings } = useContext(SessionContext);
   return useMemo(
     () => <CoachWall coach={coach} isNew={isNew} chosen={chosen} onChoose={onChoose} />,
-    [coach, isNew, chosen, onChoose],
+    [coach, isNew, chosen, onChoose, settings],
   );
 }
 
@@ -125,8 +127,9 @@ function Rooms({ coach }: Pick<CoachRowProps, 'coach'>) {
 
 /** One coach: a wall, from which its rooms stand out, the most worrying first. Only its tick changes when it is chosen. */
 function CoachWall({ coach, isNew, chosen, onChoose }: CoachRowProps) {
-  const about = useMemo(() => <About coach={coach} isNew={isNew} />, [coach, isNew]);
-  const rooms = useMemo(() => <Rooms coach={coach} />, [coach]);
+  const { settings } = useContext(SessionContext);
+  const about = useMemo(() => <About coach={coach} isNew={isNew} />, [coach, isNew, settings]);
+  const rooms = useMemo(() => <Rooms coach={coach} />, [coach, settings]);
   return (
     <li class="coach">
       <div class="coach-head">
