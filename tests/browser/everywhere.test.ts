@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { addFleet, type Fleet, HOSTILE_NAME } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
+import { openWeakLine } from './support/weakLine.ts';
 
 const SIZES = [
   { width: 320, height: 640 },
@@ -102,5 +103,34 @@ describePages('every page', (place) => {
     await page.unroute('**/api/v1/rooms/**');
     await page.getByRole('button', { name: 'Try again' }).first().click();
     await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+  });
+
+  test('shows itself once a service that was just starting can answer', async () => {
+    const { page } = await place.visitAs(place.person, '/');
+    await page.clock.install();
+    await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
+    await page.route('**/trend?**', (route) => route.fulfill({ status: 503, body: '' }));
+    await page.goto(`/rooms/${fleet.worsening.id}`);
+    await page.getByText('The service could not answer.').first().waitFor();
+    await page.unroute('**/trend?**');
+    await page.clock.fastForward(4_000);
+    await page.getByRole('figure', { name: 'Side: front' }).waitFor();
+  });
+
+  test('takes a line that breaks in the middle of an answer for what it is, and goes on by itself', async () => {
+    const line = await openWeakLine(place.service().url);
+    try {
+      const { page } = await place.visitAs(place.person, '/');
+      await page.clock.install();
+      line.breakAt(/^\/api\/v1\/rooms\/[^/]+\/trend/);
+      await page.goto(`${line.url}/rooms/${fleet.worsening.id}`);
+      await page.getByText('The service cannot be reached.').first().waitFor();
+      expect(await page.getByText('The page met something it did not expect.').count()).toBe(0);
+      line.breakAt(null);
+      await page.clock.fastForward(4_000);
+      await page.getByRole('figure', { name: 'Side: front' }).waitFor();
+    } finally {
+      await line.close();
+    }
   });
 });

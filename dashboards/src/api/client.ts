@@ -11,6 +11,11 @@ export class CallProblem extends Error {
   readonly status: number;
   readonly fields: readonly { pointer: string; detail: string }[];
 
+  /** Whether the same question is likely to be answered by itself after a while: no network, or a service that is just starting. */
+  get passes(): boolean {
+    return this.status === 0 || (this.status >= 502 && this.status <= 504);
+  }
+
   constructor(status: number, message: string, fields: CallProblem['fields'] = []) {
     super(message);
     this.name = 'CallProblem';
@@ -75,15 +80,19 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   // The service had it from its own route, which gave it its shape.
   if (given !== null) return given.value as Answer;
   const early = mayBeThere ? takeEarly(path) : undefined;
-  const response = await (early ?? send(path, { method, headers, body })).catch(() => {
-    throw new CallProblem(0, words.problems.network);
-  });
+  const response = await (early ?? send(path, { method, headers, body })).catch(noNetwork);
   if (response.status === 401 && options.keepSession !== true && askedIn === sessions) onSessionLost();
   if (response.ok && options.keepSession === true) sessions++;
   if (!response.ok) throw await problemOf(response);
   // Types and answers come from the same schema, checked by the service before it answers.
   if (response.status === 204) return null as Answer;
-  return (options.accept === undefined ? await response.json() : await response.text()) as Answer;
+  // A weak line may break in the middle of an answer.
+  const text = await response.text().catch(noNetwork);
+  return (options.accept === undefined ? JSON.parse(text) : text) as Answer;
+}
+
+function noNetwork(): never {
+  throw new CallProblem(0, words.problems.network);
 }
 
 /** A key for one creation. `crypto.randomUUID` is missing on plain http in a local network, this is not. */

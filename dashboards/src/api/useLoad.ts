@@ -1,4 +1,4 @@
-import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
 import { asProblem, type CallProblem, call } from './client.ts';
 import { useNoteFreshness } from './freshness.ts';
@@ -35,6 +35,12 @@ interface Held {
   readonly kept: boolean;
 }
 
+/** How often one question was asked, and which of these was answered last. */
+interface Question {
+  asked: number;
+  taken: number;
+}
+
 /** Loads `path` (null: nothing yet) and loads it anew after sign-in and every `everyMs` while that is given. */
 export function useLoad<Answer>(
   path: string | null,
@@ -50,13 +56,26 @@ export function useLoad<Answer>(
   const problem = current?.problem ?? null;
   const reload = useCallback(() => setTimes((n) => n + 1), []);
 
+  // What was asked of another path, or before a new sign-in, is not wanted any more.
+  const question = useRef<Question | null>(null);
+  useEffect(() => {
+    question.current = { asked: 0, taken: 0 };
+    return () => {
+      question.current = null;
+    };
+  }, [path, epoch]);
+
   // A new sign-in and a reload both ask again.
   useEffect(() => {
-    if (path === null) return;
-    let wanted = true;
+    const here = question.current;
+    if (path === null || here === null) return;
+    here.asked += 1;
+    const turn = here.asked;
+    const isWanted = () => question.current === here;
+    const isLatest = () => isWanted() && turn === here.asked;
     const showKept = async (found: CallProblem | null) => {
       const kept = knownAnswer(path) === null ? await keptAnswer(path) : null;
-      if (!wanted || kept === null) return;
+      if (!isLatest() || kept === null) return;
       // The service may have answered while the device was looking.
       setHeld((h) =>
         h?.path === path && h.known !== null ? h : { path, known: kept, problem: found, kept: true },
@@ -66,15 +85,19 @@ export function useLoad<Answer>(
     call<Answer>(path).then(
       (answer) => {
         clearTimeout(slow);
+        // One that was asked for later has come already.
+        if (turn < here.taken) return;
+        here.taken = turn;
         const answered = learnAnswer(path, answer);
         void keepAnswer(path, answer);
-        if (wanted) setHeld({ path, known: answered, problem: null, kept: false });
+        // Also where it is being asked again: news that come faster than answers must not leave the page without any.
+        if (isWanted()) setHeld({ path, known: answered, problem: null, kept: false });
       },
       async (error: unknown) => {
         clearTimeout(slow);
         const met = asProblem(error);
         if (met.status === 0) await showKept(met);
-        if (!wanted) return;
+        if (!isLatest()) return;
         setHeld((h) =>
           h?.path === path
             ? { ...h, problem: met }
@@ -82,17 +105,16 @@ export function useLoad<Answer>(
         );
       },
     );
-    return () => {
-      wanted = false;
-      clearTimeout(slow);
-    };
+    return () => clearTimeout(slow);
   }, [path, epoch, times]);
 
   const offline = problem?.status === 0;
-  useReconnect(offline, reload);
+  useReconnect(problem?.passes === true, reload);
   useNoteFreshness(latest !== null && (offline || current?.kept === true) ? latest.atMs : null, offline);
 
-  const waitMs = value === null || problem ? null : everyMs(value);
+  // What was refused stays refused; what failed for a fault of ours is asked for at the usual pace.
+  const goesOn = problem === null || problem.status >= 500;
+  const waitMs = value === null || !goesOn || problem?.passes === true ? null : everyMs(value);
   // Each answer starts the wait anew.
   useEffect(() => {
     if (waitMs === null) return;

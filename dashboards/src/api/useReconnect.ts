@@ -3,10 +3,10 @@ import { useEffect } from 'preact/hooks';
 const FIRST_TRY_MS = 3_000;
 const LAST_TRY_MS = 30_000;
 
-/** While there is no network: asks again as soon as the device says that there is one, and at growing intervals without its word. */
-export function useReconnect(offline: boolean, again: () => void): void {
+/** While the service cannot be reached: asks again as soon as the device says that there is a network, and at growing intervals without its word. */
+export function useReconnect(unreached: boolean, again: () => void): void {
   useEffect(() => {
-    if (!offline) return;
+    if (!unreached) return;
     let waitMs = FIRST_TRY_MS;
     let timer: ReturnType<typeof setTimeout>;
     const tryAgain = () => {
@@ -20,5 +20,5 @@ export function useReconnect(offline: boolean, again: () => void): void {
       clearTimeout(timer);
       window.removeEventListener('online', again);
     };
-  }, [offline, again]);
+  }, [unreached, again]);
 }

@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import { CallProblem } from '../api/client.ts';
+import { useReconnect } from '../api/useReconnect.ts';
 import { words } from '../words.ts';
 import { Failure, Waiting } from './states.tsx';
 
@@ -12,9 +13,10 @@ export function lazily<Props extends object>(load: () => Promise<ComponentType<P
     const [Page, setPage] = useState(() => loaded);
     const [failed, setFailed] = useState(false);
     const [tries, setTries] = useState(0);
+    const again = useCallback(() => setTries((n) => n + 1), []);
+    useReconnect(failed, again);
     // A try more fetches it anew.
     useEffect(() => {
-      setFailed(false);
       load().then(
         (page) => {
           loaded = page;
@@ -25,8 +27,10 @@ export function lazily<Props extends object>(load: () => Promise<ComponentType<P
     }, [tries]);
     if (Page !== null) return <Page {...props} />;
     if (!failed) return <Waiting />;
-    return (
-      <Failure problem={new CallProblem(0, words.problems.network)} retry={() => setTries((n) => n + 1)} />
-    );
+    const retry = () => {
+      setFailed(false);
+      again();
+    };
+    return <Failure problem={new CallProblem(0, words.problems.network)} retry={retry} />;
   };
 }
