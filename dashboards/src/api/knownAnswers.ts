@@ -6,6 +6,8 @@ export interface Known {
 }
 
 const known = new Map<string, Known>();
+/** What a person has looked at within some minutes; a visit of a working day must not fill a phone with samples. */
+const MOST_KNOWN = 200;
 
 /** Questions whose answers came along with the page, and which nobody has asked yet. */
 const given = new Set<string>();
@@ -23,7 +25,11 @@ export function knownAnswer(question: string): Known | null {
 
 export function learnAnswer(question: string, value: unknown): Known {
   const answered = { value, atMs: Date.now() };
+  // What was learnt last stands at the end.
+  known.delete(question);
   known.set(question, answered);
+  const [oldest] = known.keys();
+  if (known.size > MOST_KNOWN) known.delete(oldest);
   return answered;
 }
 
