@@ -16,17 +16,27 @@ interface FeedParts {
   readonly onLive: (live: boolean) => void;
 }
 
-/** Watches rooms over one WebSocket, opens it anew at growing intervals when it closes, and answers how to stop. */
+/**
+ * Watches rooms over one WebSocket, opens it anew at growing intervals when it closes, and answers how to stop. A network
+ * that goes closes nothing by itself: what the device says of it is taken for the end of the one, and the time for the next.
+ */
 export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): () => void {
-  let socket: WebSocket;
-  let wanted = true;
+  /** Null: between two of them. What one that was let go still says is not heard. */
+  let socket: WebSocket | null = null;
   let waitMs = FIRST_TRY_AGAIN_MS;
   let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const letGo = () => {
+    clearTimeout(timer);
+    const was = socket;
+    socket = null;
+    was?.close();
+    onLive(false);
+  };
   const heard = (push: LivePush) => {
-    if (!wanted) return;
     if (push.type === 'problem') {
       // One room of several that is gone says nothing of the others.
-      if (push.roomId === undefined || roomIds.length === 1) socket.close();
+      if (push.roomId === undefined || roomIds.length === 1) socket?.close();
       return;
     }
     // The first status tells that the watching has begun.
@@ -37,27 +47,36 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
     onPush(push);
   };
   const open = () => {
-    socket = new WebSocket(`${location.origin.replace(/^http/, 'ws')}/api/v1/live`);
-    socket.onopen = () => {
+    const made = new WebSocket(`${location.origin.replace(/^http/, 'ws')}/api/v1/live`);
+    socket = made;
+    made.onopen = () => {
+      if (socket !== made) return;
       onBegin?.();
       for (const roomId of roomIds.slice(0, MOST_WATCHED))
-        socket.send(JSON.stringify({ type: 'watch', roomId }));
+        made.send(JSON.stringify({ type: 'watch', roomId }));
     };
     // The service's own schema gives its pushes their shape.
-    socket.onmessage = ({ data }) => heard(JSON.parse(data) as LivePush);
-    socket.onclose = ({ code }) => {
-      if (!wanted) return;
-      onLive(false);
+    made.onmessage = ({ data }) => socket === made && heard(JSON.parse(data) as LivePush);
+    made.onclose = ({ code }) => {
+      if (socket !== made) return;
+      letGo();
       if (code === NOT_SIGNED_IN) return;
       timer = setTimeout(open, waitMs);
       waitMs = Math.min(LAST_TRY_AGAIN_MS, 2 * waitMs);
     };
   };
+  const openNow = () => {
+    letGo();
+    waitMs = FIRST_TRY_AGAIN_MS;
+    open();
+  };
+
   open();
+  window.addEventListener('offline', letGo);
+  window.addEventListener('online', openNow);
   return () => {
-    wanted = false;
-    clearTimeout(timer);
-    socket.close();
-    onLive(false);
+    window.removeEventListener('offline', letGo);
+    window.removeEventListener('online', openNow);
+    letGo();
   };
 }

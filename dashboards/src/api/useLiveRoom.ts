@@ -2,6 +2,7 @@ import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
 import { openLiveFeed } from './liveFeed.ts';
 import type { LivePush, RoomStatus } from './types.ts';
+import { useNotTooOften } from './useNotTooOften.ts';
 
 /**
  * Watches a room and calls `onNews` with its status whenever its results were written anew, and once at each
@@ -15,8 +16,7 @@ export function useLiveRoom(
 ): boolean {
   const { epoch } = useContext(SessionContext);
   const [live, setLive] = useState(false);
-  const tell = useRef(onNews);
-  tell.current = onNews;
+  const tell = useNotTooOften(onNews);
   const pass = useRef(onPush);
   pass.current = onPush;
 
@@ -30,10 +30,10 @@ export function useLiveRoom(
       onPush: (push) => {
         pass.current(push);
         if (push.type !== 'status') return;
-        tell.current(push.status, isFirst);
+        tell(push.status, isFirst);
         isFirst = false;
       },
     });
-  }, [roomId, epoch]);
+  }, [roomId, epoch, tell]);
   return live;
 }

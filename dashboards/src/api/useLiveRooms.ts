@@ -2,6 +2,7 @@ import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
 import { MOST_WATCHED, openLiveFeed } from './liveFeed.ts';
 import type { RoomStatus } from './types.ts';
+import { useNotTooOften } from './useNotTooOften.ts';
 
 /** As a status reads that was shown already: what is pushed at the beginning is mostly known. */
 const textOf = ({ verdict, headline, strokes, openWarnings, lastStrokeAt, pending }: RoomStatus): string =>
@@ -21,8 +22,7 @@ export function useLiveRooms(
   const first = rooms.slice(0, MOST_WATCHED);
   const shown = useRef(first);
   shown.current = first;
-  const tell = useRef(onNews);
-  tell.current = onNews;
+  const tell = useNotTooOften(onNews);
   const watched = first.map((room) => room.id).join(' ');
 
   // A new sign-in opens it anew.
@@ -34,9 +34,9 @@ export function useLiveRooms(
       onPush: (push) => {
         if (push.type !== 'status') return;
         const room = shown.current.find(({ id }) => id === push.roomId);
-        if (room === undefined || textOf(room) !== textOf(push.status)) tell.current();
+        if (room === undefined || textOf(room) !== textOf(push.status)) tell();
       },
     });
-  }, [watched, epoch]);
+  }, [watched, epoch, tell]);
   return live;
 }

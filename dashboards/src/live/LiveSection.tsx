@@ -11,6 +11,8 @@ interface LiveProps {
   readonly room: Room;
   readonly running: readonly RunningStroke[];
   readonly finished: Stroke | null;
+  /** Whether more of a running stroke can come in. */
+  readonly live: boolean;
 }
 
 const NO_OTHERS: readonly Stroke[] = [];
@@ -46,13 +48,14 @@ function Finished({ stroke, room }: { readonly stroke: Stroke; readonly room: Ro
 }
 
 /** A stroke as it runs, and then as it was. */
-export function LiveSection({ room, running, finished }: LiveProps) {
+export function LiveSection({ room, running, finished, live }: LiveProps) {
   const say = words.live;
   return (
     <>
       {running.length > 0 && (
         <section aria-labelledby="running">
           <h2 id="running">{say.title}</h2>
+          <div role="status">{!live && <p class="note">{say.lost}</p>}</div>
           {running.map((stroke) => (
             <div key={stroke.strokeId}>
               <p class="unseen" role="status">

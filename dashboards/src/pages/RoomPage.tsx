@@ -69,7 +69,7 @@ function RoomHere({ room, reload }: RoomHereProps) {
       <Loaded load={status}>{(value) => <RoomAnswer status={value} checksAt={`#${CHECKS}`} />}</Loaded>
       {(running.length > 0 || finished !== null) && (
         <div class="live">
-          <LiveSection room={room} running={running} finished={finished} />
+          <LiveSection room={room} running={running} finished={finished} live={live} />
         </div>
       )}
       <WarningsSection room={room} version={version} onChange={changed} />

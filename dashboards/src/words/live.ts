@@ -3,6 +3,7 @@ export const liveWords = {
   live: {
     title: 'Running now',
     begun: (direction: string) => `A stroke is running. ${direction}.`,
+    lost: 'The connection is lost. What the room does now is not seen here.',
     summary: (side: string, now: string, highest: string) => `${side}: now ${now}, highest ${highest}.`,
     until: (seconds: string) => `Recorded so far: ${seconds}.`,
     axis: 'Seconds from the start, as they come in',
