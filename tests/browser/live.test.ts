@@ -130,6 +130,83 @@ describePages('a page that stays open', (place) => {
       .waitFor();
   });
 
+  test('of a room says that a running stroke is not seen any more while there is no network', async () => {
+    const room = await addRoom(api, coach, 'Nook');
+    const { page } = await place.visitAs(place.person, '/');
+    await page.goto(`/rooms/${room.id}`);
+    await page.getByText('No stroke has come in yet.').waitFor();
+    const link = await openLink(api.url, logger.token);
+    try {
+      const [side] = SIDES;
+      const begun = {
+        key: 'lost on its way',
+        roomId: room.id,
+        direction: 'extend',
+        startedAt: '2026-05-02T15:00:00Z',
+      };
+      link.say({ type: 'begin', ...begun, sides: [{ side: side.side, rateHz: 50 }] });
+      link.say({ type: 'samples', key: begun.key, side: side.side, amps: [0, 20, 9, 9], seq: 0 });
+      const running = page.getByRole('region', { name: 'Running now' });
+      await running.getByText(/Recorded so far/).waitFor();
+      const lost = running.getByText('The connection is lost.');
+      expect(await lost.count()).toBe(0);
+      await page.context().setOffline(true);
+      await lost.waitFor();
+      const anew = page.waitForEvent('websocket');
+      await page.context().setOffline(false);
+      await anew;
+      await lost.waitFor({ state: 'detached' });
+      await running.getByText(/Recorded so far/).waitFor();
+    } finally {
+      await link.drop();
+    }
+  });
+
+  test('of a room shows what it was answered, also where news come faster than answers', async () => {
+    const room = await addRoom(api, coach, 'Loft');
+    const { page } = await place.visitAs(place.person, '/');
+    await page.goto(`/rooms/${room.id}`);
+    await page.getByText('No stroke has come in yet.').waitFor();
+    let askAgain = () => {};
+    const askedAgain = new Promise<void>((resolve) => {
+      askAgain = resolve;
+    });
+    let times = 0;
+    await page.route(`**/api/v1/rooms/${room.id}/status`, async (route) => {
+      times += 1;
+      // The first answer comes after the second question, which is not answered at all.
+      if (times > 1) return askAgain();
+      await askedAgain;
+      await route.continue();
+    });
+    await send(room.id, 1);
+    await expect.poll(() => times).toBe(1);
+    await send(room.id, 2);
+    await page.getByText('2 strokes, last').waitFor();
+    expect(times).toBeGreaterThan(1);
+  });
+
+  test('of the lot shows a coach that was added elsewhere, with a feed and without', async () => {
+    const { page } = await place.visitAs(place.person, '/');
+    await page.clock.install();
+    await page.goto('/');
+    const lot = page.getByRole('list', { name: 'List of coaches' });
+    await lot.getByText('Juniper 31').waitFor();
+    await addCoach(api, 'Elsewhere 1');
+    await page.clock.fastForward(61_000);
+    await lot.getByText('Elsewhere 1').waitFor();
+
+    await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
+    const room = await addRoom(api, coach, 'Attic');
+    await page.goto('/');
+    const line = lot.getByRole('link', { name: /^Attic/ });
+    await line.getByText('No stroke yet').waitFor();
+    await send(room.id, 1);
+    await allAnalysed(api, room);
+    await page.clock.fastForward(61_000);
+    await line.getByText('Last stroke').waitFor();
+  });
+
   test('asks for news where the feed cannot be opened', async () => {
     const room = await addRoom(api, coach, 'Den');
     const { page } = await place.visitAs(place.person, '/');

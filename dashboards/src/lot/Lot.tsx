@@ -1,9 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { saveCsv } from '../api/saveCsv.ts';
 import type { CoachOverview, OverviewSummary } from '../api/types.ts';
+import { useEvery } from '../api/useEvery.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { usePages } from '../api/usePages.ts';
+import { useRefresh } from '../api/useRefresh.ts';
 import { More } from '../components/More.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
@@ -62,10 +64,13 @@ export function Lot({ since, isOwners }: LotProps) {
     list.first.reload();
     summary.reload();
   };
-  useLiveRooms(
+  const live = useLiveRooms(
     list.items.flatMap((coach) => coach.rooms),
     reload,
   );
+  // The feed tells of the first rooms alone; of all others, and of coaches that were added, the numbers do.
+  useEvery(live ? null : EVERY_MS, list.first.reload);
+  useRefresh(summary.value === null ? '' : JSON.stringify(summary.value), list.first.reload);
   const ask = useCallback((asked: LotQuestion) => replaceAddress(lotAddress(asked)), []);
   // With as many names to choose from as the lot has: they stand still while coaches are chosen.
   const filters = useMemo(
