@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
+import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
@@ -8,11 +9,32 @@ import type { Person } from './support/visitor.ts';
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 describePages('all open warnings of a coach', (place) => {
+  let api: Api;
   let fleet: Fleet;
   let owner: Person;
   beforeAll(async () => {
-    fleet = await addFleet(await place.api());
+    api = await place.api();
+    fleet = await addFleet(api);
     owner = await addOwner(place);
+  });
+
+  test('are read as they are now: one that somebody else has seen meanwhile is not among them', async () => {
+    const { page } = await place.visitAs(place.person, '/');
+    const watched = page.waitForEvent('websocket').then((socket) => socket.waitForEvent('framereceived'));
+    await page.goto(`/coaches/${fleet.coach.id}`);
+    await watched;
+    await page.getByText(/^Mark all \d+ open warnings as seen$/).click();
+    const submit = page.getByRole('button', { name: /^I have seen all/ });
+    await submit.waitFor();
+    const listed = page.locator('.inline-form .works > li');
+    const before = await listed.count();
+    const { items } = await ask<{ items: { id: string }[] }>(
+      api,
+      'GET',
+      `/rooms/${fleet.worsening.id}/warnings?state=open`,
+    );
+    await ask(api, 'POST', `/warnings/${items[0].id}/acknowledgement`, {});
+    await expect.poll(() => listed.count()).toBe(before - 1);
   });
 
   test('are marked as seen in one go by its owner, who reads their cautions first', async () => {

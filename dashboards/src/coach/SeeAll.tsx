@@ -45,7 +45,11 @@ function AllOfThem({
 }) {
   const say = words.seeAll;
   const rooms = coach.rooms.filter((room) => room.openWarnings > 0);
-  const lists = useMany<Page<Warning>>(rooms.map(({ id }) => `/rooms/${id}/warnings?state=open&limit=500`));
+  // One that opened since, or cleared, is read as well before all are said to be seen.
+  const lists = useMany<Page<Warning>>(
+    rooms.map(({ id }) => `/rooms/${id}/warnings?state=open&limit=500`),
+    rooms.map(({ id, strokes, openWarnings }) => `${id}/${strokes}/${openWarnings}`).join(),
+  );
   const warnings = lists.values.flatMap(({ items }) => items);
   const [note, setNote] = useState('');
   const { busy, problem, send } = useSending();
@@ -62,7 +66,7 @@ function AllOfThem({
       onDone(acknowledged.length);
     });
   };
-  if (lists.problem !== null) return <Failure problem={lists.problem} />;
+  if (lists.problem !== null) return <Failure problem={lists.problem} retry={lists.reload} />;
   if (lists.values.length < rooms.length) return <Waiting />;
   return (
     <form class="inline-form" onSubmit={submit}>

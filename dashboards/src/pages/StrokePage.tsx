@@ -71,7 +71,13 @@ function StrokeHere({ stroke, room, coach, reload }: StrokeInRoom) {
         <TravelChart stroke={stroke} room={room} analysis={done} sides={sides} marks={marks} others={laid} />
       )}
       {done !== null && (
-        <ChooseOverlays room={room} stroke={stroke} chosen={chosen} problem={others.problem} />
+        <ChooseOverlays
+          room={room}
+          stroke={stroke}
+          chosen={chosen}
+          problem={others.problem}
+          retry={others.reload}
+        />
       )}
       <TimeChart stroke={stroke} sides={sides} analysis={done} marks={marks} />
       {done !== null && (

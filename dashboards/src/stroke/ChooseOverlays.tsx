@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { CallProblem } from '../api/client.ts';
 import type { Room, Stroke } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
 import { Moment } from '../components/Moment.tsx';
@@ -15,7 +16,9 @@ interface ChooseProps {
   readonly room: Room;
   readonly stroke: Stroke;
   readonly chosen: readonly string[];
-  readonly problem: Parameters<typeof Failure>[0]['problem'] | null;
+  /** Why some of them could not be laid over it, and how to ask for them again. */
+  readonly problem: CallProblem | null;
+  readonly retry: () => void;
 }
 
 const AT_ONCE = 12;
@@ -30,7 +33,7 @@ function runningOf(stroke: Stroke, room: Room): string {
 }
 
 /** The room's other strokes, to be laid over this one: up to eight in one picture. */
-export function ChooseOverlays({ room, stroke, chosen, problem }: ChooseProps) {
+export function ChooseOverlays({ room, stroke, chosen, problem, retry }: ChooseProps) {
   const say = words.stroke.overlays;
   const [both, setBoth] = useState(false);
   // What ran the other way meets other seals and slopes: it is compared on purpose only.
@@ -48,7 +51,7 @@ export function ChooseOverlays({ room, stroke, chosen, problem }: ChooseProps) {
       <summary>{say.title}</summary>
       <p class="about">{say.explain(MOST_OVERLAYS + 1)}</p>
       <Tick label={say.both} on={both} onChange={setBoth} />
-      {problem !== null && <Failure problem={problem} />}
+      {problem !== null && <Failure problem={problem} retry={retry} />}
       <Loaded load={list.first}>
         {() => (
           <ul class="picks">
