@@ -14,6 +14,11 @@ import { wayOf } from './stoodStill.ts';
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
 const GOING_BACK = 0.06;
+/**
+ * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
+ * cent for weeks, which is no wear (common practice, no source).
+ */
+const LEAST_SAID = 0.08;
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */
 const SAME_PART = 0.5;
 /** This many strokes back within their normal clear it. */
@@ -63,8 +68,9 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
+  const least = open === undefined ? LEAST_SAID : 0;
   const unexplained = load.risen.filter(
-    (side) => Math.expm1(load.rises.get(side) ?? 0) > explainedRise(context, side),
+    (side) => Math.expm1(load.rises.get(side) ?? 0) > Math.max(least, explainedRise(context, side)),
   );
   const raised = unexplained.length > 0 && !load.moved;
   const rise = Math.max(0, ...[...load.rises.values()].map(Math.expm1));

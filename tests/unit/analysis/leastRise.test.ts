@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { foldAll } from './support/folded.ts';
+import { ROOM } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
+
+const FROM = 40;
+const STROKES = 120;
+
+/** After how many strokes of a room that draws so many times its normal that is said; null: never. */
+function saidAfter(times: number, seed: number): number | null {
+  const events = strokeEvents(STROKES, ROOM, seed, (i) => (i < FROM ? {} : { factors: [times, times] }));
+  const at = foldAll(ROOM, events).judgements.findIndex(({ warnings }) =>
+    warnings.some(({ kind }) => kind === 'rising-draw'),
+  );
+  return at < 0 ? null : at + 1 - FROM;
+}
+
+test.each([1, 2, 3, 4])(
+  'a room that draws 5.5 % more for months calls nobody, 12 % more does (seed %i)',
+  (seed) => {
+    expect(saidAfter(1.055, seed)).toBeNull();
+    expect(saidAfter(1.12, seed)).toBeLessThan(12);
+  },
+);
