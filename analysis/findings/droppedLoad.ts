@@ -5,8 +5,8 @@ import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { lostMoments } from './lostMoments.ts';
+import { nameSide } from './names.ts';
 import { flag, isLasting, isOver } from './recent.ts';
-import { nameSide } from './risingDraw.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
 const LOST_PART = 0.55;

@@ -8,7 +8,7 @@ import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { aboveModel, overModelLimit } from './heavyForModel.ts';
 import type { HeavyMemory } from './heavyMemory.ts';
-import { nameSide } from './risingDraw.ts';
+import { nameSide } from './names.ts';
 
 /** Far above what a healthy side stays under: more than cold and a crooked stand add to one near its rating. */
 const FAR_ABOVE = 1.2;

@@ -9,7 +9,7 @@ import {
   takeStretches,
 } from './heavyStretch.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
-import { wayOf } from './stoodStill.ts';
+import { nameSide, wayOf } from './names.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
@@ -168,9 +168,4 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
       measuredAmps: Math.round(100 * (context.analysis.sides[worst[0]]?.runningAmps ?? 0)) / 100,
     },
   };
-}
-
-/** How a side is called in a sentence. */
-export function nameSide(side: string, sides: readonly string[]): string {
-  return sides.length === 1 ? 'the motor' : `the ${side} side`;
 }

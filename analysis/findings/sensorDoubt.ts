@@ -4,8 +4,8 @@ import type { RoomState } from '../room/state.ts';
 import type { Warning } from '../warning.ts';
 import { isCutOff } from './cutLevel.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
+import { nameSide } from './names.ts';
 import { flag, isLasting, isOver } from './recent.ts';
-import { nameSide } from './risingDraw.ts';
 
 const CLEAR_STROKES = 4;
 /** Of the last four strokes of a side, so many must speak against its record: a single noisy one happens. */

@@ -3,7 +3,7 @@ import { type Direction, otherWay } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingContext, openOf } from './finding.ts';
 import { lackedEnd } from './lackedEnd.ts';
-import { wayOf } from './stoodStill.ts';
+import { wayOf } from './names.ts';
 import type { TravelMemory } from './travelMemory.ts';
 
 /** A travel that ends so much early is worth a visit by itself, per cent. */

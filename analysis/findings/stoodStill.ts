@@ -7,6 +7,7 @@ import type { Direction } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, NOTHING, openOf } from './finding.ts';
 import { isWhole } from './movementParts.ts';
+import { wayOf } from './names.ts';
 import { flag, isLasting } from './recent.ts';
 
 /**
@@ -131,11 +132,6 @@ export function movesAgain(open: Warning | undefined, direction: Direction): Fin
   if (open?.evidence.stoodStill !== true || open.severity === 'watch') return null;
   const headline = `Going ${wayOf(direction)}, the room did not move on an earlier attempt; it has moved since.`;
   return finding(direction, 'watch', headline);
-}
-
-/** How a direction is called in a sentence: going out, going in. */
-export function wayOf(direction: Direction): string {
-  return direction === 'extend' ? 'out' : 'in';
 }
 
 function finding(direction: Direction, severity: 'stop' | 'watch', headline: string): Finding {
