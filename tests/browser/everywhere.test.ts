@@ -117,6 +117,32 @@ describePages('every page', (place) => {
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();
   });
 
+  test('gives up a line that stalls, says so and tries again', async () => {
+    const { page } = await place.visitAs(place.person, '/');
+    await page.clock.install();
+    await page.route('**/trend?**', () => {});
+    await page.goto(`/rooms/${fleet.worsening.id}`);
+    await page.getByRole('region', { name: 'Over time' }).getByText('Fetching…').first().waitFor();
+    await page.clock.fastForward(61_000);
+    await page.getByText('The service cannot be reached.').first().waitFor();
+    await page.unroute('**/trend?**');
+    await page.clock.fastForward(4_000);
+    await page.getByRole('figure', { name: 'Side: front' }).waitFor();
+  });
+
+  test.each([
+    ['/coaches/none', 'This coach was not found'],
+    ['/rooms/none', 'This room was not found'],
+    ['/rooms/none/compare', 'This room was not found'],
+    ['/rooms/none/upload', 'This room was not found'],
+    ['/strokes/none', 'This stroke was not found'],
+  ])('says at %s, which cannot be an address, that there is no such thing', async (path, title) => {
+    const { page } = await place.visitAs(place.person, path);
+    await page.getByRole('heading', { level: 1, name: title }).waitFor();
+    await page.getByText('There is nothing here that you may see.').waitFor();
+    expect(await page.getByRole('button', { name: 'Try again' }).count()).toBe(0);
+  });
+
   test('takes a line that breaks in the middle of an answer for what it is, and goes on by itself', async () => {
     const line = await openWeakLine(place.service().url);
     try {

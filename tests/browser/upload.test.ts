@@ -134,6 +134,20 @@ describePages('adding a recording from a file', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('says of another file nothing that was said of the one before', async () => {
+    const { page } = await openPage();
+    await file(page).setInputFiles(csvFile(clampCsv()));
+    await correct(page);
+    await page.route('**/api/v1/strokes?**', (route) => route.abort());
+    await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
+    const said = page.getByText('The service cannot be reached.');
+    await said.waitFor();
+    await file(page).setInputFiles(csvFile(clampCsv(), 'another.csv'));
+    await page.getByText(/^another\.csv/).waitFor();
+    await page.getByText('Column 2: choose above').waitFor();
+    expect(await said.count()).toBe(0);
+  });
+
   test('a session lost in mid-edit loses nothing entered', async () => {
     const { page } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));

@@ -75,12 +75,13 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
   if (options.keepSession === true) forgetEarly();
   const askedIn = sessions;
+  const isFile = options.csv !== undefined || options.accept !== undefined;
   const mayBeThere = method === 'GET' && options.accept === undefined;
   const given = mayBeThere ? takeGiven(path) : null;
   // The service had it from its own route, which gave it its shape.
   if (given !== null) return given.value as Answer;
   const early = mayBeThere ? takeEarly(path) : undefined;
-  const response = await (early ?? send(path, { method, headers, body })).catch(noNetwork);
+  const response = await (early ?? send(path, { method, headers, body, isFile })).catch(noNetwork);
   if (response.status === 401 && options.keepSession !== true && askedIn === sessions) onSessionLost();
   if (response.ok && options.keepSession === true) sessions++;
   if (!response.ok) throw await problemOf(response);

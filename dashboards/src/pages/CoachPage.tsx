@@ -2,8 +2,9 @@ import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
+import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
-import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
 import { words } from '../words.ts';
 
@@ -12,18 +13,12 @@ const EVERY_MS = 60_000;
 /** One coach with its rooms. */
 export function CoachPage({ id }: { readonly id: string }) {
   const load = useLoad<Page<CoachOverview>>(oneCoach(id), () => EVERY_MS);
-  if (load.value === null && load.problem === null) return <Waiting />;
-  if (load.value === null) {
-    // An id that cannot be one is refused; for the reader there is no such coach.
-    const isMissing = load.problem?.status === 404 || load.problem?.status === 422;
-    return (
-      <>
-        <PageTitle text={isMissing ? words.coach.notFound : words.coach.notNow} />
-        {load.problem !== null && !isMissing && <Failure problem={load.problem} retry={load.reload} />}
-        {isMissing && <p class="failure">{words.problems.notFound}</p>}
-      </>
+  if (load.value === null)
+    return load.problem === null ? (
+      <Waiting />
+    ) : (
+      <NotThere problem={load.problem} retry={load.reload} say={words.coach} />
     );
-  }
   return (
     <>
       <Trail steps={[{ href: '/', text: words.nav.coaches }]} here="" />

@@ -7,9 +7,10 @@ import { comparisonPath, questionOf, SPAN_NAMES, serviceAddress } from '../compa
 import { Sheet } from '../compare/Sheet.tsx';
 import { spanProblems } from '../compare/spanProblems.ts';
 import { Moment } from '../components/Moment.tsx';
+import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
-import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { Loaded, Waiting } from '../components/states.tsx';
 import { fieldToday } from '../fieldTime.ts';
 import { useSearch } from '../router.ts';
 import { sideName } from '../sideName.ts';
@@ -147,10 +148,5 @@ export function ComparePage({ id }: { readonly id: string }) {
   const room = useLoad<Room>(`/rooms/${encodeURIComponent(id)}`);
   if (room.value !== null) return <CompareHere room={room.value} />;
   if (room.problem === null) return <Waiting />;
-  return (
-    <>
-      <PageTitle text={room.problem.status === 404 ? words.room.notFound : words.room.notNow} />
-      <Failure problem={room.problem} retry={room.reload} />
-    </>
-  );
+  return <NotThere problem={room.problem} retry={room.reload} say={words.room} />;
 }

@@ -5,8 +5,9 @@ import { useLiveRoom } from '../api/useLiveRoom.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Later } from '../components/Later.tsx';
 import { lazily } from '../components/Lazily.tsx';
+import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
-import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
 import { useRunningStrokes } from '../live/useRunningStrokes.ts';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
@@ -89,10 +90,5 @@ export function RoomPage({ id }: { readonly id: string }) {
   const room = useLoad<Room>(questions.room(id));
   if (room.value !== null) return <RoomHere room={room.value} reload={room.reload} />;
   if (room.problem === null) return <Waiting />;
-  return (
-    <>
-      <PageTitle text={room.problem.status === 404 ? words.room.notFound : words.room.notNow} />
-      <Failure problem={room.problem} retry={room.reload} />
-    </>
-  );
+  return <NotThere problem={room.problem} retry={room.reload} say={words.room} />;
 }

@@ -5,9 +5,10 @@ import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
 import { numberMarks } from '../charts/marks.ts';
 import { Moment } from '../components/Moment.tsx';
+import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
-import { Failure, Loaded, Waiting } from '../components/states.tsx';
+import { Loaded, Waiting } from '../components/states.tsx';
 import { toldHere } from '../format.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { useSearch } from '../router.ts';
@@ -109,12 +110,7 @@ function StrokeOf({ id }: { readonly id: string }) {
   const coach = coaches.value?.items[0] ?? null;
   if (stroke.value === null) {
     if (stroke.problem === null) return <Waiting />;
-    return (
-      <>
-        <PageTitle text={stroke.problem.status === 404 ? words.stroke.notFound : words.stroke.notNow} />
-        <Failure problem={stroke.problem} retry={stroke.reload} />
-      </>
-    );
+    return <NotThere problem={stroke.problem} retry={stroke.reload} say={words.stroke} />;
   }
   const { placedAt, roomId } = stroke.value;
   const direction = directionOf(stroke.value);

@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { RoomTrail } from '../components/RoomTrail.tsx';
 import { Failure, Waiting } from '../components/states.tsx';
@@ -39,13 +40,18 @@ function UploadHere({ room }: { readonly room: Room }) {
   const [refused, setRefused] = useState<Refused | null>(null);
   const [said, setSaid] = useState(NO_CORRECTIONS);
   const [results, setResults] = useState<readonly StrokeOutcome[] | null>(null);
-  const { busy: storing, problem: notStored, send } = useSending();
+  const { busy: storing, problem: notStored, send, forget } = useSending();
   const preview = usePreview(room.id, file, said);
   const { value } = preview;
   const correct = (part: Partial<Corrections>) => setSaid((held) => ({ ...held, ...part }));
 
+  const latest = useRef<File | null>(null);
   const take = async (chosen: File) => {
+    latest.current = chosen;
     const read = await readCsvFile(chosen);
+    // Another was chosen while this one was being read.
+    if (latest.current !== chosen) return;
+    forget();
     if (typeof read === 'string') {
       // What was chosen and entered before stays as it is.
       setRefused({ why: read, file: chosen });
@@ -123,12 +129,7 @@ export function UploadPage({ id }: { readonly id: string }) {
   const coach = coaches.value?.items[0];
   if (room.value === null) {
     if (room.problem === null) return <Waiting />;
-    return (
-      <>
-        <PageTitle text={room.problem.status === 404 ? words.room.notFound : words.room.notNow} />
-        <Failure problem={room.problem} retry={room.reload} />
-      </>
-    );
+    return <NotThere problem={room.problem} retry={room.reload} say={words.room} />;
   }
   return (
     <>
