@@ -129,6 +129,8 @@ describePages('the dealer', (place) => {
     await page.getByLabel('Name of the logger').fill('Step well');
     await page.getByRole('button', { name: 'Add a logger' }).click();
     const token = await page.getByLabel('Token', { exact: true }).inputValue();
+    const focused = () => page.evaluate<string>('document.activeElement.textContent');
+    expect(await focused()).toMatch(/^The token of Step well/);
     const curl = await page.getByLabel('Try it from a terminal').inputValue();
     const roomId = /"roomId": "([^"]+)"/.exec(curl)?.[1] ?? '';
     expect(curl).toContain(token);
@@ -143,11 +145,13 @@ describePages('the dealer', (place) => {
     await expect.poll(async () => (await analysed()).analysis.status).toBe('done');
     await page.getByRole('button', { name: 'I have copied it' }).click();
     expect(await page.getByText(token).count()).toBe(0);
+    expect(await focused()).toBe('Add a logger');
 
     await page.getByText('Delete this coach').click();
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByText('That is not the same name.').waitFor();
+    expect(await page.evaluate('document.activeElement.value')).toBe('Stock');
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock 9');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();

@@ -3,6 +3,7 @@ import type { CoachOverview, Logger, LoggerWithToken } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Moment } from '../components/Moment.tsx';
 import { Loaded } from '../components/states.tsx';
+import { useTakesFocus } from '../components/useTakesFocus.ts';
 import { Works } from '../components/Works.tsx';
 import { Copyable } from '../forms/Copyable.tsx';
 import { Delete } from '../forms/Delete.tsx';
@@ -35,8 +36,9 @@ function NewToken({ made, room, onClose }: NewTokenProps) {
     room?.sides ?? ['main'],
     made.createdAt,
   );
+  const place = useTakesFocus<HTMLElement>();
   return (
-    <section class="note" aria-labelledby="new-token">
+    <section ref={place} class="note" aria-labelledby="new-token" tabIndex={-1}>
       <h3 id="new-token" dir="auto">
         {say.tokenOf(made.name)}
       </h3>

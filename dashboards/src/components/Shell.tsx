@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { useContext, useState } from 'preact/hooks';
-import { asProblem } from '../api/client.ts';
+import { useContext } from 'preact/hooks';
 import type { Role } from '../api/types.ts';
 import { usePath } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 import { AsOf } from './AsOf.tsx';
 import { Mark } from './Mark.tsx';
+import { useSending } from './useSending.ts';
 
 /** The places of the menu, in order. A page for everybody gets its line here. */
 const PLACES: readonly { readonly href: string; readonly text: string; readonly for?: Role }[] = [
@@ -17,17 +17,11 @@ const PLACES: readonly { readonly href: string; readonly text: string; readonly 
 
 function SignOut() {
   const { signOut } = useContext(SessionContext);
-  const [problem, setProblem] = useState<string | null>(null);
+  const { busy, problem, send } = useSending();
   return (
     <>
-      {problem !== null && <span role="alert">{problem}</span>}
-      <button
-        type="button"
-        class="quiet"
-        onClick={() => {
-          signOut().catch((error: unknown) => setProblem(asProblem(error).message));
-        }}
-      >
+      {problem !== null && <span role="alert">{problem.message}</span>}
+      <button type="button" class="quiet" aria-disabled={busy} onClick={() => void send(signOut)}>
         {words.nav.signOut}
       </button>
     </>

@@ -1,10 +1,10 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
 import { words } from '../words.ts';
 import { CloseContext } from './Opens.tsx';
 import { TextField } from './TextField.tsx';
+import { useForm } from './useForm.ts';
 
 interface DeleteProps {
   /** Of the API, such as `/coaches/…`. */
@@ -23,30 +23,26 @@ export function Delete({ path, name, means, onDone }: DeleteProps) {
   const say = words.forms;
   const close = useContext(CloseContext);
   const [typed, setTyped] = useState('');
-  const [tried, setTried] = useState(false);
-  const { busy, problem, send } = useSending();
-  const fits = sameText(typed, name);
-  const submit = async (event: Event) => {
-    event.preventDefault();
-    setTried(true);
-    if (!fits) return;
-    if (await send(async () => call(path, { method: 'DELETE' }))) {
+  const form = useForm<'name'>({
+    wrong: { name: sameText(typed, name) ? null : say.nameDiffers },
+    send: () => call(path, { method: 'DELETE' }),
+    onSent: () => {
       close();
       onDone();
-    }
-  };
+    },
+  });
   return (
-    <form class="inline-form" onSubmit={submit} noValidate>
+    <form ref={form.ref} class="inline-form" onSubmit={form.onSubmit} noValidate>
       <p>{means}</p>
-      {problem !== null && <Failure problem={problem} />}
+      {form.problem !== null && <Failure problem={form.problem} />}
       <TextField
         label={say.typeName(name)}
         value={typed}
         onInput={setTyped}
-        problem={tried && !fits ? say.nameDiffers : null}
+        problem={form.problemOf('name')}
       />
-      <button type="submit" class="danger" aria-disabled={busy}>
-        {busy ? say.deleting : say.deleteIt}
+      <button type="submit" class="danger" aria-disabled={form.busy}>
+        {form.busy ? say.deleting : say.deleteIt}
       </button>
     </form>
   );

@@ -1,3 +1,4 @@
+import { useTakesFocus } from '../components/useTakesFocus.ts';
 import { Copyable } from '../forms/Copyable.tsx';
 
 interface ShownOnceProps {
@@ -10,8 +11,9 @@ interface ShownOnceProps {
 
 /** A secret that the service answers once: kept in sight until whoever asked for it says that it is kept. */
 export function ShownOnce({ label, about, text, close, onClose }: ShownOnceProps) {
+  const place = useTakesFocus<HTMLElement>();
   return (
-    <section class="note" aria-label={label}>
+    <section ref={place} class="note" aria-label={label} tabIndex={-1}>
       <p>{about}</p>
       <Copyable label={label} text={text} />
       <button type="button" onClick={onClose}>
