@@ -1,7 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Page, Room, Warning } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { usePages } from '../api/usePages.ts';
 import { useRefresh } from '../api/useRefresh.ts';
+import { More } from '../components/More.tsx';
 import { Loaded } from '../components/states.tsx';
 import { words } from '../words.ts';
 import { WarningCard } from './WarningCard.tsx';
@@ -12,25 +14,24 @@ interface SectionProps {
   readonly onChange: () => void;
 }
 
-/** Earlier warnings are fetched only when somebody opens them. */
-function EarlierWarnings({ room }: { readonly room: Room }) {
-  const [opened, setOpened] = useState(false);
-  const cleared = useLoad<Page<Warning>>(opened ? `/rooms/${room.id}/warnings?state=cleared` : null);
+const EARLIER_AT_ONCE = 20;
+
+function EarlierWarnings({ room, version }: Omit<SectionProps, 'onChange'>) {
+  const cleared = usePages<Warning>(`/rooms/${room.id}/warnings?state=cleared`, EARLIER_AT_ONCE);
+  useRefresh(version, cleared.first.reload);
   return (
-    <details class="earlier" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{words.warnings.earlier}</summary>
-      {opened && (
-        <Loaded load={cleared}>
-          {({ items }) =>
-            items.length === 0 ? (
-              <p class="about">{words.warnings.noEarlier}</p>
-            ) : (
-              items.map((warning) => <WarningCard key={warning.id} warning={warning} room={room} />)
-            )
-          }
-        </Loaded>
-      )}
-    </details>
+    <>
+      <Loaded load={cleared.first}>
+        {() =>
+          cleared.items.length === 0 ? (
+            <p class="about">{words.warnings.noEarlier}</p>
+          ) : (
+            cleared.items.map((warning) => <WarningCard key={warning.id} warning={warning} room={room} />)
+          )
+        }
+      </Loaded>
+      <More list={cleared} />
+    </>
   );
 }
 
@@ -40,6 +41,7 @@ export function WarningsSection({ room, version, onChange }: SectionProps) {
   useRefresh(version, open.reload);
   useRefresh(version, acknowledged.reload);
   const heading = useRef<HTMLHeadingElement>(null);
+  const [looksBack, setLooksBack] = useState(false);
   const changed = () => {
     // The warning that held the focus moves away: the focus must not fall back to the page's top.
     heading.current?.focus();
@@ -81,7 +83,11 @@ export function WarningsSection({ room, version, onChange }: SectionProps) {
           ))}
         </>
       )}
-      <EarlierWarnings room={room} />
+      <details class="earlier" onToggle={(event) => event.currentTarget.open && setLooksBack(true)}>
+        <summary>{words.warnings.earlier}</summary>
+        {/* Fetched only when somebody opens them. */}
+        {looksBack && <EarlierWarnings room={room} version={version} />}
+      </details>
     </section>
   );
 }
