@@ -1,9 +1,9 @@
 import type { OverviewRoom, Verdict } from './api/types.ts';
 
 /** The most worrying first, as the service orders the coaches. A room without an answer asks for more than one that is merely learning. */
-const ORDER: readonly Verdict[] = ['stop', 'service', 'watch', 'unknown', 'learning', 'clear'];
+export const VERDICT_ORDER: readonly Verdict[] = ['stop', 'service', 'watch', 'unknown', 'learning', 'clear'];
 
-const rank = (verdict: Verdict): number => ORDER.indexOf(verdict);
+const rank = (verdict: Verdict): number => VERDICT_ORDER.indexOf(verdict);
 
 export function byConcern(rooms: readonly OverviewRoom[]): OverviewRoom[] {
   return [...rooms].sort((a, b) => rank(a.verdict) - rank(b.verdict) || b.openWarnings - a.openWarnings);

@@ -2,9 +2,10 @@ import { useEffect, useId, useState } from 'preact/hooks';
 import type { OverviewSummary, Verdict } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { Tick } from '../components/Tick.tsx';
+import { VERDICT_ORDER } from '../concern.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { words } from '../words.ts';
-import { asksForAll, type LotQuestion, SORTS, VERDICT_ORDER } from './question.ts';
+import { asksForAll, type LotQuestion, SORTS } from './question.ts';
 
 /** So long after the last letter the search begins. */
 const TYPED_FOR_MS = 250;

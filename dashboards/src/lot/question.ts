@@ -1,4 +1,5 @@
 import type { Verdict } from '../api/types.ts';
+import { VERDICT_ORDER } from '../concern.ts';
 import { words } from '../words.ts';
 
 /** Which coaches the page's address asks for; what is empty asks for nothing. */
@@ -15,7 +16,6 @@ export interface LotQuestion {
 // The keys of the words are the sorts that the service knows.
 export const SORTS = Object.keys(words.lot.sorts) as Sort[];
 export type Sort = keyof typeof words.lot.sorts;
-export const VERDICT_ORDER: readonly Verdict[] = ['stop', 'service', 'watch', 'unknown', 'learning', 'clear'];
 
 const isSort = (text: string | null): text is Sort => SORTS.some((sort) => sort === text);
 const isVerdict = (text: string | null): text is Verdict => VERDICT_ORDER.some((verdict) => verdict === text);

@@ -2,6 +2,7 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Grant, NewGrant } from '../api/types.ts';
 import { endOfDay } from '../fieldTime.ts';
+import { DayField } from '../forms/DayField.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
@@ -9,7 +10,6 @@ import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { words } from '../words.ts';
-import { DayField } from './DayField.tsx';
 
 interface GrantFormProps {
   readonly coachId: string;

@@ -1,7 +1,7 @@
 import type { Colleague, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { DayField } from '../forms/DayField.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
-import { DayField } from '../people/DayField.tsx';
 import { words } from '../words.ts';
 import { RECORD_KINDS, type RecordKind } from './kinds.ts';
 import { EVERYTHING, type RecordQuestion, recordAddress } from './question.ts';

@@ -2,12 +2,12 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NewPersonalToken } from '../api/types.ts';
 import { endOfDay } from '../fieldTime.ts';
+import { DayField } from '../forms/DayField.tsx';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
-import { DayField } from '../people/DayField.tsx';
 import { words } from '../words.ts';
 
 type May = 'read' | 'change';

@@ -39,7 +39,7 @@ interface TravelProps {
   readonly others: readonly Stroke[];
 }
 
-export function profilesOf(stroke: Stroke, sides: readonly string[]): ProfileLine[] {
+function profilesOf(stroke: Stroke, sides: readonly string[]): ProfileLine[] {
   const { analysis } = stroke;
   if (analysis?.status !== 'done') return [];
   return sides.flatMap((side) => {

@@ -24,7 +24,6 @@ export const coachesWords = {
     cleared: (n: number) => `${n} cleared`,
     arrived: (n: number) => `${n} new`,
     nothing: 'nothing changed.',
-    showChanged: 'Show only these',
     was: (word: string) => `was ${word}`,
     isNew: 'new here',
     filters: 'Choose which coaches are shown',
@@ -72,7 +71,6 @@ export const coachesWords = {
     csvChosen: 'Save the chosen as CSV',
     saving: 'Fetching…',
     fileName: 'coaches.csv',
-    seenAlready: 'seen',
   },
 
   seeAll: {

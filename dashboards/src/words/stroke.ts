@@ -40,7 +40,6 @@ export const strokeWords = {
     amps: 'Current',
     volts: 'Supply',
     flipped: 'A motor that turns the other way reads negative; it is shown the right way up.',
-    noTrace: 'The recorded samples could not be shown.',
     byTime: 'Places are estimated from time alone, because the supply was not recorded.',
     bySpeed: 'Places are estimated from current and supply.',
     phases: { inrush: 'inrush', running: 'running', endStop: 'end stop', pause: 'pause' },

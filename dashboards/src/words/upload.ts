@@ -28,7 +28,6 @@ export const uploadWords = {
     summary: (strokes: number, seconds: string, rows: string, delimiter: string) =>
       `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, columns parted by ${delimiter}.`,
     delimiters: { ',': 'commas', ';': 'semicolons', '\t': 'tabs' } as Readonly<Record<string, string>>,
-    notCut: 'It could not be cut into strokes yet; see what is missing below.',
     picture: 'The recording and its strokes',
     pictureAxis: 'Seconds from the first row; each stroke is shaded and numbered',
     strokeKey: 'a stroke',
