@@ -44,6 +44,16 @@ describePages('under a finger', (place) => {
     }
   });
 
+  test('a room and its verdict stand on one line', async () => {
+    const { page } = await place.visitAs(place.person, `/coaches/${fleet.coach.id}`, PHONE);
+    const answer = page.locator('.answer').first();
+    const [room, word] = await Promise.all(
+      ['.answer-room', '.answer-word .verdict'].map((part) => answer.locator(part).boundingBox()),
+    );
+    const middles = [room, word].map((box) => box!.y + box!.height / 2);
+    expect(Math.abs(middles[0] - middles[1])).toBeLessThan(3);
+  });
+
   test('a picture is most of its width, and its hint is a finger’s', async () => {
     const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[0]}`, PHONE);
     const travel = page.getByRole('figure', { name: 'Along the travel' });

@@ -7,6 +7,7 @@ import { Moment } from '../components/Moment.tsx';
 import { Failure, Loaded } from '../components/states.tsx';
 import { useSending } from '../components/useSending.ts';
 import { Works } from '../components/Works.tsx';
+import { whenText } from '../format.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
@@ -46,7 +47,13 @@ export function Places({ version }: PlacesProps) {
                 ) : (
                   <>
                     {say.used} <Moment at={place.lastSeenAt} ago />{' '}
-                    <button type="button" class="quiet" aria-disabled={busy} onClick={() => end(place.id)}>
+                    <button
+                      type="button"
+                      class="quiet"
+                      aria-disabled={busy}
+                      aria-label={say.endPlaceSince(whenText(place.createdAt))}
+                      onClick={() => end(place.id)}
+                    >
                       {say.endPlace}
                     </button>
                   </>

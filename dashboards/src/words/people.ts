@@ -69,6 +69,7 @@ export const peopleWords = {
     since: 'since',
     used: 'last used',
     endPlace: 'Sign out there',
+    endPlaceSince: (when: string) => `Sign out there, where you are signed in since ${when}`,
     everywhere: 'Sign out everywhere',
     password: 'Password',
     change: 'Change the password',
