@@ -50,6 +50,20 @@ describePages('the dealer', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('is not interrupted while typing by what was found so far', async () => {
+    const { page } = await openLot();
+    const search = page.getByLabel('Search coach, model or room');
+    await search.pressSequentially('juniper ');
+    await page.waitForURL('**/?q=juniper');
+    await page.getByText('1 coach shown.').waitFor();
+    await search.pressSequentially('31');
+    await page.waitForURL('**/?q=juniper+31');
+    expect(await search.inputValue()).toBe('juniper 31');
+    await page.goBack();
+    await page.goForward();
+    expect(await search.inputValue()).toBe('juniper 31');
+  });
+
   test('leaves to an owner of few the answers alone, without what is for hundreds', async () => {
     const owner = await addOwner(place);
     const { page, troubles } = await place.visitAs(owner, '/');
@@ -190,6 +204,7 @@ describePages('the dealer', (place) => {
     await page.getByLabel('Time zone').press('Enter');
     await page.getByLabel('Time zone').blur();
     await page.getByText('There is no such time zone.').first().waitFor();
+    expect(await page.getByText('Saved.').count()).toBe(0);
     const next = await place.visit('/');
     await signIn(next.page, place.person);
     await next.page.goto(`/rooms/${fleet.steady.id}`);

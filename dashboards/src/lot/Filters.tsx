@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { OverviewSummary, Verdict } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
 import { Tick } from '../components/Tick.tsx';
@@ -28,12 +28,22 @@ const withAny = (names: readonly string[], asked: string): [string, string][] =>
 
 function Search({ value, onChange }: { readonly value: string; readonly onChange: (text: string) => void }) {
   const [typed, setTyped] = useState(value);
-  useEffect(() => setTyped(value), [value]);
+  /** What was asked for here comes back by the address, without its spaces: nothing that is being typed gives way to it. */
+  const asked = useRef(value);
   useEffect(() => {
-    if (typed === value) return;
-    const timer = setTimeout(() => onChange(typed), TYPED_FOR_MS);
+    if (value === asked.current) return;
+    asked.current = value;
+    setTyped(value);
+  }, [value]);
+  useEffect(() => {
+    const text = typed.trim();
+    if (text === asked.current) return;
+    const timer = setTimeout(() => {
+      asked.current = text;
+      onChange(text);
+    }, TYPED_FOR_MS);
     return () => clearTimeout(timer);
-  }, [typed, value, onChange]);
+  }, [typed, onChange]);
   return (
     <Field label={words.lot.search}>
       {(ids) => (

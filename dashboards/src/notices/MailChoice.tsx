@@ -79,7 +79,7 @@ export function MailChoice({ settings: loaded }: { readonly settings: NoticeSett
         problem={fieldProblem('/quiet/to')}
       />
       <p role="status" class="about">
-        {busy ? say.saving : saved && !half ? say.saved : ''}
+        {busy ? say.saving : saved && !half && problem === null ? say.saved : ''}
       </p>
     </>
   );

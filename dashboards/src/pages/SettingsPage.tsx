@@ -69,7 +69,7 @@ export function SettingsPage() {
         )}
       </Field>
       <p role="status" class="about">
-        {busy ? say.saving : saved ? say.saved : ''}
+        {busy ? say.saving : saved && problem === null ? say.saved : ''}
       </p>
       <section aria-labelledby="sample" class="note">
         <h2 id="sample">{say.sample}</h2>
