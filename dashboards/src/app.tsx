@@ -1,5 +1,6 @@
 import { lazily } from './components/Lazily.tsx';
 import { Shell } from './components/Shell.tsx';
+import { Upright } from './components/Upright.tsx';
 import { useFocusBack } from './components/useFocusBack.ts';
 import { CoachesPage } from './pages/CoachesPage.tsx';
 import { CoachPage } from './pages/CoachPage.tsx';
@@ -79,7 +80,9 @@ export function App() {
         {open === null && (session.state === 'in' || session.person !== null) && (
           <div hidden={asked}>
             {/* Another person begins with pages of its own. */}
-            <Page key={session.person?.id} path={path} />
+            <Upright key={`${session.person?.id} ${path}`}>
+              <Page path={path} />
+            </Upright>
           </div>
         )}
       </Shell>

@@ -117,6 +117,34 @@ describePages('every page', (place) => {
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();
   });
 
+  test('that cannot be drawn says so and holds up no other', async () => {
+    const { page, troubles } = await place.visitAs(place.person, '/settings');
+    await page.route('**/api/v1/overview?coaches=**', (route) =>
+      route.fulfill({ json: { items: [{ id: fleet.coach.id, name: 'Half a coach' }], next: null } }),
+    );
+    await page.route(`**/coaches/${fleet.coach.id}`, async (route) =>
+      route.fulfill({ response: await route.fetch({ url: '/index.html' }) }),
+    );
+    await page.goto(`/coaches/${fleet.coach.id}`);
+    await page.getByText('The page met something it did not expect.').waitFor();
+    expect(troubles.join()).toMatch(/undefined/);
+    await page.getByRole('link', { name: 'Coaches' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
+    expect(await page.getByText('The page met something it did not expect.').count()).toBe(0);
+  });
+
+  test('draws its pictures once there is a network, where it came without', async () => {
+    const { page } = await place.visitAs(place.person, '/', { serviceWorkers: 'block' });
+    await page.clock.install();
+    await page.route('**/assets/plotLibrary*.js', (route) => route.abort());
+    await page.goto(`/rooms/${fleet.worsening.id}`);
+    const front = page.getByRole('figure', { name: 'Side: front' });
+    await front.getByText('The service cannot be reached.').waitFor();
+    await page.unroute('**/assets/plotLibrary*.js');
+    await page.clock.fastForward(4_000);
+    await front.locator('canvas').waitFor();
+  });
+
   test('gives up a line that stalls, says so and tries again', async () => {
     const { page } = await place.visitAs(place.person, '/');
     await page.clock.install();

@@ -1,5 +1,6 @@
 import { useCallback, useContext, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
+import { useReconnect } from '../api/useReconnect.ts';
 import { Waiting } from '../components/states.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -120,12 +121,21 @@ export function Plot(props: PlotProps) {
   const latest = useRef(props);
   latest.current = props;
 
+  const [tries, setTries] = useState(0);
+  useReconnect(
+    failed,
+    useCallback(() => setTries((n) => n + 1), []),
+  );
+  // A try more fetches it anew.
   useEffect(() => {
     import('./plotLibrary.ts').then(
-      (module) => setLibrary(() => module.default),
+      (module) => {
+        setLibrary(() => module.default);
+        setFailed(false);
+      },
       () => setFailed(true),
     );
-  }, []);
+  }, [tries]);
 
   const viewed = useCallback((view: View, whole: View) => {
     setSeen({ view, whole });
