@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS } from '../trace.ts';
+import { droppedOn } from './droppedLoad.ts';
 import { type FindingContext, openOf } from './finding.ts';
 import { holdsBothEnds } from './wholeCourse.ts';
 
@@ -30,7 +31,9 @@ export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
   const timed = openOf(context.state, 'heavy-room').length > 0 ? null : timesOf(context);
   if (timed === null) return null;
-  const raw = sharedLonger(timed.map(({ longer }) => longer));
+  const seems = sharedLonger(timed.map(({ longer }) => longer));
+  // A motor that turns without its load for a part of the way takes longer there.
+  const raw = seems > ALIKE && droppedOn(context).length > 0 ? 0 : seems;
   const byRate = isByRate(context, raw);
   // One side that works harder slows them all.
   const told = byRate || timed.every(({ isOther }) => !isOther) ? raw : 0;

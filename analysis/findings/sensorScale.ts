@@ -5,7 +5,13 @@ import type { FindingContext } from './finding.ts';
 import type { ScaleMemory } from './scaleMemory.ts';
 
 /** Troubles that were said first explain a higher current; the scale is not doubted then. */
-const EXPLAIN: ReadonlySet<string> = new Set(['rising-draw', 'uneven-sides', 'dropped-load', 'draw-rebound']);
+const EXPLAIN: ReadonlySet<string> = new Set([
+  'rising-draw',
+  'uneven-sides',
+  'late-side',
+  'dropped-load',
+  'draw-rebound',
+]);
 const LATEST = 3;
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
@@ -52,7 +58,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const judged = context.residual(side, 'runningAmps');
   if (judged === null || memory.running.length === 0) return null;
   const running = median(memory.running);
-  const stall = stallRise(context, side);
+  const stall = running > 0 && hasSoftStart(context, side) ? null : stallRise(context, side);
   const said = context.state.open.some(
     ({ kind, side: whose, evidence }) =>
       kind === 'sensor-doubt' && (whose === side || (whose === null && evidence.doubt === 'scale')),
@@ -69,7 +75,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (Math.abs(running) < least) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   if (running > 0 && !readsStop(context, side) && runsFaster(context, memory)) return null;
-  if (running > 0 && runsSlower(context, side)) return null;
+  if (running > 0 && (runsSlower(context, side) || startsAsEver(context, side, running))) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -107,6 +113,28 @@ function runsSlower({ state, conditions }: FindingContext, side: string): boolea
   return own - median(others) > SLOWER.thanOther;
 }
 
+/** A start that stands so little above the running current is none at standstill: a controller lets it rise with the load. */
+const LEAST_START = 1.5;
+
+function hasSoftStart(context: FindingContext, side: string): boolean {
+  const { inrushAmps, runningAmps } = context.analysis.sides[side];
+  return !readsStop(context, side) && inrushAmps < LEAST_START * runningAmps;
+}
+
+/** A start that rose by no more than this part of the running current's rise, so many deviations below it, stands against a scale. */
+const STARTS_AS_EVER = { part: 0.3, sigmas: 2 };
+
+/** Whether the latest starts, which stand far above the running current, draw what they did: a wrong scale reads them higher too. */
+function startsAsEver({ state, analysis, residual }: FindingContext, side: string, running: number): boolean {
+  const { inrush } = state.scale[side];
+  const { inrushAmps, runningAmps } = analysis.sides[side];
+  const judged = residual(side, 'inrushAmps');
+  if (judged === null || inrush.length < LATEST || inrushAmps < CLEAR_START * runningAmps) return false;
+  const rise = median(inrush);
+  const isSure = running - rise > STARTS_AS_EVER.sigmas * judged.deviation;
+  return isSure && rise < STARTS_AS_EVER.part * running;
+}
+
 /** Whether a stall at the end stop, of all sides as ever, was read on this stroke and before. */
 function readsStop({ state, analysis, direction, residual }: FindingContext, side: string): boolean {
   if (residual(side, 'endStopAmps') === null || state.scale[side].endStop.length < 2) return false;
@@ -127,9 +155,16 @@ function loadMoved({ state }: FindingContext, side: string): boolean {
   });
 }
 
-/** Whether another side works harder, as is said of it or as it shows: then this one gets easier by itself after all. */
+/**
+ * Whether another side works harder, as is said of it or as it shows, or has to drag this one, which comes late: then this
+ * one gets easier by itself after all.
+ */
 function shedsLoad(context: FindingContext, side: string): boolean {
-  const said = context.state.open.some((open) => open.kind === 'uneven-sides' && open.side !== side);
+  const said = context.state.open.some(
+    (open) =>
+      (open.kind === 'uneven-sides' && open.side !== side) ||
+      (open.kind === 'late-side' && open.side === side),
+  );
   return said || loadMoved(context, side);
 }
 

@@ -17,7 +17,7 @@ function takesOver({ rises }: LoadShift): boolean {
 /**
  * The share of the load between the two sides has moved from the room's own normal while the load as a whole did
  * not grow to match: one side works harder because the other works less. A rise of one side alone is
- * `rising-draw`, which explains a moved share and wins.
+ * `rising-draw`, which explains a moved share and wins; so does a side that is late.
  */
 export function unevenSides(context: FindingContext, load: LoadShift): FindingAnswer {
   const { state } = context;
@@ -30,7 +30,9 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
       return { present: [], gone: [open] };
     }
   }
-  const explained = openOf(state, 'rising-draw').length > 0;
+  // A side that comes late leaves the other to drag the room meanwhile.
+  const isDragging = openOf(state, 'late-side').some(({ side }) => side !== load.taker);
+  const explained = isDragging || openOf(state, 'rising-draw').length > 0;
   const raised = load.taker !== null && load.moved && takesOver(load) && !explained;
   if (open === undefined && !raised) return NOTHING;
   const side = load.taker ?? open?.side ?? state.room.sides[0];

@@ -87,6 +87,9 @@ export function isByWeakMagnets({ state, analysis, residual }: FindingContext, s
   return state.room.sides.every((side) => {
     const running = residual(side, 'runningAmps');
     const stopped = (analysis.sides[side]?.endStopAmps ?? null) !== null;
-    return stopped && running !== null && running.rise > Math.max(LEAST_BY_MAGNETS, shortBy);
+    // Cold, of which the copper tells, quickens nothing.
+    return (
+      stopped && running !== null && running.rise + running.byCopper > Math.max(LEAST_BY_MAGNETS, shortBy)
+    );
   });
 }

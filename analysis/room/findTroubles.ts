@@ -61,7 +61,20 @@ export function findTroubles(
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   const lostKnownLoad = dropped.some(({ side }) => knowsLoad(context, side));
-  return { warnings, teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut };
+  return {
+    warnings: saidOf(warnings),
+    teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut,
+  };
+}
+
+/** Without what one detector opened and another explained by the same stroke: that was never said. */
+function saidOf(warnings: readonly Warning[]): Warning[] {
+  const explained = warnings.filter(
+    ({ firstStrokeId, latestStrokeId, clearedAtMs }) =>
+      clearedAtMs !== null && firstStrokeId === latestStrokeId,
+  );
+  const ids = new Set(explained.map(({ id }) => id));
+  return warnings.filter(({ id }) => !ids.has(id));
 }
 
 /** Whether a side's usual course is more than what a first stroke or two said, which may have been odd ones. */
@@ -87,13 +100,18 @@ function explainedByRecord({ state, zeros, rate }: StrokeContext): Warning[] {
  */
 function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
   const { state } = context;
-  const slowed = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')].map(({ side }) => side);
+  const slowed = SLOWING.flatMap((kind) => openOf(state, kind)).map(({ side }) => side);
   if (slowed.includes(null)) return;
   const { present, gone } = lateSide(context);
   const late = present.filter(({ side }) => !slowed.includes(side));
   keep({ present: late, gone });
-  if (late.length > 0) keep({ present: [], gone: openOf(state, 'rising-draw').filter(lateSideExplains) });
+  if (late.length === 0) return;
+  const dragging = openOf(state, 'rising-draw').filter(lateSideExplains);
+  keep({ present: [], gone: [...dragging, ...openOf(state, 'uneven-sides')] });
 }
+
+/** What is said of a side that is slower for what it bears. */
+const SLOWING: readonly WarningKind[] = ['rising-draw', 'uneven-sides', 'draw-rebound'];
 
 /** How the load stands, and what is said of it: a draw that climbs back explains a rise, which explains uneven sides. */
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
