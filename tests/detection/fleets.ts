@@ -9,6 +9,8 @@ import { type CableMember, drawCableFleet } from './cable/fleet.ts';
 import { cableHistory } from './cable/history.ts';
 import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
 import { forcesHistory } from './forces/history.ts';
+import { drawPinionFleet, type PinionMember } from './pinion/fleet.ts';
+import { pinionHistory } from './pinion/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
 import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
@@ -39,6 +41,7 @@ export const FLEET_NAMES = [
   'cable',
   'recorder',
   'beam',
+  'pinion',
 ] as const;
 export type FleetName = (typeof FLEET_NAMES)[number];
 
@@ -51,7 +54,9 @@ export type FleetName = (typeof FLEET_NAMES)[number];
  * users of many habits; `recorder`: traces as a maker of current loggers knows them, phase by phase in time: inrush, a
  * textured plateau, end stop and cut-off under ramps, nudges and hall sensors, seen by clamps that drift, trigger badly and
  * resolve little; `beam`: the room as a rigid body on two guided edges, in translation and yaw, with dry, viscous and
- * wedging friction, gears with slack, a sagging supply and warming windings, run step by step.
+ * wedging friction, gears with slack, a sagging supply and warming windings, run step by step; `pinion`: each motor's
+ * winding, speed, place and heat integrated over time against a load drawn from the room's geometry, under relays, soft
+ * starts, current limits and controllers that count, in a life of camps with their weather, people and supplies.
  */
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
   switch (fleet) {
@@ -71,6 +76,8 @@ export function drawRooms(fleet: FleetName, seed: number, count: number, strokes
       return drawRecorderFleet(seed, count, strokes).map(fromRecorderFleet);
     case 'beam':
       return drawBeamFleet(seed, count, strokes).map(fromBeamFleet);
+    case 'pinion':
+      return drawPinionFleet(seed, count, strokes).map(fromPinionFleet);
   }
 }
 
@@ -143,6 +150,11 @@ function fromRecorderFleet(member: RecorderMember): FleetRoom {
 function fromBeamFleet(member: BeamMember): FleetRoom {
   const { facts, logger } = member.plant;
   return toldRoom(member, facts, logger.supply, () => beamHistory(member));
+}
+
+function fromPinionFleet(member: PinionMember): FleetRoom {
+  const { facts, logger } = member.plant;
+  return toldRoom(member, facts, logger.supply, () => pinionHistory(member));
 }
 
 /** `supply`: how the room's logger reads it; null: not at all. */
