@@ -1,7 +1,7 @@
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import type { Logger, Motor } from './plant.ts';
 
-const RATES_HZ = [10, 15, 20, 25, 40, 50, 50, 100, 100, 200];
+const RATES_HZ = [10, 10, 15, 20, 25, 40, 50, 50, 100, 200];
 
 /** A logger fit for a side that draws `amps`. */
 export function drawLogger(random: Random, amps: number, motor: Motor): Logger {

@@ -67,7 +67,7 @@ export function drawHabits(plant: Plant, strokes: number, faultFrom: number | nu
     icePart: sometimes(0.5, 0.2, 0.7),
     rezeroes: Array.from({ length: random.chance(0.4) ? random.integer(1, 3) : 0 }, () => ({
       fromStroke: random.integer(5, strokes),
-      amps: random.normal(0, hidden ? 0.008 * amps : Math.min(0.15, 0.05 * amps)),
+      amps: random.uniform(-1, 1) * (hidden ? 0.01 * amps : Math.min(0.25, 0.06 * amps)),
     })),
     newLogger: random.chance(0.15)
       ? {

@@ -4,6 +4,9 @@ import type { Plant, Side } from './plant.ts';
 /** Entries along the travel, from fully in to fully out. */
 export const PLACES = 1024;
 
+/** Part of the travel over which the glides go down. */
+const RAMP_PART = 0.1;
+
 /** One side's resistance by place, newtons: `sliding` against any movement, `pushing` against extending only. */
 export interface LoadTable {
   readonly sliding: Float64Array;
@@ -23,8 +26,8 @@ export function loadTable(plant: Plant, side: Side, stroke: StrokeCondition, own
     const rolling = geometry.rolling * (1 + geometry.overhang * (at - 0.5));
     const ripple =
       1 + geometry.turnRipple * Math.sin(turn) + geometry.toothRipple * Math.sin(teeth * turn + 1);
-    const onRamp = Math.max(0, Math.sin((Math.PI * (at - geometry.rampFrom)) / 0.1));
-    const ramp = at < geometry.rampFrom + 0.1 ? geometry.ramp * onRamp : 0;
+    const onRamp = (at - geometry.rampFrom) / RAMP_PART;
+    const ramp = onRamp > 0 && onRamp < 1 ? geometry.ramp * Math.sin(Math.PI * onRamp) : 0;
     sliding[place] =
       newtons * own.frictionFactor * ripple * (rolling + geometry.wiper * stroke.wiperFactor) +
       own.dragNewtons;

@@ -6,7 +6,7 @@ import type { Plant } from './plant.ts';
 import { beginSwitching } from './switching.ts';
 
 /** Longest step of the integration, seconds. */
-const LONGEST_STEP_S = 0.0025;
+const LONGEST_STEP_S = 0.004;
 /** Of copper, for each kelvin; of ferrite magnets. */
 const COPPER_PER_K = 0.00393;
 const FERRITE_PER_K = -0.0019;
@@ -77,8 +77,9 @@ export function runStroke(plant: Plant, stroke: StrokeCondition, direction: Dire
     for (let i = 0; i < count; i++) {
       const own = stroke.sides[i];
       const motor = plant.sides[i].motor;
-      const duty = powered && !isSparking(own.sparks, seconds) ? switching.duties[i] : null;
-      moveCurrent(i, duty, motor.brushVolts);
+      const sparks = isSparking(own.sparks, seconds);
+      const duty = powered && !sparks ? switching.duties[i] : null;
+      moveCurrent(i, duty, motor.brushVolts, sparks);
       if (duty !== null) drawn += Math.max(0, duty * towards * amps[i]);
       moveSide(i, powered && switching.duties[i] !== null, motor.idleAmps, motor.kilograms);
     }
@@ -115,9 +116,9 @@ export function runStroke(plant: Plant, stroke: StrokeCondition, direction: Dire
     }
   }
 
-  function moveCurrent(i: number, duty: number | null, brushVolts: number): void {
+  function moveCurrent(i: number, duty: number | null, brushVolts: number, isBroken: boolean): void {
     if (duty === null) {
-      const goal = plant.controller.shorts ? (-volts[i] * speeds[i]) / ohms[i] : 0;
+      const goal = plant.controller.shorts && !isBroken ? (-volts[i] * speeds[i]) / ohms[i] : 0;
       amps[i] += (goal - amps[i]) * settle[i];
       return;
     }

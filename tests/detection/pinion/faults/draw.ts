@@ -147,7 +147,7 @@ export const dryRebound: FaultKind = {
   name: 'dry-rebound',
   fits: always,
   draw: ({ plant, random, onset }) => {
-    const before = random.uniform(0.0002, 0.0006);
+    const before = random.uniform(0.0001, 0.0003);
     const after = random.uniform(0.004, 0.009);
     const eased = random.uniform(0.75, 0.85);
     const most = random.uniform(1.25, 1.4);

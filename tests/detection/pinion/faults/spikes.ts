@@ -147,7 +147,7 @@ export const sparkingBrushes: FaultKind = {
       worsen: (condition, _stroke, _index, chances) => {
         condition.sides[side].sparks = Array.from({ length: chances.integer(2, 5) }, () => ({
           atS: chances.uniform(0.1, 0.9) * plant.strokeS,
-          lastS: chances.uniform(0.08, 0.16),
+          lastS: chances.uniform(0.05, 0.14),
         }));
       },
     };
