@@ -15,6 +15,8 @@ export interface PlannedStroke {
   readonly chargeVolts: number;
   /** Parts of the usual force against extending, from the way the coach stands. */
   readonly tilt: number;
+  /** From the second side to the first, parts of the load: the coach's nose stands high or low. */
+  readonly lean: number;
   /** People and luggage aboard, parts of the friction. */
   readonly laden: number;
   readonly restDays: number;
@@ -76,6 +78,7 @@ export function planStrokes(
     atMs += (stores ? random.uniform(60, 120) : random.logUniform(2, 22)) * DAY_MS;
     const isWet = random.chance(travels.rainPart);
     const tilt = Math.max(-0.06, Math.min(0.06, random.normal(0, travels.tiltPart)));
+    const lean = Math.max(-0.03, Math.min(0.03, random.normal(0, 0.4 * travels.tiltPart)));
     const charge = random.normal(0, 0.12) - (random.chance(0.06) ? random.uniform(0.2, 0.5) : 0);
     const summer = Math.cos((2 * Math.PI * (yearDay - 200)) / 365.25);
     const laden =
@@ -85,7 +88,7 @@ export function planStrokes(
       : ['extend', 'retract'];
     for (const [visit, direction] of visits.entries()) {
       const ambientC = temperature(travels, atMs, snapAt, random);
-      const common = { direction, ambientC, isWet, tilt, laden, chargeVolts: charge };
+      const common = { direction, ambientC, isWet, tilt, lean, laden, chargeVolts: charge };
       const source = sourceOf(supply.habit, direction, random);
       const restDays = (atMs - lastMs) / DAY_MS;
       const parts = random.chance(travels.halfPart) ? [random.uniform(0.3, 0.75), null] : [null];

@@ -32,7 +32,7 @@ function setFriction(
   condition: StrokeCondition,
   plant: Plant,
   habits: Habits,
-  { ambientC, isWet, laden, tilt, restDays }: PlannedStroke,
+  { ambientC, isWet, laden, lean, tilt, restDays }: PlannedStroke,
   index: number,
   random: Random,
 ): void {
@@ -62,7 +62,15 @@ function setFriction(
   condition.sealFactor = (1 + 0.006 * colder) * Math.exp(random.normal(0, 0.04));
   condition.stuck =
     (ambientC < -1 && random.chance(habits.icePart) ? random.uniform(0.2, 0.7) : 0) + rested * 3;
+  if (random.chance(habits.gritPart)) addGrit(condition, plant, random);
   if (isWet && random.chance(habits.pondPart)) condition.topperFactor = random.uniform(1.2, 2);
+}
+
+/** A pebble on a rail, run over once. */
+function addGrit(condition: StrokeCondition, plant: Plant, random: Random): void {
+  const i = random.integer(0, plant.sides.length - 1);
+  const newtons = plant.sides[i].newtons * random.uniform(0.2, 0.6);
+  condition.sides[i].bumps.push({ position: random.uniform(0.1, 0.9), widthMetres: 0.01, newtons });
 }
 
 function setSupply(

@@ -42,6 +42,8 @@ export interface Habits {
   } | null;
   /** Water in the awning over the room: chance in the wet, and how heavy. */
   readonly pondPart: number;
+  /** Chance of a pebble on the rail. */
+  readonly gritPart: number;
 }
 
 /** `faultFrom`: services keep away from a fault that begins there; null: none does. */
@@ -84,6 +86,7 @@ export function drawHabits(plant: Plant, strokes: number, faultFrom: number | nu
         }
       : null,
     pondPart: sometimes(0.3, 0.05, 0.2),
+    gritPart: sometimes(0.4, 0.005, 0.02),
   };
 }
 

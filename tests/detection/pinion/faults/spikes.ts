@@ -10,14 +10,15 @@ const STALLS_PART = 0.5;
 /** A peak that a technician would see in the trace: well above running current and noise. */
 function drawPeak({ plant, random }: Scene, side: number): Omit<Bump, 'position'> {
   const { runningAmps } = plant.sides[side];
-  const { logger, controller, travelMetres, strokeS } = plant;
+  const { logger, controller, travelMetres, strokeS, takeUpMetres } = plant;
   const most =
     Math.min(STALLS_PART * stallAmps(plant, side), 0.85 * (controller.limitAmps ?? 1e9)) - runningAmps;
   const wanted = Math.max(random.uniform(0.5, 1.1) * runningAmps, 9 * logger.noiseAmps);
-  const lastS = Math.max(random.uniform(0.15, 0.4), 2.5 / logger.rateHz);
+  const lastS = Math.max(random.uniform(0.15, 0.4), 3 / logger.rateHz);
   return {
     newtons: dragFor(plant, side, Math.min(most, wanted) / runningAmps),
-    widthMetres: (lastS * travelMetres) / strokeS,
+    // What is narrower is swallowed by the give of ropes and teeth.
+    widthMetres: Math.max((lastS * travelMetres) / strokeS, 3 * takeUpMetres),
   };
 }
 
