@@ -54,7 +54,8 @@ export interface StrokeCondition {
   pauses: { position: number; lastS: number }[];
   /** Where the user lets go for this time. */
   stopAt: number | null;
-  jogs: boolean;
+  /** Another push of the switch at the end. */
+  jog: { waitS: number; lastS: number } | null;
   /** Something in the way. */
   block: number | null;
   /** Whether the controller backs off from what blocked it. */
@@ -101,7 +102,7 @@ export function plainCondition(plant: Plant): StrokeCondition {
     changeover: null,
     pauses: [],
     stopAt: null,
-    jogs: false,
+    jog: null,
     block: null,
     reverses: false,
     limitAt: null,

@@ -48,7 +48,7 @@ function setFriction(
     Math.exp(random.normal(0, plant.scatter)) *
     done.reduce((factor, { frictionFactor }) => factor * frictionFactor, 1);
   const skew =
-    plant.sides.length > 1 ? habits.wander * 0.5 * wave + random.normal(0, plant.scatter * 0.5) : 0;
+    plant.sides.length > 1 ? lean + habits.wander * 0.5 * wave + random.normal(0, plant.scatter * 0.5) : 0;
   const fresh = done.filter(({ freshMotor }) => freshMotor).length;
   condition.sides.forEach((side, i) => {
     side.frictionFactor = friction * (1 + (i === 0 ? skew : -skew));
@@ -110,7 +110,9 @@ function setPeople(
   random: Random,
 ): void {
   condition.stopAt = stopAt;
-  condition.jogs = random.chance(habits.jogPart);
+  if (random.chance(habits.jogPart)) {
+    condition.jog = { waitS: random.uniform(0.3, 1.4), lastS: random.uniform(0.25, 0.8) };
+  }
   if (isBroken || !random.chance(habits.pausePart)) return;
   const places = Array.from({ length: random.integer(1, 2) }, () => random.uniform(0.15, 0.85)).sort(
     (a, b) => a - b,

@@ -6,10 +6,11 @@ export function drawGeometry(random: Random): Geometry {
   const wiper = random.uniform(0.1, 0.25);
   const viscous = random.uniform(0.03, 0.12);
   const topper = random.chance(0.5) ? random.uniform(0.02, 0.08) : 0;
-  const seams = Array.from({ length: random.integer(0, 3) }, () => ({
-    position: random.uniform(0.12, 0.88),
+  // Far enough from one another not to add up.
+  const seams = Array.from({ length: random.integer(0, 3) }, (_, nth) => ({
+    position: 0.14 + 0.25 * nth + random.uniform(0, 0.2),
     width: random.uniform(0.01, 0.04),
-    height: random.uniform(0.03, 0.12),
+    height: random.uniform(0.02, 0.08),
   }));
   return {
     rolling: 1 - wiper - viscous,

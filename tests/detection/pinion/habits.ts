@@ -62,7 +62,7 @@ export function drawHabits(plant: Plant, strokes: number, faultFrom: number | nu
     wetPart: random.uniform(-0.03, 0.04),
     storagePart: random.uniform(0, 0.08),
     pausePart: sometimes(0.4, 0.01, 0.05),
-    jogPart: sometimes(0.4, 0.02, 0.3),
+    jogPart: sometimes(0.4, 0.02, 0.2),
     latePart: sometimes(0.3, 0.01, 0.06),
     otherUserPart: sometimes(0.5, 0.02, 0.15),
     changeoverPart: sometimes(0.2, 0.01, 0.04),

@@ -130,14 +130,14 @@ export function beginSwitching(
     open();
     const early = along(middle) < 0.97;
     if (early && stroke.reverses) [phase, phaseEnds] = ['backing', seconds + 1.1];
-    else if (!early && stroke.jogs) [phase, phaseEnds] = ['waiting', seconds + 0.6];
+    else if (!early && stroke.jog !== null) [phase, phaseEnds] = ['waiting', seconds + stroke.jog.waitS];
     else switching.isOver = true;
   }
 
   function otherPhase(seconds: number): void {
     if (phase === 'waiting') {
       open();
-      if (seconds > phaseEnds) [phase, phaseEnds] = ['jogging', seconds + 0.5];
+      if (seconds > phaseEnds) [phase, phaseEnds] = ['jogging', seconds + (stroke.jog?.lastS ?? 0)];
     } else if (phase === 'jogging') {
       switching.duties.fill(1);
       if (seconds > phaseEnds) finish();
