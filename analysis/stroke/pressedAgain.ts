@@ -31,21 +31,32 @@ export function withoutPressesAtStop<Side extends DrivenSide>(sides: readonly Si
     sides.every((side) => onlyStallsAfter(side, rest, TAKING_UP_S * (rests.length - i))),
   );
   if (met === undefined) return [...sides];
-  return sides.map((side) => ({ ...side, active: endedAt(side.active, met.fromS) }));
+  return sides.map((side) => ({ ...side, active: endedAt(side.active, ownRest(side.active, met).fromS) }));
+}
+
+/** A side's own rest that the `common` one of all is part of: it may have been switched off sooner. */
+function ownRest({ rests }: Activity, common: Interval): Interval {
+  return rests.find(({ fromS, toS }) => fromS <= common.fromS && toS >= common.toS) ?? common;
 }
 
 /** `turningS`: so long the motor may still have turned. */
 function onlyStallsAfter(
   { signal: { timesS, stepS }, amps, active }: DrivenSide,
-  rest: Interval,
+  common: Interval,
   turningS: number,
 ): boolean {
+  const rest = ownRest(active, common);
   const between = (fromS: number, toS: number) =>
     amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
   const last = between(rest.fromS - LAST_S, rest.fromS);
   if (last.length === 0) return false;
   const stall = quantile(last, 0.75);
-  if (!(stall >= LEAST_STALL * median(between(active.fromS, rest.fromS)))) return false;
+  // A start over slack rope draws next to nothing for a while, which is no stall: it is held against all of the stroke.
+  const running = Math.max(
+    median(between(active.fromS, rest.fromS)),
+    median(between(active.fromS, active.toS)),
+  );
+  if (!(stall >= LEAST_STALL * running)) return false;
   const turning = between(rest.toS, active.toS).reduce(
     (count, value) => (value > DRIVEN * stall && value < STILL_STALLED * stall ? count + 1 : count),
     0,

@@ -35,6 +35,25 @@ test.each([10, 25, 100])(
   },
 );
 
+test('one whose other side had met its stop sooner, and was let go sooner, is over all the same', () => {
+  const front = pressedAgain('front', {});
+  const rear = after(sideOf('rear', { movingS: 20.4, idleAfterS: 0.6 }), sideOf('rear', PRESS));
+  const { sides } = done(measureStroke(traceOf([front, rear]), ROOM));
+  for (const { phases, endStopAmps } of [sides.front, sides.rear]) {
+    expect(phases.pauses).toEqual([]);
+    expect(endStopAmps).toBeGreaterThan(36);
+  }
+  expect(sides.rear.phases.endS).toBeGreaterThan(sides.front.phases.endS);
+});
+
+test('a start over slack rope, which draws next to nothing for a while, is no stall', () => {
+  const slack = { movingS: 0.5, runningAmps: 0.9, inrushAmps: 60, inrushTauS: 0.04, stopAmps: null };
+  const start = sideOf('main', { ...slack, idleAfterS: 0.4, noiseAmps: 0.1 });
+  const way = sideOf('main', { idleBeforeS: 0, inrushAmps: 8, noiseAmps: 0.1 });
+  const { main } = done(measureStroke(traceOf([after(start, way)]), ONE_MOTOR)).sides;
+  expect(main.durationS).toBeGreaterThan(19);
+});
+
 test('one whose room was let go short of its stop goes on, and meets it then', () => {
   const side = pressedAgain('main', { stopAmps: null }, { movingS: 1.5 });
   const { main } = done(measureStroke(traceOf([side]), ONE_MOTOR)).sides;
