@@ -78,15 +78,26 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   if (channel.settling.length < SETTLING_STROKES) return;
   const strokes = channel.settling;
   channel.settling = null;
-  channel.fits = channel.fits.map((old, index) => {
+  const moves = channel.fits.map((old, index) => {
     const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
     const move = own.length > 0 ? median(own) : 0;
     // A light service is no reason for the sides to share or arrive otherwise than they did.
-    if (old === null || isBetweenSides(MEASURE_NAMES[index]) || move > -old.scale) return old;
+    return old === null || isBetweenSides(MEASURE_NAMES[index]) || move > -old.scale ? 0 : move;
+  });
+  bringDown(channel, moves);
+}
+
+/** Moves the level of the reference, its strokes with it: what it learns later is fitted together with them. */
+function bringDown(channel: Channel, moves: readonly number[]): void {
+  channel.values = channel.values.map((stroke) =>
+    stroke.map((value, index) => (value === null ? null : value + moves[index])),
+  );
+  channel.fits = channel.fits.map((fit, index) => {
+    if (fit === null || moves[index] === 0) return fit;
     channel.level[index] = 0;
     channel.recent[index] = 0;
-    const [level, ...slopes] = old.coefficients;
-    return { ...old, coefficients: [level + move, ...slopes] };
+    const [level, ...slopes] = fit.coefficients;
+    return { ...fit, coefficients: [level + moves[index], ...slopes] };
   });
 }
 

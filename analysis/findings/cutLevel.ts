@@ -26,8 +26,13 @@ export function isCutOff(memory: CutMemory, measured: SideMeasures, isCut: boole
   return now.isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
 }
 
-function highestOf({ inrushAmps, endStopAmps, offsetAmps }: SideMeasures, isCut: boolean): HighestRead {
-  const amps = Math.max(inrushAmps, endStopAmps ?? 0);
+function highestOf(
+  { inrushAmps, endStopAmps, profile, offsetAmps }: SideMeasures,
+  isCut: boolean,
+): HighestRead {
+  // Where a start that rises slowly stays below the cut, and the stall is cut to no stall, what was drawn last stands highest.
+  const running = isCut ? Math.max(...profile.map((amps) => amps ?? 0)) : 0;
+  const amps = Math.max(inrushAmps, endStopAmps ?? 0, running);
   return { amps, rawAmps: amps + (offsetAmps ?? 0), isCut };
 }
 

@@ -26,6 +26,10 @@ const CLIPPED_PART = 1.6;
 /** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
 const MOST_OF_CREST = 2.5;
 const CREST_STEPS = 3;
+/** The same where it stands still: so many of the highest in a row, where so small a part of all others repeats the one before. */
+const FLAT_PART = 2;
+const FLAT_SAMPLES = 8;
+const MOST_STILL = 0.25;
 /** Single readings below the highest, between two of it, to all of the highest: more than what a spark or a lost sample leaves. */
 const FLICKERING_PART = 0.04;
 
@@ -80,7 +84,10 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
     if (timesS[i] >= startS - 0.3 && timesS[i] <= Math.max(inrushEndS, startS + 0.6)) starting++;
     if (timesS[i] >= endS - 1.5) stopping++;
   }
-  const low = highest - offsetAmps < CLIPPED_PART * measured.runningAmps && all >= 5 && starting >= 1;
+  const times = (highest - offsetAmps) / measured.runningAmps;
+  const low =
+    all >= 5 &&
+    ((times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same)));
   const atStopToo = all >= 6 && starting >= 2 && stopping >= 3;
   if (!low && !atStopToo) return false;
   return (
@@ -98,6 +105,25 @@ function flickers(peakAmps: Float64Array, same: number, count: number): boolean 
     if (peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same) dips++;
   }
   return dips > FLICKERING_PART * count;
+}
+
+/**
+ * Whether the highest reading stands still for longer than a sensor that shows its noise everywhere else lets any current stand:
+ * a start that a controller lets rise slowly never comes to the cut, and only the stall does.
+ */
+function isFlatAbove(peakAmps: Float64Array, same: number): boolean {
+  let run = 0;
+  let longest = 0;
+  let still = 0;
+  let below = 0;
+  for (let i = 0; i < peakAmps.length; i++) {
+    run = peakAmps[i] >= same ? run + 1 : 0;
+    longest = Math.max(longest, run);
+    if (run > 0 || i === 0) continue;
+    below++;
+    if (peakAmps[i] === peakAmps[i - 1]) still++;
+  }
+  return longest >= FLAT_SAMPLES && still < MOST_STILL * below;
 }
 
 /**

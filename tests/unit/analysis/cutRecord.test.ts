@@ -120,3 +120,26 @@ test('a stall that reads one low level from a stroke on, while the room runs as 
   ]);
   expect(told(() => 100)).toEqual([]);
 });
+
+test('a stall that is cut to little more than the running current is no end of travel that comes late, but a cut', () => {
+  const soft: Partial<Shape> = {
+    ...HEAVY,
+    inrushAmps: 9,
+    stopAmps: 60,
+    stopS: 1,
+    noiseAmps: 0.1,
+    stepAmps: 0.03,
+  };
+  const events = Array.from({ length: 30 }, (_, index) => {
+    const side = sideOf('main', { ...soft, seed: index + 1 });
+    const level = index < 24 ? 100 : 23.01;
+    const held = { ...side, amps: side.amps.map((amps) => Math.min(level, amps)) };
+    return {
+      ...heldAt(100, index),
+      analysis: measureStroke(traceOf([held], directionOf(index)), ONE_MOTOR),
+    };
+  });
+  expect(foldAll(ONE_MOTOR, events).warnings).toMatchObject([
+    { kind: 'sensor-doubt', firstStrokeId: 'stroke-26', evidence: { doubt: 'clipped' } },
+  ]);
+});

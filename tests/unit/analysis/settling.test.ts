@@ -38,3 +38,21 @@ test.each([0.8, WORN_IN])(
     }
   },
 );
+
+test.each([1, 2, 3])('and stays there while its reference goes on growing (seed %i)', (seed) => {
+  const cleaned = 18;
+  const strokes = strokeEvents(70, ROOM, seed, (i) => ({
+    factors: i >= cleaned ? [0.85, 0.85] : [1, 1],
+    // Weather that the reference has not seen is news, by which it is fitted anew.
+    ambientC: i < 40 ? 20 : 20 - (i - 40) / 2,
+  }));
+  const events = [...strokes, serviceEvent(cleaned, 'lubricated')].sort(orderEvents);
+  const parts = foldAll(ROOM, events)
+    .judgements.slice(cleaned + 12)
+    .flatMap(({ expectations }) => expectations)
+    .flatMap(({ measure, adjusted, value, expected }) =>
+      measure === 'runningAmps' && expected !== null ? [(expected / value) * (value / adjusted)] : [],
+    );
+  expect(parts.length).toBeGreaterThan(70);
+  for (const part of parts) expect(Math.abs(Math.log(part))).toBeLessThan(0.1);
+});
