@@ -78,6 +78,9 @@ export function isPart(context: FindingContext): boolean {
 /** Less than this is what a part of the travel may draw more than the whole, natural logarithm: a guess, no source. */
 const LEAST_BY_MAGNETS = 0.1;
 
+/** What a motor draws more is at least this part of what it turns faster, friction and spread aside: a guess, no source. */
+const ALIKE_PART = 0.8;
+
 /**
  * Whether a stroke that came to its stop is quicker by `shortBy` (natural logarithm) for no other reason than that its motors
  * draw more by as much: magnets that lost some of their field make a motor turn faster and draw more in the same proportion
@@ -88,8 +91,7 @@ export function isByWeakMagnets({ state, analysis, residual }: FindingContext, s
     const running = residual(side, 'runningAmps');
     const stopped = (analysis.sides[side]?.endStopAmps ?? null) !== null;
     // Cold, of which the copper tells, quickens nothing.
-    return (
-      stopped && running !== null && running.rise + running.byCopper > Math.max(LEAST_BY_MAGNETS, shortBy)
-    );
+    const least = Math.max(LEAST_BY_MAGNETS, ALIKE_PART * shortBy);
+    return stopped && running !== null && running.rise + running.byCopper > least;
   });
 }
