@@ -71,7 +71,8 @@ function edgeRest(
   const agreeFor = (seconds: number) => alike && edges.every((edge) => isLong(signal, edge, seconds));
   const [first, last] = edges.map((edge, i) => {
     if (apart && median(edge) > median(edges[1 - i])) return edge.subarray(0, 0);
-    if (i === 0 && beginsWithStart(signal, edge, rough)) return edge.subarray(0, 0);
+    if (i === 0 && (beginsWithStart(signal, edge, rough) || isRagged(signal, edge, rough)))
+      return edge.subarray(0, 0);
     const isHigh = edge.length > 0 && median(edge) > HIGH_PART * (rough - median(edge));
     const isFar = Math.abs(median(edge)) > FAR_AMPS && !alike;
     if ((isHigh || isFar) && edge.length > LONGEST_HIGH_PART * n) return edge.subarray(0, 0);
@@ -120,4 +121,21 @@ function beginsWithStart(signal: SideSignal, edge: Float64Array, rough: number):
   for (let i = 0; i < Math.min(start, edge.length); i++) highest = Math.max(highest, edge[i]);
   const clear = Math.max(START_NOISES * medianAbsoluteDeviation(edge), START_PART * (rough - level));
   return highest - level > clear;
+}
+
+/** A short edge whose readings differ by so much, in parts of what the motor draws and in the sensor's own noises. */
+const RAGGED_S = 0.8;
+const RAGGED_PART = 0.15;
+const RAGGED_NOISES = 10;
+
+/**
+ * Whether a short edge is the first of a start that a controller lets rise slowly, over a slow logger's few samples, rather than
+ * a rest. Its last sample may hold part of the start after a rest, too.
+ */
+function isRagged(signal: SideSignal, edge: Float64Array, rough: number): boolean {
+  const before = edge.subarray(0, Math.max(0, edge.length - 1));
+  if (before.length < 2 || edge.length * signal.stepS > RAGGED_S) return false;
+  const range = Math.max(...before) - Math.min(...before);
+  const least = RAGGED_PART * (rough - median(before));
+  return range > Math.max(least, RAGGED_NOISES * differenceNoise(signal.amps));
 }

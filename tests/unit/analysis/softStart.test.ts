@@ -33,3 +33,18 @@ test('the low level that a soft start begins with is neither rest nor noise, how
     }
   }
 });
+
+test('the first samples of a start that rises slowly, in a record without any rest before it, are no rest', () => {
+  const starts = [
+    [7, 1.5, 0.5, 4.75, 16, 21],
+    [7.75, 1, 1.25, 9.5, 19, 23.25],
+    [7.25, 1.75, 0, 1.25, 12.25, 18.5],
+  ];
+  for (const start of starts) {
+    const running = Array.from({ length: 280 }, (_, i) => 18.5 + 0.25 * (i % 2));
+    const amps = Float64Array.of(...start, ...running, 63, 100, 113, 114.25, 114.25, 114.25, 53.25, 0.25);
+    const side = { side: 'main', timesS: amps.map((_, i) => i / 10), amps };
+    const analysis = done(measureStroke(traceOf([side]), ONE_MOTOR));
+    expect([analysis.sides.main.offsetAmps, analysis.doubts]).toEqual([null, []]);
+  }
+});
