@@ -1,6 +1,6 @@
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
-import type { Direction, RoomDescription } from '../trace.ts';
+import type { RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
@@ -8,6 +8,7 @@ import { nameSide } from './names.ts';
 import { isOwnCourse } from './ownCourse.ts';
 import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
+import { comesAt, isOfStart } from './startPeak.ts';
 import { sharedSwing, swingOf } from './swing.ts';
 
 /** Of the latest strokes this many with spikes say so. */
@@ -42,6 +43,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
         position > SEAL &&
         position < 1 - SEAL &&
         !isOwnCourse(context, side, position, amps / measured.runningAmps - 1) &&
+        !isOfStart(context, side, position, amps / measured.runningAmps - 1) &&
         !lost.some((stretch) => explainsJolt(stretch, side, position)) &&
         comesAt(position, direction) < aloneFrom - JOLT,
     );
@@ -82,10 +84,6 @@ function isEchoOf(each: Finding, other: Finding): boolean {
   const isThere = Math.abs((each.position ?? 0) - (other.position ?? 0)) < ECHO_PLACE;
   return isThere && Number(each.evidence.heightPercent) < ECHO_PART * Number(other.evidence.heightPercent);
 }
-
-/** The part of its way that a side had gone when it came to a position. */
-const comesAt = (position: number, direction: Direction): number =>
-  direction === 'extend' ? position : 1 - position;
 
 /** A side that ends no later than this part of its time after the first is not alone. */
 const LATE_PART = 0.03;

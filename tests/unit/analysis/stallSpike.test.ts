@@ -53,3 +53,20 @@ test.each([
   const said = foldAll(ROOM, events).warnings.filter(({ kind }) => kind === 'stall-spike');
   expect(said.map(({ side }) => side).sort()).toEqual(sides);
 });
+
+test('a low peak right after the start of one way alone is the end of that start; both ways it is a place', () => {
+  const saidAt = (isThere: (way: string) => boolean) => {
+    const events = strokeEvents(LEARNT + 16, ONE_MOTOR, 4).map((event, i) =>
+      i < LEARNT
+        ? event
+        : changed(event, {
+            all: ({ runningAmps }, way) => ({
+              spikes: isThere(way) ? [{ position: 0.08, amps: 1.25 * runningAmps, widthS: 0.3 }] : [],
+            }),
+          }),
+    );
+    return foldAll(ONE_MOTOR, events).warnings.map(({ kind, pattern }) => [kind, pattern]);
+  };
+  expect(saidAt((way) => way === 'extend')).toEqual([]);
+  expect(saidAt(() => true)).toEqual([['stall-spike', 'same-place']]);
+});
