@@ -146,3 +146,76 @@ test('a noisy sensor whose noise is taken for a moved zero now and then tells of
   });
   expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', 'front', true]]);
 });
+
+test('a side that comes late leaves the other to drag the room: the moved share is its lateness', () => {
+  const lateBy = 1.5;
+  const events = after(() => ({
+    front: ({ durationS, runningAmps }) => ({
+      durationS: durationS + lateBy,
+      runningAmps: 0.9 * runningAmps,
+    }),
+    rear: ({ runningAmps }) => ({ runningAmps: 1.08 * runningAmps }),
+  })).map((event, i) => {
+    const { analysis } = event;
+    if (i < FROM || analysis.status !== 'done') return event;
+    const { front, rear } = analysis.sides;
+    const total = front.runningAmps + rear.runningAmps;
+    const share = { front: front.runningAmps / total, rear: rear.runningAmps / total };
+    return { ...event, analysis: { ...analysis, share, lagS: (analysis.lagS ?? 0) - lateBy } };
+  });
+  expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
+});
+
+test('a motor that turns without its load for a part of its way takes longer there, which is no clock', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3).map((event, i) =>
+    changed(
+      event,
+      i < FROM
+        ? {}
+        : {
+            all: ({ durationS, profile }) => ({
+              durationS: 1.3 * durationS,
+              profile: profile.map((amps, bin) => (bin > 30 && bin < 48 ? 0.2 * (amps ?? 0) : amps)),
+            }),
+          },
+    ),
+  );
+  expect(saidOf(ONE_MOTOR, events)).toEqual([['dropped-load', 'main', true]]);
+});
+
+test('a stall that rises with the load, while the start is as ever, is no other scale', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => (i < FROM ? {} : { factors: [1.3] })).map(
+    (event, i) =>
+      changed(event, {
+        all: ({ endStopAmps }) => ({ endStopAmps: (i < FROM ? 1 : 1.25) * (endStopAmps ?? 0) }),
+      }),
+  );
+  expect(saidOf(ONE_MOTOR, events)).toEqual([['rising-draw', 'main', true]]);
+});
+
+test('a start that a controller lets rise with the load tells no scale', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => ({
+    factors: [i < FROM ? 1 : 1.4],
+    volts: null,
+    ambientC: null,
+  })).map((event) =>
+    changed(event, {
+      all: ({ runningAmps }) => ({ inrushAmps: 1.2 * runningAmps, endStopAmps: null }),
+    }),
+  );
+  expect(saidOf(ONE_MOTOR, events)).toEqual([['rising-draw', 'main', true]]);
+});
+
+test('the low stalls of a battery that is known to be weak are no cut', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => ({ volts: i < FROM ? 12.6 : 9.9 })).map(
+    (event, i) =>
+      changed(event, {
+        // A logger that wakes late sees the stall only.
+        all: ({ durationS }) =>
+          i < FROM
+            ? { inrushAmps: 12 }
+            : { inrushAmps: 12, endStopAmps: 18, offsetAmps: 0, durationS: 0.9 * durationS },
+      }),
+  );
+  expect(saidOf(ONE_MOTOR, events)).toEqual([['weak-supply', null, true]]);
+});
