@@ -62,16 +62,15 @@ export function findTroubles(
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   const lostKnownLoad = dropped.some(({ side }) => knowsLoad(context, side));
   return {
-    warnings: saidOf(warnings),
+    warnings: saidOf(warnings, event),
     teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut,
   };
 }
 
 /** Without what one detector opened and another explained by the same stroke: that was never said. */
-function saidOf(warnings: readonly Warning[]): Warning[] {
+function saidOf(warnings: readonly Warning[], { strokeId }: StrokeEvent): Warning[] {
   const explained = warnings.filter(
-    ({ firstStrokeId, latestStrokeId, clearedAtMs }) =>
-      clearedAtMs !== null && firstStrokeId === latestStrokeId,
+    ({ firstStrokeId, clearedAtMs }) => clearedAtMs !== null && firstStrokeId === strokeId,
   );
   const ids = new Set(explained.map(({ id }) => id));
   return warnings.filter(({ id }) => !ids.has(id));

@@ -166,6 +166,20 @@ test('a side that comes late leaves the other to drag the room: the moved share 
   expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
 });
 
+test('what one stroke alone had opened is cleared for whoever heard of it', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3).map((event, i) =>
+    i === FROM ? { ...event, placedByArrival: true } : event,
+  );
+  const heard = foldAll(ONE_MOTOR, events).judgements.flatMap(({ warnings }) => warnings);
+  expect(
+    heard.map(({ kind, firstStrokeId, latestStrokeId }) => [kind, firstStrokeId === latestStrokeId]),
+  ).toEqual([
+    ['sensor-doubt', true],
+    ['sensor-doubt', true],
+  ]);
+  expect(heard.map(({ clearedAtMs }) => clearedAtMs === null)).toEqual([true, false]);
+});
+
 test('a motor that turns without its load for a part of its way takes longer there, which is no clock', () => {
   const events = strokeEvents(STROKES, ONE_MOTOR, 3).map((event, i) =>
     changed(
