@@ -16,7 +16,7 @@ const STOP_RISE = 0.6;
 const GOING_BACK = 0.06;
 /**
  * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
- * cent for weeks, which is no wear (common practice, no source).
+ * cent for weeks, which is no wear. A guess, no source.
  */
 const LEAST_SAID = 0.08;
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */

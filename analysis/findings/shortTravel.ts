@@ -90,7 +90,7 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   const alone = isShortAlone(made, shortBy);
   const again = shortBy > 0 && isShortAgain(own, made);
   const blocked = alone && isBlocked(context, made);
-  // One of these is enough; a stroke that is short alone takes others that are, at more than one place.
+  // Each of these tells by itself; strokes that are merely short may be so for the supply of their stay.
   const surely = missesStop || blocked || lacking !== null;
   const short = !explained && (surely || ((alone || again) && !mayBeTheStay(context, made)));
   remember(context, way, { short, explained });
