@@ -65,6 +65,9 @@ function newsDegrees(conditions: Conditions, weather: Weather): number | null {
   return copperDegrees({ ...weather.scale, warmest: Number.POSITIVE_INFINITY }, conditions[3]);
 }
 
+/** Where a coach stands makes as much for a stay, on the measure's scale: what eased by less is followed as it lasts. A guess. */
+const LEAST_EASED = 0.05;
+
 /**
  * After a light service (cleaning, lubricating) the old reference stands, so that work that made things worse shows;
  * where the next strokes run easier than it, its level comes down to them at once. `differences`: value less the
@@ -82,7 +85,8 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
     const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
     const move = own.length > 0 ? median(own) : 0;
     // A light service is no reason for the sides to share or arrive otherwise than they did.
-    return old === null || isBetweenSides(MEASURE_NAMES[index]) || move > -old.scale ? 0 : move;
+    if (old === null || isBetweenSides(MEASURE_NAMES[index])) return 0;
+    return move > -Math.max(old.scale, LEAST_EASED) ? 0 : move;
   });
   bringDown(channel, moves);
 }
