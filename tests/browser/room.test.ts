@@ -158,7 +158,7 @@ describePages('a room that got worse', (place) => {
     const before = await open.count();
     await open.first().click();
     await page.getByRole('button', { name: 'Cancel' }).click();
-    expect(await page.evaluate('document.activeElement.textContent')).toBe('I have seen this');
+    await expect.poll(() => page.evaluate('document.activeElement.textContent')).toBe('I have seen this');
     await open.first().click();
     await page.getByLabel('Note (if you like)').fill('On the list for Friday.');
     await page.getByRole('button', { name: 'Mark as seen' }).click();
