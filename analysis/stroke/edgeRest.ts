@@ -136,6 +136,8 @@ function isRagged(signal: SideSignal, edge: Float64Array, rough: number): boolea
   const before = edge.subarray(0, Math.max(0, edge.length - 1));
   if (before.length < 2 || edge.length * signal.stepS > RAGGED_S) return false;
   const range = Math.max(...before) - Math.min(...before);
-  const least = RAGGED_PART * (rough - median(before));
-  return range > Math.max(least, RAGGED_NOISES * differenceNoise(signal.amps));
+  // The noise of the whole record only where the range asks for it: it is the dearest part of a look at an edge.
+  return (
+    range > RAGGED_PART * (rough - median(before)) && range > RAGGED_NOISES * differenceNoise(signal.amps)
+  );
 }

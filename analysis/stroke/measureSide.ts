@@ -51,12 +51,14 @@ export function placeSide(side: SideToMeasure): PlacedSide | null {
   const { signal, rest, amps, active, pauses, supply, direction } = side;
   const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
   const include = runningSamples(signal, amps, phases);
-  leaveOutWaits(side, phases, include);
-  const running = pick(amps, include);
+  let running = pick(amps, include);
+  let levels = levelsOf(running);
+  if (leaveOutWaits(side, phases, include, levels.runningAmps)) {
+    running = pick(amps, include);
+    levels = levelsOf(running);
+  }
   if (running.length < 5) return null;
-  const ranked = running.slice();
-  const runningAmpsP90 = quantileInPlace(ranked, 0.9);
-  const runningAmps = medianInPlace(ranked);
+  const { runningAmps, runningAmpsP90 } = levels;
   const movingToS = phases.endStopStartS ?? phases.endS;
   const positions = travelPosition({
     timesS: signal.timesS,
@@ -117,20 +119,31 @@ function pausedS(pauses: readonly Interval[]): number {
   return pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
 }
 
-/** Takes out of what is included when this side alone waited, with the starts after it. */
+function levelsOf(running: Float64Array): Pick<PlacedSide, 'runningAmps' | 'runningAmpsP90'> {
+  const ranked = running.slice();
+  const runningAmpsP90 = quantileInPlace(ranked, 0.9);
+  return { runningAmps: medianInPlace(ranked), runningAmpsP90 };
+}
+
+/**
+ * Takes out of what is included when this side alone waited, with the starts after it. Answers whether it did. `level`: the
+ * median of what is included, amperes.
+ */
 function leaveOutWaits(
   { signal, rest, amps }: SideToMeasure,
   phases: FoundPhases,
   include: Uint8Array,
-): void {
+  level: number,
+): boolean {
   const within = { fromS: phases.inrushEndS, toS: phases.endStopStartS ?? phases.endS };
-  const waits = ownWaits(signal, amps, rest, within, medianInPlace(pick(amps, include)));
+  const waits = ownWaits(signal, amps, rest, within, level);
   const at = (timeS: number) => firstAtOrAfter(signal.timesS, timeS);
   // Where the whole room paused all is left out already, but not where this side started later than the other.
   const alone = waits.filter(({ fromS, toS }) =>
     include.subarray(at(fromS), at(toS + RESTART_S)).includes(1),
   );
   leaveOut(signal, amps, alone, include);
+  return alone.length > 0;
 }
 
 /** 1 for each sample of the running current: after the inrush, before the end stop, away from pauses. */

@@ -80,9 +80,21 @@ const LIGHT_PART = 0.25;
  */
 function drivenLevel(smooth: Float64Array, offset: number, high: number, noiseAmps: number): number {
   const least = Math.max(LEAST_OF_STALL * high, LEAST_NOISES * noiseAmps);
-  if (least > LIGHT_PART * high) return high;
+  if (least > LIGHT_PART * high || !areMostBetween(smooth, offset + least, offset + LIGHT_PART * high))
+    return high;
   const level = medianAbove(smooth, offset + least) - offset;
-  return level > least && level < LIGHT_PART * high ? level : high;
+  return level < LIGHT_PART * high ? level : high;
+}
+
+/** Whether at least half of the values above `low` are not above `high`: only then their median can be so low. */
+function areMostBetween(values: Float64Array, low: number, high: number): boolean {
+  let between = 0;
+  let above = 0;
+  for (let i = 0; i < values.length; i++) {
+    if (values[i] > high) above++;
+    else if (values[i] > low) between++;
+  }
+  return between > 0 && between >= above;
 }
 
 /**

@@ -39,7 +39,7 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const { timesS, amps } = trace;
   const steps = new Float64Array(Math.max(0, timesS.length - 1));
   for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
-  const rawStepS = median(steps);
+  const rawStepS = usualStep(steps);
   const keptTimes = new Float64Array(amps.length);
   const keptAmps = new Float64Array(amps.length);
   let kept = 0;
@@ -62,6 +62,24 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     missedShare: 1 - kept / (amps.length + lostSteps(steps, rawStepS)),
     longestGapS,
   };
+}
+
+/** Steps that differ by less than this part of one are even: what is left is how numbers are kept. */
+const EVEN_PART = 1e-9;
+/** Nor may it tell one stroke's windows, in whole samples, from the next one's: a step is told to the nanosecond. */
+const STEPS_TO_A_SECOND = 1e9;
+
+/** The step between samples, seconds: their median, without ranking them where all are the same. */
+function usualStep(steps: Float64Array): number {
+  const stepS = areEven(steps) ? steps[0] : median(steps);
+  // A broken clock's steps may be shorter than that.
+  return Math.round(stepS * STEPS_TO_A_SECOND) / STEPS_TO_A_SECOND || stepS;
+}
+
+function areEven(steps: Float64Array): boolean {
+  const slack = EVEN_PART * steps[0];
+  for (let i = 1; i < steps.length; i++) if (!(Math.abs(steps[i] - steps[0]) <= slack)) return false;
+  return steps.length > 0;
 }
 
 function longestCrowd(steps: Float64Array, shortS: number): number {

@@ -53,14 +53,25 @@ export function excursions(part: RunningPart): Excursions {
   const half = Math.max(0, Math.round(0.05 / part.signal.stepS));
   const smooth = movingMean(residual, half);
   const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
-  const floor = Math.max(medianAbsoluteDeviation(smooth), sigma, 0.005 * part.runningAmps);
+  const least = Math.max(sigma, 0.005 * part.runningAmps);
+  const spread = drawnInDeviation(residual, roughness);
+  // Most strokes have neither, which takes a look and no ranking.
+  if (!reaches(smooth, Math.max(SPIKE_SIGMAS * least, SPIKE_PART * part.runningAmps))) {
+    return { spikes: [], dips: [], roughness: spread };
+  }
+  const floor = Math.max(medianAbsoluteDeviation(smooth), least);
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
   const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
   return {
     spikes: peaksOf(part, residual, smooth, spikeHeight, 1),
     dips: peaksOf(part, residual, smooth, dipHeight, -1),
-    roughness: drawnInDeviation(residual, roughness),
+    roughness: spread,
   };
+}
+
+function reaches(values: Float64Array, height: number): boolean {
+  for (let i = 0; i < values.length; i++) if (Math.abs(values[i]) >= height) return true;
+  return false;
 }
 
 const DRAWN_IN_AT = 3;
