@@ -162,6 +162,40 @@ describePages('a page that stays open', (place) => {
     }
   });
 
+  test('of a room notices a link that went without a word, and opens another', async () => {
+    const room = await addRoom(api, coach, 'Alcove');
+    const { page } = await place.visitAs(place.person, '/');
+    await page.clock.install();
+    const first = { opened: 0, said: 0, asked: 0 };
+    await page.routeWebSocket('**/api/v1/live', (socket) => {
+      const service = socket.connectToServer();
+      first.opened += 1;
+      const isFirst = first.opened === 1;
+      let isGone = false;
+      socket.onMessage((message) => {
+        if (isFirst) first.asked += 1;
+        if (!isGone) service.send(message);
+      });
+      service.onMessage((message) => {
+        if (isFirst) first.said += 1;
+        if (!isGone) socket.send(message);
+        // As where a phone left the network: neither end is told.
+        isGone = isFirst;
+      });
+    });
+    await page.goto(`/rooms/${room.id}`);
+    await page.getByText('No stroke has come in yet.').waitFor();
+    await expect.poll(() => first.said).toBe(1);
+    await send(room.id, 1);
+    await allAnalysed(api, room);
+    await page.clock.fastForward('01:01');
+    await expect.poll(() => first.asked).toBe(2);
+    expect(first.opened).toBe(1);
+    await page.clock.fastForward('00:21');
+    await page.getByText('1 stroke, last').waitFor();
+    expect(first.opened).toBe(2);
+  });
+
   test('of a room shows what it was answered, also where news come faster than answers', async () => {
     const room = await addRoom(api, coach, 'Loft');
     const { page } = await place.visitAs(place.person, '/');

@@ -1,4 +1,5 @@
 import type { LivePush } from './types.ts';
+import { watchSilence } from './watchSilence.ts';
 
 const FIRST_TRY_AGAIN_MS = 2_000;
 const LAST_TRY_AGAIN_MS = 60_000;
@@ -18,22 +19,37 @@ interface FeedParts {
 
 /**
  * Watches rooms over one WebSocket, opens it anew at growing intervals when it closes, and answers how to stop. A network
- * that goes closes nothing by itself: what the device says of it is taken for the end of the one, and the time for the next.
+ * that goes closes nothing by itself: what the device says of it is taken for the end of the one, and the time for the next;
+ * where it says nothing, a long silence is.
  */
 export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): () => void {
   /** Null: between two of them. What one that was let go still says is not heard. */
   let socket: WebSocket | null = null;
   let waitMs = FIRST_TRY_AGAIN_MS;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** What is pushed only because it was asked for in a silence, and is known already, is no news. */
+  let asked: string | null = null;
+  const lastStatus = new Map<string, string>();
+  const silence = watchSilence(
+    () => {
+      asked = roomIds[0];
+      if (socket?.readyState === WebSocket.OPEN) watch(socket, asked);
+    },
+    () => openNow(),
+  );
 
   const letGo = () => {
     clearTimeout(timer);
+    silence.stop();
+    asked = null;
+    lastStatus.clear();
     const was = socket;
     socket = null;
     was?.close();
     onLive(false);
   };
   const heard = (push: LivePush) => {
+    silence.heard();
     if (push.type === 'problem') {
       // One room of several that is gone says nothing of the others.
       if (push.roomId === undefined || roomIds.length === 1) socket?.close();
@@ -43,6 +59,11 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
     if (push.type === 'status') {
       onLive(true);
       waitMs = FIRST_TRY_AGAIN_MS;
+      const text = JSON.stringify(push.status);
+      const isKnown = asked === push.roomId && lastStatus.get(push.roomId) === text;
+      if (asked === push.roomId) asked = null;
+      if (isKnown) return;
+      lastStatus.set(push.roomId, text);
     }
     onPush(push);
   };
@@ -52,8 +73,7 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
     made.onopen = () => {
       if (socket !== made) return;
       onBegin?.();
-      for (const roomId of roomIds.slice(0, MOST_WATCHED))
-        made.send(JSON.stringify({ type: 'watch', roomId }));
+      for (const roomId of roomIds.slice(0, MOST_WATCHED)) watch(made, roomId);
     };
     // The service's own schema gives its pushes their shape.
     made.onmessage = ({ data }) => socket === made && heard(JSON.parse(data) as LivePush);
@@ -80,3 +100,6 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
     letGo();
   };
 }
+
+const watch = (socket: WebSocket, roomId: string): void =>
+  socket.send(JSON.stringify({ type: 'watch', roomId }));

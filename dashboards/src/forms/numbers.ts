@@ -1,8 +1,13 @@
 import { theReader } from '../reader.ts';
 
-/** A number as people type it, with a point or a comma; null for nothing, NaN for what is none. */
+/** A thousand to some, and one to others: whoever typed it is asked. */
+const EITHER_WAY = /^-?[1-9]\d{0,2},\d{3}$/;
+
+/** A number as people type it, with a point or a comma; null for nothing, NaN for what is none or may be two. */
 export function typedNumber(text: string): number | null {
-  const plain = text.trim().replace(',', '.');
+  const typed = text.trim();
+  if (EITHER_WAY.test(typed)) return Number.NaN;
+  const plain = typed.replace(',', '.');
   if (plain === '') return null;
   return /^-?(?:\d+(?:\.\d+)?|\.\d+)$/.test(plain) ? Number(plain) : Number.NaN;
 }

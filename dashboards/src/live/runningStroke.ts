@@ -15,7 +15,7 @@ export interface RunningStroke {
   readonly lines: readonly RunningLine[];
 }
 
-/** The strokes under way with a few samples more. Pieces of one side come in order, each once. */
+/** The strokes under way with a few samples more. Pieces of one side come in order; one that comes again adds nothing. */
 export function takeSamples(strokes: readonly RunningStroke[], samples: LiveSamples): RunningStroke[] {
   const known = strokes.find(({ strokeId }) => strokeId === samples.strokeId);
   const { strokeId, direction, startedAt } = samples;
@@ -36,6 +36,7 @@ function takeLine(lines: readonly RunningLine[], samples: LiveSamples): RunningL
   const seconds = values.map((_, i) => startsAtS + i / rateHz);
   const known = lines.find((line) => line.side === side);
   if (known === undefined) return [...lines, { side, seconds, values }];
+  if (startsAtS <= (known.seconds[known.seconds.length - 1] ?? Number.NEGATIVE_INFINITY)) return [...lines];
   const grown = { side, seconds: [...known.seconds, ...seconds], values: [...known.values, ...values] };
   return lines.map((line) => (line === known ? grown : line));
 }
