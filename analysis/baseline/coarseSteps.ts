@@ -25,10 +25,12 @@ export function stepAmpsOf({ profile }: Pick<SideMeasures, 'profile'>): number {
 }
 
 function stepOf(amps: readonly number[]): number {
-  const ranked = [...amps].sort((a, b) => a - b);
-  const gaps = ranked
-    .slice(1)
-    .flatMap((value, i) => (value - ranked[i] > SAME_AMPS ? [value - ranked[i]] : []));
+  const ranked = Float64Array.from(amps).sort();
+  const gaps: number[] = [];
+  for (let i = 1; i < ranked.length; i++) {
+    const gap = ranked[i] - ranked[i - 1];
+    if (gap > SAME_AMPS) gaps.push(gap);
+  }
   if (gaps.length === 0 || ranked.length < FEWEST_A_LEVEL * (gaps.length + 1)) return 0;
   return median(gaps);
 }
