@@ -3,12 +3,10 @@ import { checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { Doubt } from '../measures.ts';
-import type { Warning, WarningKind } from '../warning.ts';
+import type { Warning } from '../warning.ts';
+import { asTold, BY_SIDE, sameOnOtherSide } from './bothSides.ts';
 import type { RoomState } from './state.ts';
 import { warningId } from './warningId.ts';
-
-/** Kinds that can stand on each side by itself. */
-const BY_SIDE: ReadonlySet<WarningKind> = new Set(['stall-spike', 'sensor-doubt', 'dropped-load']);
 
 /** One trouble is one warning while it lasts: of a kind, and for some of a side or a direction. */
 function isSame(open: Warning, finding: Finding): boolean {
@@ -17,31 +15,35 @@ function isSame(open: Warning, finding: Finding): boolean {
   return !BY_SIDE.has(finding.kind) || open.side === finding.side;
 }
 
-/** Opens, updates and clears the state's warnings by what a detector found; answers those that changed. */
+/** Opens, updates and clears the state's warnings by what a detector found; answers those that changed, as they are told. */
 export function keepWarnings(state: RoomState, event: StrokeEvent, answer: FindingAnswer): Warning[] {
-  const changed: Warning[] = [];
-  for (const gone of answer.gone) {
-    state.open = state.open.filter((open) => open.id !== gone.id);
-    changed.push({ ...gone, clearedAtMs: event.atMs });
+  const changed = new Map<string, Warning>();
+  const isGone = (open: Warning) => answer.gone.some(({ id, side }) => id === open.id && side === open.side);
+  state.open = state.open.filter((open) => !isGone(open));
+  for (const gone of asTold(answer.gone, state.room.sides)) {
+    changed.set(gone.id, { ...gone, clearedAtMs: event.atMs });
   }
   for (const finding of answer.present) {
     const open = state.open.find((warning) => isSame(warning, finding));
     const warning =
       open === undefined ? opened(state, event, finding) : { ...open, ...told(state, event, finding) };
-    state.open = [...state.open.filter((other) => other.id !== warning.id), warning];
-    changed.push(warning);
+    state.open = [...state.open.filter((other) => other !== open), warning];
+    changed.set(warning.id, warning);
   }
-  return changed;
+  // What is over on one side may last on the other.
+  const lasting = state.open.filter(({ id }) => changed.has(id));
+  for (const warning of asTold(lasting, state.room.sides)) changed.set(warning.id, warning);
+  return [...changed.values()];
 }
 
 function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning {
-  return {
-    id: warningId(event.atMs, [state.roomId, finding.kind, finding.side, finding.direction, event.strokeId]),
+  const { kind, side, direction } = finding;
+  const { id, openedAtMs, firstStrokeId } = sameOnOtherSide(state, finding) ?? {
+    id: warningId(event.atMs, [state.roomId, kind, side, direction, event.strokeId]),
     openedAtMs: event.atMs,
-    clearedAtMs: null,
     firstStrokeId: event.strokeId,
-    ...told(state, event, finding),
   };
+  return { id, openedAtMs, clearedAtMs: null, firstStrokeId, ...told(state, event, finding) };
 }
 
 function told(state: RoomState, event: StrokeEvent, finding: Finding) {

@@ -4,6 +4,7 @@ import type { Limits, RoomSummary } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import { SEVERITIES, type Severity, type Verdict } from '../warning.ts';
+import { asTold } from './bothSides.ts';
 import { borrowedOf, isLearning, strokesToLearn } from './learning.ts';
 import type { RoomState } from './state.ts';
 
@@ -16,7 +17,8 @@ export function summariseRoom(state: RoomState): RoomSummary {
   const worst = worstSeverity(state);
   const verdict = verdictOf(state, worst);
   const headline = headlineOf(state, verdict);
-  return { verdict, headline, usableStrokes, openWarnings: [...state.open], borrowed: borrowedOf(state) };
+  const openWarnings = asTold(state.open, state.room.sides);
+  return { verdict, headline, usableStrokes, openWarnings, borrowed: borrowedOf(state) };
 }
 
 function worstSeverity(state: RoomState): Severity | null {
@@ -38,7 +40,7 @@ function headlineOf(state: RoomState, verdict: Verdict): string {
     case 'watch':
     case 'service':
     case 'stop': {
-      const worst = [...state.open].sort(
+      const worst = asTold(state.open, state.room.sides).sort(
         (a, b) =>
           SEVERITIES.indexOf(b.severity) - SEVERITIES.indexOf(a.severity) || a.openedAtMs - b.openedAtMs,
       )[0];

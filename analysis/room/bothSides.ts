@@ -1,0 +1,59 @@
+import { nameSide } from '../findings/names.ts';
+import { SEVERITIES, type Warning, type WarningKind } from '../warning.ts';
+import type { RoomState } from './state.ts';
+
+/** Kinds that can stand on each side by itself. */
+export const BY_SIDE: ReadonlySet<WarningKind> = new Set(['stall-spike', 'sensor-doubt', 'dropped-load']);
+
+/** Peaks of both sides are one trouble's where they are so near each other, as a part of the travel. */
+const SAME_PLACE = 0.04;
+/** And where neither is so many times as high as the other: else one side jolts the other. A guess, no source. */
+const ALIKE_HEIGHTS = 1.25;
+
+/**
+ * Where both sides of a room are at fault alike, that is one warning, of no side. The room's state keeps what each detector
+ * says of its side (a part); parts of one warning bear one id, that of the first.
+ */
+type Part = Pick<Warning, 'kind' | 'side' | 'position' | 'pattern' | 'evidence'>;
+
+/** The open part of the other side that says the same as this one would; undefined: there is none. */
+export function sameOnOtherSide({ open, room }: RoomState, part: Part): Warning | undefined {
+  if (room.sides.length !== 2 || part.side === null || !BY_SIDE.has(part.kind)) return undefined;
+  return open.find(
+    (other) =>
+      other.kind === part.kind && other.side !== null && other.side !== part.side && isAlike(other, part),
+  );
+}
+
+function isAlike(one: Part, other: Part): boolean {
+  if (one.evidence.doubt !== other.evidence.doubt || one.pattern !== other.pattern) return false;
+  if ((one.position === null) !== (other.position === null)) return false;
+  if (Math.abs((one.position ?? 0) - (other.position ?? 0)) > SAME_PLACE) return false;
+  const [lower, higher] = [one, other].map(heightOf).sort((a, b) => a - b);
+  return higher <= ALIKE_HEIGHTS * lower;
+}
+
+/** Of a peak, percent of the running current; of all else the same. */
+const heightOf = ({ evidence }: Part): number => Number(evidence.heightPercent ?? 1);
+
+/** The warnings as they are told: parts of one id as one, by the gravest of them. `parts`: the one updated last comes last. */
+export function asTold(parts: readonly Warning[], sides: readonly string[]): Warning[] {
+  const byId = new Map<string, Warning[]>();
+  for (const part of parts) byId.set(part.id, [...(byId.get(part.id) ?? []), part]);
+  return [...byId.values()].map((own) => (own.length === 1 ? own[0] : ofBoth(own, sides)));
+}
+
+function ofBoth(parts: readonly Warning[], sides: readonly string[]): Warning {
+  const gravest = parts.reduce((most, part) => (isGraver(part, most) ? part : most));
+  return {
+    ...gravest,
+    side: null,
+    latestStrokeId: parts[parts.length - 1].latestStrokeId,
+    headline: gravest.headline.replace(nameSide(gravest.side ?? '', sides), 'both sides'),
+  };
+}
+
+function isGraver(one: Warning, other: Warning): boolean {
+  const [a, b] = [one, other].map(({ severity }) => SEVERITIES.indexOf(severity));
+  return a > b || (a === b && heightOf(one) > heightOf(other));
+}
