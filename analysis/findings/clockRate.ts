@@ -2,6 +2,7 @@ import { median } from '../statistics/median.ts';
 import { DIRECTIONS } from '../trace.ts';
 import { droppedOn } from './droppedLoad.ts';
 import { type FindingContext, openOf } from './finding.ts';
+import { isWeak } from './weakSupply.ts';
 import { holdsBothEnds } from './wholeCourse.ts';
 
 const LATEST = 2;
@@ -25,11 +26,13 @@ const SAME_CURRENT = 0.1;
  * seem to take longer (negative: shorter) at an unchanged current; null: it is not. A weak supply slows the room and
  * lowers the stall; strokes that really end early show a part of the usual course only. Once said, it goes on with each
  * stroke whose time is nearer to what was said than to its normal. An overloaded room's time hangs on a little more or
- * less of supply, and on where it trips: nothing is said of its rate.
+ * less of supply, and on where it trips: nothing is said of its rate; nor on a weak supply, which holds back what is
+ * found of times.
  */
 export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
-  const timed = openOf(context.state, 'heavy-room').length > 0 ? null : timesOf(context);
+  const isOverloaded = openOf(context.state, 'heavy-room').length > 0;
+  const timed = isOverloaded || isWeak(context) ? null : timesOf(context);
   if (timed === null) return null;
   const seems = sharedLonger(timed.map(({ longer }) => longer));
   // A motor that turns without its load for a part of the way takes longer there.

@@ -177,7 +177,7 @@ function readsScaled(scale: number): string {
 /** A rate that was told wrongly stretches every stroke alike; it was seen in several before it is said at all. */
 function wrongRate(rate: number | null): { readonly doubt: Doubt; readonly detail: string } | undefined {
   if (rate === null) return undefined;
-  const percent = Math.round(100 * Math.expm1(Math.abs(rate)));
+  const percent = Math.round(100 * Math.abs(Math.expm1(rate)));
   const as = rate > 0 ? 'longer' : 'shorter';
   return {
     doubt: 'clock',

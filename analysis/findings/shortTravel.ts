@@ -83,7 +83,7 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
     compareOtherWay(travel, direction, context.event.atMs, made.part);
   const open = openFor(context);
   const explained = isExplained(context, way);
-  own.latest.push({ short: explained ? 0 : shortBy, stopped, by: made.by });
+  own.latest.push({ short: explained ? 0 : shortBy, stopped, by: made.by, part: made.part });
   if (own.latest.length > LATEST_STROKES) own.latest.shift();
   const missesStop = lacksItsStop(own);
   travel.quickRun = shortBy > SHORT_WITHOUT_STOP ? travel.quickRun + 1 : 0;

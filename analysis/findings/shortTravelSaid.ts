@@ -4,7 +4,7 @@ import type { Warning } from '../warning.ts';
 import { type Finding, type FindingContext, openOf } from './finding.ts';
 import { lackedEnd } from './lackedEnd.ts';
 import { wayOf } from './names.ts';
-import type { TravelMemory } from './travelMemory.ts';
+import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
 
 /** A travel that ends so much early is worth a visit by itself, per cent. */
 const SERVICE_PERCENT = 15;
@@ -36,6 +36,15 @@ export function letGo(travel: TravelMemory, direction: Direction, open: Warning)
   return travel[otherWay(direction)].saidOf === open.direction ? [] : [open];
 }
 
+/** A stroke that lacks less than this part of what others do is no cause of theirs: a guess, no source. */
+const WHOLE_PART = 1 / 3;
+
+/** Whether the latest stroke of a direction took its whole time: then it did not stop where the short ones begin. */
+function wasWhole({ latest }: DirectionTravel, usual: number): boolean {
+  const part = latest.at(-1)?.part;
+  return part !== undefined && -Math.log(part) < WHOLE_PART * usual;
+}
+
 /**
  * What is said of strokes of this direction that end early, and remembered of whose end. `shortBy`: of this one, where one is
  * enough; null: of the latest together, as one that was broken off besides says nothing of how early all of them end.
@@ -50,7 +59,9 @@ export function endsEarly(
   const own = travel[direction];
   const usual = shortBy ?? median(own.latest.flatMap(({ short }) => (short > 0 ? [short] : [])));
   const percent = Math.round(-100 * Math.expm1(-usual));
-  const at = open?.direction ?? lackedEnd(travel) ?? direction;
+  const lacked = lackedEnd(travel);
+  const isOfOther = lacked !== null && !wasWhole(travel[lacked], usual);
+  const at = open?.direction ?? (isOfOther ? lacked : direction);
   own.saidOf = at;
   const stalls = travel[at].latest.at(-1)?.stopped === true;
   return {

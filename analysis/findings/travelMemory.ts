@@ -12,8 +12,11 @@ export const SAME_SUPPLY_HOURS = 168;
 export interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;
-  /** The latest strokes: how much shorter than expected, and whether they came to the stop. */
-  latest: { short: number; stopped: boolean; by: TravelJudgedBy }[];
+  /**
+   * The latest strokes: how much shorter than expected, less what another explains, whether they came to the stop, and the
+   * part of their expected time that they took.
+   */
+  latest: { short: number; stopped: boolean; by: TravelJudgedBy; part: number }[];
   /** How the whole course fits beside a part of it on the latest quick strokes in a row (`squeezedOverCut`). */
   courses: number[];
   /** By how much fewer turns than expected the latest stroke took, natural logarithm; null: not counted. */
