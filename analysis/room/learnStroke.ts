@@ -8,7 +8,7 @@ import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import type { FindingContext } from '../findings/finding.ts';
 import { isStretched } from '../findings/heavyStretch.ts';
-import { MEASURE_NAMES, measureValue } from '../measures.ts';
+import { MEASURE_NAMES, measureValue, type SideMeasures } from '../measures.ts';
 import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
 import { channelOf, type RoomState } from './state.ts';
@@ -30,7 +30,8 @@ export function learnStroke(stroke: LearnedStroke, judged: JudgedStroke): void {
 
 function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, judged: JudgedStroke): void {
   const { side, direction } = channel;
-  const { profile, rateHz = null } = analysis.sides[side];
+  const { rateHz = null } = analysis.sides[side];
+  const profile = courseToLearn(state, channel, analysis.sides[side]);
   const conditions = sideConditions(state, event, analysis, side);
   const running = judged.residual(side, 'runningAmps');
   settle(
@@ -64,6 +65,33 @@ function comparableValues(stroke: SideOfStroke, judged: JudgedStroke): (number |
     const value = measureValue(analysis, measure, channel.side);
     if (value === null || !isComparable(stroke, measure, value, endStop)) return null;
     return toScale(measure, value);
+  });
+}
+
+/** A peak reaches so much further to either side than half its width, and one that was said so far, parts of the travel. */
+const ABOUT_PEAK = 0.03;
+const ABOUT_PLACE = 0.05;
+
+/**
+ * A stroke's profile without the places of its peaks, and without the one that was said: what catches there must not become
+ * usual, and be over for that. All of it while the room learns its course for the first time, which may have such a place.
+ */
+function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeasures): (number | null)[] {
+  const { spikes, durationS, profile } = measured;
+  const isFirst = !isReady(channel) && channel.shapes.every((shape) => shape === null);
+  const peaks = spikes.map(({ position, widthS }) => ({
+    position,
+    reach: ABOUT_PEAK + widthS / durationS / 2,
+  }));
+  const said = open.flatMap(({ kind, side, position }) =>
+    kind === 'stall-spike' && side === channel.side && position !== null
+      ? [{ position, reach: ABOUT_PLACE }]
+      : [],
+  );
+  const caught = isFirst ? [] : [...peaks, ...said];
+  return profile.map((amps, bin) => {
+    const at = (bin + 0.5) / profile.length;
+    return caught.some(({ position, reach }) => Math.abs(at - position) < reach) ? null : amps;
   });
 }
 

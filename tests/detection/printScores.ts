@@ -31,6 +31,9 @@ function printFaults(scores: readonly RoomScore[]): void {
     console.log(`wrong kind: ${fault}, seed ${seed}`);
   }
   printDrifts(scores.filter(({ fault }) => isDrift(fault)));
+  const over = scores.filter(({ isOver }) => isOver);
+  console.log(`rooms of whose fault nothing is said at the end any more: ${over.length} of ${scores.length}`);
+  for (const { fault, seed } of over) console.log(`  ${fault}, seed ${seed}`);
   const besides = scores.filter((score) => score.besides.length > 0);
   console.log(
     `rooms with a further warning that the fault does not explain: ${besides.length} of ${scores.length}`,

@@ -17,6 +17,8 @@ export interface RoomScore {
   readonly strokesToFind: number | null;
   /** How far a drift had come when it was said, natural logarithm. */
   readonly driftWhenFound: number | null;
+  /** Found, yet nothing that fits the fault is open at the end, whatever became of it: some faults come and go. */
+  readonly isOver: boolean;
   /** Warnings in strokes without any fault, and the strokes that they could have come in. */
   readonly falseWarnings: readonly string[];
   readonly healthyStrokes: number;
@@ -58,7 +60,13 @@ export function scoreStory(
     beyond: countBeyond(strokes.filter(({ index }) => index < startsStroke)),
   };
   if (fault === null) {
-    const nothing = { placeError: null, strokesToFind: null, driftWhenFound: null, besides: [] };
+    const nothing = {
+      placeError: null,
+      strokesToFind: null,
+      driftWhenFound: null,
+      isOver: false,
+      besides: [],
+    };
     return {
       seed,
       fault: null,
@@ -88,6 +96,7 @@ export function scoreStory(
       hit === undefined || !isDrift(fault.name)
         ? null
         : label.severity * (hit.openedAt - label.onsetStroke + 1),
+    isOver: hit !== undefined && !after.some((played) => fits(played) && played.clearedAt === null),
     besides: after.filter((played) => !fits(played)).map(nameOf),
     ...healthy,
   };

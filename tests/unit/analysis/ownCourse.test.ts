@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
+import type { RoomEvent } from '../../../analysis/history.ts';
 import type { Spike } from '../../../analysis/measures.ts';
+import { orderEvents, summariseRoom } from '../../../analysis/room/fold.ts';
 import { foldAll } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
-import { directionOf, strokeEvents, type Told } from './support/strokeEvents.ts';
+import { directionOf, serviceEvent, strokeEvents, type Told } from './support/strokeEvents.ts';
 
 const STROKES = 40;
 const PLACE = { from: 0.8, to: 0.9 };
@@ -30,7 +32,7 @@ test('a short ramp, which takes on one way what it gives on the other, is no pea
 
 test('a peak on one way, with nothing given back on the other, is one from the third on', () => {
   const only = (index: number) => (directionOf(index) === 'extend' ? {} : peaks(0.45));
-  expect(kindsSaid(only)).toEqual(['stall-spike same-place', 'stall-spike same-place']);
+  expect(kindsSaid(only)).toEqual(['stall-spike same-place']);
 });
 
 test('what the usual course has is no peak where it shows as one now and then; what stands far above it is', () => {
@@ -38,5 +40,20 @@ test('what the usual course has is no peak where it shows as one now and then; w
   const nowAndThen = (index: number) => (index > 20 && index % 3 === 0 ? { ...hump, ...peaks(0.4) } : hump);
   expect(kindsSaid(nowAndThen)).toEqual([]);
   const catches = (index: number) => (index > 20 ? { ...hump, ...peaks(1.1) } : hump);
-  expect(kindsSaid(catches)).toEqual(['stall-spike same-place', 'stall-spike same-place']);
+  expect(kindsSaid(catches)).toEqual(['stall-spike same-place']);
+});
+
+test.each([
+  { name: 'while nothing is done', work: null },
+  { name: 'after work that did not help', work: 'fasteners-seated' as const },
+])('what catches at one place for months never becomes the usual course $name', ({ work }) => {
+  const from = 30;
+  const strokes = 160;
+  const catches: Partial<Told> = { bump: { ...PLACE, part: 0.3 }, ...peaks(0.45) };
+  const events: RoomEvent[] = strokeEvents(strokes, ROOM, 4, (index) => (index < from ? {} : catches));
+  if (work !== null) events.push(serviceEvent(80, work));
+  const { state } = foldAll(ROOM, events.sort(orderEvents));
+  expect(summariseRoom(state).openWarnings.map(({ kind, pattern }) => [kind, pattern])).toEqual([
+    ['stall-spike', 'same-place'],
+  ]);
 });
