@@ -49,7 +49,8 @@ test.each([
 ])('what catches at one place for months never becomes the usual course $name', ({ work }) => {
   const from = 30;
   const strokes = 160;
-  const catches: Partial<Told> = { bump: { ...PLACE, part: 0.3 }, ...peaks(0.45) };
+  const narrow = { from: 0.828, to: 0.876, part: 0.45 };
+  const catches: Partial<Told> = { bump: narrow, ...peaks(0.45) };
   const events: RoomEvent[] = strokeEvents(strokes, ROOM, 4, (index) => (index < from ? {} : catches));
   if (work !== null) events.push(serviceEvent(80, work));
   const { state } = foldAll(ROOM, events.sort(orderEvents));
