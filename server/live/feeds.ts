@@ -5,6 +5,7 @@ import { isUnavailable } from '../../ingest/unavailable.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { rowsOf, type Scope } from '../access/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { withoutLenders } from '../results/withoutLenders.ts';
 import type { LivePush } from '../schemas/live.ts';
 import type { RoomKey } from './roomChannel.ts';
 import { listenToRooms } from './roomListener.ts';
@@ -97,7 +98,8 @@ export function openFeeds({ database, log }: FeedParts): Feeds {
   });
 
   return {
-    watch: async (scope, roomId, watcher) => {
+    watch: async (scope, roomId, told) => {
+      const watcher = scope.visit === undefined ? told : visiting(told);
       await listener.ready();
       const name = nameOf({ accountId: scope.accountId, roomId });
       const feed = feeds.get(name) ?? {
@@ -138,6 +140,15 @@ export function openFeeds({ database, log }: FeedParts): Feeds {
       feeds.clear();
       await listener.stop();
     },
+  };
+}
+
+/** One feed serves those at home and those whom a grant shows the room: these are told of no other room. */
+function visiting(watcher: Watcher): Watcher {
+  return {
+    maySee: () => watcher.maySee(),
+    send: (push) =>
+      watcher.send(push.type === 'status' ? { ...push, status: withoutLenders(push.status) } : push),
   };
 }
 

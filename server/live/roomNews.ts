@@ -28,7 +28,7 @@ export interface RoomNews {
   readonly told: Told;
 }
 
-/** Reads how a room stands and what of it was not told yet. */
+/** Reads how a room stands, as those at home see it, and what of it was not told yet. */
 export async function readRoomNews(
   db: Kysely<Tables>,
   scope: Scope,
@@ -36,7 +36,7 @@ export async function readRoomNews(
   told: Told = NOTHING_TOLD,
 ): Promise<RoomNews> {
   const room = await findRoom(db, scope.accountId, roomId);
-  const [status] = await roomStatuses(db, scope.accountId, [room]);
+  const [status] = await roomStatuses(db, { accountId: scope.accountId, byGrant: false }, [room]);
   const strokes = (await recentStrokes(db, scope, roomId)).map(strokeView);
   const { items } = await listWarnings(db, scope, roomId, { state: 'all', limit: MOST_WARNINGS });
   const warnings = items.reverse().map((warning) => ({ warning, text: JSON.stringify(warning) }));

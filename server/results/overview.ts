@@ -4,7 +4,7 @@ import type { AccountInScope, Scope } from '../access/scope.ts';
 import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';
 import { SILENT_DAYS } from './coachesInSight.ts';
 import { type CoachRow, overviewPage } from './overviewPage.ts';
-import { roomStatuses } from './roomStatus.ts';
+import { type RoomsInSight, roomStatuses } from './roomStatus.ts';
 
 const DAY_MS = 86_400_000;
 
@@ -24,7 +24,7 @@ export async function overview(
       const coaches = page.items.filter((coach) => coach.account_id === accountId);
       const ids = coaches.map((coach) => coach.id);
       const [rooms, loggers] = await Promise.all([
-        roomsOf(db, accountId, ids),
+        roomsOf(db, { accountId, byGrant: accountId !== person.accountId }, ids),
         loggersOf(db, accountId, ids),
       ]);
       return coaches.map((coach) => viewOf(coach, rooms.get(coach.id) ?? [], loggers));
@@ -36,17 +36,17 @@ export async function overview(
 
 async function roomsOf(
   db: Kysely<Tables>,
-  accountId: AccountInScope,
+  inSight: RoomsInSight,
   coachIds: readonly string[],
 ): Promise<Map<string, Omit<RoomOverview, 'verdictBefore'>[]>> {
   const rooms = await db
     .selectFrom('rooms')
     .selectAll()
-    .where('account_id', '=', accountId)
+    .where('account_id', '=', inSight.accountId)
     .where('coach_id', 'in', coachIds)
     .orderBy('id')
     .execute();
-  const statuses = await roomStatuses(db, accountId, rooms);
+  const statuses = await roomStatuses(db, inSight, rooms);
   const byCoach = new Map<string, Omit<RoomOverview, 'verdictBefore'>[]>();
   for (const [i, { id, name, sides, coach_id }] of rooms.entries())
     byCoach.set(coach_id, [...(byCoach.get(coach_id) ?? []), { id, name, sides, ...statuses[i] }]);

@@ -5,6 +5,14 @@ import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
 import { describeRoom } from '../work/roomRow.ts';
+import { withoutLenders } from './withoutLenders.ts';
+
+/** Whose rooms are asked for, and how whoever asks sees them. */
+export interface RoomsInSight {
+  readonly accountId: AccountInScope;
+  /** A grant shows them: rooms beside them do not exist for whoever asks. */
+  readonly byGrant: boolean;
+}
 
 /**
  * What stands for each of the rooms, in their order. `pending` counts the strokes whose results are still to be made,
@@ -13,7 +21,7 @@ import { describeRoom } from '../work/roomRow.ts';
  */
 export async function roomStatuses(
   db: Kysely<Tables>,
-  accountId: AccountInScope,
+  { accountId, byGrant }: RoomsInSight,
   rooms: readonly Selectable<RoomTable>[],
 ): Promise<RoomStatus[]> {
   if (rooms.length === 0) return [];
@@ -35,7 +43,8 @@ export async function roomStatuses(
     ) s on true
   `.execute(db);
   const byId = new Map(rows.map((row) => [row.id, row]));
-  return rooms.map((room) => statusOf(room, byId.get(room.id)));
+  const statuses = rooms.map((room) => statusOf(room, byId.get(room.id)));
+  return byGrant ? statuses.map(withoutLenders) : statuses;
 }
 
 interface StatusRow {

@@ -17,9 +17,9 @@ export async function statusRoutes(app: App): Promise<void> {
       },
     },
     async (request) => {
-      const { accountId } = personOf(request);
+      const { accountId, visit } = personOf(request);
       const room = await findRoom(request.db, accountId, request.params.id);
-      const [status] = await roomStatuses(request.db, accountId, [room]);
+      const [status] = await roomStatuses(request.db, { accountId, byGrant: visit !== undefined }, [room]);
       return status;
     },
   );

@@ -62,8 +62,11 @@ export const RoomStatus = z
     openWarnings: z.number().int(),
     lastStrokeAt: Time.nullable(),
     pending: z.number().int(),
-    /** The part of the room's normal that other rooms of its coach model lend, 0 to 1, and how many they are. */
-    borrowed: z.object({ share: z.number(), rooms: z.number().int() }).nullable(),
+    /**
+     * The part of the room's normal that other rooms of its coach model lend, 0 to 1, and how many they are: null for
+     * whoever sees the room by a grant, for whom those others do not exist.
+     */
+    borrowed: z.object({ share: z.number(), rooms: z.number().int().nullable() }).nullable(),
   })
   .meta({ id: 'RoomStatus' });
 export type RoomStatus = z.infer<typeof RoomStatus>;

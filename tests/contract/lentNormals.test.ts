@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { createAccount } from '../../server/access/createAccount.ts';
+import { openFeed } from '../support/liveFeed.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { lentTo, newRoomOf, type RoomOfModel, strokesOf, trendOf } from './lentFixture.ts';
 import { settled, store } from './strokeFixture.ts';
@@ -99,6 +100,44 @@ test("another account's rooms never lend", async () => {
     [room.roomId],
   );
   expect(rows[0].n).toBe(0);
+});
+
+test('whoever sees a coach by a grant is told how much is borrowed, and nowhere from how many', async () => {
+  await siblings('Gill 31');
+  const room = await arrival('Gill 31');
+  await store(service, room, strokesOf(room, ARRIVES, 4));
+  const own = await settled(service, token, room.roomId);
+  const visitor = await service.newAccount();
+  const granted = { email: visitor.email, role: 'technician' };
+  await service.request('POST', `/coaches/${room.coachId}/grants`, { token, body: granted });
+  const path = `/rooms/${room.roomId}/status`;
+  const seen = (await service.request('GET', path, { token: visitor.token })).body;
+  expect(seen.borrowed).toEqual({ share: own.borrowed.share, rooms: null });
+  expect(seen.headline).toBe(own.headline.replace('Judged by 5 rooms', 'Judged by others'));
+  expect(seen.headline).toContain('Judged by others of the same model');
+  const [coach] = (await service.request('GET', '/overview', { token: visitor.token })).body.items;
+  expect(coach.rooms[0]).toMatchObject(seen);
+  const headers = { accept: 'text/csv' };
+  const csv = await service.request('GET', '/overview', { token: visitor.token, headers });
+  expect(csv.text).toContain(seen.headline);
+  expect((await service.request('GET', '/overview', { token, headers })).text).toContain(own.headline);
+
+  const feeds = await Promise.all(
+    [visitor.token, token].map((each) => openFeed(service.url, { authorization: `Bearer ${each}` })),
+  );
+  const told: unknown[] = [];
+  for (const feed of feeds) {
+    feed.say({ type: 'watch', roomId: room.roomId });
+    told.push((await feed.next('status')).status);
+  }
+  expect(told).toEqual([seen, own]);
+  await store(service, room, strokesOf(room, ARRIVES + 4, 1));
+  for (const [i, feed] of feeds.entries()) {
+    let { status } = await feed.next('status');
+    while (status.strokes < 5 || status.pending > 0) status = (await feed.next('status')).status;
+    expect(status.borrowed?.rooms).toBe([null, 5][i]);
+    feed.close();
+  }
 });
 
 describe('what is lent changes', () => {

@@ -1,3 +1,9 @@
+/** How many is not told to whoever sees the room by a grant. */
+function lenders(rooms: number | null, unknown: string): string {
+  if (rooms === null) return unknown;
+  return rooms === 1 ? '1 room' : `${rooms} rooms`;
+}
+
 /** The page of a room. */
 export const roomWords = {
   verdicts: {
@@ -15,10 +21,10 @@ export const roomWords = {
     counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
     lastStroke: 'last',
     checks: 'What to check, and what not to do',
-    lends: (rooms: number) =>
-      `${rooms === 1 ? '1 room' : `${rooms} rooms`} of the same model will lend it what is normal, so it learns sooner.`,
-    borrowed: (share: string, rooms: number) =>
-      `${share} of its normal is borrowed from ${rooms === 1 ? '1 room' : `${rooms} rooms`} of the same model.`,
+    lends: (rooms: number | null) =>
+      `${lenders(rooms, 'Others')} of the same model will lend it what is normal, so it learns sooner.`,
+    borrowed: (share: string, rooms: number | null) =>
+      `${share} of its normal is borrowed from ${lenders(rooms, 'others')} of the same model.`,
     notFound: 'This room was not found',
     notNow: 'This room cannot be shown just now',
     drives: {
