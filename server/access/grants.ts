@@ -9,7 +9,10 @@ import { newInvitation } from './invitations.ts';
 import type { AccountInScope } from './scope.ts';
 import { personAt } from './signIn.ts';
 
-/** Lets a person of another account see a coach; for an address that nobody has, by an invitation. */
+/**
+ * Lets a person of another account see a coach; for an address that nobody has, by an invitation. What the address was
+ * granted of the coach before ends: the latest role and date are what counts.
+ */
 export async function createGrant(
   trx: Transaction<Tables>,
   accountId: AccountInScope,
@@ -20,7 +23,9 @@ export async function createGrant(
   if (until != null && Date.parse(until) <= Date.now())
     throw invalidField('/until', 'Must be a time to come.');
   await refuseColleague(trx, accountId, email);
+  await takeTurn(trx, coachId, email);
   const known = await personAt(trx, email);
+  const before = await standingGrants(trx, { accountId, coachId, email, personId: known });
   const id = newId();
   await trx
     .insertInto('grants')
@@ -34,6 +39,7 @@ export async function createGrant(
       person_id: known,
     })
     .execute();
+  await replace(trx, accountId, before, id);
   const grant = await findGrant(trx, accountId, id);
   if (known !== null) return grant;
   return { ...grant, invitation: await newInvitation(trx, accountId, { grantId: id }) };
@@ -77,6 +83,52 @@ async function refuseColleague(db: Kysely<Tables>, accountId: AccountInScope, em
     .where('email', '=', email)
     .executeTakeFirst();
   if (colleague !== undefined) throw invalidField('/email', 'This person belongs to your account already.');
+}
+
+/** Of two grants of a coach to one address at once the second sees the first, and replaces it. */
+async function takeTurn(trx: Transaction<Tables>, coachId: string, email: string): Promise<void> {
+  await sql`select pg_advisory_xact_lock(hashtextextended(${`grant ${coachId} ${email}`}, 0))`.execute(trx);
+}
+
+interface GrantedTo {
+  readonly accountId: AccountInScope;
+  readonly coachId: string;
+  readonly email: string;
+  /** Null: nobody signs in with the address. */
+  readonly personId: string | null;
+}
+
+/** Those that have not run out. */
+async function standingGrants(
+  trx: Transaction<Tables>,
+  { accountId, coachId, email, personId }: GrantedTo,
+): Promise<string[]> {
+  const rows = await trx
+    .selectFrom('grants')
+    .select('id')
+    .where('account_id', '=', accountId)
+    .where('coach_id', '=', coachId)
+    .where(sql<boolean>`(until is null or until > now())`)
+    .where((eb) => eb.or([eb('email', '=', email), eb('person_id', '=', personId)]))
+    .execute();
+  return rows.map(({ id }) => id);
+}
+
+/** A link that was handed out for a grant leads to the one that replaces it. */
+async function replace(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  before: readonly string[],
+  id: string,
+): Promise<void> {
+  if (before.length === 0) return;
+  await trx
+    .updateTable('invitations')
+    .set({ grant_id: id })
+    .where('account_id', '=', accountId)
+    .where('grant_id', 'in', before)
+    .execute();
+  await trx.deleteFrom('grants').where('account_id', '=', accountId).where('id', 'in', before).execute();
 }
 
 function grants(db: Kysely<Tables>, accountId: AccountInScope) {

@@ -54,12 +54,23 @@ export async function acceptInvitation(database: Database, sent: string, passwor
     return joinAccount(db, token, password);
   }
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
-  const known = (await findSignIn(db, email)) === undefined ? null : await signIn(database, email, password);
+  const known = (await findSignIn(db, email)) === undefined ? null : await knownAt(database, email, password);
   if (known !== null) return takeGrant(db, token, email, () => Promise.resolve(known));
   refuseCommonPassword(password, email, '/password');
   const hash = await hashPassword(password);
   // Nobody told us a name yet; the address can be changed to one later.
   return takeGrant(db, token, email, (trx) => createAccount(trx, { email, name: email, password: { hash } }));
+}
+
+/** Whoever follows a second link chose a password behind the first, and nothing there says that it is asked for now. */
+async function knownAt(database: Database, email: string, password: string): Promise<Person> {
+  try {
+    return await signIn(database, email, password);
+  } catch (error) {
+    if (!(error instanceof ProblemError) || error.problem !== 'wrong-password') throw error;
+    const detail = 'Whoever this invitation is for has an account here already: send the password of that.';
+    throw new ProblemError('wrong-password', detail, { headers: error.headers, cause: error });
+  }
 }
 
 /** Throws the 404 problem where the invitation was used or has run out. */

@@ -88,11 +88,11 @@ export async function scopeOf(
 
 /** The same person with every coach that it visits: for lists, which are about no single thing. */
 export async function withVisits(database: Database, person: Scope): Promise<Scope> {
-  // By the database's own clock: a grant ends with the request after its end. A technician sees all that an owner
-  // sees: of several grants to one coach the first in this order counts.
+  // By the database's own clock: a grant ends with the request after its end. Of several grants to one coach the latest
+  // counts: ids follow time.
   const { rows } = await sql<Visit>`
     select account_id as "accountId", coach_id as "coachId", role from visits_of(${person.personId})
-    order by role desc, id
+    order by id desc
   `.execute(inScope(database, rowsOf(person)).db);
   const visits = new Map<string, Visit>();
   for (const visit of rows) if (!visits.has(visit.coachId)) visits.set(visit.coachId, visit);

@@ -103,12 +103,30 @@ describe('a grant to a person of another account', () => {
     expect((await grant(visitor.email, 'owner', { until: null })).status).toBe(201);
   });
 
-  test('of two roles counts with the greater', async () => {
-    await grant(visitor.email, 'owner');
-    await grant(visitor.email, 'technician');
+  test('replaces the one before it: the latest role counts, and with it the coach goes', async () => {
     const path = `/coaches/${fleet.coachId}`;
-    expect((await as(visitor.token, 'PATCH', path, { notes: 'Seen to.' })).status).toBe(200);
-    expect(await coachesOf(visitor.token)).toEqual([fleet.coachId]);
+    const patched = async () => (await as(visitor.token, 'PATCH', path, { notes: 'Seen to.' })).status;
+    await grant(visitor.email, 'owner');
+    const elsewhere = { email: visitor.email, role: 'owner' };
+    await as(dealer.token, 'POST', `/coaches/${other.coachId}/grants`, elsewhere);
+    const second = (await grant(visitor.email, 'technician')).body;
+    expect(await patched()).toBe(200);
+    const third = (await grant(visitor.email.toUpperCase(), 'owner')).body;
+    expect(await patched()).toBe(403);
+    expect((await as(dealer.token, 'GET', `/grants/${second.id}`)).status).toBe(404);
+    const listed = (await as(dealer.token, 'GET', `${path}/grants`)).body.items;
+    expect(listed).toEqual([third]);
+    await as(dealer.token, 'DELETE', `/grants/${third.id}`);
+    expect(await coachesOf(visitor.token)).toEqual([other.coachId]);
+  });
+
+  test('replaces the one before it when both come at once', async () => {
+    const given = await Promise.all(
+      ['owner', 'technician', 'owner'].map((role) => grant(visitor.email, role)),
+    );
+    expect(given.map(({ status }) => status)).toEqual([201, 201, 201]);
+    const listed = (await as(dealer.token, 'GET', `/coaches/${fleet.coachId}/grants`)).body.items;
+    expect(listed).toHaveLength(1);
   });
 
   test('ends with the person, and with the coach', async () => {
@@ -269,6 +287,30 @@ describe('a grant to an unknown address', () => {
     expect((await coachesOf(token)).sort()).toEqual([fleet.coachId, other.coachId].sort());
     expect((await accept(foreign.invitation)).status).toBe(200);
     expect(await coachesOf(token)).toHaveLength(3);
+  });
+
+  test('given once more leads from either link to the latest role, and asks for the password that was chosen', async () => {
+    const email = newEmail();
+    const first = (await grant(email, 'technician')).body;
+    const second = (await grant(email, 'owner')).body;
+    const { token } = (await accept(first.invitation)).body;
+    expect(await coachesOf(token)).toEqual([fleet.coachId]);
+    expect((await as(token, 'PATCH', `/coaches/${fleet.coachId}`, { notes: 'Mine.' })).status).toBe(403);
+    const wrong = await accept(second.invitation, 'another long password');
+    expect([wrong.status, wrong.body.detail]).toEqual([
+      401,
+      'Whoever this invitation is for has an account here already: send the password of that.',
+    ]);
+    expect((await accept(second.invitation)).status).toBe(200);
+    await as(dealer.token, 'DELETE', `/grants/${second.id}`);
+    expect(await coachesOf(token)).toEqual([]);
+  });
+
+  test('given once more and taken back leaves both links worth nothing', async () => {
+    const email = newEmail();
+    const given = [await grant(email, 'technician'), await grant(email, 'owner')];
+    await as(dealer.token, 'DELETE', `/grants/${given[1].body.id}`);
+    for (const { body } of given) expect((await accept(body.invitation)).status).toBe(404);
   });
 
   test('that has an account by now asks for its password, and takes nothing over', async () => {
