@@ -1,4 +1,5 @@
 import type { Socket } from 'node:net';
+import type { Duplex } from 'node:stream';
 import type { ConnectionError } from 'fastify';
 import { PROBLEMS, type ProblemName, problemBody } from './problems.ts';
 
@@ -16,13 +17,23 @@ export function answerBrokenRequest({ code }: ConnectionError, socket: Socket): 
     socket.destroy();
     return;
   }
-  socket.end(answerOf(code));
+  const [name, detail] = saidOf(code);
+  endWithProblem(socket, name, detail);
+}
+
+/** Writes a problem to a connection that has no other answer, and ends it. */
+export function endWithProblem(
+  socket: Duplex,
+  name: ProblemName,
+  detail: string,
+  headers: readonly string[] = [],
+): void {
+  socket.end(answerOf(name, detail, headers));
   const cutting = setTimeout(() => socket.destroy(), LINGER_MS);
   socket.once('close', () => clearTimeout(cutting));
 }
 
-function answerOf(code: string): string {
-  const [name, detail] = saidOf(code);
+function answerOf(name: ProblemName, detail: string, headers: readonly string[]): string {
   const { status, title } = PROBLEMS[name];
   const body = JSON.stringify(problemBody(name, detail));
   const head = [
@@ -30,6 +41,7 @@ function answerOf(code: string): string {
     'content-type: application/problem+json',
     `content-length: ${Buffer.byteLength(body)}`,
     'connection: close',
+    ...headers,
   ];
   return `${head.join('\r\n')}\r\n\r\n${body}`;
 }

@@ -4,7 +4,7 @@ import { notSignedIn } from '../problems.ts';
 import type { Caller } from './caller.ts';
 import { loggerOfToken } from './loggerTokens.ts';
 import { holdScript, personOfScript } from './personalTokens.ts';
-import { refuseForeignPage } from './sameOrigin.ts';
+import { isFromOwnPages, refuseForeignPage } from './sameOrigin.ts';
 import { sessionCookieOf } from './sessionCookie.ts';
 import { personOfToken } from './sessions.ts';
 import { readToken, type Token } from './tokens.ts';
@@ -35,6 +35,16 @@ export function tokenOf(request: FastifyRequest): Token | null {
   if (cookie === undefined) return null;
   refuseForeignPage(request);
   return readToken(cookie);
+}
+
+/**
+ * The token that the opening of a WebSocket brings; undefined where it brings none and the first message must. Other
+ * sites' pages may open one and read what it says, which no browser forbids them: there a cookie, which its person did
+ * not send, counts for nothing.
+ */
+export function tokenOfOpening(request: FastifyRequest): Token | null | undefined {
+  if (request.headers.authorization !== undefined) return tokenOf(request);
+  return (isFromOwnPages(request) ? tokenOf(request) : null) ?? undefined;
 }
 
 async function callerOfToken(database: Database, token: Token | null): Promise<Caller | null> {

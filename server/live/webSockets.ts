@@ -1,7 +1,9 @@
 import { once } from 'node:events';
+import type { Duplex } from 'node:stream';
 import websocket from '@fastify/websocket';
 import fp from 'fastify-plugin';
 import type { App } from '../appTypes.ts';
+import { endWithProblem } from '../brokenRequest.ts';
 import { CLOSE } from './socket.ts';
 
 /** The largest message that any of our sockets takes; each has its own limit below it. */
@@ -9,6 +11,8 @@ const LARGEST_MESSAGE_BYTES = 1024 * 1024;
 
 /** Programs get this long to answer that the service goes away; then their sockets are cut. */
 const CLOSE_WITHIN_MS = 1000;
+
+const TAKEN_VERSIONS = ['sec-websocket-version: 13, 8'];
 
 /** Lets routes take WebSockets. When the service stops they are closed before it waits for its connections. */
 export const webSockets = fp(async (app: App) => {
@@ -20,6 +24,10 @@ export const webSockets = fp(async (app: App) => {
       socket.terminate();
     },
     preClose: async () => closeAll(app),
+  });
+  // Without this the library answers a handshake that is none itself, as HTML.
+  app.websocketServer.on('wsClientError', (error: Error, socket: Duplex) => {
+    endWithProblem(socket, 'malformed-request', `This opens no WebSocket. ${error.message}.`, TAKEN_VERSIONS);
   });
 });
 

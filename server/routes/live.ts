@@ -1,7 +1,5 @@
-import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { tokenOf } from '../access/authenticate.ts';
-import { isFromOwnPages } from '../access/sameOrigin.ts';
+import { tokenOfOpening } from '../access/authenticate.ts';
 import type { App } from '../appTypes.ts';
 import { serveConnection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';
@@ -23,7 +21,7 @@ export async function liveRoutes(app: App): Promise<void> {
       summary: 'Watch rooms, over a WebSocket',
       description:
         'Text messages of JSON. Sent: `LiveRequest`; answered: `LivePush` (see `x-messages`). Whoever brings no ' +
-        'token with the request sends `{"type": "hello", "token": ...}` first. `watch` is answered with the ' +
+        'token with the request sends `{"type": "hello", "token": ...}` first; a cookie counts from our own pages alone. `watch` is answered with the ' +
         'status of the room, then come samples of strokes under way, finished strokes, warnings and each new status, ' +
         'until `unwatch`. What is wrong with a message is answered as `problem`.',
       response: { 101: z.undefined().describe('The connection is a WebSocket from here on.') },
@@ -32,15 +30,14 @@ export async function liveRoutes(app: App): Promise<void> {
     config: {
       access: 'public',
       messages: { sent: LiveRequest, answered: LivePush, token: 'personToken' },
-      problems: ['not-signed-in', 'foreign-origin', 'not-found'],
+      problems: ['not-signed-in', 'not-found'],
     },
     preHandler: async (request) => {
-      if (!isFromOwnPages(request))
-        throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');
-      if (carriesToken(request)) await holderOf(app.database, tokenOf(request));
+      const token = tokenOfOpening(request);
+      if (token !== undefined) await holderOf(app.database, token);
     },
     wsHandler: (socket, request) =>
-      serveConnection(socket, carriesToken(request) ? tokenOf(request) : null, {
+      serveConnection(socket, tokenOfOpening(request) ?? null, {
         database: app.database,
         feeds,
         seats,
@@ -50,8 +47,4 @@ export async function liveRoutes(app: App): Promise<void> {
       throw new ProblemError('not-found', 'This address takes WebSockets only.');
     },
   });
-}
-
-function carriesToken(request: FastifyRequest): boolean {
-  return request.headers.authorization !== undefined || tokenOf(request) !== null;
 }

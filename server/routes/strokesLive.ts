@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { tokenOf } from '../access/authenticate.ts';
 import { loggerOfToken } from '../access/loggerTokens.ts';
-import { isFromOwnPages } from '../access/sameOrigin.ts';
 import type { Token } from '../access/tokens.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
@@ -48,12 +47,10 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
     config: {
       access: 'public',
       messages: { sent: LinkMessage, answered: LinkAnswer, token: 'loggerToken' },
-      problems: ['not-signed-in', 'foreign-origin', 'not-found'],
+      problems: ['not-signed-in', 'not-found'],
     },
     preHandler: async (request) => {
-      if (!isFromOwnPages(request))
-        throw new ProblemError('foreign-origin', 'Open it from the pages of this service, or with a token.');
-      // A browser's cookie is a person's, and means nothing here.
+      // A browser's cookie is a person's, and means nothing here: so a page of any site may open it.
       if (request.headers.authorization !== undefined) await loggerWith(app, tokenOf(request));
     },
     wsHandler: (socket, request) => {

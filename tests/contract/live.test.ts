@@ -138,8 +138,30 @@ describe('who may open it', () => {
     const feed = await open({ cookie, origin: service.url });
     feed.say({ type: 'watch', roomId: fleet.roomId });
     expect((await feed.next()).type).toBe('status');
-    await expect(open({ cookie, origin: 'https://elsewhere.example.com' })).rejects.toThrow('403');
-    await expect(open({ authorization: `Bearer ${token}`, origin: 'null' })).rejects.toThrow('403');
+    const others: readonly Record<string, string>[] = [
+      { origin: 'https://elsewhere.example.com' },
+      { origin: 'null' },
+      { 'sec-fetch-site': 'cross-site' },
+    ];
+    for (const foreign of others) {
+      const theirs = await open({ cookie, ...foreign });
+      theirs.say({ type: 'watch', roomId: fleet.roomId });
+      expect(await theirs.next()).toMatchObject({ type: 'problem', status: 401 });
+      expect(await theirs.closed).toBe(NOT_SIGNED_IN);
+    }
+  });
+
+  test('a token from a page of another site, with the request or in the first message', async () => {
+    const origin = 'https://elsewhere.example.com';
+    const cookie = `session=${stranger.token}`;
+    const byHeader = await open({ authorization: `Bearer ${token}`, cookie, origin });
+    const byMessage = await open({ cookie, origin });
+    byMessage.say({ type: 'hello', token });
+    for (const feed of [byHeader, byMessage]) {
+      feed.say({ type: 'watch', roomId: fleet.roomId });
+      expect((await feed.next()).type).toBe('status');
+    }
+    await expect(open({ authorization: 'Bearer slp_nonsense', origin })).rejects.toThrow('401');
   });
 
   test.each([

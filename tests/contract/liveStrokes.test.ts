@@ -415,13 +415,23 @@ describe('who may send', () => {
     expect(await link.closed).toBe(NOT_SIGNED_IN);
   });
 
-  test('nobody without a token, and no page of another site', async () => {
+  test('nobody without a token; a page of any site with one', async () => {
     const link = await open(null);
     link.say(liveStroke(fleet).begin);
     expect(await link.next('problem')).toMatchObject({ status: 401 });
     expect(await link.closed).toBe(NOT_SIGNED_IN);
-    await expect(open(fleet.loggerToken, { origin: 'https://elsewhere.example.com' })).rejects.toThrow('403');
-    await expect(open(null, { cookie: `session=${token}` })).resolves.toBeDefined();
+    const { begin } = liveStroke(fleet);
+    const origin = 'https://elsewhere.example.com';
+    const byHeader = await open(fleet.loggerToken, { origin });
+    byHeader.say(begin);
+    byHeader.say(begin);
+    expect(await byHeader.next()).toMatchObject({ type: 'resume', nextSeq: 0 });
+    const byMessage = await open(null, { origin, cookie: `session=${token}` });
+    byMessage.say({ ...begin, token: fleet.loggerToken });
+    expect(await byMessage.next()).toMatchObject({ type: 'resume', nextSeq: 0 });
+    const byCookie = await open(null, { origin, cookie: `session=${token}` });
+    byCookie.say(begin);
+    expect(await byCookie.next('problem')).toMatchObject({ status: 401 });
   });
 
   test('a logger is a stranger to the rooms of others, as to those that do not exist', async () => {
