@@ -33,6 +33,7 @@ import { describeProblems } from './routes/problemResponses.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { unsubscribeRoutes } from './routes/unsubscribe.ts';
 import { SECURITY_HEADERS } from './securityHeaders.ts';
+import { tidyQuery } from './tidyQuery.ts';
 import { refuseUnstorableText } from './unstorableText.ts';
 import { validateWithZod } from './validation.ts';
 import { EarlyMeasurer } from './work/earlyMeasurer.ts';
@@ -124,6 +125,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(limitSenders, limits);
   app.addHook('onRequest', (request) => holdToRole(database, request));
   app.addHook('preParsing', refuseCompressedBody);
+  app.addHook('preValidation', tidyQuery);
   app.addHook('preValidation', refuseUnstorableText);
 
   const pages = {
