@@ -3,7 +3,7 @@ import { PRIORS } from '../baseline/priors.ts';
 import type { SideMeasures } from '../measures.ts';
 import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import { median } from '../statistics/median.ts';
-import { DIRECTIONS, type Drive } from '../trace.ts';
+import { DIRECTIONS, type RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { aboveModel, overModelLimit } from './heavyForModel.ts';
@@ -21,16 +21,12 @@ const FEWEST = 3;
 const FEWEST_FOR_MODEL = 4;
 
 /**
- * Running current that no side of such a drive should need, amperes, where the room's own rating is not known: a third
- * above the 12 A a side, or 30 A of a single motor, that drives in health are known to draw. Common practice, no source. A motor that runs at well over a third of what it draws stalled is overloaded in any drive
+ * Running current that no side should need, amperes, where the room's own rating is not known: a third above the 12 A of one
+ * of several sides, or of a side of an in-wall drive, or the 30 A of a single motor, that rooms in health are known to draw.
+ * Common practice, no source. A motor that runs at well over a third of what it draws stalled is overloaded in any drive
  * (best efficiency lies far below: maker's data sheets of permanent-magnet motors).
  */
-const SHOULD_NEED: Readonly<Record<Drive, number>> = {
-  'in-wall': 16,
-  'through-frame': 40,
-  cable: 40,
-  other: 40,
-};
+const SHOULD_NEED = { sideAmps: 16, singleAmps: 40 };
 const OVERLOADED_PART = 0.5;
 /** A side that draws so much of what no drive should need is held to be overloaded a little sooner. */
 const MUCH_PART = 0.7;
@@ -89,20 +85,20 @@ function standard(
   heavy: readonly string[],
   amps: number,
 ): { should: string; evidence: Warning['evidence'] } {
-  const { ratedAmps, drive } = context.state.room;
+  const { ratedAmps } = context.state.room;
   const times = (least: number) => Math.round((100 * amps) / least) / 100;
   if (heavy.every((name) => byModel(context, name))) {
     const model = modelAmps(context, heavy);
     const should = `rooms of the same model need about ${model} A`;
     return { should, evidence: { modelAmps: model, timesModel: times(model) } };
   }
-  const loads = heavy.map((name) => loadOf(context.state.heavy[name], drive));
+  const loads = heavy.map((name) => loadOf(context.state.heavy[name], context.state.room));
   if (ratedAmps === null && loads.every(({ needed, overload }) => overload > needed)) {
     const stall = Math.round(10 * Math.min(...loads.map(({ stallAmps }) => stallAmps))) / 10;
     const should = `it stalls at ${stall} A already, and no motor of any drive should run so near its stall`;
     return { should, evidence: { stallAmps: stall, partOfStall: times(stall) } };
   }
-  const limit = ratedAmps ?? SHOULD_NEED[drive];
+  const limit = ratedAmps ?? shouldNeed(context.state.room);
   const should = `a healthy one of this ${ratedAmps === null ? 'kind of drive' : 'room'} should stay under ${limit} A`;
   return { should, evidence: { limitAmps: limit, timesLimit: times(limit) } };
 }
@@ -179,17 +175,24 @@ function drawn({ amps }: HeavyMemory): { most: number; least: number } {
  * takes less: weight on the racks is felt both ways, a seal or a slope one way.
  */
 function ratioToDrive({ state }: FindingContext, side: string): number {
-  const { ratedAmps, drive } = state.room;
+  const { ratedAmps } = state.room;
   const memory = state.heavy[side];
   if (ratedAmps !== null) return drawn(memory).most / ratedAmps;
   if (memory.above.length > 0) return 0;
-  const { needed, overload } = loadOf(memory, drive);
+  const { needed, overload } = loadOf(memory, state.room);
   return FAR_ABOVE * Math.max(needed, overload);
 }
 
+function shouldNeed({ drive, sides }: RoomDescription): number {
+  return drive === 'in-wall' || sides.length > 1 ? SHOULD_NEED.sideAmps : SHOULD_NEED.singleAmps;
+}
+
 /** A side's load as parts of what such a drive should need, and of what its motor can bear beside its stall. */
-function loadOf(memory: HeavyMemory, drive: Drive): { needed: number; overload: number; stallAmps: number } {
-  const needed = drawn(memory).least / SHOULD_NEED[drive];
+function loadOf(
+  memory: HeavyMemory,
+  room: RoomDescription,
+): { needed: number; overload: number; stallAmps: number } {
+  const needed = drawn(memory).least / shouldNeed(room);
   if (memory.stall.length === 0) return { needed, overload: 0, stallAmps: Number.NaN };
   // What is let go before it stood still, or read by a slow logger's means, is read too low and never too high.
   const stallAmps = Math.max(...memory.stall);

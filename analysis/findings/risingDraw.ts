@@ -19,6 +19,11 @@ const GOING_BACK = 0.06;
  * cent for weeks, which is no wear. A guess, no source.
  */
 const LEAST_SAID = 0.08;
+/**
+ * A small rise may be a frost of some days that nobody recorded, or the first strokes after a winter: it is said once it has
+ * lasted for so many strokes. Guesses, no source.
+ */
+const SMALL = { rise: 0.12, strokes: 6 };
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */
 const SAME_PART = 0.5;
 /** This many strokes back within their normal clear it. */
@@ -68,9 +73,10 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
-  const least = open === undefined ? LEAST_SAID : 0;
   const unexplained = load.risen.filter(
-    (side) => Math.expm1(load.rises.get(side) ?? 0) > Math.max(least, explainedRise(context, side)),
+    (side) =>
+      Math.expm1(load.rises.get(side) ?? 0) >
+      Math.max(leastSaid(context, side, open), explainedRise(context, side)),
   );
   const raised = unexplained.length > 0 && !load.moved;
   const rise = Math.max(0, ...[...load.rises.values()].map(Math.expm1));
@@ -85,6 +91,12 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
     return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
   if (open !== undefined && isOfStretch && isOverFor(context, open)) return { present: [], gone: [open] };
   return stretches.length === 0 ? NOTHING : { present: [ofStretches(context, stretches)], gone: [] };
+}
+
+/** What a side must have risen by to be told of, as a part of its running current; while it is said already anything will do. */
+function leastSaid({ state }: FindingContext, side: string, open: Warning | undefined): number {
+  if (open !== undefined) return 0;
+  return state.load.sides[side].run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
 }
 
 /** Where a stretch is so many times as high as what the whole travel takes more, the rise is of the stretch. A guess, no source. */

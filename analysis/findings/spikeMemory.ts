@@ -10,22 +10,71 @@ export interface SpikedStroke {
   readonly swing: Swing | null;
 }
 
-/** The latest strokes of each side, oldest first, those without a spike included. */
 export interface SpikeMemory {
+  /** The latest strokes of each side, oldest first, those without a spike included. */
   sides: Record<string, SpikedStroke[]>;
+  /** Of strokes before those, while nothing was said of peaks: how many there were, and how many had one. */
+  usual: Record<string, { strokes: number; spiked: number }>;
 }
 
 /** How many strokes of a side are looked at together. */
 export const SPIKE_STROKES = 8;
 
 export function beginSpikeMemory(): SpikeMemory {
-  return { sides: {} };
+  return { sides: {}, usual: {} };
 }
 
-export function keepSpikes(memory: SpikeMemory, side: string, stroke: SpikedStroke): readonly SpikedStroke[] {
+/** `isSaid`: peaks of this side are said already: how often they come then is not how often they did. */
+export function keepSpikes(
+  memory: SpikeMemory,
+  side: string,
+  stroke: SpikedStroke,
+  isSaid: boolean,
+): readonly SpikedStroke[] {
   const kept = memory.sides[side] ?? [];
   kept.push(stroke);
-  if (kept.length > SPIKE_STROKES) kept.shift();
+  const left = kept.length > SPIKE_STROKES ? kept.shift() : undefined;
+  if (left !== undefined && !isSaid) memory.usual[side] = withOneMore(memory.usual[side], left);
   memory.sides[side] = kept;
   return kept;
+}
+
+/** So many strokes tell how often a side peaks by itself; older ones are forgotten by and by. */
+const USUAL_STROKES = 100;
+
+function withOneMore(
+  usual: SpikeMemory['usual'][string] | undefined,
+  { positions }: SpikedStroke,
+): SpikeMemory['usual'][string] {
+  const { strokes, spiked } = usual ?? { strokes: 0, spiked: 0 };
+  const kept = strokes < USUAL_STROKES ? 1 : 1 - 1 / USUAL_STROKES;
+  return { strokes: kept * strokes + 1, spiked: kept * spiked + (positions.length > 0 ? 1 : 0) };
+}
+
+/** Before anything is known of a side it is held to peak on so many of so many strokes: a guess, no source. */
+const BEFORE = { strokes: 20, spiked: 1 };
+/** More than this a side may not come to peak by itself: that is what is looked for. A guess, no source. */
+const MOST_USUAL = 0.15;
+/** Sides in health have as many peaked strokes among the latest ones with this probability at most. */
+const BY_CHANCE = 0.006;
+
+/**
+ * How many of the latest strokes must peak, here and there, to be more than how the side goes: the least number that a
+ * binomial distribution with the side's own usual rate reaches with a probability of `BY_CHANCE` at most.
+ */
+export function fewestScattered({ usual }: SpikeMemory, side: string): number {
+  const { strokes, spiked } = usual[side] ?? { strokes: 0, spiked: 0 };
+  const rate = Math.min(MOST_USUAL, (spiked + BEFORE.spiked) / (strokes + BEFORE.strokes));
+  let tail = 0;
+  for (let count = SPIKE_STROKES; count > 0; count--) {
+    tail += binomialCoefficient(SPIKE_STROKES, count) * rate ** count * (1 - rate) ** (SPIKE_STROKES - count);
+    if (tail > BY_CHANCE) return count + 1;
+  }
+  return 1;
+}
+
+function binomialCoefficient(n: number, k: number): number {
+  let product = 1;
+  for (let i = 1; i <= k; i++) product *= (n - k + i) / i;
+  return product;
 }

@@ -6,7 +6,7 @@ import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { nameSide } from './names.ts';
 import { isOwnCourse } from './ownCourse.ts';
-import { keepSpikes, type SpikedStroke } from './spikeMemory.ts';
+import { fewestScattered, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
 import { sharedSwing, swingOf } from './swing.ts';
@@ -48,20 +48,22 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
         comesAt(position, direction) < aloneFrom - JOLT,
     );
     const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
-    const strokes = keepSpikes(state.spikes, side, {
+    const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
+    const stroke: SpikedStroke = {
       direction,
       positions: inTravel.map((spike) => spike.position),
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
       swing: swingOf(measured.profile, usual, turnOf(state.room)),
-    });
+    };
+    const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
-    const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (open !== undefined && hasStopped(strokes)) {
       gone.push(open);
       continue;
     }
     const found = patternOf(strokes, state.room);
-    if (found !== null && (open !== undefined || found.strokes >= LEAST_STROKES)) {
+    const fewest = found?.pattern === 'scattered' ? fewestScattered(state.spikes, side) : 0;
+    if (found !== null && (open !== undefined || found.strokes >= Math.max(LEAST_STROKES, fewest))) {
       present.push(finding(side, state.room, stillThere(found, open), strokes.length));
     }
   }

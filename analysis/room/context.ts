@@ -93,6 +93,7 @@ export function contextOf(
     const moved = zeroChange(context, side);
     if (moved !== null) zeros.set(side, moved);
   }
+  for (const side of ofDoubtfulScale(state)) doubtful.add(side);
   const turned = turnedSides(state, analysis);
   const fallen = new Set(sides.filter((side) => stopFell(context, side)));
   for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
@@ -100,6 +101,14 @@ export function contextOf(
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : sides;
   for (const side of changed) doubtful.add(side);
   return { ...context, scales, zeros, turned, fallen, rate };
+}
+
+/** A scale that was doubted is doubted until that is over: a stroke that does not tell it is no sound one. */
+function ofDoubtfulScale({ open, room }: RoomState): readonly string[] {
+  const doubted = open.filter(({ kind, evidence }) => kind === 'sensor-doubt' && evidence.doubt === 'scale');
+  return doubted.some(({ side }) => side === null)
+    ? room.sides
+    : doubted.flatMap(({ side }) => (side === null ? [] : [side]));
 }
 
 /** Sides whose sensor reads the other way round than it did; a side of an older analysis has no sign to tell it by. */

@@ -1,23 +1,29 @@
 import { expect, test } from 'vitest';
 import { isReady } from '../../../analysis/baseline/channel.ts';
 import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
-import type { Drive } from '../../../analysis/trace.ts';
+import type { Drive, RoomDescription } from '../../../analysis/trace.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf, ROOM_ID } from './support/folded.ts';
-import { ROOM } from './support/handMade.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
 import { strokeEvents } from './support/strokeEvents.ts';
 
 /** What the first strokes of a room without a rating say, if it runs at a part of what its motors draw stalled. */
-function warningsOf(drive: Drive, runningAmps: number, partOfStall: number, startOfStall = 1) {
+function warningsOf(
+  drive: Drive,
+  runningAmps: number,
+  partOfStall: number,
+  startOfStall = 1,
+  described: RoomDescription = ROOM,
+) {
   const stallAmps = runningAmps / partOfStall;
   const factors = [runningAmps / 8, runningAmps / 7.5];
-  const events = strokeEvents(8, ROOM, 5, () => ({ factors })).map((event) =>
+  const events = strokeEvents(8, described, 5, () => ({ factors })).map((event) =>
     // A retract takes a tenth more than an extend: the part is the mean of both.
     changed(event, {
       all: () => ({ inrushAmps: 1.05 * startOfStall * stallAmps, endStopAmps: 1.05 * stallAmps }),
     }),
   );
-  return foldAll({ ...ROOM, drive }, events).warnings;
+  return foldAll({ ...described, drive }, events).warnings;
 }
 
 const saidOf = (...asked: Parameters<typeof warningsOf>) =>
@@ -37,15 +43,28 @@ test.each([
   { name: 'near what no drive should need, at 45 %', drive: 'in-wall', amps: 13, part: 0.45, said: HEAVY },
   { name: 'no more than drives in health draw, at 45 %', drive: 'in-wall', amps: 9, part: 0.45, said: [] },
   {
-    name: 'much for racks that guide, but little for a cable',
+    name: 'much for one of two sides, whatever the drive',
     drive: 'cable',
     amps: 13,
     part: 0.45,
-    said: [],
+    said: HEAVY,
   },
   { name: 'near what no drive should need, at 36 %', drive: 'in-wall', amps: 13, part: 0.36, said: [] },
 ] as const)('a room without a rating that draws $name', ({ drive, amps, part, said }) => {
   expect(saidOf(drive, amps, part)).toEqual(said);
+});
+
+test.each([
+  { name: 'little for a single motor', amps: 13, part: 0.45, said: [] },
+  { name: 'what a single motor may draw', amps: 30, part: 0.2, said: [] },
+  { name: 'more than any should need', amps: 52, part: 0.2, said: [['heavy-room', 'main']] },
+])('one motor without a rating that draws $name', ({ amps, part, said }) => {
+  expect(saidOf('through-frame', amps, part, 1, ONE_MOTOR)).toEqual(said);
+});
+
+test('two sides that draw what is much for one motor are heavy, whatever the drive', () => {
+  expect(saidOf('through-frame', 22, 0.2)).toEqual(HEAVY);
+  expect(saidOf('through-frame', 12, 0.2)).toEqual([]);
 });
 
 test('an end that draws less than the start is a pressed seal and no stall, and overloads nothing', () => {

@@ -6,9 +6,10 @@ import { strokeEvents } from './support/strokeEvents.ts';
 const FROM = 40;
 const STROKES = 120;
 
-/** After how many strokes of a room that draws so many times its normal that is said; null: never. */
-function saidAfter(times: number, seed: number): number | null {
-  const events = strokeEvents(STROKES, ROOM, seed, (i) => (i < FROM ? {} : { factors: [times, times] }));
+/** After how many strokes of a room that draws so many times its normal, for so many strokes, that is said; null: never. */
+function saidAfter(times: number, seed: number, strokes = STROKES): number | null {
+  const isHigher = (i: number) => i >= FROM && i < FROM + strokes;
+  const events = strokeEvents(STROKES, ROOM, seed, (i) => (isHigher(i) ? { factors: [times, times] } : {}));
   const at = foldAll(ROOM, events).judgements.findIndex(({ warnings }) =>
     warnings.some(({ kind }) => kind === 'rising-draw'),
   );
@@ -22,3 +23,9 @@ test.each([1, 2, 3, 4])(
     expect(saidAfter(1.12, seed)).toBeLessThan(12);
   },
 );
+
+test.each([1, 2, 3, 4])('a frost of four strokes that nobody recorded calls nobody (seed %i)', (seed) => {
+  expect(saidAfter(1.1, seed, 4)).toBeNull();
+  expect(saidAfter(1.1, seed)).not.toBeNull();
+  expect(saidAfter(1.17, seed)).toBeLessThanOrEqual(6);
+});

@@ -112,3 +112,23 @@ test('a side whose start alone was read, and low as by chance, is relieved by th
   const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
   expect(said).toEqual([['uneven-sides', 'rear']]);
 });
+
+test.each([12.6, null])(
+  'sides that run and stall at more and take much less time for it turn faster, on a supply of %s V',
+  (volts) => {
+    const said = saidOf({ running: 1.35, stall: 1.35, longer: 0.8 }, volts).map(([kind]) => kind);
+    expect(said).toContain('rising-draw');
+    expect(said).not.toContain('sensor-doubt');
+  },
+);
+
+test('what is read on a scale that is doubted says nothing of the load, also on a stroke that does not tell it', () => {
+  const events = strokeEvents(LEARNT + 30, ROOM, 11).map((event, index) => {
+    if (index < LEARNT) return event;
+    // Some stalls in a row are let go too soon to tell.
+    const isTold = index < LEARNT + 8 || index % 7 < 4;
+    return changed(event, { front: scaled({ running: 1.8, stall: isTold ? 1.8 : 1 }) });
+  });
+  const said = foldAll(ROOM, events).warnings.map(({ kind }) => kind);
+  expect([...new Set(said)]).toEqual(['sensor-doubt']);
+});

@@ -71,3 +71,15 @@ test('a low peak right after the start of one way alone is the end of that start
   expect(saidAt((way) => way === 'extend')).toEqual([]);
   expect(saidAt(() => true)).toEqual([['stall-spike', 'same-place']]);
 });
+
+test('peaks that come here and there are told by how often they did before', () => {
+  const places = [0.2, 0.71, 0.35, 0.88, 0.14, 0.57];
+  const peakAt = (i: number) => [places[i % places.length]];
+  const threeOfEight = [60, 63, 66];
+  const seldom = (i: number) => (i % 11 === 0 && i < 60 ? peakAt(i) : []);
+  const calm = saidOf(70, (i) => (threeOfEight.includes(i) ? peakAt(i) : []));
+  expect(calm.map(({ pattern }) => pattern)).toEqual(['scattered']);
+  expect(saidOf(70, (i) => (threeOfEight.includes(i) ? peakAt(i) : seldom(i)))).toEqual([]);
+  const often = saidOf(70, (i) => (i >= 60 ? peakAt(i) : seldom(i)));
+  expect(often.map(({ pattern }) => pattern)).toEqual(['scattered']);
+});
