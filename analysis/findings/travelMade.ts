@@ -1,5 +1,6 @@
 import type { Residual } from '../baseline/judge.ts';
 import type { MeasureName } from '../measures.ts';
+import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import { median } from '../statistics/median.ts';
 import { otherWay } from '../trace.ts';
 import { type FindingContext, openOf } from './finding.ts';
@@ -50,7 +51,7 @@ export function travelMade(context: FindingContext): TravelMade | null {
     return { shortBy, part, judged: byTurns, by: 'turns' };
   }
   const stronger = strongerSupply(context);
-  const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts);
+  const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts - quickerByEase(context));
   const judged = { ...byTime, deviation: Math.hypot(byTime.deviation, stronger.deviation) };
   return { shortBy, part, judged, by: knowsSupply ? 'time' : 'blind' };
 }
@@ -159,3 +160,27 @@ function strongerSupply(context: FindingContext): { volts: number; deviation: nu
 }
 
 const NO_OTHER = { volts: 0, deviation: 0 };
+
+/** Where no current at standstill is read, the most that a winding takes of the supply as the room runs: a guess, no source. */
+const MOST_OF_STANDSTILL = 0.25;
+/** A stroke that ends early misses its seal, and draws so much less for that, natural logarithm: a guess, no source. */
+const BY_MISSED_SEAL = 0.1;
+
+/**
+ * By how much quicker a room is that runs easier than it did, as after lubricating, natural logarithm: speed is (V - I R) / Ke, and
+ * what it draws at standstill V / R.
+ */
+function quickerByEase({ state, analysis, residual }: FindingContext): number {
+  const quicker = state.room.sides.map((side) => {
+    const running = residual(side, 'runningAmps');
+    if (running === null || running.rise > -BY_MISSED_SEAL) return 0;
+    const { runningAmps, endStopAmps, inrushAmps } = analysis.sides[side];
+    const usual = runningAmps * Math.exp(-running.rise);
+    const standstill = endStopAmps ?? inrushAmps;
+    const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
+    const toSpare = (isRead ? standstill : usual / MOST_OF_STANDSTILL) - usual;
+    // No motor runs at more than half of what it draws at standstill.
+    return Math.log1p((usual - runningAmps) / Math.max(toSpare, usual));
+  });
+  return Math.max(0, ...quicker);
+}

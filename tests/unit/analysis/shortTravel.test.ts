@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
-import type { StrokeEvent } from '../../../analysis/history.ts';
+import type { RoomEvent, StrokeEvent } from '../../../analysis/history.ts';
+import { orderEvents } from '../../../analysis/room/fold.ts';
 import { changed } from './support/contexts.ts';
 import { type Folded, foldAll } from './support/folded.ts';
 import { ONE_MOTOR } from './support/handMade.ts';
-import { directionOf, strokeEvents, type Told } from './support/strokeEvents.ts';
+import { directionOf, serviceEvent, strokeEvents, type Told } from './support/strokeEvents.ts';
 
 const FROM = 24;
 
@@ -183,3 +184,25 @@ test('what holds the motor at another stall, on supplies that nobody recorded, i
   expect(room(0.15)).toEqual([['short-travel', 'retract']]);
   expect(room(0)).toEqual([]);
 });
+
+test.each([true, false])(
+  'a room that runs easier and quicker after lubricating goes all the way (comes to its stop: %s)',
+  (stops) => {
+    const events: RoomEvent[] = strokeEvents(80, ONE_MOTOR, 4).map((event, i) =>
+      changed(event, {
+        all: ({ runningAmps, runningAmpsP90, durationS, endStopAmps }) => ({
+          endStopAmps: stops ? endStopAmps : null,
+          ...(i < 40
+            ? {}
+            : {
+                runningAmps: 0.76 * runningAmps,
+                runningAmpsP90: 0.76 * runningAmpsP90,
+                durationS: 0.935 * durationS,
+              }),
+        }),
+      }),
+    );
+    const { warnings } = foldAll(ONE_MOTOR, [...events, serviceEvent(40, 'lubricated')].sort(orderEvents));
+    expect(warnings).toEqual([]);
+  },
+);
