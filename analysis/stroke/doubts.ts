@@ -97,14 +97,24 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
 
 /**
  * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
- * and noise takes single readings a step below. What a sensor's end cuts off has no noise.
+ * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
+ * any amount.
  */
 function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
+  const step = nextBelow(peakAmps, same) - 1e-6 * same;
   let dips = 0;
   for (let i = 1; i + 1 < peakAmps.length; i++) {
-    if (peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same) dips++;
+    const isDip = peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same;
+    if (isDip && peakAmps[i] >= step) dips++;
   }
   return dips > FLICKERING_PART * count;
+}
+
+/** The highest reading below a level. */
+function nextBelow(peakAmps: Float64Array, level: number): number {
+  let next = -Infinity;
+  for (const value of peakAmps) if (value < level && value > next) next = value;
+  return next;
 }
 
 /**
@@ -133,8 +143,7 @@ function isFlatAbove(peakAmps: Float64Array, same: number): boolean {
  * readings than the crest's, and nothing is told.
  */
 function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
-  let next = -Infinity;
-  for (const value of peakAmps) if (value < same && value > next) next = value;
+  const next = nextBelow(peakAmps, same);
   if (same - CREST_STEPS * (same - next) <= running) return false;
   const step = next - 1e-6 * Math.abs(next) - 1e-9;
   let below = 0;

@@ -143,3 +143,23 @@ test('a stall that is cut to little more than the running current is no end of t
     { kind: 'sensor-doubt', firstStrokeId: 'stroke-26', evidence: { doubt: 'clipped' } },
   ]);
 });
+
+test.each([0.98, 1.01, 1.06, 1.2, 2])(
+  'a record that is cut at %d times the running current is cut',
+  (times) => {
+    const noisy: Partial<Shape> = {
+      ...HEAVY,
+      inrushTauS: 0.15,
+      stopAmps: 40,
+      stopS: 0.6,
+      stepAmps: 0.001,
+      noiseAmps: 0.4,
+    };
+    for (const seed of [1, 2, 3, 4]) {
+      const side = sideOf('main', { ...noisy, seed });
+      const cut = side.amps.map((amps) => Math.min(times * 20, amps));
+      const { doubts } = measureStroke(traceOf([{ ...side, amps: cut }]), ONE_MOTOR);
+      expect(doubts, `seed ${seed}`).toMatchObject([{ doubt: 'clipped' }]);
+    }
+  },
+);
