@@ -24,10 +24,12 @@ export interface AboveModel {
 export interface HeavyMemory {
   amps: Record<Direction, number[]>;
   stall: number[];
+  /** The most that a start was seen to draw, at the reference supply, amperes. */
+  mostAmps: number;
   /** The latest strokes against rooms of the same coach model. */
   above: AboveModel[];
 }
 
 export function beginHeavyMemory(): HeavyMemory {
-  return { amps: { extend: [], retract: [] }, stall: [], above: [] };
+  return { amps: { extend: [], retract: [] }, stall: [], mostAmps: 0, above: [] };
 }

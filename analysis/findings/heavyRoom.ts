@@ -113,6 +113,7 @@ function remember(context: FindingContext): void {
     memory.amps[context.direction].push(amps);
     const stall = stallOf(measured);
     if (stall !== null) memory.stall.push(stall / partOfReference(context));
+    memory.mostAmps = Math.max(memory.mostAmps, measured.inrushAmps / partOfReference(context));
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
     for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
@@ -194,8 +195,9 @@ function loadOf(
 ): { needed: number; overload: number; stallAmps: number } {
   const needed = drawn(memory).least / shouldNeed(room);
   if (memory.stall.length === 0) return { needed, overload: 0, stallAmps: Number.NaN };
-  // What is let go before it stood still, or read by a slow logger's means, is read too low and never too high.
-  const stallAmps = Math.max(...memory.stall);
+  // What is let go before it stood still, or read by a slow logger's means, is read too low and never too high: no start rises
+  // above what the motor draws at standstill.
+  const stallAmps = Math.max(memory.mostAmps, ...memory.stall);
   const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
   const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / mostPart;

@@ -72,6 +72,22 @@ test('an end that draws less than the start is a pressed seal and no stall, and 
   expect(saidOf('in-wall', 6, 0.56, 1.3)).toEqual([]);
 });
 
+test('what one start drew stands for the stall where the others were read too slowly and the stop was let go', () => {
+  const saidWith = (inrushOf: (index: number) => number) => {
+    const events = strokeEvents(8, ROOM, 5).map((event, i) =>
+      changed(event, {
+        all: ({ runningAmps }) => ({
+          inrushAmps: inrushOf(i) * runningAmps,
+          endStopAmps: 1.8 * runningAmps,
+        }),
+      }),
+    );
+    return kindsOf(foldAll(ROOM, events).warnings);
+  };
+  expect(saidWith(() => 1.7)).toEqual(['heavy-room']);
+  expect(saidWith((i) => (i === 1 ? 4 : 1.7))).toEqual([]);
+});
+
 test('an end that rises little overloads nothing where the logger woke after the start, as a seal does as much', () => {
   const saidFrom = (startS: number) => {
     const events = strokeEvents(8, ROOM, 5).map((event) =>
