@@ -4,6 +4,8 @@ export const MAX_KEY_CHARACTERS = 200;
 export const MIN_SAMPLES = 2;
 export const MAX_SAMPLES = 200_000;
 export const MIN_RATE_HZ = 1;
+/** A supply may be looked at as seldom as once a stroke. */
+export const MIN_SUPPLY_RATE_HZ = 0.01;
 export const MAX_RATE_HZ = 5000;
 /** More sides than any room has. */
 export const MAX_SIDES = 8;

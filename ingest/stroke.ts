@@ -14,6 +14,7 @@ export interface RecordedSide {
 
 export interface RecordedSupply {
   readonly clock: Clock;
+  /** As sent; NaN is a missed reading. */
   readonly volts: Float64Array;
 }
 
@@ -51,10 +52,16 @@ export function toStrokeTrace(recorded: RecordedTrace, direction: Direction | nu
       timesS: sampleTimes(clock, amps.length),
       amps,
     })),
-    supply: recorded.supply && {
-      timesS: sampleTimes(recorded.supply.clock, recorded.supply.volts.length),
-      volts: recorded.supply.volts,
-    },
+    supply: recorded.supply && readingsOf(recorded.supply),
     ambientC: recorded.ambientC,
   };
+}
+
+/** The readings that there are: between them the analysis goes by their neighbours. Null where all were missed. */
+function readingsOf({ clock, volts }: RecordedSupply): StrokeTrace['supply'] {
+  const timesS = sampleTimes(clock, volts.length);
+  if (!volts.some(Number.isNaN)) return { timesS, volts };
+  const isRead = (_: number, i: number) => !Number.isNaN(volts[i]);
+  const read = { timesS: timesS.filter(isRead), volts: volts.filter(isRead) };
+  return read.volts.length === 0 ? null : read;
 }

@@ -9,9 +9,12 @@ import { bytesPerNumber, halfFloat, readTypedArray, TYPED_ARRAY_TAGS } from './t
 const MOST_DEPTH = 12;
 /** Maps and arrays: of 500 strokes with all the sides that one may have; or the records of a SenML pack. */
 const MOST_NESTS = { text: 20_000, 'text or label': MOST_RECORDS + 1 } as const;
+/** What a date can hold; whether the time may be is told with the field that it stands in. */
+const MOST_DATE_MS = 8.64e15;
 const MOST_FIELDS = 64;
 const LONGEST_KEY_BYTES = 256;
 const DATE_TIME_TAG = 0;
+const EPOCH_TIME_TAG = 1;
 const DECIMAL_FRACTION_TAG = 4;
 const HOMOGENEOUS_ARRAY_TAG = 41;
 const SELF_DESCRIBED_TAG = 55_799;
@@ -39,7 +42,7 @@ const NO_MEANING = Symbol('no meaning');
 
 /**
  * What JSON would have been parsed into, from CBOR (RFC 8949, appendix C), in one pass: maps become objects, typed
- * arrays (RFC 8746) `Float64Array`, decimal fractions numbers, whole numbers beyond 2^53 bigints. What is hostile costs
+ * arrays (RFC 8746) `Float64Array`, decimal fractions numbers, times of tag 1 text, whole numbers beyond 2^53 bigints. What is hostile costs
  * nothing: declared lengths are held against the bytes there are; depth, items and fields have their bounds. Well-formed
  * items that have no meaning here (other tags, keys that are no text or come twice) are passed over and told, so that
  * one stroke does not hold back those beside it. `nameOf` turns labels into names where they are taken. Throws
@@ -241,10 +244,21 @@ class Reader {
     if (tag === HOMOGENEOUS_ARRAY_TAG && this.#items.nextMajor() === MAJOR.array)
       return this.#item(depth + 1);
     const start = this.#items.at;
-    const value = this.#numeric(tag);
+    const value = tag === EPOCH_TIME_TAG ? this.#epochTime() : this.#numeric(tag);
     if (value !== null) return value;
     this.#items.at = start;
     return this.#passOver(refusalOf(tag));
+  }
+
+  /** Seconds since 1970 as the text that JSON has for a time; null where what follows the tag is no such number. */
+  #epochTime(): string | null {
+    this.#items.head();
+    const { major } = this.#items;
+    const isWhole = major === MAJOR.unsigned || major === MAJOR.negative;
+    if (!isWhole && major !== MAJOR.simple) return null;
+    const seconds = isWhole ? this.#items.wholeNumber() : this.#simple();
+    const ms = typeof seconds === 'number' ? Math.round(1000 * seconds) : Number.NaN;
+    return Math.abs(ms) <= MOST_DATE_MS ? new Date(ms).toISOString() : null;
   }
 
   /** Null where the tag has no such meaning, or none with what follows it. */
@@ -258,6 +272,7 @@ class Reader {
 }
 
 function refusalOf(tag: number): string {
+  if (tag === EPOCH_TIME_TAG) return 'A time by tag 1 must be a number of seconds since 1970';
   if (tag === DECIMAL_FRACTION_TAG) {
     return `A decimal fraction must be an exponent from -${MOST_EXPONENT} to ${MOST_EXPONENT} and a whole number of 64 bits`;
   }

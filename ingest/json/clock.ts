@@ -3,12 +3,13 @@ import type { Clock } from '../stroke.ts';
 import { type Faults, type JsonObject, own } from './faults.ts';
 import { isNumbers, readNumbers } from './numbers.ts';
 
-/** Reads `rateHz` or `t`, one of which there must be, for so many samples. */
+/** Reads `rateHz`, of at least so many, or `t`: one of which there must be for so many samples. */
 export function readClock(
   object: JsonObject,
   samples: number,
   pointer: string,
   faults: Faults,
+  minRateHz: number = MIN_RATE_HZ,
 ): Clock | null {
   const rateHz = own(object, 'rateHz');
   const times = own(object, 't');
@@ -17,8 +18,8 @@ export function readClock(
     return faults.add(`${pointer}/t`, 'Give either rateHz or t, not both.');
   }
   if (rateHz !== undefined) {
-    if (typeof rateHz === 'number' && rateHz >= MIN_RATE_HZ && rateHz <= MAX_RATE_HZ) return { rateHz };
-    return faults.add(`${pointer}/rateHz`, `Must be a number from ${MIN_RATE_HZ} to ${MAX_RATE_HZ}.`);
+    if (typeof rateHz === 'number' && rateHz >= minRateHz && rateHz <= MAX_RATE_HZ) return { rateHz };
+    return faults.add(`${pointer}/rateHz`, `Must be a number from ${minRateHz} to ${MAX_RATE_HZ}.`);
   }
   if (isNumbers(times) && times.length !== samples) {
     return faults.add(

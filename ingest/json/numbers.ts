@@ -6,7 +6,7 @@ export interface NumberRules {
   /** No number's magnitude is larger. */
   readonly largest: number;
   readonly unit: string;
-  /** null stands for a missed sample and becomes NaN. */
+  /** null stands for a missed sample and becomes NaN, which it may also be sent as where a format has that. */
   readonly gaps?: boolean;
   readonly rising?: boolean;
   /** The numbers are whole and are divided by this: thousandths to the unit. */
@@ -15,7 +15,7 @@ export interface NumberRules {
   readonly wholeTimes?: number;
 }
 
-/** What numbers come in: a list as JSON has it, or a typed array, whose NaN is a missed sample. */
+/** What numbers come in: a list as JSON has it, or a typed array. */
 export type SentNumbers = readonly unknown[] | Float64Array;
 
 export function isNumbers(value: unknown): value is SentNumbers {
@@ -94,7 +94,6 @@ function readEach(
   const { wholeTimes } = rules;
   const whole = rules.wholeOver !== undefined || wholeTimes !== undefined;
   const largest = largestSent(rules);
-  const nanIsGap = rules.gaps === true && value instanceof Float64Array;
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < value.length; i++) {
     const number: unknown = value[i];
@@ -109,7 +108,7 @@ function readEach(
       before = number;
       // Adding 0 leaves no -0 where a count of 0 meets a negative step.
       numbers[i] = wholeTimes === undefined ? number / divisor : number * wholeTimes + 0;
-    } else if (rules.gaps && (number === null || (nanIsGap && Number.isNaN(number)))) {
+    } else if (rules.gaps && (number === null || Number.isNaN(number))) {
       numbers[i] = Number.NaN;
     } else {
       return faults.add(`${pointer}/${i}`, describe(number, rules));

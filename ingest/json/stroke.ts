@@ -1,6 +1,6 @@
 import { DIRECTIONS, type Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
-import { AMBIENT_C, MAX_KEY_CHARACTERS, MAX_SAMPLES, MAX_VOLTS } from '../limits.ts';
+import { AMBIENT_C, MAX_KEY_CHARACTERS, MAX_SAMPLES, MAX_VOLTS, MIN_SUPPLY_RATE_HZ } from '../limits.ts';
 import type { IncomingStroke, RecordedSupply } from '../stroke.ts';
 import { parseTimestamp } from '../timestamp.ts';
 import { readClock } from './clock.ts';
@@ -11,7 +11,7 @@ import { readSides } from './side.ts';
 
 const KNOWN = new Set(['key', 'roomId', 'direction', 'startedAt', 'sides', 'supply', 'ambientC']);
 const KNOWN_OF_SUPPLY = new Set(['rateHz', 't', 'volts']);
-export const VOLTS = { minCount: 1, maxCount: MAX_SAMPLES, largest: MAX_VOLTS, unit: 'V' };
+export const VOLTS = { minCount: 1, maxCount: MAX_SAMPLES, largest: MAX_VOLTS, unit: 'V', gaps: true };
 
 /**
  * Reads one stroke of contract section 4 that JSON was parsed into. `pointer` is where it stands in the body, empty
@@ -74,7 +74,7 @@ function readSupply(value: unknown, pointer: string, faults: Faults): RecordedSu
   if (!isObject(value)) return faults.add(pointer, 'Must be an object.');
   checkNames(value, KNOWN_OF_SUPPLY, pointer, faults);
   const volts = readNumbers(own(value, 'volts'), VOLTS, `${pointer}/volts`, faults);
-  const clock = volts && readClock(value, volts.length, pointer, faults);
+  const clock = volts && readClock(value, volts.length, pointer, faults, MIN_SUPPLY_RATE_HZ);
   return clock && { clock, volts };
 }
 

@@ -10,7 +10,7 @@ export interface LivePiece {
   readonly seq: number;
   /** Place in the header's sides; null: the supply. */
   readonly side: number | null;
-  /** Amperes (NaN: missed), or volts of the supply. */
+  /** Amperes, or volts of the supply; NaN: missed. */
   readonly samples: Float64Array;
 }
 

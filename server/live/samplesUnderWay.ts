@@ -116,7 +116,9 @@ function pushOf(roomId: string, run: readonly PieceUnderWay[]): LiveSamples {
   const [{ strokeId, header, side, firstSample }] = run;
   // Where the supply has pieces, the header has its rate.
   const { rateHz } = side === null ? (header.supply ?? { rateHz: 1 }) : header.sides[side];
-  const values = run.flatMap(({ samples }) => [...samples]);
+  const values = run.flatMap(({ samples }) =>
+    Array.from(samples, (value) => (Number.isNaN(value) ? null : value)),
+  );
   const about = {
     type: 'samples',
     roomId,
@@ -129,6 +131,5 @@ function pushOf(roomId: string, run: readonly PieceUnderWay[]): LiveSamples {
     startsAtS: firstSample / rateHz,
   } as const;
   if (side === null) return { ...about, side: null, volts: values };
-  const amps = values.map((value) => (Number.isNaN(value) ? null : value));
-  return { ...about, side: header.sides[side].side, amps };
+  return { ...about, side: header.sides[side].side, amps: values };
 }

@@ -12,6 +12,7 @@ import {
   MAX_VOLTS,
   MIN_RATE_HZ,
   MIN_SAMPLES,
+  MIN_SUPPLY_RATE_HZ,
 } from '../../ingest/limits.ts';
 
 const RateHz = z.number().min(MIN_RATE_HZ).max(MAX_RATE_HZ).optional();
@@ -48,9 +49,13 @@ const SentStroke = z.strictObject({
     .max(MAX_SIDES),
   supply: z
     .strictObject({
-      rateHz: RateHz,
+      rateHz: z.number().min(MIN_SUPPLY_RATE_HZ).max(MAX_RATE_HZ).optional(),
       t: z.array(Time).min(1).max(MAX_SAMPLES).optional(),
-      volts: z.array(z.number().min(-MAX_VOLTS).max(MAX_VOLTS)).min(1).max(MAX_SAMPLES),
+      volts: z
+        .array(z.number().min(-MAX_VOLTS).max(MAX_VOLTS).nullable())
+        .min(1)
+        .max(MAX_SAMPLES)
+        .describe('null is a missed reading.'),
     })
     .optional(),
   ambientC: z.number().min(AMBIENT_C.min).max(AMBIENT_C.max).optional(),

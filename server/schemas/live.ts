@@ -46,7 +46,11 @@ export const LiveSamples = z.union([
     side: z.string(),
     amps: z.array(z.number().nullable()).readonly().describe('null is a missed sample.'),
   }),
-  z.object({ ...samplesOf, side: z.null().describe("The supply's."), volts: z.array(z.number()).readonly() }),
+  z.object({
+    ...samplesOf,
+    side: z.null().describe("The supply's."),
+    volts: z.array(z.number().nullable()).readonly().describe('null is a missed reading.'),
+  }),
 ]);
 export type LiveSamples = z.infer<typeof LiveSamples>;
 

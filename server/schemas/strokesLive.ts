@@ -7,6 +7,7 @@ import {
   MAX_SAMPLES,
   MAX_SIDES,
   MIN_RATE_HZ,
+  MIN_SUPPLY_RATE_HZ,
 } from '../../ingest/limits.ts';
 import { Time } from './common.ts';
 import { ProblemMessage } from './problemMessage.ts';
@@ -28,7 +29,7 @@ const begin = z.strictObject({
     .array(z.strictObject({ side: z.string(), rateHz: RateHz }))
     .min(1)
     .max(MAX_SIDES),
-  supply: z.strictObject({ rateHz: RateHz }).optional(),
+  supply: z.strictObject({ rateHz: z.number().min(MIN_SUPPLY_RATE_HZ).max(MAX_RATE_HZ) }).optional(),
   ambientC: z.number().min(AMBIENT_C.min).max(AMBIENT_C.max).optional(),
 });
 
@@ -55,8 +56,8 @@ export const LinkMessage = z
       ampsPerCount: z.number().describe('Amperes that one count stands for; not 0.'),
     }),
     z
-      .strictObject({ ...piece, volts: z.array(z.number()).min(1).max(MAX_SAMPLES) })
-      .describe('Of the supply, where the stroke began with one.'),
+      .strictObject({ ...piece, volts: Samples })
+      .describe('Of the supply, where the stroke began with one; null is a missed reading.'),
     z.object({ type: z.literal('end'), token: Token, key: Key }).describe('The stroke is over: store it.'),
   ])
   .meta({ id: 'LinkMessage' });

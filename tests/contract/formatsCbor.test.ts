@@ -68,6 +68,37 @@ describe('a stroke in CBOR', () => {
     });
   });
 
+  test('takes NaN in a plain list for a missed sample', async () => {
+    const sides = [
+      { side: 'front', rateHz: 50, amps: [1.5, Number.NaN, -2] },
+      { side: 'rear', rateHz: 50, milliamps: [Number.NaN, 14_800, 9100] },
+    ];
+    const trace = await stored(encode(stroke(sides, { supply: { rateHz: 0.1, volts: [Number.NaN, 12.5] } })));
+    expect(trace).toEqual({
+      sides: [
+        { side: 'front', rateHz: 50, amps: [1.5, null, -2] },
+        { side: 'rear', rateHz: 50, amps: [null, 14.8, 9.1] },
+      ],
+      supply: { rateHz: 0.1, volts: [null, 12.5] },
+    });
+  });
+
+  test.each([
+    ['text under tag 0', 'c0 74 323032362d30352d30325431363a32303a31315a', '2026-05-02T16:20:11.000Z'],
+    ['whole seconds under tag 1', 'c1 1a 69f6243b', '2026-05-02T16:20:11.000Z'],
+    ['seconds and a part of one under tag 1', 'c1 fb 41da7d890ee0c49c', '2026-05-02T16:20:11.512Z'],
+    ['seconds before 1970 under tag 1', 'c1 29', '1969-12-31T23:59:50.000Z'],
+  ])('takes a start that is %s', async (_, bytes, startedAt) => {
+    const { startedAt: _sent, ...rest } = stroke([{ side: 'front', rateHz: 50, amps: [1, 2] }]);
+    const fields = Object.entries(rest).flatMap(([name, value]) => [encode(name), encode(value)]);
+    const start = [encode('startedAt'), hex(bytes)];
+    const body = Buffer.concat([Buffer.of(0xa0 + Object.keys(rest).length + 1), ...fields, ...start]);
+    const answer = await send(body);
+    expect(answer.body.results, answer.text).toMatchObject([{ outcome: 'stored' }]);
+    const path = `/strokes/${answer.body.results[0].strokeId}`;
+    expect((await service.request('GET', path, { token: fleet.token })).body.startedAt).toBe(startedAt);
+  });
+
   test('takes counts with the amperes of one', async () => {
     const sides = [
       { side: 'front', rateHz: 50, counts: new Int16Array([0, 100, -7]), ampsPerCount: 0.0123 },
@@ -134,11 +165,12 @@ describe('of two strokes in CBOR one that means nothing does not hold back the o
     ['a bignum among numbers', () => withSide(hex('83 01 c2420102 02')), '/sides/0/amps/1'],
     ['a decimal of a bignum', () => withSide(hex('82 01 c4 82 20 c2420102')), '/sides/0/amps/1'],
     ['a decimal beyond any number', () => withSide(hex('82 01 c4 82 1a7fffffff 01')), '/sides/0/amps/1'],
-    [
-      'a time in seconds',
-      () => withField(without('startedAt'), encode('startedAt'), tagged('c1', 1.7e9)),
+    ...['never', [1.7e9], 1e300, Number.NaN, null].map((sent): [string, () => Buffer, string] => [
+      `seconds that are no time: ${JSON.stringify(sent)}`,
+      () => withField(without('startedAt'), encode('startedAt'), tagged('c1', sent)),
       '/startedAt',
-    ],
+    ]),
+    ['a time among numbers', () => withSide(hex('82 01 c1 02')), '/sides/0/amps/1'],
     ['an unknown tag in an unknown field', () => extra(tagged('d903e8', { a: [1, 2] })), '/extra'],
     ['a whole number for a key', () => withField(stroke([side]), encode(7), encode('x')), ''],
     ['a list for a key', () => withField(stroke([side]), encode([1, { a: 2 }]), encode('x')), ''],

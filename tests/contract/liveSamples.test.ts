@@ -127,4 +127,8 @@ test('missed samples are nulls, the supply comes as volts', async () => {
   link.say({ type: 'samples', key, seq: 2, volts: [12] });
   const first = await feed.next('samples');
   expect(first).toMatchObject({ side: null, rateHz: 10, startsAtS: 0 });
+  link.say({ type: 'samples', key, seq: 3, volts: [null] });
+  let latest = await feed.next('samples');
+  while (latest.seq < 3) latest = await feed.next('samples');
+  expect('volts' in latest && latest.volts.at(-1)).toBeNull();
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DecodeError } from '../../../ingest/decodeError.ts';
 import { decodeStrokes } from '../../../ingest/json/strokes.ts';
+import { toStrokeTrace } from '../../../ingest/stroke.ts';
 
 const side = { side: 'front', rateHz: 50, amps: [0.02, 14.8, null, -9.1] };
 const stroke = {
@@ -95,7 +96,6 @@ describe('a wrong field is named', () => {
     ['text among the amps', withSide({ amps: [1, '2'] }), '/sides/0/amps/1'],
     ['an object for amps', withSide({ amps: { length: 3 } }), '/sides/0/amps'],
     ['infinity by overflow', asText('[1,1e999]'), '/sides/0/amps/1'],
-    ['not a number', withSide({ amps: [Number.NaN, 1] }), '/sides/0/amps/0'],
     ['absurd amperes', withSide({ amps: [1, -10_001] }), '/sides/0/amps/1'],
     ['half a milliampere', withSide({ amps: undefined, milliamps: [1, 1.5] }), '/sides/0/milliamps/1'],
     ['a rate of 0', withSide({ rateHz: 0 }), '/sides/0/rateHz'],
@@ -108,7 +108,13 @@ describe('a wrong field is named', () => {
     ['a gap among the times', withSide({ rateHz: undefined, t: [0, 1, null, 3] }), '/sides/0/t/2'],
     ['fewer times than samples', withSide({ rateHz: undefined, t: [0, 1] }), '/sides/0/t'],
     ['supply without volts', { ...stroke, supply: { rateHz: 10 } }, '/supply/volts'],
-    ['a gap among the volts', { ...stroke, supply: { rateHz: 10, volts: [12, null] } }, '/supply/volts/1'],
+    ['text among the volts', { ...stroke, supply: { rateHz: 10, volts: [12, '12'] } }, '/supply/volts/1'],
+    [
+      'a supply that is hardly looked at',
+      { ...stroke, supply: { rateHz: 0.009, volts: [12] } },
+      '/supply/rateHz',
+    ],
+    ['a side that is hardly looked at', withSide({ rateHz: 0.5 }), '/sides/0/rateHz'],
     ['supply without a clock', { ...stroke, supply: { volts: [12] } }, '/supply'],
     ['a thousand and one volts', { ...stroke, supply: { rateHz: 1, volts: [1001] } }, '/supply/volts/0'],
     ['ambient in kelvin', { ...stroke, ambientC: 291 }, '/ambientC'],
@@ -125,6 +131,22 @@ describe('a wrong field is named', () => {
     const misspelt = Object.fromEntries(Array.from({ length: 30 }, (_, i) => [`x${i}`, 1]));
     expect(faultsOf({ ...stroke, ...misspelt })).toHaveLength(10);
   });
+});
+
+test('a slow supply with missed readings is kept as it came, and the analysis is handed those there are', () => {
+  const supply = { rateHz: 0.1, volts: [null, 12.5, null, 12.1] };
+  const [{ stroke: read }] = decode({ ...stroke, supply });
+  if (!read) throw new Error('It was not read.');
+  expect(read.supply).toEqual({
+    clock: { rateHz: 0.1 },
+    volts: Float64Array.of(Number.NaN, 12.5, Number.NaN, 12.1),
+  });
+  expect(toStrokeTrace(read, 'extend').supply).toEqual({
+    timesS: Float64Array.of(10, 30),
+    volts: Float64Array.of(12.5, 12.1),
+  });
+  const [{ stroke: unread }] = decode({ ...stroke, supply: { t: [0, 5], volts: [null, null] } });
+  expect(unread && toStrokeTrace(unread, 'extend').supply).toBeNull();
 });
 
 describe('a batch', () => {
