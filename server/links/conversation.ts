@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { type JsonObject, own } from '../../ingest/json/faults.ts';
+import { keyOf } from '../../ingest/json/stroke.ts';
 import { MAX_SAMPLES } from '../../ingest/limits.ts';
 import { packSamples } from '../../ingest/live/assemble.ts';
 import { endLiveStroke } from '../../ingest/live/finish.ts';
@@ -61,18 +62,18 @@ export class Conversation {
 
   /** Throws what a message is answered with when it is not taken. */
   async take(message: JsonObject, say: Say): Promise<Taken> {
-    switch (own(message, 'type')) {
-      case 'begin':
-        await this.#begin(readHeader(message), say);
-        return SETTLED;
-      case 'samples':
-        return this.#samples(message, say);
-      case 'end':
-        await this.#end(this.#strokeOf(message), say);
-        return SETTLED;
-      default:
-        throw invalidField('/type', 'Must be one of: hello, begin, samples, end.');
+    const type = own(message, 'type');
+    if (type === 'begin') {
+      await this.#begin(readHeader(message), say);
+      return SETTLED;
     }
+    if (type !== 'samples' && type !== 'end')
+      throw invalidField('/type', 'Must be one of: hello, begin, samples, end.');
+    const stroke = await this.#strokeOf(message, say);
+    if (stroke === null) return SETTLED;
+    if (type === 'samples') return this.#samples(stroke, message, say);
+    await this.#end(stroke, say);
+    return SETTLED;
   }
 
   async #begin(header: LiveHeader, say: Say): Promise<void> {
@@ -106,8 +107,7 @@ export class Conversation {
     this.#open.set(header.key, { id, header, counts, nextSeq, lastPiece: Promise.resolve(true) });
   }
 
-  #samples(message: JsonObject, say: Say): Taken {
-    const stroke = this.#strokeOf(message);
+  #samples(stroke: OpenStroke, message: JsonObject, say: Say): Taken {
     const { key } = stroke.header;
     const seq = seqOf(message);
     // Sent once more: the first one stands, and is acknowledged again once it is safe. What became of one that is not
@@ -166,11 +166,17 @@ export class Conversation {
     }
   }
 
-  #strokeOf(message: JsonObject): OpenStroke {
-    const key = own(message, 'key');
-    if (typeof key !== 'string') throw invalidField('/key', 'Must be the key that the stroke began with.');
+  /** Null for one that is stored, which is said again: a sender need not have read that its beginning was answered so. */
+  async #strokeOf(message: JsonObject, say: Say): Promise<OpenStroke | null> {
+    const key = keyOf(message);
+    if (key === null) throw invalidField('/key', 'Must be the key that the stroke began with.');
     const stroke = this.#open.get(key);
     if (stroke !== undefined) return stroke;
+    const strokeId = await storedStroke(this.#parts.db, this.#sender, key);
+    if (strokeId !== null) {
+      say({ type: 'stored', key, strokeId });
+      return null;
+    }
     throw new LinkProblem('conflict', 'No stroke of this key was begun on this link.', { key });
   }
 

@@ -1,7 +1,7 @@
 import { encode } from 'cbor2/encoder';
 import { readCbor } from '../../ingest/cbor/decodeCbor.ts';
 import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
-import { isObject, own } from '../../ingest/json/faults.ts';
+import { isObject, type JsonObject, own } from '../../ingest/json/faults.ts';
 import { setFaultyAside } from '../../ingest/json/partlyRead.ts';
 import { checkJsonShape, MOST_DEPTH_OF_STROKES, MOST_NESTS } from '../../ingest/json/shape.ts';
 import { invalidField, ProblemError } from '../problems.ts';
@@ -11,7 +11,7 @@ import { LARGE_BODY_BYTES } from '../requestBodies.ts';
 export interface Envelope {
   /** Null: there is none, and the broker must vouch for the topic. */
   readonly token: string | null;
-  /** The body of `POST /api/v1/strokes`. */
+  /** The body of `POST /api/v1/strokes`; undefined where it was forgotten. */
   readonly strokes: unknown;
   /** The sender's own, given back with the results. */
   readonly id: string | number | null;
@@ -36,13 +36,18 @@ export function readEnvelope(payload: Buffer): Envelope {
   if (payload.length > LARGE_BODY_BYTES)
     throw new ProblemError('body-too-large', `A message may have ${LARGE_BODY_BYTES} bytes.`);
   const body = formOf(payload) === 'cbor' ? parseCbor(payload) : parse(payload);
-  if (!isObject(body) || own(body, 'strokes') === undefined) return { token: null, strokes: body, id: null };
+  if (!isEnvelope(body)) return { token: null, strokes: body, id: null };
   const token = own(body, 'token') ?? null;
   const id = own(body, 'id') ?? null;
   if (token !== null && typeof token !== 'string') throw invalidField('/token', 'Must be a token.');
   const sound = id === null || typeof id === 'number' || (typeof id === 'string' && id.length <= LONGEST_ID);
   if (!sound) throw invalidField('/id', `Must be a number, or a text of at most ${LONGEST_ID} characters.`);
   return { token, strokes: own(body, 'strokes'), id };
+}
+
+/** What names a token is no stroke, also where the strokes were forgotten. */
+function isEnvelope(body: unknown): body is JsonObject {
+  return isObject(body) && (own(body, 'strokes') !== undefined || own(body, 'token') !== undefined);
 }
 
 export function writeResult(result: object, form: Form): Buffer {
@@ -61,7 +66,7 @@ function parse(payload: Buffer): unknown {
 function parseCbor(payload: Buffer): unknown {
   try {
     const { value, faults } = readCbor(payload);
-    if (!isObject(value) || own(value, 'strokes') === undefined) return setFaultyAside(value, faults);
+    if (!isEnvelope(value)) return setFaultyAside(value, faults);
     return { ...value, strokes: setFaultyAside(value.strokes, faultsOfStrokes(faults)) };
   } catch (cause) {
     if (!(cause instanceof DecodeError)) throw cause;

@@ -1,7 +1,7 @@
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
 import type { Database } from '../database/openDatabase.ts';
 import { problemOf } from '../errorHandler.ts';
-import { PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
+import { invalidField, PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { type Envelope, formOf, readEnvelope, writeResult } from './envelope.ts';
 import { senderOfMessage } from './senderOfMessage.ts';
@@ -35,6 +35,7 @@ export async function takeMessage(
   try {
     envelope = readEnvelope(payload);
     const sender = await senderOfMessage(parts.database, loggerId, envelope.token, parts.trustTopic);
+    if (envelope.strokes === undefined) throw invalidField('/strokes', 'Is missing.');
     const results = await sendStrokes(parts.store, sender, envelope.strokes);
     return writeResult({ ...idOf(envelope), results }, formOf(payload));
   } catch (error) {

@@ -192,6 +192,21 @@ describe('a link that drops', () => {
     expect(await stored(stroke.key)).toEqual([strokeId]);
   });
 
+  test('that is stored already is said to be so whatever is still said of it', async () => {
+    const stroke = liveStroke(fleet, 24);
+    const link = await open();
+    const strokeId = await sayAll(link, stroke);
+    await link.drop();
+    const again = await open();
+    for (const message of [stroke.begin, ...stroke.pieces.slice(0, 2), stroke.end, stroke.end]) {
+      again.say(message);
+      expect(await again.next()).toEqual({ type: 'stored', key: stroke.key, strokeId, form: 'json' });
+    }
+    again.say({ ...stroke.end, key: 'never begun' });
+    expect(await again.next('problem')).toMatchObject({ status: 409, key: 'never begun' });
+    expect(await stored(stroke.key)).toEqual([strokeId]);
+  });
+
   test('a piece sent again is acknowledged again, and the first one stands', async () => {
     const link = await open();
     const stroke = liveStroke(fleet, 24);

@@ -147,6 +147,19 @@ describe('what cannot be taken is answered with a problem, and the next message 
     expect((await board.next()).problem?.status).toBe(status);
   });
 
+  test('strokes that were forgotten, with the id that came', async () => {
+    const forgetful = { token: fleet.loggerToken, id: 'forgetful' };
+    for (const message of [forgetful, encode(forgetful), { ...forgetful, strokes: null }]) {
+      await board.publish(message);
+      expect(await board.next()).toMatchObject({
+        id: 'forgetful',
+        problem: { status: 422, errors: [{ pointer: '/strokes' }] },
+      });
+    }
+    await board.publish({ ...forgetful, token: 'sll_nonsense' });
+    expect(await board.next()).toMatchObject({ id: 'forgetful', problem: { status: 401 } });
+  });
+
   test("another logger's topic", async () => {
     const other = await newFleet(service, token);
     const others = await openBoard(other.loggerId);
