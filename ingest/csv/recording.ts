@@ -18,7 +18,7 @@ export interface Recording {
 }
 
 const MICRO = 1e6;
-/** A room with one motor calls its side so. */
+/** A room with one motor usually calls its side so. */
 export const ONLY_SIDE = 'main';
 const DECIMAL = /^\d{1,6}(?:[.,]\d{1,9})?$/;
 

@@ -17,15 +17,11 @@ export const FORMS = [
 ] as const;
 export type FormType = (typeof FORMS)[number];
 
-/** In a query a plus sign means a space, and the one of a time's offset is often sent as it is. */
-const PLUS_AS_SPACE = / (\d{2}:\d{2})$/;
-
 /**
  * Reads a body of another form than JSON. `nowMs` is what relative times of SenML are relative to. Throws
  * `DecodeError` where not one stroke can be read.
  */
-export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, nowMs: number): SentForm {
-  const query = soundQuery(said);
+export function readForm(type: FormType, bytes: Uint8Array, query: SentQuery, nowMs: number): SentForm {
   switch (type) {
     case 'application/cbor':
       return { strokes: strokesOfCbor(bytes), placeOf: null };
@@ -41,10 +37,6 @@ export function readForm(type: FormType, bytes: Uint8Array, said: SentQuery, now
 function strokesOfCbor(bytes: Uint8Array): unknown {
   const { value, faults } = readCbor(bytes);
   return setFaultyAside(value, faults);
-}
-
-export function soundQuery(said: SentQuery): SentQuery {
-  return { ...said, startedAt: said.startedAt?.replace(PLUS_AS_SPACE, '+$1') };
 }
 
 /** Throws `DecodeError` where the bytes are not UTF-8: a picture or a program is none. */

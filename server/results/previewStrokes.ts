@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { previewCsv } from '../../ingest/csv/previewCsv.ts';
 import { DecodeError } from '../../ingest/decodeError.ts';
-import { soundQuery, textOf } from '../../ingest/forms/readForm.ts';
+import { textOf } from '../../ingest/forms/readForm.ts';
 import type { SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
@@ -21,7 +21,7 @@ export async function previewStrokes(
   const room = await findRoom(db, accountId, roomId);
   const read = { sides: room.sides, positiveDirection: room.positive_direction };
   try {
-    const preview = previewCsv(textOf(bytes), soundQuery(query), read);
+    const preview = previewCsv(textOf(bytes), query, read);
     const { startedAtMs, columns, strokes, sides, supply, ...rest } = preview;
     const problems = [...preview.problems, ...impossibleStart(startedAtMs, Date.now())];
     return {

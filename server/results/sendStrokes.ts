@@ -52,7 +52,7 @@ async function storeAll(
 }
 
 /** A logger sends to its coach; a person to its account, and to each coach that it visits, where it is of the staff. */
-function sendersOf(caller: Caller): Sender[] {
+export function sendersOf(caller: Caller): Sender[] {
   const { accountId } = caller;
   const senderId = callerId(caller);
   if (caller.kind === 'logger')

@@ -26,7 +26,9 @@ export const SentStrokesQuery = z.object({
   side: z
     .string()
     .optional()
-    .describe('CSV: the side that a column names which says only its unit; main unless said.'),
+    .describe(
+      'CSV: the side of a column that says only its unit; unless said that of the room, main where it has several.',
+    ),
   columns: z
     .string()
     .optional()
@@ -45,6 +47,11 @@ export class RawForm {
     this.type = type;
     this.bytes = bytes;
   }
+}
+
+/** Whose columns may name no side. */
+export function isCsv(body: unknown): boolean {
+  return body instanceof RawForm && body.type === 'text/csv';
 }
 
 const OTHER_CHARSET = /;\s*charset\s*=\s*"?(?!utf-?8\b|us-ascii\b)[^";]/i;

@@ -9,6 +9,7 @@ import { notFound } from '../problems.ts';
 import { LARGE_BODY } from '../requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
 import { OneAtATime } from '../results/oneAtATime.ts';
+import { onlySide } from '../results/onlySide.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { SentStrokes } from '../results/sentStrokes.ts';
 import { findStroke, strokeView } from '../results/strokeView.ts';
@@ -16,7 +17,7 @@ import { ByIdParams } from '../schemas/common.ts';
 import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
+import { isCsv, SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
 
 const tags = ['strokes'];
 
@@ -53,7 +54,13 @@ export async function strokeRoutes(app: App): Promise<void> {
           for (const { outcome } of outcomes) app.metrics.strokes.inc({ outcome });
           return outcomes;
         };
-        const answer = async () => ({ results: await sendForm(request.body, request.query, send) });
+        const answer = async () => {
+          const { body, query } = request;
+          const side =
+            query.side ??
+            (isCsv(body) ? await onlySide(request.db, callerOf(request), query.roomId) : undefined);
+          return { results: await sendForm(body, { ...query, side }, send) };
+        };
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();
         return keyed.run(() => createOnce(request.db, reply, answer));

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
 import { countStrokes, recording, sendAs, strokeOf, traceOf } from './formatsFixture.ts';
+import { newRoomOf } from './lentFixture.ts';
 import { type Fleet, newFleet, settled, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
@@ -53,6 +54,32 @@ describe('one stroke', () => {
     const [trace] = await traces(await send(text));
     expect(trace).toEqual({ sides: BOTH });
   });
+
+  test.each(['amps', 'current_a', 'A', 'current'])(
+    'of the only side of a room, whatever that is called, where %s names none',
+    async (title) => {
+      const lone = await newRoomOf(service, fleet.token, { sides: ['kerb'] });
+      const text = `t,${title}\n0,1\n1,2\n`;
+      const query = { roomId: lone.roomId, startedAt: START, key: title, direction: 'extend' };
+      const sent = await sendAs(service, lone, 'text/csv', text, query);
+      expect(sent.body.results, sent.text).toMatchObject([{ outcome: 'stored' }]);
+      const { strokeId } = sent.body.results[0];
+      expect((await traceOf(service, lone, strokeId)).sides).toEqual([
+        { side: 'kerb', t: [0, 1], amps: [1, 2] },
+      ]);
+      const asPerson = { ...lone, loggerToken: lone.token };
+      const byHand = await sendAs(service, asPerson, 'text/csv', text, query);
+      expect(byHand.body.results).toMatchObject([{ outcome: 'stored' }]);
+      // Another logger is told of this room what it is told of one that does not exist.
+      const [theirs, none] = await Promise.all(
+        [query, { ...query, roomId: randomUUID() }].map((each) =>
+          sendAs(service, fleet, 'text/csv', text, each),
+        ),
+      );
+      expect(theirs.body).toEqual(none.body);
+      expect((await send(text)).body.results).toMatchObject([{ outcome: 'rejected' }]);
+    },
+  );
 
   test('without times, at a rate, with its supply and temperature', async () => {
     const text = 'front A,rear A,supply V,ambient C\n0.02,0.01,12.9,18.5\n14.8,14.5,12.1,\n9.1,9.3,12.3,\n';
