@@ -6,7 +6,7 @@ import { measureSide } from './stroke/measureSide.ts';
 import { plausibleSupply } from './stroke/plausibleSupply.ts';
 import { readSides, sidesToMeasure, TOO_BRIEF } from './stroke/readSides.ts';
 import { interpolate } from './stroke/travelPosition.ts';
-import type { RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
+import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
 /**
  * Everything that one stroke's samples say without the room's history: phases, measures, positions, the share of
@@ -18,7 +18,7 @@ import type { RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 export function measureStroke(trace: StrokeTrace, room: RoomDescription): StrokeAnalysis {
   const direction = trace.direction ?? directionBySign(trace, room);
   if (direction === null) {
-    return unusable('The direction was not given and cannot be told from the sign of the current.');
+    return unusable(null, 'The direction was not given and cannot be told from the sign of the current.');
   }
   const { active, unread } = readSides(trace);
   const doubts: DoneAnalysis['doubts'][number][] = [...unread];
@@ -26,7 +26,11 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   if (active.length === 0) {
     // A switch that was only tapped speaks against no sensor.
     const tapped = unread.every(({ detail }) => detail === TOO_BRIEF.detail);
-    return unusable(`No side could be measured. ${reasons.join(' ')}`.trim(), tapped ? [] : doubts);
+    return unusable(
+      direction,
+      `No side could be measured. ${reasons.join(' ')}`.trim(),
+      tapped ? [] : doubts,
+    );
   }
   const supply = plausibleSupply(trace.supply, room.nominalVolts);
   const sides: Record<string, SideMeasures> = {};
@@ -37,7 +41,8 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
     doubts.push(...doubtsOf(side.signal, side.rest, measured));
   }
   const names = room.sides.filter((name) => sides[name] !== undefined);
-  if (names.length === 0) return unusable('The stroke is too short to hold any running current.', doubts);
+  if (names.length === 0)
+    return unusable(direction, 'The stroke is too short to hold any running current.', doubts);
   return {
     status: 'done',
     direction,
@@ -50,8 +55,12 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   };
 }
 
-function unusable(reason: string, doubts: DoneAnalysis['doubts'] = []): UnusableAnalysis {
-  return { status: 'unusable', reason, doubts };
+function unusable(
+  direction: Direction | null,
+  reason: string,
+  doubts: DoneAnalysis['doubts'] = [],
+): UnusableAnalysis {
+  return { status: 'unusable', reason, doubts, direction };
 }
 
 /** Each side's part of the running current of all; null where one of the room's sides was not measured. */

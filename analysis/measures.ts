@@ -123,6 +123,8 @@ export interface UnusableAnalysis {
   /** A sentence for people. */
   readonly reason: string;
   readonly doubts?: DoneAnalysis['doubts'];
+  /** As it was sent or as the sign of the current tells it; null or missing: it is not known. */
+  readonly direction?: Direction | null;
 }
 
 /** The whole of what one stroke's samples say, whatever the room's history. */

@@ -14,7 +14,7 @@ export function strokeView(row: Selectable<StrokeTable>): Stroke {
     roomId: row.room_id,
     loggerId: row.logger_id,
     key: row.key,
-    direction: row.direction ?? (analysis?.status === 'done' ? analysis.direction : null),
+    direction: row.direction ?? analysis?.direction ?? null,
     startedAt: row.started_at.toISOString(),
     placedAt: row.placed_at.toISOString(),
     placedBy: row.placed_by,

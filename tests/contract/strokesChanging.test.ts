@@ -137,3 +137,23 @@ describe('the list of a room', () => {
     },
   );
 });
+
+test.each([
+  { amps: [0.02, 14.8, 9.1], direction: 'extend' },
+  { amps: [-0.02, -14.8, -9.1, -9], direction: 'retract' },
+])(
+  'a record too short to measure still tells by its sign that it is a $direction',
+  async ({ amps, direction }) => {
+    const roomId = await newRoom(service, fleet.token, fleet.coachId);
+    const [front] = strokeBody(roomId, 0).sides;
+    const sent = { ...strokeBody(roomId, 0), direction: undefined, key: `short ${direction}` };
+    const [id] = await store(service, fleet, [{ ...sent, sides: [{ ...front, amps }] }]);
+    await settled(service, fleet.token, roomId);
+    const read = await service.request('GET', `/strokes/${id}`, { token: fleet.token });
+    expect(read.body).toMatchObject({ direction, analysis: { status: 'unusable' } });
+    const listed = await service.request('GET', `/rooms/${roomId}/strokes?direction=${direction}`, {
+      token: fleet.token,
+    });
+    expect(listed.body.items.map((item: { id: string }) => item.id)).toEqual([id]);
+  },
+);

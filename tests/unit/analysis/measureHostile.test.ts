@@ -106,7 +106,8 @@ test('a switch that was only tapped is of no use either, and speaks against no s
   const amps = Float64Array.from({ length: 500 }, (_, i) => (i > 200 && i < 220 ? 9 : 0));
   const trace = traceOf([{ side: 'main', timesS: evenTimes(50, 10), amps }]);
   const reason = expect.stringMatching(/less than a second/);
-  expect(measureStroke(trace, ONE_MOTOR)).toEqual({ status: 'unusable', reason, doubts: [] });
+  const direction = 'extend';
+  expect(measureStroke(trace, ONE_MOTOR)).toEqual({ status: 'unusable', reason, doubts: [], direction });
 });
 
 test('a stroke without any side, or with strangers only, is unusable and says so', () => {
