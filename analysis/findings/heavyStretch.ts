@@ -130,6 +130,14 @@ export function takeStretches(context: FindingContext): FoundStretch[] {
   return all.sort((a, b) => b.part - a.part);
 }
 
+/** Of so many of the latest strokes a side shows a stretch that is there, though its length hides it now and then. */
+const SHOWN = { strokes: 2, of: 4 };
+
+/** Whether a side has shown a stretch of late, whether or not the latest stroke did. */
+export function isStretchedLately({ state }: Pick<FindingContext, 'state'>, side: string): boolean {
+  return isLasting(state.recent[`heavy-stretch ${side}`] ?? [], SHOWN.strokes, SHOWN.of);
+}
+
 /** Whether two stretches are of one place. */
 export function isSamePlace(a: HeavyStretch, b: HeavyStretch): boolean {
   return a.from < b.to && b.from < a.to;

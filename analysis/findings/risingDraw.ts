@@ -5,6 +5,7 @@ import {
   type FoundStretch,
   type HeavyStretch,
   isSamePlace,
+  isStretchedLately,
   stretchIsOver,
   takeStretches,
 } from './heavyStretch.ts';
@@ -120,10 +121,12 @@ function ofStretches({ state, direction }: FindingContext, stretches: readonly H
   const { sides } = state.room;
   const [highest] = stretches;
   const { from, to, part } = highest;
-  const alike = stretches.filter(
-    (other) => other.part >= SAME_PART * highest.part && isSamePlace(other, highest),
-  );
-  const isOfAll = sides.length > 1 && alike.length === sides.length;
+  const isAlike = (side: string) => {
+    const own = stretches.find((other) => other.side === side);
+    if (own === undefined) return isStretchedLately({ state }, side);
+    return own.part >= SAME_PART * highest.part && isSamePlace(own, highest);
+  };
+  const isOfAll = sides.length > 1 && sides.every(isAlike);
   const percent = (of: number) => Math.round(100 * of);
   const who = isOfAll ? 'both sides' : nameSide(highest.side, sides);
   return {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
+import type { SideMeasures } from '../../../analysis/measures.ts';
 import { summariseRoom } from '../../../analysis/room/fold.ts';
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
@@ -189,4 +190,20 @@ test('a stretch that takes what it always did is not heavy because the rest of t
   );
   const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => `${kind} ${side}`);
   expect(said).not.toContain('rising-draw front');
+});
+
+test('a stretch of both sides is of both, though one of them hides it now and then', () => {
+  const bound = (measured: SideMeasures): Partial<SideMeasures> => ({
+    profile: measured.profile.map((amps, bin) =>
+      amps !== null && bin > 20 && bin < 34 ? 1.45 * amps : amps,
+    ),
+  });
+  const sidesAfter = (strokes: number) => {
+    const events = strokeEvents(LEARNT + strokes, ROOM, 4).map((event, i) => {
+      if (i < LEARNT) return event;
+      return changed(event, i % 3 === 2 ? { front: bound } : { front: bound, rear: bound });
+    });
+    return foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  };
+  for (const strokes of [9, 10, 11, 12]) expect(sidesAfter(strokes)).toEqual([['rising-draw', null]]);
 });
