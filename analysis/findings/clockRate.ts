@@ -2,6 +2,7 @@ import { median } from '../statistics/median.ts';
 import { DIRECTIONS } from '../trace.ts';
 import { droppedOn } from './droppedLoad.ts';
 import { type FindingContext, openOf } from './finding.ts';
+import { stopsUsually } from './shortSigns.ts';
 import { isWeak } from './weakSupply.ts';
 import { holdsBothEnds } from './wholeCourse.ts';
 
@@ -24,7 +25,7 @@ const SAME_CURRENT = 0.1;
 /**
  * By how much the logger's rate seems to be off: the factor, natural logarithm, by which all strokes of both directions
  * seem to take longer (negative: shorter) at an unchanged current; null: it is not. A weak supply slows the room and
- * lowers the stall; strokes that really end early show a part of the usual course only. Once said, it goes on with each
+ * lowers the stall; strokes that really end early show a part of the usual course only, or miss their stop. Once said, it goes on with each
  * stroke whose time is nearer to what was said than to its normal. An overloaded room's time hangs on a little more or
  * less of supply, and on where it trips: nothing is said of its rate; nor on a weak supply, which holds back what is
  * found of times.
@@ -41,7 +42,8 @@ export function rateChange(context: FindingContext): number | null {
   // One side that works harder slows them all.
   const told = byRate || timed.every(({ isOther }) => !isOther) ? raw : 0;
   const own = clock[context.direction];
-  const whole = told > -LEAST / 2 || byRate || holdsBothEnds(context, Math.exp(told));
+  const isComplete = !lacksStop(context) && holdsBothEnds(context, Math.exp(told));
+  const whole = told > -LEAST / 2 || byRate || isComplete;
   own.push({ longer: told, whole });
   if (own.length > LATEST) own.shift();
   const shared = sharedBy(context);
@@ -49,6 +51,12 @@ export function rateChange(context: FindingContext): number | null {
   clock.usualRun = goesOn ? 0 : clock.usualRun + 1;
   clock.said = shared ?? (clock.usualRun < FORGOTTEN ? clock.said : null);
   return goesOn ? clock.said : null;
+}
+
+/** Whether a stroke did not come to the stop that this direction comes to as a rule: no clock takes that away. */
+function lacksStop({ state, analysis, direction }: FindingContext): boolean {
+  const stopped = Object.values(analysis.sides).some(({ endStopAmps }) => endStopAmps !== null);
+  return !stopped && stopsUsually(state.travel[direction]);
 }
 
 /** All sides have one clock: what they do not share is none of its. */

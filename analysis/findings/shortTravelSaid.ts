@@ -1,9 +1,10 @@
 import { median } from '../statistics/median.ts';
-import { type Direction, otherWay } from '../trace.ts';
+import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingContext, openOf } from './finding.ts';
 import { lackedEnd } from './lackedEnd.ts';
 import { wayOf } from './names.ts';
+import { stopsUsually } from './shortSigns.ts';
 import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
 
 /** A travel that ends so much early is worth a visit by itself, per cent. */
@@ -36,6 +37,20 @@ export function letGo(travel: TravelMemory, direction: Direction, open: Warning)
   return travel[otherWay(direction)].saidOf === open.direction ? [] : [open];
 }
 
+/** A single stroke may be let go before its stop. */
+const MISSING_STOPS = 2;
+
+/** The one direction whose latest strokes came to no stop, as its strokes do as a rule; null: neither did, or both. */
+function missesStop(travel: TravelMemory): Direction | null {
+  const missing = DIRECTIONS.filter((way) => {
+    const latest = travel[way].latest.slice(-MISSING_STOPS);
+    return (
+      latest.length === MISSING_STOPS && stopsUsually(travel[way]) && latest.every(({ stopped }) => !stopped)
+    );
+  });
+  return missing.length === 1 ? missing[0] : null;
+}
+
 /** A stroke that lacks less than this part of what others do is no cause of theirs: a guess, no source. */
 const WHOLE_PART = 1 / 3;
 
@@ -61,7 +76,7 @@ export function endsEarly(
   const percent = Math.round(-100 * Math.expm1(-usual));
   const lacked = lackedEnd(travel);
   const isOfOther = lacked !== null && !wasWhole(travel[lacked], usual);
-  const at = open?.direction ?? (isOfOther ? lacked : direction);
+  const at = open?.direction ?? missesStop(travel) ?? (isOfOther ? lacked : direction);
   own.saidOf = at;
   const stalls = travel[at].latest.at(-1)?.stopped === true;
   return {

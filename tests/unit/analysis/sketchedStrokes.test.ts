@@ -29,7 +29,12 @@ const ROOM: RoomDescription = {
   positiveDirection: 'extend',
 };
 
-function sketched(pair: number, direction: Direction, changes: Partial<Sketch>): ToldEvent {
+function sketched(
+  pair: number,
+  direction: Direction,
+  changes: Partial<Sketch>,
+  knowsVolts: boolean,
+): ToldEvent {
   const { lastsS, stallAmps, volts } = { ...USUAL, ...changes };
   const index = 2 * pair + (direction === 'extend' ? 0 : 1);
   const random = new Random(100 + index);
@@ -51,7 +56,9 @@ function sketched(pair: number, direction: Direction, changes: Partial<Sketch>):
         rateHz: RATE_HZ,
         amps: Array.from({ length: samples }, (_, i) => ampsAt(i / RATE_HZ - REST_S)),
       })),
-      supply: { rateHz: 10, volts: Array.from({ length: Math.ceil(lastsS * 10) + 10 }, () => volts) },
+      ...(knowsVolts
+        ? { supply: { rateHz: 10, volts: Array.from({ length: Math.ceil(lastsS * 10) + 10 }, () => volts) } }
+        : {}),
       ambientC: 20,
     },
   };
@@ -61,11 +68,11 @@ const HEALTHY = 10;
 const AFTER = 8;
 
 /** What is said of ten healthy pairs of strokes and some more, of which each direction may be another; null: none of it. */
-function saidOf(extend: Partial<Sketch> | null, retract: Partial<Sketch> | null) {
+function saidOf(extend: Partial<Sketch> | null, retract: Partial<Sketch> | null, knowsVolts = true) {
   const events = Array.from({ length: HEALTHY + AFTER }, (_, pair) =>
     (['extend', 'retract'] as const).flatMap((direction) => {
       const changes = pair < HEALTHY ? {} : direction === 'extend' ? extend : retract;
-      return changes === null ? [] : [sketched(pair, direction, changes)];
+      return changes === null ? [] : [sketched(pair, direction, changes, knowsVolts)];
     }),
   ).flat();
   const { warnings } = playHistory(ROOM, events);
@@ -113,6 +120,17 @@ test.each<ShortCase>([
   ]);
   const isStalled = (way === 'extend' ? extend : retract)?.stallAmps === undefined;
   expect(said[0].headline.includes('stalls')).toBe(isStalled);
+});
+
+test.each([
+  { name: 'on a supply that was recorded', volts: true },
+  { name: 'on a supply that nobody recorded', volts: false },
+])('where both ways are squeezed alike the one that lost its stop ends early, $name', ({ volts }) => {
+  const squeezed = { lastsS: 15 };
+  const said = saidOf({ ...squeezed, ...NO_STALL }, squeezed, volts);
+  expect(said.map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', 'extend']]);
+  const both = saidOf({ ...squeezed, ...NO_STALL }, { ...squeezed, ...NO_STALL }, volts);
+  expect([...new Set(both.map(({ kind }) => kind))]).toEqual(['short-travel']);
 });
 
 test('a weak supply alone holds back whatever else the times may say', () => {
