@@ -3,6 +3,7 @@ import { StartError } from './database/startError.ts';
 import { type Limits, LimitsEnvironment, limitsFrom } from './limits/limits.ts';
 import type { BrokerSettings } from './mqtt/brokerLink.ts';
 import { BrokerEnvironment, brokerSettings } from './mqtt/brokerSettings.ts';
+import { plainFault } from './plainFault.ts';
 import { Email, Password } from './schemas/session.ts';
 
 const Port = z
@@ -102,7 +103,7 @@ export interface Configuration {
 /** Reads the environment; a variable set to nothing counts as left out. Throws `StartError` naming a bad one. */
 export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration {
   const set = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''));
-  const read = Environment.safeParse(set);
+  const read = Environment.safeParse(set, { error: plainFault });
   if (!read.success) throw new StartError(firstFault(read.error.issues));
   const {
     ADMIN_EMAIL: email,
@@ -133,5 +134,5 @@ export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration
 /** Values are not repeated: one of them is a password. */
 function firstFault(issues: readonly z.core.$ZodIssue[]): string {
   const [issue] = issues;
-  return `The environment variable ${issue?.path.join('.')} is wrong: ${issue?.message}.`;
+  return `The environment variable ${issue?.path.join('.')} is wrong: ${issue?.message.replace(/\.$/, '')}.`;
 }

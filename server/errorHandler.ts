@@ -39,7 +39,11 @@ export function problemOf(error: unknown): ProblemError {
   // Every Node, Postgres and Fastify error carries these where they apply; both are checked before use.
   const { code, statusCode } = error as Partial<FastifyError>;
   if (code === 'FST_ERR_HANDLER_TIMEOUT') return unavailable(error);
-  return fromDatabase(String(code ?? ''), error) ?? fromFastify(statusCode, error) ?? internal();
+  return (
+    fromDatabase(String(code ?? ''), error) ??
+    fromFastify(statusCode, String(code ?? ''), error) ??
+    internal()
+  );
 }
 
 /** An id in the address that cannot be one names nothing; a query or a body is at fault by its fields. */
@@ -81,7 +85,16 @@ const BY_STATUS: Readonly<Record<number, ProblemName>> = {
   429: 'too-many-requests',
 };
 
-function fromFastify(status: number | undefined, error: Error): ProblemError | null {
+/** What the framework says for itself is for programmers. */
+const IN_OUR_WORDS: Readonly<Record<string, string>> = {
+  FST_ERR_BAD_URL: 'The address cannot be read: what follows a % in it is no character of UTF-8.',
+  FST_ERR_CTP_INVALID_JSON_BODY: 'The body is not JSON, or has a name in it that is not taken.',
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: 'What the Content-Type names is not taken at this address.',
+};
+
+function fromFastify(status: number | undefined, code: string, error: Error): ProblemError | null {
   if (status === undefined || status < 400 || status > 499) return null;
-  return new ProblemError(BY_STATUS[status] ?? 'malformed-request', error.message);
+  const problem = BY_STATUS[status] ?? 'malformed-request';
+  if (problem === 'not-found') return new ProblemError(problem, 'There is nothing at this address.');
+  return new ProblemError(problem, IN_OUR_WORDS[code] ?? error.message);
 }

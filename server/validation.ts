@@ -28,7 +28,8 @@ export const validateWithZod: FastifySchemaCompiler<z.ZodType> = ({ schema }) =>
   };
 };
 
-function faultsOf(issues: readonly z.core.$ZodIssue[]): FieldFault[] {
+/** The fields at fault by what a schema found, which was asked for plain words. */
+export function faultsOf(issues: readonly z.core.$ZodIssue[]): FieldFault[] {
   return issues.flatMap((issue) => {
     if (issue.code !== 'unrecognized_keys')
       return [{ pointer: pointerOf(issue.path), detail: issue.message }];

@@ -1,5 +1,7 @@
+import { plainFault } from '../plainFault.ts';
 import { ProblemError } from '../problems.ts';
 import { LiveRequest } from '../schemas/live.ts';
+import { faultsOf } from '../validation.ts';
 
 /** Every message of a person is short: a type and an id or a token. */
 const LONGEST_MESSAGE_BYTES = 4096;
@@ -9,12 +11,9 @@ export function readRequest(bytes: Buffer, isBinary: boolean): LiveRequest {
   if (isBinary) throw new ProblemError('unsupported-media-type', 'Send JSON as text.');
   if (bytes.length > LONGEST_MESSAGE_BYTES)
     throw new ProblemError('body-too-large', `A message may have ${LONGEST_MESSAGE_BYTES} bytes.`);
-  const read = LiveRequest.safeParse(parse(bytes));
+  const read = LiveRequest.safeParse(parse(bytes), { error: plainFault });
   if (read.success) return read.data;
-  const errors = read.error.issues.map(({ path, message }) => ({
-    pointer: path.map((part) => `/${String(part)}`).join(''),
-    detail: message,
-  }));
+  const errors = faultsOf(read.error.issues);
   throw new ProblemError('invalid-field', 'The message is not one of those taken here.', { errors });
 }
 

@@ -217,6 +217,22 @@ describe('an address', () => {
   });
 
   test.each([
+    '/api/v1//coaches',
+    '/../../etc/passwd',
+    '/assets/..%5c..',
+    '/assets/%2e%2e/%2e%2e/etc',
+    `/api/v1/${'a'.repeat(9000)}`,
+  ])('%s is told of in words of ours', async (path) => {
+    const said = await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${token}`);
+    expect(JSON.parse(said.slice(said.indexOf('{')))).toEqual({
+      type: '/problems/not-found',
+      title: 'There is no such thing',
+      status: 404,
+      detail: 'There is nothing at this address.',
+    });
+  });
+
+  test.each([
     '/api/v1/coaches/%00',
     '/api/v1/coaches/%ff',
     '/api/v1/coaches/%',

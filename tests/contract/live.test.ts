@@ -229,7 +229,9 @@ describe('hostile messages', () => {
   ])('%s is answered with a problem, and the feed goes on', async (_, message, status) => {
     const feed = await open();
     feed.say(message);
-    expect(await feed.next()).toMatchObject({ type: 'problem', problem: { status } });
+    const answer = await feed.next();
+    expect(answer).toMatchObject({ type: 'problem', problem: { status } });
+    expect(JSON.stringify(answer)).not.toMatch(/invalid (?!field)|expected|received/i);
     feed.say({ type: 'watch', roomId: fleet.roomId });
     expect((await feed.next()).type).toBe('status');
   });

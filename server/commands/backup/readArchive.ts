@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { plainFault } from '../../plainFault.ts';
 import { ArchiveError, readAll, readTar } from '../readTar.ts';
 import { BackupDigests, BackupError, BackupHead, FIRST_ENTRY, LAST_ENTRY, tableOfPart } from './format.ts';
 
@@ -47,7 +48,7 @@ async function jsonOf<Schema extends z.ZodType>(
   } catch (cause) {
     throw new BackupError('One of its lists is no JSON.', { cause });
   }
-  const read = schema.safeParse(value);
+  const read = schema.safeParse(value, { error: plainFault });
   if (read.success) return read.data;
   throw new BackupError(`It is no backup of this program: ${z.prettifyError(read.error)}`);
 }

@@ -7,6 +7,7 @@ import { prepareStroke, storeStrokes } from '../../../ingest/storeStrokes.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
 import { newToken } from '../../access/tokens.ts';
+import { plainFault } from '../../plainFault.ts';
 import { ArchiveError, readAll, readTar } from '../readTar.ts';
 import { EXPORTED, ExchangeError, type ExportedStroke, ExportHead, kindOf } from './format.ts';
 
@@ -191,7 +192,7 @@ async function read<Schema extends z.ZodType>(
     if (cause instanceof ArchiveError) throw cause;
     throw new ExchangeError(`${name} is no JSON.`, { cause });
   }
-  const parsed = schema.safeParse(value);
+  const parsed = schema.safeParse(value, { error: plainFault });
   if (parsed.success) return parsed.data;
   throw new ExchangeError(`${name} cannot be read: ${z.prettifyError(parsed.error)}`);
 }
