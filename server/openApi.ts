@@ -5,6 +5,7 @@ import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-pro
 import { z } from 'zod';
 import { SESSION_COOKIE } from './access/sessionCookie.ts';
 import type { App } from './appTypes.ts';
+import { operationIdOf } from './operationId.ts';
 import { LONGEST_KEY, REPLAYED } from './routes/createOnce.ts';
 
 const SECURITY = {
@@ -82,7 +83,8 @@ export const openApi = fp(async (app: App) => {
     const { access = 'person', messages } = route.config ?? {};
     // Whoever opens a WebSocket without a token sends it on it.
     const security = messages === undefined ? SECURITY[access] : [{ [messages.token]: [] }, {}];
-    if (route.schema !== undefined) route.schema = { ...route.schema, security: [...security] };
+    if (route.schema !== undefined)
+      route.schema = { operationId: operationIdOf(route), ...route.schema, security: [...security] };
   });
   await app.register(swagger, {
     openapi: {
@@ -92,6 +94,8 @@ export const openApi = fp(async (app: App) => {
         version: '1',
         description: 'Takes in the motor current of slide rooms, learns their normal and warns of trouble.',
       },
+      // Wherever the description was read from: the service may stand behind any name.
+      servers: [{ url: '/' }],
       webhooks: { news: NEWS },
       components: {
         securitySchemes: {

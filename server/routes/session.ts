@@ -32,7 +32,13 @@ export async function sessionRoutes(app: App): Promise<void> {
   app.post(
     '/api/v1/session',
     {
-      schema: { tags: ['session'], summary: 'Sign in', body: SignInBody, response: { 200: SignedIn } },
+      schema: {
+        tags: ['session'],
+        operationId: 'signIn',
+        summary: 'Sign in',
+        body: SignInBody,
+        response: { 200: SignedIn },
+      },
       config: {
         access: 'public',
         problems: ['wrong-password', 'too-many-attempts'],
@@ -64,7 +70,14 @@ export async function sessionRoutes(app: App): Promise<void> {
 
   app.delete(
     '/api/v1/session',
-    { schema: { tags: ['session'], summary: 'Sign out', response: { 204: NO_CONTENT } } },
+    {
+      schema: {
+        tags: ['session'],
+        operationId: 'signOut',
+        summary: 'Sign out',
+        response: { 204: NO_CONTENT },
+      },
+    },
     async (request, reply) => {
       const token = tokenOf(request);
       if (token !== null) await endSession(request.db, token);

@@ -11,6 +11,7 @@ export async function setUpRoutes(app: App): Promise<void> {
     {
       schema: {
         tags: ['session'],
+        operationId: 'setUp',
         summary: 'Make the first account by the link that the service printed',
         body: SetUpBody,
         response: { 201: SignedIn },

@@ -40,6 +40,7 @@ export async function strokeRoutes(app: App): Promise<void> {
         decompress: { ...LARGE_BODY.decompress, requestEncodings: ['gzip', 'identity'] },
         schema: {
           tags,
+          operationId: 'sendStrokes',
           summary: 'Send strokes: one, or an array of up to 500; or a SenML pack, or a CSV recording',
           consumes: ['application/json', ...FORMS],
           querystring: SentStrokesQuery,
