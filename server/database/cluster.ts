@@ -10,6 +10,9 @@ import type { SystemUser } from './unprivilegedUser.ts';
 
 export const SUPERUSER = 'slideload';
 
+/** Of the folder in a data folder that holds the database: it is there once it is whole. */
+export const CLUSTER = 'postgres';
+
 /** The files of one embedded database, all below one data folder. */
 export interface Cluster {
   /** What Postgres calls its data directory. */
@@ -25,7 +28,7 @@ export async function openCluster(
   user: SystemUser | null,
   way: RunAs,
 ): Promise<Cluster> {
-  const folder = join(dataFolder, 'postgres');
+  const folder = join(dataFolder, CLUSTER);
   const password = await readPassword(join(dataFolder, 'postgres-password'), user);
   if (existsSync(folder)) {
     await refuseOtherVersion(folder, binaries.major);

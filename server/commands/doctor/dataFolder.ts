@@ -1,6 +1,7 @@
-import { constants } from 'node:fs';
+import { constants, existsSync } from 'node:fs';
 import { access, stat, statfs } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
+import { CLUSTER } from '../../database/cluster.ts';
 import { bytesInWords } from '../bytesInWords.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
@@ -15,6 +16,8 @@ export async function examineDataFolder(dataDir: string): Promise<Finding[]> {
   if ((await modeOf(folder)) === null)
     return [attend(`${folder} is not there yet.`, 'The first start makes it.')];
   const findings: Finding[] = [await writable(folder), await room(folder)];
+  if (!holdsDatabase(dataDir))
+    findings.push(attend(`${folder} holds no database yet.`, 'The first start makes it.'));
   const secret = await modeOf(join(folder, 'postgres-password'));
   if (secret !== null && (secret & OTHERS) !== 0)
     findings.push(
@@ -24,6 +27,11 @@ export async function examineDataFolder(dataDir: string): Promise<Finding[]> {
       ),
     );
   return findings;
+}
+
+/** Whether a service ever started on the folder. */
+export function holdsDatabase(dataDir: string): boolean {
+  return existsSync(join(resolve(dataDir), CLUSTER));
 }
 
 async function writable(folder: string): Promise<Finding> {

@@ -3,7 +3,7 @@ import { openDatabase } from '../../database/openDatabase.ts';
 import { reachDatabase } from '../../database/reachDatabase.ts';
 import { reachDatabaseOf } from '../reachDatabase.ts';
 import { examineDatabase } from './database.ts';
-import { examineDataFolder } from './dataFolder.ts';
+import { examineDataFolder, holdsDatabase } from './dataFolder.ts';
 import { broken, type Finding } from './finding.ts';
 import { examineProgram } from './program.ts';
 import { examineTelling } from './telling.ts';
@@ -14,7 +14,11 @@ const CONNECTIONS = 2;
 /** Looks at everything in turn; what cannot be reached is one finding, and the rest of it is left out. */
 export async function examine(configuration: Configuration, now: Date): Promise<Finding[]> {
   const findings = [...(await examineProgram())];
-  if (configuration.databaseUrl === null) findings.push(...(await examineDataFolder(configuration.dataDir)));
+  if (configuration.databaseUrl === null) {
+    findings.push(...(await examineDataFolder(configuration.dataDir)));
+    // To reach an embedded Postgres is to make one where there is none.
+    if (!holdsDatabase(configuration.dataDir)) return findings;
+  }
   try {
     const { url, leave } = await reachDatabaseOf(configuration);
     try {
