@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { DEMO_SIGN_IN } from '../../server/demo/demoSignIn.ts';
 import { FIRST_PERSON, startService, type TestService } from '../support/service.ts';
 import { settled } from './strokeFixture.ts';
 
@@ -12,6 +13,10 @@ beforeAll(async () => {
   service = await startService();
 });
 afterAll(() => service.stop());
+
+test("README names the demo's account where commands have to be told which", () => {
+  expect(readme).toContain(`--account '${DEMO_SIGN_IN.accountName}'`);
+});
 
 test("README's way to send a stroke stores one that can be measured", async () => {
   const { email, password } = FIRST_PERSON;
