@@ -9,6 +9,7 @@ import { type ImportedCounts, importExport } from './exchange/importExport.ts';
 import {
   type ImportedRecordings,
   importRecordings,
+  onlySideOf,
   type RecordingOptions,
   senderFor,
 } from './exchange/importRecordings.ts';
@@ -77,7 +78,10 @@ export function addExchangeCommands(
     .option('--room <id>', 'for a folder: the room that was recorded')
     .option('--logger <id>', 'for a folder: what recorded it; needless where the coach has one logger')
     .option('--rate-hz <number>', 'for a folder: samples a second, where there is no column of times')
-    .option('--side <name>', 'for a folder: the side that a column called amps means')
+    .option(
+      '--side <name>',
+      'for a folder: the side that a column called amps means; needless where the room has one',
+    )
     .option(
       '--direction <direction>',
       "for a folder: extend or retract, where the current's sign does not tell",
@@ -120,9 +124,10 @@ async function importFolder(
   const { room } = options;
   if (room === undefined || !isUuid(room))
     throw new CommandError('Say which room was recorded, with --room <id>.');
-  const recording: RecordingOptions = { ...options, roomId: room };
   const result = await withInstallation(environment, async ({ db, pool }) => {
     const sender = await senderFor(db, room, options.logger);
+    const side = options.side ?? (await onlySideOf(db, room));
+    const recording: RecordingOptions = { ...options, roomId: room, side };
     const client = await pool.connect();
     return importRecordings(client, sender, folder, recording, terminal.progress).finally(() =>
       client.release(),

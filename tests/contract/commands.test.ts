@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { createDatabase } from '../support/databases.ts';
 import { runCommand } from '../support/runCommand.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { newRoomOf } from './lentFixture.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
@@ -143,6 +144,15 @@ describe('export and import', () => {
     } finally {
       await other.stop();
     }
+  });
+
+  test('a folder of recordings of a room with one side need not name it', async () => {
+    const lone = await newRoomOf(service, fleet.token, { sides: ['kerb'] });
+    const recordings = await mkdtemp(join(folder, 'recordings-'));
+    await writeFile(join(recordings, '2026-07-01T10-00-00Z.csv'), 't,current_a\n0,1\n1,2\n');
+    const words = ['import', recordings, '--room', lone.roomId, '--direction', 'extend', '--json'];
+    const { out } = await runCommand(service.databaseUrl, ...words);
+    expect(JSON.parse(out)).toEqual({ stored: 1, duplicate: 0, refused: [] });
   });
 
   test('a folder of recordings becomes strokes, each file once, and names what it refuses', async () => {

@@ -56,6 +56,12 @@ export async function senderFor(
   throw new CommandError(`Say which logger recorded them, with --logger:\n${known}`);
 }
 
+/** The side that a current without a name is of: that of a room which has but one. */
+export async function onlySideOf(db: Kysely<Tables>, roomId: string): Promise<string | undefined> {
+  const room = await db.selectFrom('rooms').select('sides').where('id', '=', roomId).executeTakeFirst();
+  return room?.sides.length === 1 ? room.sides[0] : undefined;
+}
+
 /** Sends every CSV file of a folder, by order of name; one that cannot be read does not hold back the others. */
 export async function importRecordings(
   client: PoolClient,

@@ -86,3 +86,12 @@ describe('what owners read', () => {
     );
   });
 });
+
+test('a room that borrows its normal tells from how many, or from others where that is not told', () => {
+  expect([5, 1, null].map((rooms) => words.room.borrowed('40 %', rooms))).toEqual([
+    '40 % of its normal is borrowed from 5 rooms of the same model.',
+    '40 % of its normal is borrowed from 1 room of the same model.',
+    '40 % of its normal is borrowed from others of the same model.',
+  ]);
+  expect(words.room.lends(null)).toMatch(/^Others of the same model will lend it/);
+});
