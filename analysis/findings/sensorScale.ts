@@ -1,5 +1,5 @@
 import { stallsAsEver } from '../baseline/stallsAsEver.ts';
-import { channelOf } from '../room/state.ts';
+import { channelOf, type RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import type { ScaleMemory } from './scaleMemory.ts';
@@ -76,6 +76,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   if (running > 0 && runsFaster(context, side, memory)) return null;
   if (running > 0 && (runsSlower(context, side) || startsAsEver(context, side, running))) return null;
+  if (running < 0 && runsAhead(context, side)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -111,12 +112,28 @@ const SLOWER = { thanOther: 0.06, byRecord: 0.08 };
 function runsSlower({ state, conditions }: FindingContext, side: string): boolean {
   const { duration } = state.scale[side];
   if (duration.length < 2) return false;
-  const others = state.room.sides
-    .filter((name) => name !== side && state.scale[name].duration.length >= 2)
-    .map((name) => median(state.scale[name].duration));
-  const own = median(duration);
-  if (others.length === 0) return conditions[0] !== null && own > SLOWER.byRecord;
-  return own - median(others) > SLOWER.thanOther;
+  const longer = longerThanOthers(state, side);
+  if (longer === null) return conditions[0] !== null && median(duration) > SLOWER.byRecord;
+  return longer > SLOWER.thanOther;
+}
+
+/** And one that draws less and comes ahead of the other lost load to it: natural logarithm, a guess. */
+const AHEAD = -0.035;
+
+function runsAhead({ state }: FindingContext, side: string): boolean {
+  const longer = longerThanOthers(state, side);
+  return longer !== null && longer < AHEAD;
+}
+
+/** By how much longer than the other sides a side took on the latest strokes, beside what it used to; null: not known. */
+function longerThanOthers({ scale, room }: RoomState, side: string): number | null {
+  const taken = (name: string) => (scale[name].duration.length < 2 ? null : median(scale[name].duration));
+  const own = taken(side);
+  const others = room.sides
+    .filter((name) => name !== side)
+    .map(taken)
+    .filter((longer) => longer !== null);
+  return own === null || others.length === 0 ? null : own - median(others);
 }
 
 /** A start that stands so little above the running current is none at standstill: a controller lets it rise with the load. */

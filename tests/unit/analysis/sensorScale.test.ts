@@ -132,3 +132,22 @@ test('what is read on a scale that is doubted says nothing of the load, also on 
   const said = foldAll(ROOM, events).warnings.map(({ kind }) => kind);
   expect([...new Set(said)]).toEqual(['sensor-doubt']);
 });
+
+test('a side that draws less and comes ahead of the other has lost load to it, whatever its start reads', () => {
+  const saidWhere = (ahead: number) => {
+    const events = strokeEvents(LEARNT + 8, ROOM, 11, () => ({ volts: null })).map((event, index) =>
+      index < LEARNT
+        ? event
+        : changed(event, {
+            front: (front) => ({
+              ...scaled({ running: 0.75, stall: 0.75, longer: ahead })(front),
+              endStopAmps: null,
+            }),
+            rear: (rear) => ({ ...scaled({ running: 1.08 })(rear), endStopAmps: null }),
+          }),
+    );
+    return foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  };
+  expect(saidWhere(0.94)).not.toContainEqual(['sensor-doubt', 'front']);
+  expect(saidWhere(1)).toContainEqual(['sensor-doubt', 'front']);
+});
