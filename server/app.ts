@@ -13,6 +13,7 @@ import { answerBrokenRequest } from './brokenRequest.ts';
 import { checkHead } from './checkHead.ts';
 import type { Database } from './database/openDatabase.ts';
 import { answerProblem } from './errorHandler.ts';
+import { ignoreUpgrades } from './ignoreUpgrades.ts';
 import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
 import { limitBodies } from './limits/bodies.ts';
@@ -119,6 +120,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(compress, { globalDecompression: false, ...QUICK_COMPRESSION });
   await app.register(webSockets);
   await app.register(refuseUpgrades);
+  await app.register(ignoreUpgrades);
   await app.register(openApi);
 
   app.addHook('onRequest', (request) => authenticate(database, request));

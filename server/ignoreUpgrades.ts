@@ -1,0 +1,54 @@
+import type { IncomingMessage } from 'node:http';
+import type { Socket } from 'node:net';
+import fp from 'fastify-plugin';
+import type { App } from './appTypes.ts';
+
+type Upgraded = (request: IncomingMessage, socket: Socket, head: Buffer) => void;
+
+/** What asks for another protocol, and what goes with it, is taken off the request. */
+const OF_UPGRADE = new Set(['upgrade', 'http2-settings']);
+
+/**
+ * Answers a request that offers another protocol than WebSocket (as clients of HTTP/2 do on a plain connection, `h2c`) as if
+ * it had not: the offer may be ignored (RFC 9110, section 7.8), and Node hands such a request, body and all, to whoever takes
+ * WebSockets. It is read once more from its beginning without the offer; once on a connection, which no client exceeds.
+ */
+export const ignoreUpgrades = fp(async (app: App) => {
+  app.addHook('onReady', async () => {
+    const { server } = app;
+    const takers = server.listeners('upgrade') as Upgraded[];
+    const reread = new WeakSet<Socket>();
+    server.removeAllListeners('upgrade');
+    server.on('upgrade', (request: IncomingMessage, socket: Socket, head: Buffer) => {
+      if (offersWebSocket(request) || reread.has(socket)) {
+        for (const take of takers) take.call(server, request, socket, head);
+        return;
+      }
+      reread.add(socket);
+      socket.unshift(Buffer.concat([headWithoutOffer(request), head]));
+      server.emit('connection', socket);
+    });
+  });
+});
+
+const tokensOf = (value = ''): string[] => value.split(',').map((token) => token.trim().toLowerCase());
+
+function offersWebSocket({ headers }: IncomingMessage): boolean {
+  return tokensOf(headers.upgrade).some((token) => token === 'websocket' || token.startsWith('websocket/'));
+}
+
+function headWithoutOffer({ method, url, httpVersion, rawHeaders }: IncomingMessage): Buffer {
+  const lines = [`${method} ${url} HTTP/${httpVersion}`];
+  for (let i = 0; i < rawHeaders.length; i += 2) {
+    const [name, value] = [rawHeaders[i], rawHeaders[i + 1]];
+    const kind = name.toLowerCase();
+    if (OF_UPGRADE.has(kind)) continue;
+    if (kind !== 'connection') lines.push(`${name}: ${value}`);
+    else {
+      const kept = tokensOf(value).filter((token) => !OF_UPGRADE.has(token));
+      if (kept.length > 0) lines.push(`${name}: ${kept.join(', ')}`);
+    }
+  }
+  // As Node reads them: one byte a character.
+  return Buffer.from(`${lines.join('\r\n')}\r\n\r\n`, 'latin1');
+}
