@@ -17,6 +17,8 @@ const LEAST_FALL = 0.06;
 const LEAST_CLIMB = 0.06;
 /** A season that nobody recorded climbs by itself. */
 const UNRECORDED_CLIMB = 0.15;
+/** What was said to rise and stands so many times as far above its fall came not back, but up: a guess, no source. */
+const MOST_BACK = 2;
 const LEAST_SLOPE = 0.003;
 const TIMES_FASTER = 1.5;
 const LEAST_STROKES = 8;
@@ -87,6 +89,8 @@ export function drawRebound(context: FindingContext): FindingAnswer {
   const trend = mannKendall(after);
   const rises = trend !== null && trend.s > 0 && trend.p < TREND_PROBABILITY;
   if (open === undefined && !(fall > LEAST_FALL && climb > least && faster && rises)) return NOTHING;
+  const isOwnRise = openOf(state, 'rising-draw').length > 0 && climb > MOST_BACK * fall;
+  if (open === undefined && isOwnRise) return NOTHING;
   const percent = Math.round(100 * Math.expm1(climb));
   return {
     present: [

@@ -30,3 +30,10 @@ test('it is over once the draw has come down again, however long after the work'
   expect(roomWith(A_YEAR + 20, A_YEAR + 19)).toContain('draw-rebound');
   expect(roomWith(A_YEAR + 20, A_YEAR + 30)).not.toContain('draw-rebound');
 });
+
+test('a step far above what the work had taken off, long after it, stays the rise that it was said to be', () => {
+  const factor = (i: number) => (i < WORK ? 1 : i < WORK + 38 ? 0.93 : 1.2);
+  const events = strokeEvents(WORK + 90, ROOM, 11, (i) => ({ factors: [factor(i), factor(i)] }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([['rising-draw', null]]);
+});
