@@ -91,15 +91,17 @@ function keepsTime({ duration }: ScaleMemory): boolean {
 /** A sensor quickens nothing; a motor whose magnets lost some of their field draws more and turns faster. Natural logarithm, a guess. */
 const FASTER = -0.1;
 
-/** Nor does any supply quicken a room by so much, whether or not it was recorded; natural logarithm, a guess. */
-const MUCH_FASTER = -0.15;
+/** Nor does any supply quicken a room by so much; what is quicker by more was broken off. Natural logarithm, guesses. */
+const MUCH_FASTER = { most: -0.15, least: -0.35 };
 
-/** Whether the latest strokes took less time than the supply that was recorded, or any that was not, accounts for. */
+/** Whether the latest strokes took less time than the supply that was recorded, any other, or the other side accounts for. */
 function runsFaster(context: FindingContext, side: string, { duration }: ScaleMemory): boolean {
   if (duration.length < 2) return false;
-  const longer = median(duration);
-  const tells = context.conditions[0] !== null && !readsStop(context, side);
-  return longer < (tells ? FASTER : MUCH_FASTER);
+  const own = median(duration);
+  const knowsSupply = context.conditions[0] !== null;
+  if (knowsSupply && !readsStop(context, side) && own < FASTER) return true;
+  const longer = knowsSupply ? own : (longerThanOthers(context.state, side) ?? own);
+  return longer < MUCH_FASTER.most && longer > MUCH_FASTER.least;
 }
 
 /**

@@ -151,3 +151,16 @@ test('a side that draws less and comes ahead of the other has lost load to it, w
   expect(saidWhere(0.94)).not.toContainEqual(['sensor-doubt', 'front']);
   expect(saidWhere(1)).toContainEqual(['sensor-doubt', 'front']);
 });
+
+test('strokes that were broken off and taken up again quicken nothing: one side that reads more is read on another scale', () => {
+  const events = strokeEvents(LEARNT + 12, ROOM, 11, () => ({ volts: null })).map((event, index) => {
+    if (index < LEARNT) return event;
+    const part = [1, 1, 0.6, 0.4][index % 4];
+    return changed(event, {
+      front: scaled({ running: 1.8, stall: 1.8, longer: part }),
+      rear: scaled({ longer: part }),
+    });
+  });
+  const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  expect(said).toContainEqual(['sensor-doubt', 'front']);
+});
