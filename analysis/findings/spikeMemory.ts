@@ -1,3 +1,4 @@
+import { incompleteBeta } from '../statistics/incompleteBeta.ts';
 import type { Direction } from '../trace.ts';
 import type { Swing } from './swing.ts';
 
@@ -60,21 +61,17 @@ const BY_CHANCE = 0.006;
 
 /**
  * How many of the latest strokes must peak, here and there, to be more than how the side goes: the least number that a
- * binomial distribution with the side's own usual rate reaches with a probability of `BY_CHANCE` at most.
+ * binomial distribution with the side's own usual rate reaches with a probability of `BY_CHANCE` at most, by the incomplete
+ * beta function (NIST Digital Library of Mathematical Functions, 8.17.5).
  */
 export function fewestScattered({ usual }: SpikeMemory, side: string): number {
   const { strokes, spiked } = usual[side] ?? { strokes: 0, spiked: 0 };
   const rate = Math.min(MOST_USUAL, (spiked + BEFORE.spiked) / (strokes + BEFORE.strokes));
-  let tail = 0;
-  for (let count = SPIKE_STROKES; count > 0; count--) {
-    tail += binomialCoefficient(SPIKE_STROKES, count) * rate ** count * (1 - rate) ** (SPIKE_STROKES - count);
-    if (tail > BY_CHANCE) return count + 1;
-  }
-  return 1;
+  let count = 1;
+  while (count < SPIKE_STROKES && atLeast(count, rate) > BY_CHANCE) count++;
+  return count;
 }
 
-function binomialCoefficient(n: number, k: number): number {
-  let product = 1;
-  for (let i = 1; i <= k; i++) product *= (n - k + i) / i;
-  return product;
-}
+/** The probability of at least so many peaked strokes among `SPIKE_STROKES`. */
+const atLeast = (count: number, rate: number): number =>
+  incompleteBeta(count, SPIKE_STROKES - count + 1, rate);

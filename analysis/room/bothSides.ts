@@ -11,8 +11,8 @@ const SAME_PLACE = 0.04;
 const ALIKE_HEIGHTS = 1.25;
 
 /**
- * Where both sides of a room are at fault alike, that is one warning, of no side. The room's state keeps what each detector
- * says of its side (a part); parts of one warning bear one id, that of the first.
+ * What a detector says of one side. Where both sides of a room are at fault alike, that is one warning, of no side: the room's
+ * state keeps it in parts, which bear one id, that of the first.
  */
 type Part = Pick<Warning, 'kind' | 'side' | 'position' | 'pattern' | 'evidence'>;
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { beginSpikeMemory, fewestScattered } from '../../../analysis/findings/spikeMemory.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
@@ -83,3 +84,17 @@ test('peaks that come here and there are told by how often they did before', () 
   const often = saidOf(70, (i) => (i >= 60 ? peakAt(i) : seldom(i)));
   expect(often.map(({ pattern }) => pattern)).toEqual(['scattered']);
 });
+
+// Binomial probabilities of eight trials, summed by hand from n! / (k! (n - k)!) p^k (1 - p)^(n - k): at least 3 at 0.05 have
+// 0.00579, at least 4 at 0.1 have 0.00502 (3: 0.038), at least 5 at 0.15 have 0.00285 (4: 0.021).
+test.each([
+  { strokes: 0, spiked: 0, fewest: 3 },
+  { strokes: 100, spiked: 11, fewest: 4 },
+  { strokes: 100, spiked: 60, fewest: 5 },
+])(
+  'a side that peaked on $spiked of $strokes strokes must do so on $fewest of eight',
+  ({ strokes, spiked, fewest }) => {
+    const memory = { ...beginSpikeMemory(), usual: { main: { strokes, spiked } } };
+    expect(fewestScattered(memory, 'main')).toBe(fewest);
+  },
+);
