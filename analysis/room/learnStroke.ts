@@ -9,6 +9,7 @@ import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNe
 import type { FindingContext } from '../findings/finding.ts';
 import { isStretched } from '../findings/heavyStretch.ts';
 import { MEASURE_NAMES, measureValue, type SideMeasures } from '../measures.ts';
+import { median } from '../statistics/median.ts';
 import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
 import { channelOf, type RoomState } from './state.ts';
@@ -73,8 +74,9 @@ const ABOUT_PEAK = 0.03;
 const ABOUT_PLACE = 0.05;
 
 /**
- * A stroke's profile without the places of its peaks, and without the one that was said: what catches there must not become
- * usual, and be over for that. All of it while the room learns its course for the first time, which may have such a place.
+ * A stroke's profile with its peaks taken out, and what stands at the place that was said: what catches there must not become
+ * usual, and be over for that. There the usual course goes along with the rest of the travel. All of it as it is while the
+ * room learns its course for the first time, which may have such a place.
  */
 function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeasures): (number | null)[] {
   const { spikes, durationS, profile } = measured;
@@ -89,9 +91,18 @@ function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeas
       : [],
   );
   const caught = isFirst ? [] : [...peaks, ...said];
+  if (caught.length === 0) return [...profile];
+  const isCaught = profile.map((_, bin) =>
+    caught.some(({ position, reach }) => Math.abs((bin + 0.5) / profile.length - position) < reach),
+  );
+  const ratios = profile.flatMap((amps, bin) => {
+    const usual = channel.profile[bin] ?? 0;
+    return isCaught[bin] || amps === null || !(usual > 0) ? [] : [amps / usual];
+  });
+  const times = ratios.length === 0 ? 1 : median(ratios);
   return profile.map((amps, bin) => {
-    const at = (bin + 0.5) / profile.length;
-    return caught.some(({ position, reach }) => Math.abs(at - position) < reach) ? null : amps;
+    const usual = channel.profile[bin] ?? null;
+    return isCaught[bin] ? usual && times * usual : amps;
   });
 }
 

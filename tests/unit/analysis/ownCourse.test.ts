@@ -46,12 +46,16 @@ test('what the usual course has is no peak where it shows as one now and then; w
 test.each([
   { name: 'while nothing is done', work: null },
   { name: 'after work that did not help', work: 'fasteners-seated' as const },
-])('what catches at one place for months never becomes the usual course $name', ({ work }) => {
+  { name: 'after a motor that draws a fifth more', work: 'motor-replaced' as const, factor: 1.2 },
+])('what catches at one place for months never becomes the usual course $name', ({ work, factor = 1 }) => {
   const from = 30;
   const strokes = 160;
   const narrow = { from: 0.828, to: 0.876, part: 0.45 };
-  const catches: Partial<Told> = { bump: narrow, ...peaks(0.45) };
-  const events: RoomEvent[] = strokeEvents(strokes, ROOM, 4, (index) => (index < from ? {} : catches));
+  const catches = (index: number): Partial<Told> => {
+    const level = index < 80 ? 1 : factor;
+    return { bump: narrow, factors: [level, level], ...peaks(level * 1.45 - 1) };
+  };
+  const events: RoomEvent[] = strokeEvents(strokes, ROOM, 4, (index) => (index < from ? {} : catches(index)));
   if (work !== null) events.push(serviceEvent(80, work));
   const { state } = foldAll(ROOM, events.sort(orderEvents));
   expect(summariseRoom(state).openWarnings.map(({ kind, pattern }) => [kind, pattern])).toEqual([
