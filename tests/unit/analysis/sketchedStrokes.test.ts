@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Direction, RoomDescription } from '../../../analysis/trace.ts';
+import type { Direction } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { playHistory, type ToldEvent } from '../../detection/playFleet.ts';
+import { ROOM } from './support/handMade.ts';
 
 /**
  * Strokes as somebody would sketch them first: an inrush that dies away, a level that swings a little over the time of the
@@ -17,17 +18,6 @@ const USUAL: Sketch = { lastsS: 20, stallAmps: 14, volts: 12.6 };
 const NO_STALL = { stallAmps: 6 };
 const RATE_HZ = 50;
 const REST_S = 0.5;
-
-const ROOM: RoomDescription = {
-  drive: 'in-wall',
-  sides: ['front', 'rear'],
-  travelMetres: null,
-  gearTeeth: null,
-  rackPitchMm: null,
-  ratedAmps: null,
-  nominalVolts: 12,
-  positiveDirection: 'extend',
-};
 
 function sketched(
   pair: number,
