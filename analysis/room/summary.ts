@@ -62,10 +62,9 @@ function headlineOf(state: RoomState, verdict: Verdict): string {
 
 /** While any direction has fewer strokes than it would need alone. */
 function borrowedSentence(state: RoomState): string {
-  const borrowed = state.channels.some(isBorrowing) ? borrowedOf(state) : null;
-  if (borrowed === null) return '';
-  const who = borrowed.rooms === 1 ? 'another room' : `${borrowed.rooms} rooms`;
-  return `Judged by ${who} of the same model until it has its own normal. `;
+  const borrows = state.channels.some(isBorrowing) && borrowedOf(state) !== null;
+  // Not by how many: whoever sees the room alone must not learn of others.
+  return borrows ? 'Judged by others of the same model until it has its own normal. ' : '';
 }
 
 function latestSentence(state: RoomState): string {

@@ -73,9 +73,7 @@ describe('a new room of a model that seven rooms are known of', () => {
       verdicts.map((_, i) => (i < 3 ? 'learning' : 'clear')),
     );
     expect(verdicts[0].headline).toContain('1 of 2 extends and 0 of 2 retracts');
-    expect(verdicts[3].headline).toContain(
-      'Judged by 7 rooms of the same model until it has its own normal.',
-    );
+    expect(verdicts[3].headline).toContain('Judged by others of the same model until it has its own normal.');
     expect(verdicts[15].headline).not.toContain('same model');
     expect(warnings).toEqual([]);
   });
