@@ -47,20 +47,17 @@ export function addExchangeCommands(
     .option('--json', 'print the result as JSON')
     .addHelpText('after', '\nThe archive explains itself in its README.txt. "import" takes it back.')
     .action(async (file: string, options: ExportOptions) => {
+      const { coach = null } = options;
+      if (coach !== null && !isUuid(coach)) throw new CommandError(`${coach} is no id of a coach.`);
       const counts = await withInstallation(environment, async ({ db }) => {
         const accountId = await accountNamed(db, options.account);
-        const made = await writeArchive(file, (add) =>
+        return writeArchive(file, (add) =>
           // Everything as of one moment.
           db
             .transaction()
             .setIsolationLevel('repeatable read')
-            .execute((trx) =>
-              writeExport(trx, accountId, options.coach ?? null, new Date(), add, terminal.progress),
-            ),
+            .execute((trx) => writeExport(trx, accountId, coach, new Date(), add, terminal.progress)),
         );
-        if (options.coach !== undefined && made.coaches === 0)
-          throw new CommandError(`The account has no coach ${options.coach}.`);
-        return made;
       });
       say(
         terminal,

@@ -32,7 +32,7 @@ export function roomOf(row: RoomRow): Room {
 }
 
 /** Fields that are not named stay out. */
-function columnsOf<Fields extends Partial<RoomBody>>(fields: Fields) {
+export function columnsOf(fields: Partial<RoomBody>) {
   return {
     name: fields.name,
     drive: fields.drive,

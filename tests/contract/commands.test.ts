@@ -176,6 +176,45 @@ describe('export and import', () => {
   });
 });
 
+describe('a deleted coach', () => {
+  test('is no part of an export, takes no recordings, and is not silent', async () => {
+    const gone = await newRoomOf(service, fleet.token, { sides: ['kerb'] });
+    await service.pool.query(`update loggers set last_seen_at = now() - interval '31 days' where id = $1`, [
+      gone.loggerId,
+    ]);
+    await service.request('DELETE', `/coaches/${gone.coachId}`, { token: fleet.token });
+    const run = (...words: string[]) => runCommand(service.databaseUrl, ...words);
+
+    const file = join(folder, 'left.tar.gz');
+    expect((await run('export', file)).code).toBe(0);
+    const archive = gunzipSync(await readFile(file));
+    expect([archive.includes(fleet.coachId), archive.includes(gone.coachId)]).toEqual([true, false]);
+
+    const alone = join(folder, 'alone.tar.gz');
+    const refused = await run('export', alone, '--coach', gone.coachId);
+    expect([refused.code, refused.err]).toEqual([1, `The account has no coach ${gone.coachId}.`]);
+    await expect(readFile(alone)).rejects.toThrow('ENOENT');
+
+    const recordings = await mkdtemp(join(folder, 'recordings-'));
+    await writeFile(join(recordings, '2026-07-01T10-00-00Z.csv'), 't,current_a\n0,1\n1,2\n');
+    const imported = await run('import', recordings, '--room', gone.roomId, '--direction', 'extend');
+    expect([imported.code, imported.err]).toEqual([1, expect.stringContaining('There is no room')]);
+
+    expect((await run('doctor')).out).not.toContain('have not been heard');
+  });
+
+  test('what is no id of a coach is told in words', async () => {
+    const { code, err } = await runCommand(
+      service.databaseUrl,
+      'export',
+      join(folder, 'x.gz'),
+      '--coach',
+      'x',
+    );
+    expect([code, err]).toEqual([1, 'x is no id of a coach.']);
+  });
+});
+
 describe('people and doctor', () => {
   test('a person who was added joins by the link', async () => {
     const words = ['people', 'add', '--email', 'Ines@example.com', '--name', 'Ines', '--role', 'technician'];

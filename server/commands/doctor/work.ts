@@ -60,8 +60,9 @@ async function setAside(pool: Pool): Promise<Finding> {
 
 async function silent(pool: Pool): Promise<Finding[]> {
   const { rows } = await pool.query<{ loggers: number }>(
-    `select count(*)::integer as loggers from loggers
-     where last_seen_at < now() - make_interval(days => $1)`,
+    `select count(*)::integer as loggers from loggers l
+     join coaches c on c.account_id = l.account_id and c.id = l.coach_id and c.deleted_at is null
+     where l.last_seen_at < now() - make_interval(days => $1)`,
     [SILENT_DAYS],
   );
   const [{ loggers }] = rows;

@@ -16,7 +16,8 @@ coaches/<id>/rooms/<id>/services.json        work done on it
 coaches/<id>/rooms/<id>/strokes-<n>.json     its strokes with every sample, oldest first: amperes, volts, degrees
                                              Celsius; each as "sent" (the form that POST /api/v1/strokes takes)
                                              beside its id, who sent it, when it was received
-                                             and where it stands in the room's history
+                                             and where it stands in the room's history;
+                                             those whose samples were removed are in measures.csv alone
 coaches/<id>/rooms/<id>/measures.csv         what was measured of each stroke and side, SI units
 coaches/<id>/rooms/<id>/warnings.json        what was warned of
 

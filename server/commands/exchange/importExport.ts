@@ -8,6 +8,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
 import { newToken } from '../../access/tokens.ts';
 import { plainFault } from '../../plainFault.ts';
+import { columnsOf } from '../../things/rooms.ts';
 import { ArchiveError, readAll, readTar } from '../readTar.ts';
 import { EXPORTED, ExchangeError, type ExportedStroke, ExportHead, kindOf } from './format.ts';
 
@@ -114,23 +115,10 @@ async function takeLoggers({ trx, accountId, counts }: Into, loggers: Read<'logg
 }
 
 async function takeRoom({ trx, accountId, counts }: Into, room: Read<'room'>): Promise<void> {
+  const { id, coachId: coach_id, name, drive, sides, createdAt: created_at } = room;
   const { numInsertedOrUpdatedRows } = await trx
     .insertInto('rooms')
-    .values({
-      account_id: accountId,
-      id: room.id,
-      coach_id: room.coachId,
-      name: room.name,
-      drive: room.drive,
-      sides: room.sides,
-      travel_metres: room.travelMetres,
-      gear_teeth: room.gearTeeth,
-      rack_pitch_mm: room.rackPitchMm,
-      rated_amps: room.ratedAmps,
-      nominal_volts: room.nominalVolts,
-      positive_direction: room.positiveDirection,
-      created_at: room.createdAt,
-    })
+    .values({ ...columnsOf(room), name, drive, sides, account_id: accountId, id, coach_id, created_at })
     .onConflict((conflict) => conflict.columns(['account_id', 'id']).doNothing())
     .executeTakeFirstOrThrow();
   counts.rooms += Number(numInsertedOrUpdatedRows);

@@ -44,6 +44,8 @@ export async function senderFor(
     )
     .select(['r.account_id as accountId', 'r.coach_id as coachId', 'l.id as loggerId', 'l.name'])
     .where('r.id', '=', roomId)
+    // A command sees the rooms of deleted coaches too.
+    .where('r.deleted_at', 'is', null)
     .execute();
   const fit = loggerId === undefined ? found : found.filter((one) => one.loggerId === loggerId);
   if (fit.length === 1) {

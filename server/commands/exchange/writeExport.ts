@@ -6,7 +6,7 @@ import { loggerOf } from '../../things/loggers.ts';
 import { roomOf } from '../../things/rooms.ts';
 import { type AddEntry, jsonEntry } from '../archive.ts';
 import type { Progress } from '../progress.ts';
-import { EXPORT_VERSION, type ExportHead, README } from './format.ts';
+import { EXPORT_VERSION, ExchangeError, type ExportHead, README } from './format.ts';
 import { writeRoom } from './writeRoom.ts';
 
 export interface ExportedCounts {
@@ -15,7 +15,7 @@ export interface ExportedCounts {
   strokes: number;
 }
 
-/** Writes one coach of an account, or all of them, into an open archive. */
+/** Writes one coach of an account, or all of them, into an open archive. Throws `ExchangeError` where there is no such coach. */
 export async function writeExport(
   db: Kysely<Tables>,
   accountId: AccountInScope,
@@ -29,9 +29,16 @@ export async function writeExport(
     .select('name')
     .where('id', '=', accountId)
     .executeTakeFirstOrThrow();
-  let query = db.selectFrom('coaches').selectAll().where('account_id', '=', accountId);
+  // A command sees deleted ones too: to whoever takes the export in they would be there again.
+  let query = db
+    .selectFrom('coaches')
+    .selectAll()
+    .where('account_id', '=', accountId)
+    .where('deleted_at', 'is', null);
   if (coachId !== null) query = query.where('id', '=', coachId);
   const coaches = await query.orderBy('id').execute();
+  if (coachId !== null && coaches.length === 0)
+    throw new ExchangeError(`The account has no coach ${coachId}.`);
   const counts = { coaches: coaches.length, rooms: 0, strokes: 0 };
   progress.begin('Coaches', coaches.length);
   const head: ExportHead = {
