@@ -12,7 +12,6 @@ import { type Database, inScope, openDatabase } from './database/openDatabase.ts
 import { plainOwnerUrl } from './database/plainOwner.ts';
 import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
-import { startTidying } from './database/tidy.ts';
 import { fillDemo } from './demo/fill.ts';
 import { describeSignIn } from './demo/fillSignIn.ts';
 import { loggerTo } from './logging.ts';
@@ -20,6 +19,7 @@ import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { startTelling } from './notices/startTelling.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
+import { startTidying } from './work/tidy.ts';
 import { buildWorkerApp } from './workerApp.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */

@@ -6,8 +6,8 @@ import type { Person } from '../schemas/session.ts';
 import { oneAtATime } from './oneAtATime.ts';
 import { inHashingTurn, isPassword } from './passwords.ts';
 
-export const WRONG_PASSWORDS = 10;
-const WINDOW_MS = 15 * 60_000;
+const WRONG_PASSWORDS = 10;
+export const FAILURES_COUNT_FOR_MS = 15 * 60_000;
 
 /** One attempt per address holds one connection: any number of attempts on one person cannot exhaust the pool. */
 const inTurn = oneAtATime();
@@ -74,12 +74,14 @@ async function millisecondsToWait(db: Kysely<Tables>, email: string): Promise<nu
     .select(sql<number>`extract(epoch from now() - failed_at) * 1000`.as('ageMs'))
     .where('email', '=', email)
     // Those of a future are from before a clock that was set back: they would close the door for as long.
-    .where(sql<boolean>`failed_at between now() - make_interval(secs => ${WINDOW_MS / 1000}) and now()`)
+    .where(
+      sql<boolean>`failed_at between now() - make_interval(secs => ${FAILURES_COUNT_FOR_MS / 1000}) and now()`,
+    )
     .orderBy('failed_at', 'desc')
     .limit(WRONG_PASSWORDS)
     .execute();
   const oldest = failures[WRONG_PASSWORDS - 1];
-  return oldest === undefined ? 0 : Math.max(1, WINDOW_MS - Number(oldest.ageMs));
+  return oldest === undefined ? 0 : Math.max(1, FAILURES_COUNT_FOR_MS - Number(oldest.ageMs));
 }
 
 function tooManyAttempts(waitMs: number): ProblemError {

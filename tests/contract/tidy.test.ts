@@ -1,6 +1,6 @@
-import { randomBytes } from 'node:crypto';
+import { randomBytes, randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { tidy } from '../../server/database/tidy.ts';
+import { tidy } from '../../server/work/tidy.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 
 let service: TestService;
@@ -33,3 +33,29 @@ test.each(['sessions', 'invitations', 'password_resets'])(
     expect(rows).toEqual([{ token_hash: living }]);
   },
 );
+
+test('what cannot be removed holds up nothing else, and is told', async () => {
+  const { accountId } = dealer.person;
+  const [kept, gone] = [randomUUID(), randomUUID()].sort();
+  await service.pool.query(
+    `insert into coaches (account_id, id, name, deleted_at)
+     select $1, id, 'Old', now() - interval '31 days' from unnest($2::uuid[]) as id`,
+    [accountId, [kept, gone]],
+  );
+  await service.pool.query(
+    `insert into sign_in_failures (email, failed_at) values ('old@example.com', now() - interval '16 minutes')`,
+  );
+  await service.pool.query(`
+    create function refuse_removal() returns trigger language plpgsql as
+      $$ begin raise exception 'This one stays.'; end $$;
+    create trigger refuse_removal before delete on coaches for each row when (old.id = '${kept}')
+      execute function refuse_removal()`);
+  const failed = await tidy(service.app.database).catch((error: unknown) => error);
+  expect(failed).toBeInstanceOf(AggregateError);
+  expect(String((failed as AggregateError).errors)).toContain('This one stays.');
+  const { rows } = await service.pool.query('select id from coaches where id = any ($1)', [[kept, gone]]);
+  expect(rows).toEqual([{ id: kept }]);
+  const failures = await service.pool.query(`select from sign_in_failures where email = 'old@example.com'`);
+  expect(failures.rowCount).toBe(0);
+  await service.pool.query('drop trigger refuse_removal on coaches');
+});
