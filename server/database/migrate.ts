@@ -5,7 +5,7 @@ import { type Database, inScope } from './openDatabase.ts';
 
 /** Any number that nothing else in this database locks: the ASCII of "slide". */
 const MIGRATION_LOCK = 0x73_6c_69_64_65;
-const OLDEST_POSTGRES = 15;
+export const OLDEST_POSTGRES = 15;
 
 /** The database cannot be used by this program; the message is one line for whoever starts it. */
 export class DatabaseUnfitError extends Error {

@@ -4,6 +4,7 @@ import type { Severity } from '../../migrations/columns.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { newsBody } from '../webhooks/newsBody.ts';
 import type { Event, Notice, SilentNotice, WarningNotice } from './notice.ts';
+import { placeOfSeverity } from './severityOrder.ts';
 import { whoSees } from './whoSees.ts';
 
 /** A mail waits so long for what comes up together with it: what many rooms bring at once is one message. */
@@ -30,8 +31,7 @@ export async function enqueueMails(
 }
 
 function fromSeverity(severity: Severity) {
-  const order = sql`array['watch', 'service', 'stop']`;
-  return sql`array_position(${order}, p.notices_from) <= array_position(${order}, ${severity})`;
+  return sql`${placeOfSeverity(sql.ref('p.notices_from'))} <= ${placeOfSeverity(sql`${severity}`)}`;
 }
 
 export async function enqueueMail(
@@ -64,8 +64,7 @@ export async function enqueueWebhooks(
     .where(sql<boolean>`${event} = any (events)`);
   if (notice.event !== 'logger.silent')
     query = query.where(
-      sql<boolean>`array_position(array['watch', 'service', 'stop'], severity)
-        <= array_position(array['watch', 'service', 'stop'], ${notice.severity})`,
+      sql<boolean>`${placeOfSeverity(sql.ref('severity'))} <= ${placeOfSeverity(sql`${notice.severity}`)}`,
     );
   const webhooks = await query.execute();
   if (webhooks.length === 0) return;

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
+import { placeOfSeverity } from './severityOrder.ts';
 
 /** What holds for less than this is told to nobody: late strokes may yet explain it. */
 export const SETTLE_S = 60;
@@ -23,7 +24,7 @@ export async function markRooms(trx: Kysely<Tables>, rooms: readonly RoomKey[]):
       where w.account_id = k.account_id and w.room_id = k.room_id and case
         when t.warning_id is null then w.cleared_at is null
         when t.open <> (w.cleared_at is null) then true
-        else t.open and ${place('w.severity')} > ${place('t.severity')}
+        else t.open and ${placeOfSeverity(sql.ref('w.severity'))} > ${placeOfSeverity(sql.ref('t.severity'))}
       end
     ) or exists (
       select from told_warnings t
@@ -37,8 +38,4 @@ export async function markRooms(trx: Kysely<Tables>, rooms: readonly RoomKey[]):
       -- One that waits for what stays away begins anew.
       marked_at = case when r.due_at > excluded.due_at then excluded.marked_at else r.marked_at end
   `.execute(trx);
-}
-
-function place(severity: string) {
-  return sql`array_position(array['watch', 'service', 'stop'], ${sql.raw(severity)})`;
 }

@@ -65,10 +65,3 @@ export interface DigestNotice {
 }
 
 export type Notice = WarningNotice | SilentNotice | DigestNotice;
-
-const RANK: Readonly<Record<Severity, number>> = { watch: 0, service: 1, stop: 2 };
-
-/** Whether a severity is at least another. */
-export function atLeast(severity: Severity, least: Severity): boolean {
-  return RANK[severity] >= RANK[least];
-}

@@ -8,6 +8,7 @@ import { measureBatch } from './measureStrokes.ts';
 import { holdPeers, preparePublication, publishNormals } from './publishNormals.ts';
 import { UnmeasuredStroke } from './roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from './roomRow.ts';
+import { SET_ASIDE_REASONS } from './setAsideReasons.ts';
 import type { StrokeInHand } from './strokeInHand.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { Turns, WorkStopped } from './turns.ts';
@@ -151,7 +152,7 @@ async function setAside(
   log.error({ err: error, strokeId: error.strokeId }, 'A stroke could not be judged.');
   await db
     .updateTable('strokes')
-    .set({ analysis: JSON.stringify({ status: 'unusable', reason: 'The record could not be judged.' }) })
+    .set({ analysis: JSON.stringify({ status: 'unusable', reason: SET_ASIDE_REASONS.judging }) })
     .where('account_id', '=', room.accountId)
     .where('id', '=', error.strokeId)
     .execute();

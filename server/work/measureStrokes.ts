@@ -6,6 +6,7 @@ import { toStrokeTrace } from '../../ingest/stroke.ts';
 import { decodeTrace } from '../../ingest/traceCodec.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
+import { SET_ASIDE_REASONS } from './setAsideReasons.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import type { Turns } from './turns.ts';
 
@@ -104,6 +105,6 @@ function measure(stroke: Unmeasured, room: RoomToAnalyse, log: AnalysisLog, { ha
     );
   } catch (error) {
     log.error({ err: error, strokeId: stroke.id }, 'A stroke could not be measured.');
-    return { status: 'unusable', reason: 'The record could not be measured.' };
+    return { status: 'unusable', reason: SET_ASIDE_REASONS.measuring };
   }
 }

@@ -1,8 +1,8 @@
 import type { Pool } from 'pg';
 import { MIGRATIONS } from '../../../migrations/index.ts';
+import { OLDEST_POSTGRES } from '../../database/migrate.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
-const OLDEST_POSTGRES = 15;
 const MOST_CLOCK_DIFFERENCE_S = 5;
 
 /** Version, schema and clock. `usable`: the schema is the one that this program works with. */

@@ -1,5 +1,6 @@
 import type { Pool } from 'pg';
 import { WAITS } from '../../metrics/workWaiting.ts';
+import { SET_ASIDE_REASONS } from '../../work/setAsideReasons.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
 /** Work that waits longer than this is stuck rather than slow. */
@@ -47,9 +48,11 @@ async function failing(pool: Pool): Promise<Finding[]> {
 }
 
 async function setAside(pool: Pool): Promise<Finding> {
-  const { rows } = await pool.query<{ strokes: number; example: string | null }>(`
-    select count(*)::integer as strokes, max(id::text) as example from strokes
-    where analysis ->> 'reason' in ('The record could not be judged.', 'The record could not be measured.')`);
+  const { rows } = await pool.query<{ strokes: number; example: string | null }>(
+    `select count(*)::integer as strokes, max(id::text) as example from strokes
+     where analysis ->> 'reason' = any ($1)`,
+    [Object.values(SET_ASIDE_REASONS)],
+  );
   const [{ strokes, example }] = rows;
   if (strokes === 0) return good('No stroke had to be set aside.');
   return attend(
