@@ -1,10 +1,10 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { invalidField, notFound } from '../problems.ts';
 import type { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
 import { holdCoach } from '../things/coaches.ts';
-import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope } from './scope.ts';
 import { personAt } from './signIn.ts';

@@ -1,10 +1,10 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
 import type { Person } from '../schemas/session.ts';
-import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { newInvitation } from './invitations.ts';
 import type { AccountInScope, Scope } from './scope.ts';
 import { endSessions } from './sessions.ts';

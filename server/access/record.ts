@@ -1,9 +1,9 @@
 import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { RecordTable, Tables } from '../../migrations/tables.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { invalidField } from '../problems.ts';
 import type { RecordedAct, RecordQuery } from '../schemas/record.ts';
-import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { recordId } from './recordId.ts';
 import type { AccountInScope } from './scope.ts';
 

@@ -1,15 +1,16 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { LoggerTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope, Scope } from '../access/scope.ts';
+import { answerPage } from '../paging.ts';
 import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';
-import { SILENT_DAYS } from './coachesInSight.ts';
-import { type CoachRow, overviewPage } from './overviewPage.ts';
+import { IS_SILENT } from './coachesInSight.ts';
+import { type CoachRow, overviewList, overviewPage } from './overviewPage.ts';
 import { type RoomsInSight, roomStatuses } from './roomStatus.ts';
 
-const DAY_MS = 86_400_000;
-
 type RoomOverview = CoachOverview['rooms'][number];
-type Logger = Pick<Selectable<LoggerTable>, 'id' | 'coach_id' | 'name' | 'last_seen_at' | 'created_at'>;
+type Logger = Pick<Selectable<LoggerTable>, 'id' | 'coach_id' | 'name' | 'last_seen_at'> & {
+  readonly silent: boolean;
+};
 
 /** The coaches with their rooms' verdicts and their loggers, by default in order of concern, then by name. */
 export async function overview(
@@ -18,10 +19,10 @@ export async function overview(
   query: OverviewQuery,
 ): Promise<{ items: CoachOverview[]; next: string | null }> {
   const page = await overviewPage(db, person, query);
-  const accounts = [...new Set(page.items.map((coach) => coach.account_id))];
+  const accounts = [...new Set(page.rows.map((coach) => coach.account_id))];
   const parts = await Promise.all(
     accounts.map(async (accountId) => {
-      const coaches = page.items.filter((coach) => coach.account_id === accountId);
+      const coaches = page.rows.filter((coach) => coach.account_id === accountId);
       const ids = coaches.map((coach) => coach.id);
       const [rooms, loggers] = await Promise.all([
         roomsOf(db, { accountId, byGrant: accountId !== person.accountId }, ids),
@@ -31,7 +32,13 @@ export async function overview(
     }),
   );
   const byId = new Map(parts.flat().map((coach) => [coach.id, coach]));
-  return { items: page.items.flatMap(({ id }) => byId.get(id) ?? []), next: page.next };
+  const { items, next } = answerPage(
+    overviewList(query),
+    page,
+    ({ id }) => byId.get(id),
+    ({ rank, name, id }) => [rank, name, id],
+  );
+  return { items: items.filter((coach) => coach !== undefined), next };
 }
 
 async function roomsOf(
@@ -59,8 +66,8 @@ function loggersOf(
   coachIds: readonly string[],
 ): Promise<Logger[]> {
   return db
-    .selectFrom('loggers')
-    .select(['id', 'coach_id', 'name', 'last_seen_at', 'created_at'])
+    .selectFrom('loggers as l')
+    .select(['id', 'coach_id', 'name', 'last_seen_at', IS_SILENT.as('silent')])
     .where('account_id', '=', accountId)
     .where('coach_id', 'in', coachIds)
     .orderBy('id')
@@ -82,11 +89,11 @@ function viewOf(
     createdAt: coach.created_at.toISOString(),
     role: coach.role,
     lastHeardAt: heard.length === 0 ? null : new Date(Math.max(...heard)).toISOString(),
-    loggers: own.map(({ id, name, last_seen_at, created_at }) => ({
+    loggers: own.map(({ id, name, last_seen_at, silent }) => ({
       id,
       name,
       lastHeardAt: last_seen_at?.toISOString() ?? null,
-      silent: Date.now() - (last_seen_at ?? created_at).getTime() > SILENT_DAYS * DAY_MS,
+      silent,
     })),
     rooms: rooms.map((room) => ({ ...room, verdictBefore: coach.before[room.id] ?? null })),
   };

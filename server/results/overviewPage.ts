@@ -3,10 +3,10 @@ import { z } from 'zod';
 import type { Verdict } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope, Scope } from '../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom, readCursor } from '../paging.ts';
 import type { OverviewQuery } from '../schemas/overview.ts';
 import type { Role } from '../schemas/session.ts';
 import { accountsInSight, coachesInSight, IS_SILENT, VERDICT, verdictsBefore } from './coachesInSight.ts';
-import { cutPage, readCursor } from './keysetCursor.ts';
 
 /** Every order of the list is by one number, then by name and id. */
 const placeIn = (rank: z.ZodType<number>) => z.tuple([rank, z.string(), z.uuid()]);
@@ -33,12 +33,13 @@ export async function overviewPage(
   db: Kysely<Tables>,
   person: Scope,
   query: OverviewQuery,
-): Promise<{ items: CoachRow[]; next: string | null }> {
+): Promise<Page<CoachRow>> {
   const { limit, cursor, since = null } = query;
   const { rank, type, join, place } = ORDERS[query.sort];
   const conditions = conditionsOf(person, query);
-  if (cursor !== undefined) {
-    const [after, name, id] = readCursor(cursor, place);
+  const from = readCursor(overviewList(query), cursor, place);
+  if (from !== null) {
+    const [after, name, id] = from;
     conditions.push(sql`(${rank}, c.name, c.id) > (${after}::${type}, ${name}::text, ${id}::uuid)`);
   }
   const { rows } = await sql<CoachRow>`
@@ -46,7 +47,7 @@ export async function overviewPage(
     page as (
       select c.*, ${rank} as rank from coach c ${join}
       where ${all(conditions)}
-      order by ${rank}, c.name, c.id limit ${limit + 1}
+      order by ${rank}, c.name, c.id limit ${oneMoreThan(limit)}
     )
     select p.*, coalesce(changed.before, '{}') as before
     from page p
@@ -56,12 +57,12 @@ export async function overviewPage(
     ) changed on true
     order by p.rank, p.name, p.id
   `.execute(db);
-  return cutPage(
-    rows,
-    limit,
-    (row) => [row.rank, row.name, row.id],
-    (row) => row,
-  );
+  return pageFrom(rows, limit);
+}
+
+/** What cursors of the list in this order name. */
+export function overviewList({ sort }: OverviewQuery): string {
+  return `overview/${sort}`;
 }
 
 const CHANGED_ROOMS = sql`before b

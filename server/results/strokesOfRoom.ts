@@ -2,9 +2,9 @@ import { type Kysely, sql } from 'kysely';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import { answerPage, oneMoreThan, pageFrom, readCursor, TimePlace } from '../paging.ts';
 import type { Stroke } from '../schemas/stroke.ts';
 import { findRoom } from './findRoom.ts';
-import { cutPage, readCursor, TimePlace } from './keysetCursor.ts';
 import { strokeView } from './strokeView.ts';
 
 export interface StrokesQuestion {
@@ -31,14 +31,16 @@ export async function strokesOfRoom(
   if (direction) query = query.where(sql`coalesce(direction, analysis ->> 'direction')`, '=', direction);
   if (from) query = query.where('placed_at', '>=', new Date(from));
   if (to) query = query.where('placed_at', '<=', new Date(to));
-  if (cursor) {
-    const [at, id] = readCursor(cursor, TimePlace);
+  const list = `strokes/${roomId}`;
+  const after = readCursor(list, cursor, TimePlace);
+  if (after !== null) {
+    const [at, id] = after;
     query = query.where(sql<boolean>`(placed_at, id) < (${at}::timestamptz, ${id}::uuid)`);
   }
   const rows = await query
     .orderBy('placed_at', 'desc')
     .orderBy('id', 'desc')
-    .limit(limit + 1)
+    .limit(oneMoreThan(limit))
     .execute();
-  return cutPage(rows, limit, (row) => [row.placed_at.toISOString(), row.id], strokeView);
+  return answerPage(list, pageFrom(rows, limit), strokeView, (row) => [row.placed_at.toISOString(), row.id]);
 }

@@ -1,8 +1,8 @@
 import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
+import { answerPage, oneMoreThan, pageFrom, readCursor, TimePlace } from '../paging.ts';
 import type { Warning } from '../schemas/results.ts';
-import { cutPage, readCursor, TimePlace } from './keysetCursor.ts';
 import { type WarningRow, warningView } from './warningView.ts';
 
 export interface WarningsQuestion {
@@ -29,16 +29,18 @@ export async function listWarnings(
       .where('w.cleared_at', 'is', null)
       .where('w.acknowledged_at', state === 'open' ? 'is' : 'is not', null);
   }
-  if (cursor) {
-    const [at, id] = readCursor(cursor, TimePlace);
+  const list = `warnings/${roomId ?? 'all'}`;
+  const after = readCursor(list, cursor, TimePlace);
+  if (after !== null) {
+    const [at, id] = after;
     query = query.where(sql<boolean>`(w.opened_at, w.id) < (${at}::timestamptz, ${id}::uuid)`);
   }
   const rows = await query
     .orderBy('w.opened_at', 'desc')
     .orderBy('w.id', 'desc')
-    .limit(limit + 1)
+    .limit(oneMoreThan(limit))
     .execute();
-  return cutPage(rows, limit, (row) => [row.opened_at.toISOString(), row.id], warningView);
+  return answerPage(list, pageFrom(rows, limit), warningView, (row) => [row.opened_at.toISOString(), row.id]);
 }
 
 export function findWarning(

@@ -1,10 +1,9 @@
-import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
-import { Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { PageQuery, pageOf } from '../schemas/common.ts';
 import { changeAccount, findAccount, listRetentionRuns, retentionRunOf } from '../things/account.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['account'];
 const RUNS = 'retention-runs';
@@ -45,9 +44,9 @@ export async function accountRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { limit, cursor } = request.query;
-      const beforeId = readCursor(RUNS, cursor, z.tuple([Id]))?.[0] ?? null;
+      const beforeId = readIdCursor(RUNS, cursor);
       const page = await listRetentionRuns(request.db, personOf(request).accountId, { limit, beforeId });
-      return answerPage(RUNS, page, retentionRunOf, (row) => [row.id]);
+      return answerIdPage(RUNS, page, retentionRunOf);
     },
   );
 }

@@ -1,10 +1,10 @@
 import type { FastifyRequest } from 'fastify';
-import { z } from 'zod';
 import { DEALER, personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Coach, CoachBody, CoachesQuery, CoachPatch } from '../schemas/coach.ts';
-import { ByIdParams, Id, pageOf } from '../schemas/common.ts';
+import { ByIdParams, pageOf } from '../schemas/common.ts';
 import {
   changeCoach,
   coachOf,
@@ -17,7 +17,6 @@ import {
 } from '../things/coaches.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['coaches'];
 const LIST = 'coaches';
@@ -51,12 +50,12 @@ export async function coachRoutes(app: App): Promise<void> {
     async (request) => {
       const { limit, cursor, state } = request.query;
       const list = state === 'deleted' ? DELETED : LIST;
-      const afterId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
+      const afterId = readIdCursor(list, cursor);
       const person = personOf(request);
       const page = await (state === 'present'
         ? listCoaches(request.db, person, { limit, afterId })
         : listDeleted(request, { limit, afterId }));
-      return answerPage(list, page, coachOf, (row) => [row.id]);
+      return answerIdPage(list, page, coachOf);
     },
   );
 

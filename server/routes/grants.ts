@@ -1,15 +1,13 @@
-import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import { createGrant, findGrant, listGrants, removeGrant } from '../access/grants.ts';
 import type { App } from '../appTypes.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['grants'];
-const OfCoachParams = z.object({ coachId: Id });
 
 /** Who else may see a coach, for the dealers of its account. */
 export async function grantRoutes(app: App): Promise<void> {
@@ -50,14 +48,9 @@ export async function grantRoutes(app: App): Promise<void> {
       const { coachId } = request.params;
       const { limit, cursor } = request.query;
       const list = `grants/${coachId}`;
-      const afterId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
+      const afterId = readIdCursor(list, cursor);
       const page = await listGrants(request.db, personOf(request).accountId, coachId, { limit, afterId });
-      return answerPage(
-        list,
-        page,
-        (row) => row,
-        (row) => [row.id],
-      );
+      return answerIdPage(list, page, (row) => row);
     },
   );
 

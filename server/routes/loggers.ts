@@ -1,7 +1,7 @@
-import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
+import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Logger, LoggerBody, LoggerPatch, LoggerWithToken } from '../schemas/logger.ts';
 import { findCoach } from '../things/coaches.ts';
 import {
@@ -14,10 +14,8 @@ import {
 } from '../things/loggers.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['loggers'];
-const OfCoachParams = z.object({ coachId: Id });
 
 export async function loggerRoutes(app: App): Promise<void> {
   app.post(
@@ -56,10 +54,10 @@ export async function loggerRoutes(app: App): Promise<void> {
       const { accountId } = personOf(request);
       const coach = await findCoach(request.db, accountId, request.params.coachId);
       const list = `loggers/${coach.id}`;
-      const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
+      const afterId = readIdCursor(list, request.query.cursor);
       const { limit } = request.query;
       const page = await listLoggers(request.db, accountId, coach.id, { limit, afterId });
-      return answerPage(list, page, loggerOf, (row) => [row.id]);
+      return answerIdPage(list, page, loggerOf);
     },
   );
 

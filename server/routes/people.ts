@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import {
   changeColleague,
@@ -11,11 +10,11 @@ import {
 } from '../access/people.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['people'];
 const LIST = 'people';
@@ -55,14 +54,9 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const { limit, cursor } = request.query;
-      const afterId = readCursor(LIST, cursor, z.tuple([Id]))?.[0] ?? null;
+      const afterId = readIdCursor(LIST, cursor);
       const page = await listColleagues(request.db, personOf(request).accountId, { limit, afterId });
-      return answerPage(
-        LIST,
-        page,
-        (row) => row,
-        (row) => [row.id],
-      );
+      return answerIdPage(LIST, page, (row) => row);
     },
   );
 

@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import { actOf, listRecord, recordCsv } from '../access/record.ts';
 import type { App } from '../appTypes.ts';
+import { answerPage, readCursor } from '../paging.ts';
 import { preferredType } from '../results/preferredType.ts';
 import { Id, pageOf } from '../schemas/common.ts';
 import { RecordedAct, RecordQuery } from '../schemas/record.ts';
-import { answerPage, readCursor } from './paging.ts';
 import { jsonOrCsv, sendText } from './sendText.ts';
 
 const LIST = 'record';

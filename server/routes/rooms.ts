@@ -1,17 +1,15 @@
-import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
+import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Room, RoomBody, RoomPatch } from '../schemas/room.ts';
 import { findCoach } from '../things/coaches.ts';
 import { changeRoom, createRoom, findRoom, listRooms, removeRoom, roomOf } from '../things/rooms.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['rooms'];
-const OfCoachParams = z.object({ coachId: Id });
 
 export async function roomRoutes(app: App): Promise<void> {
   app.post(
@@ -50,10 +48,10 @@ export async function roomRoutes(app: App): Promise<void> {
       const { accountId } = personOf(request);
       const coach = await findCoach(request.db, accountId, request.params.coachId);
       const list = `rooms/${coach.id}`;
-      const afterId = readCursor(list, request.query.cursor, z.tuple([Id]))?.[0] ?? null;
+      const afterId = readIdCursor(list, request.query.cursor);
       const { limit } = request.query;
       const page = await listRooms(request.db, accountId, coach.id, { limit, afterId });
-      return answerPage(list, page, roomOf, (row) => [row.id]);
+      return answerIdPage(list, page, roomOf);
     },
   );
 

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { ByIdParams, Id, PageQuery, pageOf, Time } from '../schemas/common.ts';
+import { answerPage, readCursor, TimePlace } from '../paging.ts';
+import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
 import { ServiceBody, ServicePatch, ServiceSeen } from '../schemas/service.ts';
 import { findRoom } from '../things/rooms.ts';
 import {
@@ -15,7 +16,6 @@ import {
 } from '../things/services.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['services'];
 const OfRoomParams = z.object({ roomId: Id });
@@ -57,7 +57,7 @@ export async function serviceRoutes(app: App): Promise<void> {
       const { accountId } = caller;
       const room = await findRoom(request.db, accountId, request.params.roomId);
       const list = `services/${room.id}`;
-      const after = readCursor(list, request.query.cursor, z.tuple([Time, Id]));
+      const after = readCursor(list, request.query.cursor, TimePlace);
       const { limit } = request.query;
       const page = await listServices(request.db, accountId, room.id, { limit, after });
       return answerPage(

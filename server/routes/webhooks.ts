@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
+import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
 import {
   changeWebhook,
@@ -15,7 +16,6 @@ import {
 } from '../webhooks/webhooks.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
-import { answerPage, readCursor } from './paging.ts';
 
 const tags = ['webhooks'];
 const config = { see: DEALER, problems: ['not-found'] } as const;
@@ -130,9 +130,9 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       const { limit, cursor } = request.query;
       const { id } = request.params;
       const list = `webhooks/${id}/deliveries`;
-      const beforeId = readCursor(list, cursor, z.tuple([Id]))?.[0] ?? null;
+      const beforeId = readIdCursor(list, cursor);
       const page = await listDeliveries(request.db, personOf(request).accountId, id, { limit, beforeId });
-      return answerPage(list, page, deliveryOf, (row) => [row.id]);
+      return answerIdPage(list, page, deliveryOf);
     },
   );
 }

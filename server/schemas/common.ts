@@ -25,6 +25,7 @@ export const Name = z.string().trim().min(1).max(300);
 export const Notes = z.string().max(10_000);
 
 export const ByIdParams = z.object({ id: Id });
+export const OfCoachParams = z.object({ coachId: Id });
 
 /** A whole number in a query: decimal digits alone, which is how every program writes one. */
 export function wholeNumber(least: number, most: number) {

@@ -1,9 +1,9 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { RetentionRunTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
-import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export async function findAccount(db: Kysely<Tables>, accountId: AccountInScope): Promise<Account> {
   const row = await db

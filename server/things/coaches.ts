@@ -3,11 +3,11 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
 import type { CoachTable, Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
-import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export type CoachRow = Selectable<CoachTable>;
 

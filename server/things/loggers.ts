@@ -4,11 +4,11 @@ import type { LoggerTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { newToken } from '../access/tokens.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Logger, LoggerBody, LoggerPatch } from '../schemas/logger.ts';
 import { placeStrokes, queuePlacing } from './clockOffset.ts';
 import { holdCoach } from './coaches.ts';
-import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export type LoggerRow = Selectable<LoggerTable>;
 

@@ -3,13 +3,13 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { holdCoach } from './coaches.ts';
 import { refuseToLoseSides } from './keepSides.ts';
-import { oneMoreThan, type Page, pageFrom } from './page.ts';
 
 export type RoomRow = Selectable<RoomTable>;
 

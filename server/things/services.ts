@@ -4,9 +4,9 @@ import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import type { ServiceTable, Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Service, ServiceBody, ServiceSeen } from '../schemas/service.ts';
-import { oneMoreThan, type Page, pageFrom } from './page.ts';
 import { findRoom } from './rooms.ts';
 
 export type ServiceRow = Selectable<ServiceTable>;

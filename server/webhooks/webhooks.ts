@@ -4,9 +4,9 @@ import type { WebhookDeliveryTable, WebhookTable } from '../../migrations/notice
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { Event } from '../notices/notice.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
-import { oneMoreThan, type Page, pageFrom } from '../things/page.ts';
 import { refuseUrl } from './refuseUrl.ts';
 import { newSecret, secretText } from './signature.ts';
 

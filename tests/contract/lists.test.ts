@@ -125,8 +125,17 @@ describe.each(LISTS)('the list of %s', (_, path) => {
 
 test('a cursor of one list is refused by another', async () => {
   const { next } = (await read('/coaches?limit=1')).body;
-  for (const path of [`/coaches/${coach}/rooms`, `/rooms/${room}/services`])
+  for (const path of [
+    `/coaches/${coach}/rooms`,
+    `/rooms/${room}/services`,
+    `/rooms/${room}/strokes`,
+    '/warnings',
+    '/overview',
+  ])
     expect((await read(`${path}?cursor=${next}`)).status).toBe(422);
+  const byName = (await read('/overview?sort=name&limit=1')).body;
+  expect((await read(`/overview?sort=name&limit=1&cursor=${byName.next}`)).status).toBe(200);
+  expect((await read(`/overview?sort=concern&limit=1&cursor=${byName.next}`)).status).toBe(422);
 });
 
 test('something created while a list is being read neither repeats nor hides another', async () => {
