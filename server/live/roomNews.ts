@@ -1,11 +1,11 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Scope } from '../access/scope.ts';
-import { findRoom } from '../results/findRoom.ts';
 import { roomStatuses } from '../results/roomStatus.ts';
 import { strokeView } from '../results/strokeView.ts';
 import { listWarnings } from '../results/warnings.ts';
 import type { LivePush } from '../schemas/live.ts';
+import { findRoom } from '../things/rooms.ts';
 
 /** What was told of a room already. */
 export interface Told {

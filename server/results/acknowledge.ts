@@ -2,7 +2,6 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import { announceRooms } from '../live/roomChannel.ts';
-import { notFound } from '../problems.ts';
 import type { Warning } from '../schemas/results.ts';
 import { findWarning } from './warnings.ts';
 import { warningView } from './warningView.ts';
@@ -28,7 +27,6 @@ export async function acknowledgeWarning(
     .where('id', '=', warningId)
     .execute();
   const row = await findWarning(db, caller.accountId, warningId);
-  if (row === undefined) throw notFound('warning');
   await announceRooms(db, [{ accountId: caller.accountId, roomId: row.room_id }]);
   return warningView(row);
 }

@@ -20,7 +20,7 @@ export async function changeStroke(
   patch: StrokePatch,
 ): Promise<Stroke> {
   return inTransaction(db, async (trx) => {
-    const before = await mustFindStroke(trx, accountId, strokeId);
+    const before = await findStroke(trx, accountId, strokeId);
     const startedAt = patch.startedAt === undefined ? null : readTime(patch.startedAt);
     if (patch.roomId !== undefined && patch.roomId !== before.room_id)
       await checkRoom(trx, before, patch.roomId);
@@ -51,7 +51,7 @@ export async function removeStroke(
   strokeId: string,
 ): Promise<void> {
   await inTransaction(db, async (trx) => {
-    const stroke = await mustFindStroke(trx, accountId, strokeId);
+    const stroke = await findStroke(trx, accountId, strokeId);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
     await refuseOvertaken(trx, accountId, stroke);
     await keepKey(trx, stroke);
@@ -80,19 +80,13 @@ async function keepKey(
     .execute();
 }
 
-async function mustFindStroke(trx: Kysely<Tables>, accountId: AccountInScope, strokeId: string) {
-  const stroke = await findStroke(trx, accountId, strokeId);
-  if (stroke === undefined) throw notFound('stroke');
-  return stroke;
-}
-
 /** The rooms that were marked are those of the stroke as it was read: it must still be where it was. */
 async function refuseOvertaken(
   trx: Kysely<Tables>,
   accountId: AccountInScope,
   before: Selectable<StrokeTable>,
 ): Promise<void> {
-  const now = await mustFindStroke(trx, accountId, before.id);
+  const now = await findStroke(trx, accountId, before.id);
   if (now.room_id === before.room_id && now.placed_at.getTime() === before.placed_at.getTime()) return;
   throw new ProblemError('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
 }

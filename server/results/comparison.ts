@@ -5,10 +5,10 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison } from '../schemas/results.ts';
+import { findRoom } from '../things/rooms.ts';
 import { strokeEvent } from '../work/roomEvents.ts';
 import { describeRoom } from '../work/roomRow.ts';
 import { strokesInTrouble } from './beforeWork.ts';
-import { findRoom } from './findRoom.ts';
 
 /** Enough for a narrow interval, and near enough to the repair that wear in between hardly counts. */
 const MOST_STROKES_BY_SERVICE = 60;

@@ -9,7 +9,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Normal, NormalSide } from '../schemas/travel.ts';
-import { findRoom } from './findRoom.ts';
+import { findRoom } from '../things/rooms.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 
 export interface NormalQuestion {

@@ -8,7 +8,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { ProblemError } from '../problems.ts';
 import type { StrokesPreview } from '../schemas/preview.ts';
-import { findRoom } from './findRoom.ts';
+import { findRoom } from '../things/rooms.ts';
 
 /** What would be made of a CSV recording of this room. Nothing is stored. */
 export async function previewStrokes(

@@ -3,6 +3,7 @@ import { MISDATED } from '../../analysis/findings/sensorDoubt.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
+import { notFound } from '../problems.ts';
 import type { Stroke } from '../schemas/stroke.ts';
 
 /** One stroke as it is answered: what was sent less its samples, and what was found. */
@@ -49,15 +50,18 @@ function misdated(analysis: StrokeAnalysis | null, sides: readonly string[]): St
   return { ...analysis, doubts: [...(analysis.doubts ?? []), ...doubts] };
 }
 
-export function findStroke(
+/** A stroke of the account; to everyone else it does not exist. */
+export async function findStroke(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   strokeId: string,
-): Promise<Selectable<StrokeTable> | undefined> {
-  return db
+): Promise<Selectable<StrokeTable>> {
+  const row = await db
     .selectFrom('strokes')
     .selectAll()
     .where('account_id', '=', accountId)
     .where('id', '=', strokeId)
     .executeTakeFirst();
+  if (row === undefined) throw notFound('stroke');
+  return row;
 }

@@ -4,7 +4,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { answerPage, oneMoreThan, pageFrom, readCursor, TimePlace } from '../paging.ts';
 import type { Stroke } from '../schemas/stroke.ts';
-import { findRoom } from './findRoom.ts';
+import { findRoom } from '../things/rooms.ts';
 import { strokeView } from './strokeView.ts';
 
 export interface StrokesQuestion {

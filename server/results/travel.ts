@@ -7,8 +7,8 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { TravelTrace } from '../schemas/travel.ts';
+import { findRoom } from '../things/rooms.ts';
 import { describeRoom } from '../work/roomRow.ts';
-import { findRoom } from './findRoom.ts';
 import { readTrace } from './readTrace.ts';
 import { findStroke } from './strokeView.ts';
 
@@ -20,7 +20,6 @@ export async function travelOfStroke(
   points: number,
 ): Promise<TravelTrace> {
   const stroke = await findStroke(db, accountId, strokeId);
-  if (stroke === undefined) throw notFound('stroke');
   const room = await findRoom(db, accountId, stroke.room_id);
   const recorded = await readTrace(db, accountId, strokeId);
   const direction: Direction | null = stroke.direction;

@@ -2,6 +2,7 @@ import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import { answerPage, oneMoreThan, pageFrom, readCursor, TimePlace } from '../paging.ts';
+import { notFound } from '../problems.ts';
 import type { Warning } from '../schemas/results.ts';
 import { type WarningRow, warningView } from './warningView.ts';
 
@@ -43,15 +44,18 @@ export async function listWarnings(
   return answerPage(list, pageFrom(rows, limit), warningView, (row) => [row.opened_at.toISOString(), row.id]);
 }
 
-export function findWarning(
+/** A warning of the account; to everyone else it does not exist. */
+export async function findWarning(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   warningId: string,
-): Promise<WarningRow | undefined> {
-  return selectWarnings(db)
+): Promise<WarningRow> {
+  const row = await selectWarnings(db)
     .where('w.account_id', '=', accountId)
     .where('w.id', '=', warningId)
     .executeTakeFirst();
+  if (row === undefined) throw notFound('warning');
+  return row;
 }
 
 /** All warnings of one room, oldest first. */

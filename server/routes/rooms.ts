@@ -58,7 +58,7 @@ export async function roomRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/rooms/:id',
     { schema: { tags, summary: 'Read a room', params: ByIdParams, response: { 200: Room } } },
-    async (request) => findRoom(request.db, personOf(request).accountId, request.params.id),
+    async (request) => roomOf(await findRoom(request.db, personOf(request).accountId, request.params.id)),
   );
 
   app.patch(

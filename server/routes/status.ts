@@ -1,9 +1,9 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { findRoom } from '../results/findRoom.ts';
 import { roomStatuses } from '../results/roomStatus.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { RoomStatus } from '../schemas/results.ts';
+import { findRoom } from '../things/rooms.ts';
 
 export async function statusRoutes(app: App): Promise<void> {
   app.get(

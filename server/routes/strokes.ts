@@ -1,3 +1,4 @@
+import pLimit from 'p-limit';
 import { FORMS } from '../../ingest/forms/readForm.ts';
 import { GroupCommit } from '../../ingest/groupCommit.ts';
 import type { StrokeToStore } from '../../ingest/strokeToStore.ts';
@@ -5,10 +6,8 @@ import { callerOf, personOf, STAFF } from '../access/caller.ts';
 import { rowsToSendTo } from '../access/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
-import { notFound } from '../problems.ts';
 import { LARGE_BODY } from '../requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
-import { OneAtATime } from '../results/oneAtATime.ts';
 import { onlySide } from '../results/onlySide.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { SentStrokes } from '../results/sentStrokes.ts';
@@ -24,7 +23,8 @@ const tags = ['strokes'];
 export async function strokeRoutes(app: App): Promise<void> {
   const open = (strokes: readonly StrokeToStore[]) => inScope(app.database, rowsToSendTo(strokes)).pool;
   const store = new GroupCommit(open, app.measurer);
-  const keyed = new OneAtATime();
+  // One that is kept under a key holds a connection while its strokes wait for another: many at once could hold them all.
+  const keyed = pLimit(1);
 
   // In a scope of their own, as no other route takes these forms.
   await app.register(async (scope: App) => {
@@ -64,7 +64,7 @@ export async function strokeRoutes(app: App): Promise<void> {
         };
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();
-        return keyed.run(() => createOnce(request.db, reply, answer));
+        return keyed(() => createOnce(request.db, reply, answer));
       },
     );
   });
@@ -72,11 +72,8 @@ export async function strokeRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/strokes/:id',
     { schema: { tags, summary: 'Read a stroke', params: ByIdParams, response: { 200: Stroke } } },
-    async (request) => {
-      const stroke = await findStroke(request.db, personOf(request).accountId, request.params.id);
-      if (stroke === undefined) throw notFound('stroke');
-      return strokeView(stroke);
-    },
+    async (request) =>
+      strokeView(await findStroke(request.db, personOf(request).accountId, request.params.id)),
   );
 
   app.patch(

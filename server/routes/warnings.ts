@@ -1,9 +1,7 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { notFound } from '../problems.ts';
 import { acknowledgeWarning } from '../results/acknowledge.ts';
 import { acknowledgeMany } from '../results/acknowledgeMany.ts';
-import { findRoom } from '../results/findRoom.ts';
 import { findWarning, listWarnings } from '../results/warnings.ts';
 import { warningView } from '../results/warningView.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
@@ -14,6 +12,7 @@ import {
   Warning,
   WarningsQuery,
 } from '../schemas/results.ts';
+import { findRoom } from '../things/rooms.ts';
 
 const tags = ['warnings'];
 
@@ -53,11 +52,8 @@ export async function warningRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/warnings/:id',
     { schema: { tags, summary: 'Read a warning', params: ByIdParams, response: { 200: Warning } } },
-    async (request) => {
-      const warning = await findWarning(request.db, personOf(request).accountId, request.params.id);
-      if (warning === undefined) throw notFound('warning');
-      return warningView(warning);
-    },
+    async (request) =>
+      warningView(await findWarning(request.db, personOf(request).accountId, request.params.id)),
   );
 
   app.post(

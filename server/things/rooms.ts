@@ -62,7 +62,8 @@ export async function createRoom(
   return roomOf(row);
 }
 
-export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Room> {
+/** A room of the account; to everyone else it does not exist. */
+export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<RoomRow> {
   const row = await db
     .selectFrom('rooms')
     .selectAll()
@@ -70,7 +71,7 @@ export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id
     .where('id', '=', id)
     .executeTakeFirst();
   if (row === undefined) throw notFound('room');
-  return roomOf(row);
+  return row;
 }
 
 /** In the order in which they were created, which their ids follow. */
@@ -100,7 +101,7 @@ export async function changeRoom(
   id: string,
   change: Partial<RoomBody>,
 ): Promise<Room> {
-  const before = await findRoom(trx, accountId, id);
+  const before = roomOf(await findRoom(trx, accountId, id));
   const { sides } = change;
   if (sides !== undefined && before.sides.some((side) => !sides.includes(side)))
     await refuseToLoseSides(trx, accountId, id, sides);

@@ -7,12 +7,12 @@ import { findColleague } from '../../server/access/people.ts';
 import { accountInScope } from '../../server/access/scope.ts';
 import { type Database, inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import type { RowScope } from '../../server/database/rowScope.ts';
-import { findRoom } from '../../server/results/findRoom.ts';
 import { readTrace } from '../../server/results/readTrace.ts';
 import { trendText } from '../../server/results/trend.ts';
 import { findWarning } from '../../server/results/warnings.ts';
 import { deleteCoach, findCoach } from '../../server/things/coaches.ts';
 import { removeLogger } from '../../server/things/loggers.ts';
+import { findRoom } from '../../server/things/rooms.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 
@@ -306,7 +306,7 @@ describe('with the first lock left open', () => {
   });
 
   test('a warning of another account is not found', async () => {
-    expect(await findWarning(theirs().db, wrong(), warningId)).toBeUndefined();
+    await expect(findWarning(theirs().db, wrong(), warningId)).rejects.toThrow('There is no warning');
     expect(await findWarning(within(ofDealer()).db, wrong(), warningId)).toMatchObject({ id: warningId });
   });
 });
