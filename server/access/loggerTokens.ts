@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { gathered } from '../database/gathered.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { notSignedIn } from '../problems.ts';
 import type { LoggerCaller } from './caller.ts';
 import type { Token } from './tokens.ts';
 
@@ -19,6 +20,13 @@ export function loggerOfToken(database: Database, token: Token): Promise<LoggerC
     lookUps.set(database.pool, lookUp);
   }
   return lookUp(token);
+}
+
+/** The logger who holds the token. Throws the 401 problem for a person's, and for one that is none or over. */
+export async function loggerHolding(database: Database, token: Token | null): Promise<LoggerCaller> {
+  const logger = token?.kind === 'logger' ? await loggerOfToken(database, token) : null;
+  if (logger === null) throw notSignedIn();
+  return logger;
 }
 
 interface Row {

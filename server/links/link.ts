@@ -1,11 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import type { FastifyBaseLogger } from 'fastify';
-import { DecodeError } from '../../ingest/decodeError.ts';
 import { type JsonObject, own } from '../../ingest/json/faults.ts';
 import { keyOf } from '../../ingest/json/stroke.ts';
 import type { LoggerCaller } from '../access/caller.ts';
 import { rowsOfCaller } from '../access/databaseOfCaller.ts';
-import { loggerOfToken } from '../access/loggerTokens.ts';
+import { loggerHolding } from '../access/loggerTokens.ts';
 import { readToken, type Token } from '../access/tokens.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { problemOf } from '../errorHandler.ts';
@@ -124,9 +123,8 @@ export class Link {
   }
 
   async #signIn(token: Token | null): Promise<void> {
-    const logger = token?.kind === 'logger' ? await loggerOfToken(this.#parts.database, token) : null;
-    if (logger === null || (this.#logger !== null && this.#logger.loggerId !== logger.loggerId))
-      throw notSignedIn();
+    const logger = await loggerHolding(this.#parts.database, token);
+    if (this.#logger !== null && this.#logger.loggerId !== logger.loggerId) throw notSignedIn();
     this.#token = token;
     if (this.#logger !== null || !this.#open) return;
     this.#logger = logger;
@@ -174,9 +172,6 @@ export class Link {
   }
 
   #problemOf(error: unknown): ProblemError {
-    if (error instanceof ProblemError) return error;
-    if (error instanceof DecodeError)
-      return new ProblemError('invalid-field', error.message, { errors: error.faults });
     const problem = problemOf(error);
     if (isOurs(problem)) this.#parts.log.error({ err: error }, 'A message of a link could not be answered.');
     return problem;
@@ -194,8 +189,7 @@ export class Link {
   }
 
   async #checkToken(): Promise<void> {
-    if (this.#token === null || (await loggerOfToken(this.#parts.database, this.#token)) === null)
-      throw notSignedIn();
+    await loggerHolding(this.#parts.database, this.#token);
   }
 
   #silent(): void {

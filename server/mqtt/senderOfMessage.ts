@@ -1,5 +1,5 @@
 import type { LoggerCaller } from '../access/caller.ts';
-import { loggerOfToken } from '../access/loggerTokens.ts';
+import { loggerHolding } from '../access/loggerTokens.ts';
 import { readToken } from '../access/tokens.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notSignedIn, ProblemError } from '../problems.ts';
@@ -16,14 +16,10 @@ export async function senderOfMessage(
 ): Promise<LoggerCaller> {
   if (token === null && !trustTopic)
     throw new ProblemError('not-signed-in', 'Send the token of the logger beside its strokes.');
-  const sender = token === null ? await loggerById(database, loggerId) : await loggerByToken(database, token);
-  if (sender === null || sender.loggerId !== loggerId) throw notSignedIn();
+  const sender =
+    token === null ? await loggerById(database, loggerId) : await loggerHolding(database, readToken(token));
+  if (sender?.loggerId !== loggerId) throw notSignedIn();
   return sender;
-}
-
-async function loggerByToken(database: Database, text: string): Promise<LoggerCaller | null> {
-  const token = readToken(text);
-  return token?.kind === 'logger' ? loggerOfToken(database, token) : null;
 }
 
 /** An id is of one account: ids are random. */

@@ -1,12 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { previewCsv } from '../../ingest/csv/previewCsv.ts';
-import { DecodeError } from '../../ingest/decodeError.ts';
 import { textOf } from '../../ingest/forms/readForm.ts';
 import type { SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { ProblemError } from '../problems.ts';
 import type { StrokesPreview } from '../schemas/preview.ts';
 import { findRoom } from '../things/rooms.ts';
 
@@ -20,24 +18,19 @@ export async function previewStrokes(
 ): Promise<StrokesPreview> {
   const room = await findRoom(db, accountId, roomId);
   const read = { sides: room.sides, positiveDirection: room.positive_direction };
-  try {
-    const preview = previewCsv(textOf(bytes), query, read);
-    const { startedAtMs, columns, strokes, sides, supply, ...rest } = preview;
-    const problems = [...preview.problems, ...impossibleStart(startedAtMs, Date.now())];
-    return {
-      key: keyOf(roomId, bytes, query),
-      ...rest,
-      columns: columns.map((column) => ({ ...column, examples: [...column.examples] })),
-      startedAt: timeOf(startedAtMs),
-      strokes: strokes.map(({ startedAtMs: atMs, ...stroke }) => ({ ...stroke, startedAt: timeOf(atMs) })),
-      sides: sides.map(lineOf),
-      supply: supply && lineOf(supply),
-      problems,
-    };
-  } catch (error) {
-    if (!(error instanceof DecodeError)) throw error;
-    throw new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
-  }
+  const preview = previewCsv(textOf(bytes), query, read);
+  const { startedAtMs, columns, strokes, sides, supply, ...rest } = preview;
+  const problems = [...preview.problems, ...impossibleStart(startedAtMs, Date.now())];
+  return {
+    key: keyOf(roomId, bytes, query),
+    ...rest,
+    columns: columns.map((column) => ({ ...column, examples: [...column.examples] })),
+    startedAt: timeOf(startedAtMs),
+    strokes: strokes.map(({ startedAtMs: atMs, ...stroke }) => ({ ...stroke, startedAt: timeOf(atMs) })),
+    sides: sides.map(lineOf),
+    supply: supply && lineOf(supply),
+    problems,
+  };
 }
 
 /** Before any logger of this kind was built. */

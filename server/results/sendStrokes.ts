@@ -1,12 +1,12 @@
 import type { z } from 'zod';
-import { DecodeError } from '../../ingest/decodeError.ts';
+import type { DecodeError } from '../../ingest/decodeError.ts';
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
-import { type DecodedStroke, decodeStrokes } from '../../ingest/json/strokes.ts';
+import { decodeStrokes } from '../../ingest/json/strokes.ts';
 import { prepareStroke, type Sender, type StoreOutcome } from '../../ingest/storeStrokes.ts';
 import type { IncomingStroke } from '../../ingest/stroke.ts';
 import { type Caller, callerId, STAFF } from '../access/caller.ts';
 import { visitsOf } from '../access/scope.ts';
-import { ProblemError, problemBody } from '../problems.ts';
+import { problemBody } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
 
 type Outcome = z.infer<typeof StrokeOutcome>;
@@ -16,7 +16,7 @@ type Outcome = z.infer<typeof StrokeOutcome>;
  * problem of one starts its pointers at that stroke, so that the same fault is the same problem wherever it stands.
  */
 export async function sendStrokes(store: GroupCommit, caller: Caller, body: unknown): Promise<Outcome[]> {
-  const decoded = read(body);
+  const decoded = decodeStrokes(body);
   const strokes = decoded.flatMap(({ stroke }) => (stroke ? [stroke] : []));
   const outcomes = await storeAll(store, caller, strokes);
   let next = 0;
@@ -24,15 +24,6 @@ export async function sendStrokes(store: GroupCommit, caller: Caller, body: unkn
     if (one.stroke !== null) return answer(one.stroke, outcomes[next++]);
     return rejected(one.key, withinStroke(one.error.faults, Array.isArray(body) ? `/${index}` : ''));
   });
-}
-
-function read(body: unknown): DecodedStroke[] {
-  try {
-    return decodeStrokes(body);
-  } catch (error) {
-    if (!(error instanceof DecodeError)) throw error;
-    throw new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
-  }
 }
 
 /** Tries each place that the caller sends to in turn, with the strokes whose room was in none before. */

@@ -1,12 +1,11 @@
 import { acceptInvitation, checkInvitation } from '../access/invitations.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
+import { signedIn } from './signedIn.ts';
 
 /** So many invitations that are none may come from one address. */
 const FAILURES_PER_MINUTE = 60;
@@ -55,9 +54,7 @@ export async function invitationRoutes(app: App): Promise<void> {
       const person = await failures.counting(request, () =>
         acceptInvitation(app.database, invitation, request.body.password),
       );
-      const session = await beginSession(app.database, person);
-      setSessionCookie(request, reply, session);
-      return { person, token: session.token };
+      return signedIn(app, reply, person);
     },
   );
 }

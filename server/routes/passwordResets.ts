@@ -1,12 +1,11 @@
 import { checkReset, mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { ResetBody, ResetParams, ResetRequestBody, ResetRequested } from '../schemas/access.ts';
 import { SignedIn } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
+import { signedIn } from './signedIn.ts';
 
 const tags = ['session'];
 const FROM_ONE_ADDRESS = { max: 30, timeWindow: '1 minute' } as const;
@@ -77,9 +76,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
       const person = await failures.counting(request, () =>
         resetPassword(app.database, request.params.reset, request.body.password),
       );
-      const session = await beginSession(app.database, person);
-      setSessionCookie(request, reply, session);
-      return { person, token: session.token };
+      return signedIn(app, reply, person);
     },
   );
 }

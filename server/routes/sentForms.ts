@@ -3,7 +3,7 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { DecodeError } from '../../ingest/decodeError.ts';
 import { FORMS, type FormType, parseJson, readForm } from '../../ingest/forms/readForm.ts';
-import type { PlaceOf, SentForm, SentQuery } from '../../ingest/forms/sentForm.ts';
+import type { PlaceOf, SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { App } from '../appTypes.ts';
 import { type FieldFault, ProblemError } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
@@ -98,7 +98,7 @@ export async function sendForm(
   send: (strokes: unknown) => Promise<Outcome[]>,
 ): Promise<Outcome[]> {
   if (!(body instanceof RawForm)) return send(body);
-  const { strokes, placeOf } = read(body, query);
+  const { strokes, placeOf } = readForm(body.type, body.bytes, query, Date.now());
   if (placeOf === null) return send(strokes);
   const several = Array.isArray(strokes);
   try {
@@ -107,18 +107,11 @@ export async function sendForm(
       withPlaces(outcome, (pointer) => placeOf(several ? `/${i}${pointer}` : pointer)),
     );
   } catch (error) {
-    if (!(error instanceof ProblemError) || error.errors.length === 0) throw error;
-    const errors = error.errors.map((fault) => placed(fault, placeOf));
-    throw new ProblemError(error.problem, errors[0].detail, { errors, cause: error });
-  }
-}
-
-function read({ type, bytes }: RawForm, query: SentQuery): SentForm {
-  try {
-    return readForm(type, bytes, query, Date.now());
-  } catch (error) {
     if (!(error instanceof DecodeError)) throw error;
-    throw new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
+    throw new DecodeError(
+      error.faults.map((fault) => placed(fault, placeOf)),
+      { cause: error },
+    );
   }
 }
 

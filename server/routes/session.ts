@@ -4,8 +4,8 @@ import { tokenOf } from '../access/authenticate.ts';
 import { personOf } from '../access/caller.ts';
 import { findPerson } from '../access/people.ts';
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { clearSessionCookie, sessionCookieOf, setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession, endSession, personOfToken } from '../access/sessions.ts';
+import { clearSessionCookie, sessionCookieOf } from '../access/sessionCookie.ts';
+import { endSession, personOfToken } from '../access/sessions.ts';
 import { signIn } from '../access/signIn.ts';
 import { readToken } from '../access/tokens.ts';
 import type { App } from '../appTypes.ts';
@@ -13,6 +13,7 @@ import { inScope } from '../database/openDatabase.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
+import { signedIn } from './signedIn.ts';
 
 /** So often may one address be wrong, whomever it tries. */
 const FAILURES_PER_MINUTE = 300;
@@ -49,10 +50,9 @@ export async function sessionRoutes(app: App): Promise<void> {
       refuseForeignPage(request);
       const { email, password } = request.body;
       const person = await failures.counting(request, () => signIn(app.database, email, password));
-      const session = await beginSession(app.database, person);
+      const answer = await signedIn(app, reply, person);
       await endReplaced(app, request, person.id);
-      setSessionCookie(request, reply, session);
-      return { person, token: session.token };
+      return answer;
     },
   );
 

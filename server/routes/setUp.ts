@@ -1,9 +1,8 @@
 import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession } from '../access/sessions.ts';
 import { setUp } from '../access/setUp.ts';
 import type { App } from '../appTypes.ts';
 import { SetUpBody, SignedIn } from '../schemas/session.ts';
+import { signedIn } from './signedIn.ts';
 
 export async function setUpRoutes(app: App): Promise<void> {
   app.post(
@@ -25,9 +24,7 @@ export async function setUpRoutes(app: App): Promise<void> {
     async (request, reply) => {
       refuseForeignPage(request);
       const person = await setUp(app.database, app.setUpToken, request.body);
-      const session = await beginSession(app.database, person);
-      setSessionCookie(request, reply, session);
-      return reply.code(201).send({ person, token: session.token });
+      return reply.code(201).send(await signedIn(app, reply, person));
     },
   );
 }

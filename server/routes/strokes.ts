@@ -37,7 +37,6 @@ export async function strokeRoutes(app: App): Promise<void> {
       '/api/v1/strokes',
       {
         ...LARGE_BODY,
-        decompress: { ...LARGE_BODY.decompress, requestEncodings: ['gzip', 'identity'] },
         schema: {
           tags,
           operationId: 'sendStrokes',

@@ -1,13 +1,12 @@
 import { z } from 'zod';
 import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { tokenOf } from '../access/authenticate.ts';
-import { loggerOfToken } from '../access/loggerTokens.ts';
-import type { Token } from '../access/tokens.ts';
+import { loggerHolding } from '../access/loggerTokens.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
 import { Link } from '../links/link.ts';
 import { Links } from '../links/links.ts';
-import { notSignedIn, ProblemError } from '../problems.ts';
+import { ProblemError } from '../problems.ts';
 import { LinkAnswer, LinkMessage } from '../schemas/strokesLive.ts';
 
 const SILENT_AFTER_MS = 60_000;
@@ -51,7 +50,7 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
     },
     preHandler: async (request) => {
       // A browser's cookie is a person's, and means nothing here: so a page of any site may open it.
-      if (request.headers.authorization !== undefined) await loggerWith(app, tokenOf(request));
+      if (request.headers.authorization !== undefined) await loggerHolding(app.database, tokenOf(request));
     },
     wsHandler: (socket, request) => {
       const token = request.headers.authorization === undefined ? null : tokenOf(request);
@@ -70,9 +69,4 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
       throw new ProblemError('not-found', 'This address takes WebSockets only.');
     },
   });
-}
-
-async function loggerWith(app: App, token: Token | null): Promise<void> {
-  const logger = token?.kind === 'logger' ? await loggerOfToken(app.database, token) : null;
-  if (logger === null) throw notSignedIn();
 }
