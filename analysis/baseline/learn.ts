@@ -5,6 +5,7 @@ import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
 import { copperDegrees } from './copper.ts';
 import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
+import { strokesBeforeStep } from './stepWhileLearning.ts';
 import { REFERENCE_STROKES, RELEARNING_STROKES, SETTLING_STROKES } from './strokesNeeded.ts';
 
 /** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
@@ -17,12 +18,22 @@ export function learn(
   channel.learntAtMs = atMs;
   channel.conditions.push(conditions);
   channel.values.push(values);
+  if (hasEnough(channel) && !isBorrowing(channel)) keepBeforeStep(channel);
   // What is lent counts the degrees from 20 °C, which no copper knows.
   channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
   if (!hasEnough(channel)) return;
   const whole = wholeStrokes(channel);
   if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
   channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));
+}
+
+/** Strokes after a step that a fault makes are no normal: they leave the reference again, which is usable without them. */
+function keepBeforeStep(channel: Channel): void {
+  const before = strokesBeforeStep(channel);
+  if (before === channel.values.length) return;
+  channel.conditions = channel.conditions.slice(0, before);
+  channel.values = channel.values.slice(0, before);
+  channel.needed = Math.min(channel.needed, before);
 }
 
 function unread([volts, degrees, season]: Conditions): Conditions {

@@ -1,0 +1,93 @@
+import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import type { Channel } from './channel.ts';
+import { degreesOf } from './conditions.ts';
+import { weatherFor } from './fitMeasure.ts';
+import { type MeasurePrior, PRIORS, UNSEASONABLE_C, unseenSupply } from './priors.ts';
+
+/**
+ * Steps that are a fault's way and no room's: by at least so much on the measure's scale. A room that runs easier than at
+ * first, or slower, has bedded in or is cold. Guesses, no source.
+ */
+const STEPS: readonly { readonly measure: MeasureName; readonly isFault: (step: number) => boolean }[] = [
+  { measure: 'runningAmps', isFault: (step) => step > 0.1 },
+  { measure: 'durationS', isFault: (step) => step < -0.12 },
+  { measure: 'inrushAmps', isFault: (step) => Math.abs(step) > 0.2 },
+  { measure: 'share', isFault: (step) => Math.abs(step) > 0.035 },
+  { measure: 'lagS', isFault: (step) => Math.abs(step) > 0.4 },
+];
+
+/** So many strokes before a step tell what the room was like, and so many after it that it lasts. */
+const LEAST_BEFORE = 4;
+const LEAST_AFTER = 2;
+
+/**
+ * How many standard errors a step must stand out by, at the best of all places among few strokes: by the t distribution of
+ * some ten degrees of freedom once in a thousand at one place.
+ */
+const STANDS_OUT = 4.5;
+
+/**
+ * Of the strokes that a reference has been made of so far, how many were made before something stepped that a fault would
+ * make step, and stayed there: those are the room's normal, and what came after is held against it. All of them where
+ * nothing did. A two-sample t statistic at each place, the spread shrunk toward what is expected of any room; a place is
+ * sought as by A. N. Pettitt (1979), of whose ranks eight strokes have too few.
+ */
+export function strokesBeforeStep(channel: Channel): number {
+  let best = { score: STANDS_OUT, before: channel.values.length };
+  for (const { measure, isFault } of STEPS) {
+    const levels = levelsOf(channel, measure);
+    for (let before = LEAST_BEFORE; before <= levels.length - LEAST_AFTER; before++) {
+      const { step, error } = stepAt(levels, before, spreadOf(channel, measure));
+      const score = Math.abs(step) / error;
+      if (isFault(step) && score > best.score) best = { score, before: levels[before].stroke };
+    }
+  }
+  return best.before;
+}
+
+interface Level {
+  /** Index among the reference strokes. */
+  readonly stroke: number;
+  /** What the measure read, brought to the usual conditions by what they do as a rule. */
+  readonly value: number;
+}
+
+function levelsOf(channel: Channel, measure: MeasureName): Level[] {
+  const index = MEASURE_NAMES.indexOf(measure);
+  const { perVolt, perDegree } = PRIORS[measure];
+  const weather = weatherFor(channel, measure);
+  const isByRule = weather.by === 'ambient';
+  return channel.values.flatMap((values, stroke) => {
+    const value = values[index];
+    if (value === null) return [];
+    const conditions = channel.conditions[stroke];
+    const degrees = isByRule ? (degreesOf(conditions, weather) ?? 0) : 0;
+    return [{ stroke, value: value - perVolt.mean * (conditions[0] ?? 0) - perDegree.mean * degrees }];
+  });
+}
+
+/** Of one stroke, by what is expected of any room where supply and temperature are as well known as here. */
+function spreadOf(channel: Channel, measure: MeasureName): MeasurePrior {
+  const prior = PRIORS[measure];
+  const powered = channel.conditions.some(([volts]) => volts !== null) ? prior : unseenSupply(prior);
+  if (weatherFor(channel, measure).by === 'ambient') return powered;
+  return { ...powered, scale: Math.hypot(powered.scale, UNSEASONABLE_C * prior.perDegree.mean) };
+}
+
+function stepAt(levels: readonly Level[], before: number, prior: MeasurePrior) {
+  const first = levels.slice(0, before).map(({ value }) => value);
+  const rest = levels.slice(before).map(({ value }) => value);
+  const [low, high] = [meanOf(first), meanOf(rest)];
+  const squares = squaresAbout(first, low) + squaresAbout(rest, high);
+  const variance = (squares + prior.scaleWeight * prior.scale ** 2) / (levels.length - 2 + prior.scaleWeight);
+  const spread = Math.max(prior.scaleFloor, Math.sqrt(variance));
+  return { step: high - low, error: spread * Math.sqrt(1 / first.length + 1 / rest.length) };
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function squaresAbout(values: readonly number[], mean: number): number {
+  return values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+}
