@@ -124,7 +124,8 @@ function fallFrom(timesS: Float64Array, amps: Float64Array, peak: number, height
     lowest = Math.min(lowest, value);
     const after = present(amps.subarray(i, firstAtOrAfter(timesS, timesS[i] + REST_S)));
     const restAmps = i === peak || after.length < 3 ? null : levelOf(after, LEVEL * height);
-    if (restAmps !== null) {
+    // The middle of a swing that is over soon is its rest, from its height on.
+    if (restAmps !== null && Math.abs(amps[i] - restAmps) <= OVER * height) {
       if (above < FEWEST_SAMPLES) return null;
       // What is left of the swing is in the first half still.
       const end = firstAtOrAfter(timesS, timesS[i] + REST_S / 2);

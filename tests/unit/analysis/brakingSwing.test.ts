@@ -37,6 +37,15 @@ function braked(changes: Partial<Shape>, amps: number, tauS = 0.12): SideTrace {
   };
 }
 
+test.each([0.02, 0.04])('a swing that has died away within its first samples is one (%s s)', (tauS) => {
+  for (const rateHz of [100, 200]) {
+    const side = braked({ rateHz }, 45, tauS);
+    const found = done(measureStroke(traceOf([side], null), ONE_MOTOR));
+    expect([found.direction, found.doubts], `${rateHz} Hz`).toEqual(['extend', []]);
+    expect(withoutBraking(side), `${rateHz} Hz`).not.toBe(side);
+  }
+});
+
 test.each([
   { name: 'as it was recorded', changes: {} },
   { name: 'at 10 Hz', changes: { rateHz: 10 } },
