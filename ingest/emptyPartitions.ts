@@ -1,16 +1,15 @@
+import { inClientTransaction } from './inClientTransaction.ts';
 import type { Connections, Queries } from './queries.ts';
+import { PARTITIONS, partitionOf } from './tracePartitions.ts';
 
 /**
  * Drops the months of samples that are past and hold nothing any more, which gives their room on the disk back. Nobody
  * adds to them: samples go by the time of their arrival.
  */
 export async function dropEmptyPartitions(pool: Connections, now: Date): Promise<string[]> {
-  const month = `traces_${now.toISOString().slice(0, 7).replace('-', '_')}`;
   const { rows } = await pool.query<{ name: string }>({
-    text: `select c.relname as name from pg_inherits i join pg_class c on c.oid = i.inhrelid
-     where i.inhparent = 'traces'::regclass and c.relname ~ '^traces_\\d{4}_\\d{2}$' and c.relname < $1
-     order by c.relname`,
-    values: [month],
+    text: `select c.relname as name from ${PARTITIONS} and c.relname < $1 order by c.relname`,
+    values: [partitionOf(now)],
   });
   const dropped: string[] = [];
   for (const { name } of rows) {
@@ -20,23 +19,15 @@ export async function dropEmptyPartitions(pool: Connections, now: Date): Promise
   return dropped;
 }
 
-async function dropIfEmpty(pool: Connections, name: string): Promise<boolean> {
-  const client = await pool.connect();
-  try {
-    await client.query('begin');
+function dropIfEmpty(pool: Connections, name: string): Promise<boolean> {
+  return inClientTransaction(pool, async (client) => {
     // In the order in which a sender's statement takes them: the other way round both would wait for each other.
     await client.query('lock table strokes in share row exclusive mode');
     await client.query('lock table traces in access exclusive mode');
     const empty = await isEmpty(client, name);
     if (empty) await client.query(`drop table ${name}`);
-    await client.query('commit');
     return empty;
-  } catch (error) {
-    await client.query('rollback');
-    throw error;
-  } finally {
-    client.release();
-  }
+  });
 }
 
 /** The name is one that the catalogue gave for a month of ours. Throws for a pool to which a full month looks empty. */

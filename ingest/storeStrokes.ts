@@ -1,3 +1,4 @@
+import { codeOf, GIVEN_UP, IS_GONE } from './errorCode.ts';
 import type { LearnRoom, RoomRow } from './measurer.ts';
 import type { Queries } from './queries.ts';
 import { STORE_STATEMENT } from './storeStatement.ts';
@@ -23,7 +24,7 @@ export type StoreOutcome =
   | { readonly outcome: 'unknown-sides'; readonly sides: readonly string[] };
 
 /** A room or a stroke was removed between the look and the insert, or two statements met badly: look again. */
-const TRY_AGAIN = new Set(['23503', '40001', '40P01']);
+const TRY_AGAIN = new Set([...GIVEN_UP, IS_GONE]);
 const MOST_TRIES = 4;
 
 /** Null where times were sent. */
@@ -158,8 +159,4 @@ async function settle(
     } else again.push(row.n);
   }
   return again;
-}
-
-function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : '';
 }

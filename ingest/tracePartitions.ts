@@ -1,7 +1,17 @@
 import type { PoolClient } from 'pg';
+import { inClientTransaction } from './inClientTransaction.ts';
 import type { Connections, Queries } from './queries.ts';
 
 const MONTHS_AHEAD = 2;
+
+/** What the partition of the month is called that a time lies in; in their order, which is that of months. */
+export function partitionOf(time: Date): string {
+  return `traces_${time.toISOString().slice(0, 7).replace('-', '_')}`;
+}
+
+/** SQL for the names of all partitions of a month, of rows of `pg_class as c`. */
+export const PARTITIONS = `pg_inherits i join pg_class c on c.oid = i.inhrelid
+  where i.inhparent = 'traces'::regclass and c.relname ~ '^traces_\\d{4}_\\d{2}$'`;
 
 /**
  * Sees to it that the samples of this month and the next two have partitions of their own, so that old months can be
@@ -21,21 +31,13 @@ export async function ensureTraceMonth(pool: Connections, time: Date): Promise<v
 }
 
 async function ensurePartition(pool: Connections, from: Date, to: Date): Promise<void> {
-  const name = `traces_${from.toISOString().slice(0, 7).replace('-', '_')}`;
+  const name = partitionOf(from);
   if (await exists(pool, name)) return;
-  const client = await pool.connect();
-  try {
-    await client.query('begin');
+  await inClientTransaction(pool, async (client) => {
     await client.query('set local statement_timeout = 0');
     await client.query(`select pg_advisory_xact_lock(hashtextextended('trace partitions', 0))`);
     if (!(await exists(client, name))) await createPartition(client, name, from, to);
-    await client.query('commit');
-  } catch (error) {
-    await client.query('rollback');
-    throw error;
-  } finally {
-    client.release();
-  }
+  });
 }
 
 async function createPartition(client: PoolClient, name: string, from: Date, to: Date): Promise<void> {

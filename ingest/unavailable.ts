@@ -1,3 +1,5 @@
+import { codeOf } from './errorCode.ts';
+
 /**
  * SQLSTATEs (appendix A of the Postgres manual) of a database that cannot do it now and may do it later: connections,
  * resources such as disk and memory, locks not had in time, shutting down, failures of the system below it, a
@@ -26,6 +28,6 @@ const DRIVER_WORDS =
 /** Whether an error means that the database cannot be used for a moment: nothing is wrong with what was asked. */
 export function isUnavailable(error: unknown): boolean {
   if (!(error instanceof Error)) return false;
-  const code = 'code' in error ? String(error.code) : '';
+  const code = codeOf(error);
   return SQLSTATES.test(code) || SOCKET_CODES.has(code) || DRIVER_WORDS.test(error.message);
 }

@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { DecodeError } from '../ingest/decodeError.ts';
+import { codeOf, IS_GONE } from '../ingest/errorCode.ts';
 import { isUnavailable } from '../ingest/unavailable.ts';
 import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from './problems.ts';
 import { InvalidInput } from './validation.ts';
@@ -36,14 +37,11 @@ export function problemOf(error: unknown): ProblemError {
   if (error instanceof DecodeError)
     return new ProblemError('invalid-field', error.message, { errors: error.faults, cause: error });
   if (!(error instanceof Error)) return internal();
-  // Every Node, Postgres and Fastify error carries these where they apply; both are checked before use.
-  const { code, statusCode } = error as Partial<FastifyError>;
+  const code = codeOf(error);
   if (code === 'FST_ERR_HANDLER_TIMEOUT') return unavailable(error);
-  return (
-    fromDatabase(String(code ?? ''), error) ??
-    fromFastify(statusCode, String(code ?? ''), error) ??
-    internal()
-  );
+  // Errors of Fastify carry it; it is checked before use.
+  const { statusCode } = error as Partial<FastifyError>;
+  return fromDatabase(code, error) ?? fromFastify(statusCode, code, error) ?? internal();
 }
 
 /** An id in the address that cannot be one names nothing; a query or a body is at fault by its fields. */
@@ -60,7 +58,7 @@ function internal(): ProblemError {
 function fromDatabase(code: string, error: Error): ProblemError | null {
   if (/^22[0-9A-Z]{3}$/.test(code))
     return new ProblemError('invalid-field', 'A value is beyond what can be stored.', { cause: error });
-  if (code === '23503') return notFound('such thing any more');
+  if (code === IS_GONE) return notFound('such thing any more');
   if (code === '23505')
     return new ProblemError('conflict', 'Another request made the same thing.', { cause: error });
   return isUnavailable(error) ? unavailable(error) : null;

@@ -1,4 +1,5 @@
 import type { PoolClient } from 'pg';
+import { inClientTransaction } from '../inClientTransaction.ts';
 import type { Connections } from '../queries.ts';
 import { prepareStroke, type StoreOutcome, storeStrokes } from '../storeStrokes.ts';
 import type { IncomingStroke } from '../stroke.ts';
@@ -8,10 +9,6 @@ import type { LiveSender } from './liveStroke.ts';
 
 /** `gone`: the stroke is not this link's to end. */
 export type Ending = StoreOutcome | { readonly outcome: 'gone' };
-
-/** Postgres gave the transaction up for another's sake, or the room was removed meanwhile: look again. */
-const TRY_AGAIN = new Set(['23503', '40001', '40P01', '25P02']);
-const MOST_TRIES = 4;
 
 /**
  * Stores a stroke under way as a whole one. Its pieces and what they became change in one transaction: whenever the
@@ -56,34 +53,4 @@ export async function readPieces(client: PoolClient, accountId: string, id: stri
     [accountId, id],
   );
   return rows;
-}
-
-/** Runs the work in a transaction, and once more where Postgres gave it up. */
-export async function inClientTransaction<Result>(
-  pool: Connections,
-  work: (client: PoolClient) => Promise<Result>,
-): Promise<Result> {
-  for (let tries = 1; ; tries++) {
-    const client = await pool.connect();
-    let failure: Error | undefined;
-    try {
-      await client.query('begin');
-      const result = await work(client);
-      await client.query('commit');
-      return result;
-    } catch (error) {
-      failure = error instanceof Error ? error : new Error(String(error));
-      await client.query('rollback').then(
-        () => {
-          failure = undefined;
-        },
-        () => undefined,
-      );
-      const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      if (tries === MOST_TRIES || !TRY_AGAIN.has(code)) throw error;
-    } finally {
-      // One that could not even roll back is broken: the pool replaces it.
-      client.release(failure);
-    }
-  }
 }

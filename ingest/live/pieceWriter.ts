@@ -1,10 +1,10 @@
+import { codeOf, GIVEN_UP } from '../errorCode.ts';
 import type { Queries } from '../queries.ts';
 import { PIECE_STATEMENT } from './pieceStatement.ts';
 
 /** Of one link to a statement: a flood of one waits for its next turn, not the others for it. */
 const MOST_OF_ONE = { pieces: 32, bytes: 256 * 1024 };
 const MOST_TOGETHER = { pieces: 1024, bytes: 4 * 1024 * 1024 };
-const GIVEN_UP_FOR_ANOTHER = new Set(['40001', '40P01']);
 const MOST_TRIES = 4;
 
 /** A piece on its way into the database. `linkId` is the link that it came by. */
@@ -134,8 +134,7 @@ async function keepPieces(pool: Queries, pieces: readonly PieceToKeep[]): Promis
       });
       return new Set(kept.map(({ id, link_id }) => `${id} ${link_id}`));
     } catch (error) {
-      const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      if (tries === MOST_TRIES || !GIVEN_UP_FOR_ANOTHER.has(code)) throw error;
+      if (tries === MOST_TRIES || !GIVEN_UP.includes(codeOf(error))) throw error;
     }
   }
 }

@@ -1,8 +1,9 @@
 import type { PoolClient } from 'pg';
 import { DecodeError } from '../decodeError.ts';
+import { inClientTransaction } from '../inClientTransaction.ts';
 import type { Connections } from '../queries.ts';
 import { assembleCutShort } from './assemble.ts';
-import { inClientTransaction, readPieces, storeAndMark } from './finish.ts';
+import { readPieces, storeAndMark } from './finish.ts';
 import type { LiveHeader } from './header.ts';
 
 /** How long a stroke waits for its sender to come back. */

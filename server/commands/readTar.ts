@@ -2,6 +2,7 @@ import { createReadStream } from 'node:fs';
 import { pipeline } from 'node:stream';
 import { createGunzip } from 'node:zlib';
 import { extract } from 'tar-stream';
+import { codeOf } from '../../ingest/errorCode.ts';
 
 /** A gzip-compressed tar archive that cannot be read to its end; the message says why. */
 export class ArchiveError extends Error {
@@ -37,7 +38,7 @@ export async function readTar(
 
 /** Reading an entry's bytes fails with what ails the archive. */
 function isOfArchive(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && String(error.code).startsWith('Z_');
+  return codeOf(error).startsWith('Z_');
 }
 
 /** All bytes of one entry. Throws `ArchiveError` past `most`. */

@@ -1,4 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
+import { codeOf, GIVEN_UP } from '../../ingest/errorCode.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { isOutdated } from './plannedOnce.ts';
 
@@ -22,7 +23,5 @@ export async function inTransaction<Result>(
 }
 
 export function isGivenUp(error: unknown): boolean {
-  const isForOthers =
-    error instanceof Error && 'code' in error && (error.code === '40P01' || error.code === '40001');
-  return isForOthers || isOutdated(error);
+  return GIVEN_UP.includes(codeOf(error)) || isOutdated(error);
 }

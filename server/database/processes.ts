@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, readlinkSync } from 'node:fs';
+import { codeOf } from '../../ingest/errorCode.ts';
 
 /** Whether a process with this number runs, ours or not. One that ended and was not yet collected does not. */
 export function isRunning(pid: number): boolean {
@@ -7,7 +8,7 @@ export function isRunning(pid: number): boolean {
     process.kill(pid, 0);
   } catch (error) {
     // Anything but "no such process" means that there is one.
-    if (error instanceof Error && 'code' in error && error.code === 'ESRCH') return false;
+    if (codeOf(error) === 'ESRCH') return false;
   }
   return statusOf(pid)[0] !== 'Z';
 }

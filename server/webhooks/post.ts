@@ -1,6 +1,7 @@
 import { Resolver } from 'node:dns/promises';
 import { type ClientRequest, request as requestHttp } from 'node:http';
 import { request as requestHttps } from 'node:https';
+import { codeOf } from '../../ingest/errorCode.ts';
 import { hostOf, lookUpPublic, NotPublicError, refuseLiteral } from './publicAddress.ts';
 
 /** From the look-up to the head of the answer. */
@@ -67,6 +68,5 @@ function statusOf(request: ClientRequest, body: string): Promise<number> {
 /** Codes are Node's own and tell nothing of what was found behind the address. */
 function reasonOf(error: unknown): string {
   if (error instanceof NotPublicError) return 'It is no https address of the public Internet.';
-  const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-  return `It could not be reached (${code}).`;
+  return `It could not be reached (${codeOf(error) || 'unknown'}).`;
 }

@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { codeOf, IS_GONE } from '../../ingest/errorCode.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { isGivenUp } from '../database/inTransaction.ts';
 import type { EventsOfRoom } from './eventsOfRooms.ts';
@@ -31,8 +32,9 @@ export async function writeWhatHolds(db: Kysely<Tables>, found: readonly FoundOf
       const rooms = left;
       return { rooms, resultsVersion: await db.transaction().execute((trx) => writeAll(trx, rooms)) };
     } catch (error) {
-      // Other rooms may be waited for by whoever Postgres preferred, or be gone: each is better done by itself.
-      if (isGivenUp(error) || isGone(error)) return NOTHING;
+      // Other rooms may be waited for by whoever Postgres preferred, or one of them was removed meanwhile, or a stroke:
+      // each is better done by itself.
+      if (isGivenUp(error) || codeOf(error) === IS_GONE) return NOTHING;
       if (!(error instanceof Overtaken)) throw error;
       const { roomIds } = error;
       left = left.filter(({ room }) => !roomIds.has(room.roomId));
@@ -66,9 +68,4 @@ async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Pro
     found.map(({ room }) => ({ room, dirtyFrom: dirtyFrom.get(room.roomId) ?? null })),
   );
   return resultsVersion;
-}
-
-/** A stroke or a room that results are to be written of was removed meanwhile. */
-function isGone(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && error.code === '23503';
 }

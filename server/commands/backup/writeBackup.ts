@@ -1,5 +1,6 @@
 import type { ClientBase } from 'pg';
 import { to as copyTo } from 'pg-copy-streams';
+import { PARTITIONS } from '../../../ingest/tracePartitions.ts';
 import { type AddEntry, jsonEntry, writeArchive } from '../archive.ts';
 import type { Progress } from '../progress.ts';
 import { copyOut, quoted, type TableShape, tablesInOrder } from '../tables.ts';
@@ -61,9 +62,7 @@ async function headOf(client: ClientBase, now: Date): Promise<BackupHead> {
     tables.push({ name, columns: [...columns], order: [...order], rows: counted.rows[0].rows });
   }
   const { rows: months } = await client.query<{ month: string }>(`
-    select replace(substring(c.relname from 8), '_', '-') as month
-    from pg_inherits i join pg_class c on c.oid = i.inhrelid
-    where i.inhparent = 'traces'::regclass and c.relname ~ '^traces_\\d{4}_\\d{2}$' order by 1`);
+    select replace(substring(c.relname from 8), '_', '-') as month from ${PARTITIONS} order by 1`);
   return {
     format: 'slideload-backup',
     version: FORMAT_VERSION,
