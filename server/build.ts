@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ifThere } from './ifThere.ts';
 
 /**
  * Puts the service into three files, one for the process and one for each of its threads: to read and translate some hundred files
@@ -59,11 +60,7 @@ async function build(): Promise<void> {
 
 /** Milliseconds since 1970; 0 for what is not there. */
 async function changedMs(path: string): Promise<number> {
-  const found = await stat(path).catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return null;
-    throw error;
-  });
-  return found?.mtimeMs ?? 0;
+  return (await ifThere(stat(path)))?.mtimeMs ?? 0;
 }
 
 async function newestMs(path: string): Promise<number> {

@@ -1,5 +1,5 @@
 import { type Kysely, type RawBuilder, sql } from 'kysely';
-import { validate as isUuid } from 'uuid';
+import { isUuid } from '../../ingest/uuid.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { RowScope } from '../database/rowScope.ts';

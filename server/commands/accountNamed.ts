@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { validate as isUuid } from 'uuid';
+import { isUuid } from '../../ingest/uuid.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, accountInScope } from '../access/scope.ts';
 import { CommandError } from './commandError.ts';

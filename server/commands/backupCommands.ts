@@ -1,5 +1,6 @@
 import { stat } from 'node:fs/promises';
 import type { Command } from 'commander';
+import { ifThere } from '../ifThere.ts';
 import type { BackupDigests } from './backup/format.ts';
 import { restoreBackup } from './backup/restoreBackup.ts';
 import { writeBackup } from './backup/writeBackup.ts';
@@ -59,12 +60,6 @@ function rowsOf(digests: BackupDigests): number {
   return Object.values(digests).reduce((total, { rows }) => total + rows, 0);
 }
 
-function exists(file: string): Promise<boolean> {
-  return stat(file).then(
-    () => true,
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return false;
-      throw error;
-    },
-  );
+async function exists(file: string): Promise<boolean> {
+  return (await ifThere(stat(file))) !== null;
 }

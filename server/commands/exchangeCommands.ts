@@ -1,7 +1,8 @@
 import { stat } from 'node:fs/promises';
 import type { Command } from 'commander';
-import { validate as isUuid } from 'uuid';
+import { isUuid } from '../../ingest/uuid.ts';
 import { onOneConnection } from '../demo/fillOneGo.ts';
+import { ifThere } from '../ifThere.ts';
 import { accountNamed } from './accountNamed.ts';
 import { writeArchive } from './archive.ts';
 import { CommandError } from './commandError.ts';
@@ -151,12 +152,8 @@ function recordingsInWords({ stored, duplicate, refused }: ImportedRecordings): 
   return lines.join('\n');
 }
 
-function isFolder(path: string): Promise<boolean> {
-  return stat(path).then(
-    (found) => found.isDirectory(),
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') throw new CommandError(`There is no file or folder ${path}.`);
-      throw error;
-    },
-  );
+async function isFolder(path: string): Promise<boolean> {
+  const found = await ifThere(stat(path));
+  if (found === null) throw new CommandError(`There is no file or folder ${path}.`);
+  return found.isDirectory();
 }

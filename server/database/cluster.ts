@@ -8,10 +8,18 @@ import { run } from './runProgram.ts';
 import { StartError } from './startError.ts';
 import type { SystemUser } from './unprivilegedUser.ts';
 
-export const SUPERUSER = 'slideload';
+const SUPERUSER = 'slideload';
+/** Where it listens. */
+export const HOST = '127.0.0.1';
 
-/** Of the folder in a data folder that holds the database: it is there once it is whole. */
-export const CLUSTER = 'postgres';
+/** Where a data folder has the database, which is there once it is whole, and its password. */
+export function filesIn(dataFolder: string): { readonly folder: string; readonly passwordFile: string } {
+  return { folder: join(dataFolder, 'postgres'), passwordFile: join(dataFolder, 'postgres-password') };
+}
+
+export function urlOf(password: string, port: number): string {
+  return `postgres://${SUPERUSER}:${password}@${HOST}:${port}/postgres`;
+}
 
 /** The files of one embedded database, all below one data folder. */
 export interface Cluster {
@@ -28,19 +36,19 @@ export async function openCluster(
   user: SystemUser | null,
   way: RunAs,
 ): Promise<Cluster> {
-  const folder = join(dataFolder, CLUSTER);
-  const password = await readPassword(join(dataFolder, 'postgres-password'), user);
+  const { folder, passwordFile } = filesIn(dataFolder);
+  const password = await readPassword(passwordFile, user);
   if (existsSync(folder)) {
     await refuseOtherVersion(folder, binaries.major);
     await own(folder, user);
-  } else await create(dataFolder, folder, binaries, user, way);
+  } else await create(folder, passwordFile, binaries, user, way);
   return { folder, password, log: join(dataFolder, 'postgres.log') };
 }
 
 /** Made aside and renamed when whole: a start cut off half-way leaves nothing that looks like a database. */
 async function create(
-  dataFolder: string,
   folder: string,
+  passwordFile: string,
   binaries: PostgresBinaries,
   user: SystemUser | null,
   way: RunAs,
@@ -52,7 +60,7 @@ async function create(
   await run(way, binaries.initdb, [
     `--pgdata=${unfinished}`,
     `--username=${SUPERUSER}`,
-    `--pwfile=${join(dataFolder, 'postgres-password')}`,
+    `--pwfile=${passwordFile}`,
     '--auth=scram-sha-256',
     '--encoding=UTF8',
     '--locale-provider=builtin',

@@ -1,8 +1,8 @@
 import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { resolve } from 'node:path';
-import { setTimeout as wait } from 'node:timers/promises';
-import { type Cluster, openCluster, SUPERUSER } from './cluster.ts';
+import { rest } from '../rest.ts';
+import { HOST, openCluster, urlOf } from './cluster.ts';
 import { lockFolder } from './folderLock.ts';
 import { findPostgresBinaries } from './postgresBinaries.ts';
 import { endOrphans, type Postmaster, startPostmaster } from './postmaster.ts';
@@ -22,7 +22,6 @@ export interface EmbeddedOptions {
   readonly onTrouble?: (reason: unknown) => void;
 }
 
-const HOST = '127.0.0.1';
 /** Between two attempts to start a server that ended by itself: what it lacks, such as room on its disk, may come. */
 const TRY_AGAIN_AFTER_MS = 1000;
 
@@ -49,7 +48,7 @@ export async function startEmbeddedPostgres(
     };
     const stop = supervise(await start(), start, options.onTrouble);
     return {
-      url: urlOf(cluster, port),
+      url: urlOf(cluster.password, port),
       stop: async () => {
         await stop();
         await release();
@@ -71,10 +70,6 @@ function ourSettings(port: number): Record<string, string> {
   };
 }
 
-function urlOf(cluster: Cluster, port: number): string {
-  return `postgres://${SUPERUSER}:${cluster.password}@${HOST}:${port}/postgres`;
-}
-
 /** Starts the server again when it ends by itself, as often as it takes. Answers how to stop it for good. */
 function supervise(
   first: Postmaster,
@@ -93,8 +88,7 @@ function supervise(
       } catch (reason) {
         if (String(reason) !== told) onTrouble?.(reason);
         told = String(reason);
-        // Ended early by the stop.
-        await wait(TRY_AGAIN_AFTER_MS, null, { signal: stopping.signal }).catch(() => undefined);
+        await rest(TRY_AGAIN_AFTER_MS, stopping.signal);
       }
     }
   };

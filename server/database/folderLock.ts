@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { link, readFile, rename, unlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { ifThere } from '../ifThere.ts';
 import { identityOf, isRunning } from './processes.ts';
 import { StartError } from './startError.ts';
 
@@ -12,7 +13,7 @@ const TRIES = 5;
  * Postgres's own lock on its data refuses the second.
  */
 export async function lockFolder(folder: string): Promise<() => Promise<void>> {
-  const lock = join(folder, 'service.pid');
+  const lock = lockIn(folder);
   const own = identityOf(process.pid);
   for (let tried = 0; tried < TRIES; tried++) {
     const written = join(folder, `service.${randomUUID()}`);
@@ -33,27 +34,31 @@ export async function lockFolder(folder: string): Promise<() => Promise<void>> {
 }
 
 async function removeStale(folder: string, lock: string): Promise<void> {
-  const holder = await read(lock);
+  const holder = await ifThere(readFile(lock, 'utf8'));
   if (holder === null) return;
-  const pid = Number.parseInt(holder, 10);
-  if (pid > 0 && isRunning(pid) && identityOf(pid) === holder)
+  const pid = livingOf(holder);
+  if (pid !== null)
     throw new StartError(`Another service (process ${pid}) is running on the data folder ${folder}.`);
   const aside = join(folder, `service.${randomUUID()}`);
-  await rename(lock, aside).catch(ignoreMissing);
-  await unlink(aside).catch(ignoreMissing);
+  await ifThere(rename(lock, aside));
+  await ifThere(unlink(aside));
 }
 
 async function release(lock: string, own: string): Promise<void> {
-  if ((await read(lock)) === own) await unlink(lock).catch(ignoreMissing);
+  if ((await ifThere(readFile(lock, 'utf8'))) === own) await ifThere(unlink(lock));
 }
 
-async function read(path: string): Promise<string | null> {
-  return readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    if (error.code === 'ENOENT') return null;
-    throw error;
-  });
+/** The process of the service that runs on a data folder; null where none does. */
+export async function serviceOn(folder: string): Promise<number | null> {
+  return livingOf((await ifThere(readFile(lockIn(folder), 'utf8'))) ?? '');
 }
 
-function ignoreMissing(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'ENOENT') throw error;
+/** The process that wrote a lock, if it is still the one that runs under that number. */
+function livingOf(holder: string): number | null {
+  const pid = Number.parseInt(holder, 10);
+  return pid > 0 && isRunning(pid) && identityOf(pid) === holder ? pid : null;
+}
+
+function lockIn(folder: string): string {
+  return join(folder, 'service.pid');
 }

@@ -3,6 +3,7 @@ import { closeSync, openSync } from 'node:fs';
 import { readFile, rename, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { ifThere } from '../ifThere.ts';
 import type { Cluster } from './cluster.ts';
 import { postgresProcessesIn } from './processes.ts';
 import { commandLine, type RunAs } from './runAs.ts';
@@ -107,22 +108,15 @@ export async function endOrphans(cluster: Cluster): Promise<void> {
   }
 }
 
-async function pidFile(folder: string): Promise<string[]> {
-  return readFile(join(folder, 'postmaster.pid'), 'utf8').then(
-    (text) => text.split('\n'),
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return [];
-      throw error;
-    },
-  );
+/** The lines of the file by which a server says that it works in a folder; none where there is no such file. */
+export async function pidFile(folder: string): Promise<string[]> {
+  const text = await ifThere(readFile(join(folder, 'postmaster.pid'), 'utf8'));
+  return text?.split('\n') ?? [];
 }
 
 async function turnLog(log: string): Promise<void> {
-  const size = await stat(log).then(
-    (found) => found.size,
-    () => 0,
-  );
-  if (size > LONGEST_LOG_BYTES) await rename(log, `${log}.1`);
+  const found = await ifThere(stat(log));
+  if (found !== null && found.size > LONGEST_LOG_BYTES) await rename(log, `${log}.1`);
 }
 
 async function lastLine(log: string): Promise<string> {

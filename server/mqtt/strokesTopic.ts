@@ -1,4 +1,4 @@
-import { validate as isUuid } from 'uuid';
+import { isUuid } from '../../ingest/uuid.ts';
 
 export const STROKES_TOPIC = 'slideload/+/strokes';
 /** Several processes take turns at the messages; not every broker has such subscriptions. */

@@ -1,7 +1,7 @@
-import { setTimeout as pause } from 'node:timers/promises';
 import type { FastifyBaseLogger } from 'fastify';
+import { rest } from '../rest.ts';
 
-const LOOK_EVERY_MS = 1000;
+export const LOOK_EVERY_MS = 1000;
 
 /**
  * Something that is done piece by piece, each in a place of its own: `claim` takes at most so many pieces for nobody
@@ -33,7 +33,7 @@ export async function keepAtWork<Piece>(
     const free = lane.places - underWay.size;
     for (const piece of free > 0 ? await claimed(lane, free, log) : []) begin(piece);
     // A place that becomes free is given away at once.
-    await Promise.race([rest(stopping), ...underWay]);
+    await Promise.race([rest(LOOK_EVERY_MS, stopping), ...underWay]);
   }
   await Promise.all(underWay);
 }
@@ -60,11 +60,4 @@ async function claimed<Piece>(
     log.warn({ err: error }, 'What is to be told cannot be looked up.');
     return [];
   }
-}
-
-/** Ends early when it is to stop. */
-export async function rest(stopping: AbortSignal): Promise<void> {
-  await pause(LOOK_EVERY_MS, null, { signal: stopping }).catch((error: unknown) => {
-    if (!stopping.aborted) throw error;
-  });
 }

@@ -1,9 +1,9 @@
-import { setTimeout as pause } from 'node:timers/promises';
 import type { FastifyBaseLogger } from 'fastify';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { Mailer } from '../mail/mailer.ts';
+import { rest } from '../rest.ts';
 import { webhookLane } from '../webhooks/webhookLane.ts';
-import { keepAtWork, rest } from './lane.ts';
+import { keepAtWork, LOOK_EVERY_MS } from './lane.ts';
 import { mailLane } from './mailLane.ts';
 import { tellRooms } from './tellRooms.ts';
 
@@ -44,7 +44,7 @@ export function startTelling(parts: TellingParts): { stop(): Promise<void> } {
   const looking = async (): Promise<void> => {
     while (!signal.aborted) {
       await look(new Date()).catch((error: unknown) => log.error({ err: error }, 'Nothing can be told.'));
-      await rest(signal);
+      await rest(LOOK_EVERY_MS, signal);
     }
   };
   const cut = new AbortController();
@@ -57,8 +57,7 @@ export function startTelling(parts: TellingParts): { stop(): Promise<void> } {
     stop: async () => {
       stopping.abort();
       const ended = new AbortController();
-      const late = pause(LET_END_MS, null, { signal: ended.signal }).catch(() => undefined);
-      await Promise.race([all, late]);
+      await Promise.race([all, rest(LET_END_MS, ended.signal)]);
       ended.abort();
       cut.abort();
     },

@@ -1,6 +1,6 @@
-import { setTimeout as wait } from 'node:timers/promises';
 import type { FastifyBaseLogger } from 'fastify';
 import type { Runner } from 'graphile-worker';
+import { rest } from '../rest.ts';
 
 const TRY_AGAIN_AFTER_MS = 500;
 
@@ -26,8 +26,7 @@ export async function keepRunning(
         break;
       } catch (error) {
         log.warn({ err: error }, 'The work cannot be begun yet.');
-        // Ended early by the stop.
-        await wait(TRY_AGAIN_AFTER_MS, null, { signal: stopping.signal }).catch(() => undefined);
+        await rest(TRY_AGAIN_AFTER_MS, stopping.signal);
       }
     }
     // First, as the new one may be lost already.

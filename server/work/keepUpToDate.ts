@@ -1,7 +1,7 @@
-import { setTimeout as pause } from 'node:timers/promises';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../live/roomChannel.ts';
+import { rest } from '../rest.ts';
 import { analyseRooms } from './analyseRooms.ts';
 import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';
 import { OneByOne } from './oneByOne.ts';
@@ -80,11 +80,4 @@ async function lookAgainAndAgain(
     const tookMs = performance.now() - started;
     await rest(Math.min(LONGEST_REST_MS, Math.max(SHORTEST_REST_MS, tookMs)), stopping);
   }
-}
-
-/** Ends early when it is to stop. */
-async function rest(ms: number, stopping: AbortSignal): Promise<void> {
-  await pause(ms, null, { signal: stopping }).catch((error: unknown) => {
-    if (!stopping.aborted) throw error;
-  });
 }

@@ -1,7 +1,8 @@
 import { constants, existsSync } from 'node:fs';
 import { access, stat, statfs } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
-import { CLUSTER } from '../../database/cluster.ts';
+import { resolve } from 'node:path';
+import { filesIn } from '../../database/cluster.ts';
+import { ifThere } from '../../ifThere.ts';
 import { bytesInWords } from '../bytesInWords.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
@@ -13,25 +14,23 @@ const OTHERS = 0o077;
 /** The folder of the embedded Postgres: there, ours to write in, its secret kept, and room left on the disk. */
 export async function examineDataFolder(dataDir: string): Promise<Finding[]> {
   const folder = resolve(dataDir);
-  if ((await modeOf(folder)) === null)
+  if ((await ifThere(stat(folder))) === null)
     return [attend(`${folder} is not there yet.`, 'The first start makes it.')];
   const findings: Finding[] = [await writable(folder), await room(folder)];
   if (!holdsDatabase(dataDir))
     findings.push(attend(`${folder} holds no database yet.`, 'The first start makes it.'));
-  const secret = await modeOf(join(folder, 'postgres-password'));
-  if (secret !== null && (secret & OTHERS) !== 0)
+  const { passwordFile } = filesIn(folder);
+  const secret = await ifThere(stat(passwordFile));
+  if (secret !== null && (secret.mode & OTHERS) !== 0)
     findings.push(
-      broken(
-        'Others can read the password of the embedded Postgres.',
-        `chmod 600 ${folder}/postgres-password`,
-      ),
+      broken('Others can read the password of the embedded Postgres.', `chmod 600 ${passwordFile}`),
     );
   return findings;
 }
 
 /** Whether a service ever started on the folder. */
 export function holdsDatabase(dataDir: string): boolean {
-  return existsSync(join(resolve(dataDir), CLUSTER));
+  return existsSync(filesIn(resolve(dataDir)).folder);
 }
 
 async function writable(folder: string): Promise<Finding> {
@@ -47,14 +46,4 @@ async function room(folder: string): Promise<Finding> {
   const what = `${bytesInWords(free)} free on the disk of ${folder}.`;
   if (free < NONE_BYTES) return broken(what, 'Strokes are refused when it is full: make room now.');
   return free < LITTLE_BYTES ? attend(what, 'Make room, or keep samples for fewer months.') : good(what);
-}
-
-async function modeOf(path: string): Promise<number | null> {
-  return stat(path).then(
-    ({ mode }) => mode,
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === 'ENOENT') return null;
-      throw error;
-    },
-  );
 }
