@@ -3,6 +3,7 @@ import { beginLending, type Lending } from '../baseline/lending.ts';
 import type { Lent } from '../baseline/lent.ts';
 import { beginClockMemory, type ClockMemory } from '../findings/clockMemory.ts';
 import { beginCutMemory, type CutMemory } from '../findings/cutMemory.ts';
+import { beginDoubtMemory, type DoubtMemory } from '../findings/doubtMemory.ts';
 import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyMemory.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
@@ -44,6 +45,9 @@ export interface RoomState {
   clock: ClockMemory;
   zero: Record<string, ZeroMemory>;
   signs: Record<string, SignMemory>;
+  /** What was said of each side's record, and of all together. */
+  doubts: Record<string, DoubtMemory>;
+  doubtsOfAll: DoubtMemory;
   recent: RecentFlags;
   /** The warnings that stand, in the order in which they were last told. */
   open: Warning[];
@@ -88,6 +92,8 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     clock: beginClockMemory(),
     signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
+    doubts: Object.fromEntries(room.sides.map((side) => [side, beginDoubtMemory()])),
+    doubtsOfAll: beginDoubtMemory(),
     recent: {},
     open: [],
     suspicious: false,
