@@ -1,5 +1,9 @@
 /** What a stroke may hold, the same in every format. Beyond these a record is an accident, not a measurement. */
 export const MAX_STROKES_PER_REQUEST = 500;
+/** An array of strokes, a stroke, its sides, a side, its numbers: five, and a few more for tags. */
+export const MAX_DEPTH = 12;
+/** Objects and arrays: of 500 strokes with all the sides that one may have. */
+export const MAX_NESTS = 20_000;
 export const MAX_KEY_CHARACTERS = 200;
 export const MIN_SAMPLES = 2;
 export const MAX_SAMPLES = 200_000;

@@ -1,3 +1,4 @@
+import type { FieldFault } from '../ingest/decodeError.ts';
 import type { Problem } from './schemas/common.ts';
 
 /**
@@ -29,9 +30,6 @@ export const PROBLEMS = {
 } as const satisfies Record<string, { status: number; title: string }>;
 
 export type ProblemName = keyof typeof PROBLEMS;
-
-/** One field at fault: a JSON pointer (RFC 6901) and what is wrong with it. */
-export type FieldFault = NonNullable<Problem['errors']>[number];
 
 /** The body of an answer, or of one rejected stroke. */
 export function problemBody(name: ProblemName, detail: string, errors: readonly FieldFault[] = []): Problem {

@@ -12,8 +12,8 @@ import { type Database, inScope, openDatabase } from './database/openDatabase.ts
 import { plainOwnerUrl } from './database/plainOwner.ts';
 import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
+import { describeSignIn } from './demo/describeSignIn.ts';
 import { fillDemo } from './demo/fill.ts';
-import { describeSignIn } from './demo/fillSignIn.ts';
 import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';

@@ -1,5 +1,6 @@
 import type { FastifyRequest } from 'fastify';
-import type { FieldFault } from './problems.ts';
+import type { FieldFault } from '../ingest/decodeError.ts';
+import { isStorable } from '../ingest/storableText.ts';
 import { InvalidInput, pointerOf } from './validation.ts';
 
 declare module 'fastify' {
@@ -20,7 +21,7 @@ export async function refuseUnstorableText(request: FastifyRequest): Promise<voi
 }
 
 /** The places of a JSON document whose text cannot be stored. Keeps its own stack: depth cannot overflow it. */
-export function unstorableText(document: unknown): FieldFault[] {
+function unstorableText(document: unknown): FieldFault[] {
   const faults: FieldFault[] = [];
   const left: { value: unknown; path: readonly PropertyKey[] }[] = [{ value: document, path: [] }];
   for (let next = left.pop(); next !== undefined; next = left.pop()) {
@@ -36,9 +37,4 @@ export function unstorableText(document: unknown): FieldFault[] {
     }
   }
   return faults;
-}
-
-/** Whether Postgres can hold the text and give it back unchanged. */
-export function isStorable(text: string): boolean {
-  return !/[\0\p{Surrogate}]/u.test(text);
 }

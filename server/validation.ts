@@ -1,7 +1,8 @@
 import type { FastifySchemaCompiler } from 'fastify';
 import { z } from 'zod';
+import { type FieldFault, pointerPart } from '../ingest/decodeError.ts';
 import { plainFault } from './plainFault.ts';
-import { type FieldFault, ProblemError } from './problems.ts';
+import { ProblemError } from './problems.ts';
 
 const MOST_FAULTS = 20;
 const IN_PLAIN_WORDS = { error: plainFault };
@@ -40,15 +41,7 @@ export function faultsOf(issues: readonly z.core.$ZodIssue[]): FieldFault[] {
   });
 }
 
-/** A JSON pointer (RFC 6901): `~` and `/` within a name are escaped. The whole document is the empty pointer. */
+/** A JSON pointer (RFC 6901); the whole document is the empty one. */
 export function pointerOf(path: readonly PropertyKey[]): string {
-  return path
-    .map(
-      (part) =>
-        `/${String(part)
-          .replaceAll(/\p{Surrogate}/gu, '\ufffd')
-          .replaceAll('~', '~0')
-          .replaceAll('/', '~1')}`,
-    )
-    .join('');
+  return path.map((part) => `/${pointerPart(String(part).replaceAll(/\p{Surrogate}/gu, '\ufffd'))}`).join('');
 }

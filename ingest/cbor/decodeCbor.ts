@@ -1,14 +1,13 @@
 import { DecodeError, type FieldFault, pointerPart } from '../decodeError.ts';
+import { MAX_DEPTH, MAX_NESTS } from '../limits.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
 import { ByteWriter } from '../trace/byteWriter.ts';
 import { CborItems, INDEFINITE, MAJOR } from './cborItems.ts';
 import { decimalFraction, MOST_EXPONENT } from './decimalFraction.ts';
 import { bytesPerNumber, halfFloat, readTypedArray, TYPED_ARRAY_TAGS } from './typedArray.ts';
 
-/** An array of strokes, a stroke, its sides, a side, its numbers: five, and a few more for tags. */
-const MOST_DEPTH = 12;
-/** Maps and arrays: of 500 strokes with all the sides that one may have; or the records of a SenML pack. */
-const MOST_NESTS = { text: 20_000, 'text or label': MOST_RECORDS + 1 } as const;
+/** Maps and arrays of strokes, or the records of a SenML pack. */
+const MOST_NESTS = { text: MAX_NESTS, 'text or label': MOST_RECORDS + 1 } as const;
 /** What a date can hold; whether the time may be is told with the field that it stands in. */
 const MOST_DATE_MS = 8.64e15;
 const MOST_FIELDS = 64;
@@ -116,7 +115,7 @@ class Reader {
   }
 
   #item(depth: number): unknown {
-    if (depth > MOST_DEPTH) return this.#passOver(`Nested more than ${MOST_DEPTH} deep`);
+    if (depth > MAX_DEPTH) return this.#passOver(`Nested more than ${MAX_DEPTH} deep`);
     this.#items.next();
     switch (this.#items.major) {
       case MAJOR.unsigned:

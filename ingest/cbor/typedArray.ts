@@ -1,3 +1,4 @@
+import { endianness } from 'node:os';
 import { quadrupleFloat } from './quadrupleFloat.ts';
 
 /**
@@ -21,13 +22,9 @@ export function bytesPerNumber(tag: number): number {
 
 /** Those that this machine has in the same order of bytes: nearly all are little-endian. */
 const OURS: Readonly<Record<number, (new (bytes: ArrayBuffer) => ArrayLike<number>) | undefined>> =
-  isLittleEndian()
+  endianness() === 'LE'
     ? { 77: Int16Array, 78: Int32Array, 69: Uint16Array, 70: Uint32Array, 85: Float32Array, 86: Float64Array }
     : {};
-
-function isLittleEndian(): boolean {
-  return new Uint8Array(Uint16Array.of(1).buffer)[0] === 1;
-}
 
 /** The numbers of a typed array, the bytes of which are a whole number of them. What a double cannot hold is rounded to the nearest. */
 export function readTypedArray(tag: number, bytes: Uint8Array): Float64Array {

@@ -1,5 +1,5 @@
 import { downsample } from '../../analysis/statistics/downsample.ts';
-import type { Direction } from '../../analysis/trace.ts';
+import { DIRECTIONS, type Direction } from '../../analysis/trace.ts';
 import { DecodeError, type FieldFault } from '../decodeError.ts';
 import type { SentQuery } from '../forms/sentForm.ts';
 import { decodeStrokes } from '../json/strokes.ts';
@@ -58,7 +58,6 @@ export interface PreviewedRoom {
 const EXAMPLES = 3;
 const LINE_BUCKETS = 1500;
 const MOST_PROBLEMS = 20;
-const DIRECTIONS: ReadonlySet<string> = new Set<Direction>(['extend', 'retract']);
 
 /**
  * Reads a CSV as far as it can be read, by the very code that would store it, and stores nothing. Throws `DecodeError`
@@ -183,8 +182,7 @@ function unknownSides(columns: readonly PreviewedColumn[], room: PreviewedRoom):
 function saidDirection({ direction }: SentQuery, n: number, count: number): Direction | null {
   const said = direction?.split(',').map((one) => one.trim()) ?? [];
   const own = said.length === count ? said[n] : said.length === 1 ? said[0] : undefined;
-  // The set holds directions alone.
-  return own !== undefined && DIRECTIONS.has(own) ? (own as Direction) : null;
+  return DIRECTIONS.find((direction) => direction === own) ?? null;
 }
 
 function thinLine(name: string, timesS: Float64Array, values: readonly number[]): PreviewedLine {

@@ -2,7 +2,8 @@ import { decodeCbor, readCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
 import { setFaultyAside } from '../json/partlyRead.ts';
-import { checkJsonShape, MOST_DEPTH_OF_STROKES, MOST_NESTS } from '../json/shape.ts';
+import { checkJsonShape, MOST_DEPTH_OF_STROKES } from '../json/shape.ts';
+import { MAX_NESTS } from '../limits.ts';
 import { senmlFieldOf } from '../senml/labels.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
 import { strokeOfPack } from '../senml/strokeOfPack.ts';
@@ -49,7 +50,7 @@ export function textOf(bytes: Uint8Array): string {
 }
 
 /** Throws `DecodeError` where the bytes are no JSON in UTF-8, or have more objects and arrays than there may be. */
-export function parseJson(bytes: Uint8Array, mostNests = MOST_NESTS): unknown {
+export function parseJson(bytes: Uint8Array, mostNests = MAX_NESTS): unknown {
   const text = textOf(bytes);
   checkJsonShape(bytes, mostNests, MOST_DEPTH_OF_STROKES);
   try {

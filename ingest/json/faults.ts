@@ -48,13 +48,7 @@ export function checkNames(
   }
 }
 
-const LONE_SURROGATE = /\p{Surrogate}/u;
-
 /** Half a surrogate pair can be written in JSON, but not in UTF-8. */
-export function isWellFormed(text: string): boolean {
-  return !LONE_SURROGATE.test(text);
-}
-
 function wellFormed(text: string): string {
   return Buffer.from(text).toString();
 }

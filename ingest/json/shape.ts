@@ -1,14 +1,11 @@
 import { DecodeError } from '../decodeError.ts';
+import { MAX_DEPTH, MAX_NESTS } from '../limits.ts';
 
-/** A stroke needs five. */
-const MOST_DEPTH = 12;
 /**
  * Of a body of several strokes, in which one that is too deep is refused by itself: what goes through it afterwards and
  * calls itself for each level gets along with three times as many.
  */
 export const MOST_DEPTH_OF_STROKES = 1000;
-/** Objects and arrays: of 500 strokes with all the sides that one may have. */
-export const MOST_NESTS = 20_000;
 /** Names of fields, for each object or array that there may be. */
 const NAMES_TO_A_NEST = 10;
 
@@ -22,7 +19,7 @@ const NINE = 0x39;
  * Throws `DecodeError` for one that is too deep, or has too many objects, arrays or names. Whether it is JSON at all is
  * left to whoever parses it.
  */
-export function checkJsonShape(bytes: Uint8Array, mostNests = MOST_NESTS, mostDepth = MOST_DEPTH): void {
+export function checkJsonShape(bytes: Uint8Array, mostNests = MAX_NESTS, mostDepth = MAX_DEPTH): void {
   let depth = 0;
   let nests = 0;
   let names = 0;

@@ -1,7 +1,8 @@
 import { MAX_AMPS, MAX_SAMPLES, MAX_SIDES, MIN_SAMPLES } from '../limits.ts';
+import { isStorable } from '../storableText.ts';
 import type { RecordedSide } from '../stroke.ts';
 import { readClock } from './clock.ts';
-import { checkNames, type Faults, isObject, isWellFormed, type JsonObject, own } from './faults.ts';
+import { checkNames, type Faults, isObject, type JsonObject, own } from './faults.ts';
 import { readNumbers } from './numbers.ts';
 
 const KNOWN = new Set(['side', 'rateHz', 't', 'amps', 'milliamps', 'counts', 'ampsPerCount']);
@@ -32,7 +33,7 @@ function readSide(value: unknown, pointer: string, faults: Faults): RecordedSide
   if (!isObject(value)) return faults.add(pointer, 'Must be an object.');
   checkNames(value, KNOWN, pointer, faults);
   const side = own(value, 'side');
-  if (typeof side !== 'string' || side.includes('\0') || !isWellFormed(side)) {
+  if (typeof side !== 'string' || !isStorable(side)) {
     // Text that the database cannot be asked for would fail the strokes that came with it.
     return faults.add(`${pointer}/side`, 'Must be the name of a side of the room.');
   }

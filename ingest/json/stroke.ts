@@ -1,10 +1,11 @@
 import { DIRECTIONS, type Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
 import { AMBIENT_C, MAX_KEY_CHARACTERS, MAX_SAMPLES, MAX_VOLTS, MIN_SUPPLY_RATE_HZ } from '../limits.ts';
+import { isStorable } from '../storableText.ts';
 import type { IncomingStroke, RecordedSupply } from '../stroke.ts';
 import { parseTimestamp } from '../timestamp.ts';
 import { readClock } from './clock.ts';
-import { checkNames, Faults, isObject, isWellFormed, MOST_FAULTS, own } from './faults.ts';
+import { checkNames, Faults, isObject, MOST_FAULTS, own } from './faults.ts';
 import { readNumbers } from './numbers.ts';
 import { PartlyRead } from './partlyRead.ts';
 import { readSides } from './side.ts';
@@ -41,14 +42,13 @@ export function keyOf(value: unknown): string | null {
   return isObject(stroke) ? readKey(own(stroke, 'key'), '', new Faults()) : null;
 }
 
-export function readKey(value: unknown, pointer: string, faults: Faults): string | null {
+function readKey(value: unknown, pointer: string, faults: Faults): string | null {
   const sound =
     typeof value === 'string' &&
     value.length > 0 &&
     (value.length <= MAX_KEY_CHARACTERS || [...value].length <= MAX_KEY_CHARACTERS);
   if (!sound) return faults.add(pointer, `Must be a string of 1 to ${MAX_KEY_CHARACTERS} characters.`);
-  // Neither can be written to the database.
-  if (value.includes('\0') || !isWellFormed(value)) {
+  if (!isStorable(value)) {
     return faults.add(pointer, 'Must be well-formed text without the character U+0000.');
   }
   return value;

@@ -1,5 +1,4 @@
 import type { Direction } from '../../analysis/trace.ts';
-import { DecodeError } from '../decodeError.ts';
 import { checkNames, Faults, isObject, type JsonObject, own } from '../json/faults.ts';
 import { decodeStroke } from '../json/stroke.ts';
 
@@ -72,10 +71,4 @@ function readRate(value: unknown, known: ReadonlySet<string>, pointer: string, f
   if (!isObject(value)) return faults.add(pointer, 'Must be an object.');
   checkNames(value, known, pointer, faults);
   return own(value, 'rateHz') ?? faults.add(`${pointer}/rateHz`, 'Is missing.');
-}
-
-/** Reads a message's kind. Throws `DecodeError` where it is none. */
-export function messageOf(value: unknown): JsonObject {
-  if (!isObject(value)) throw DecodeError.at('', 'A message must be an object.');
-  return value;
 }

@@ -161,7 +161,7 @@ export async function storedStroke(
 }
 
 /** With its pieces. */
-export async function removeLiveStroke(db: Kysely<Tables>, accountId: string, id: string): Promise<void> {
+async function removeLiveStroke(db: Kysely<Tables>, accountId: string, id: string): Promise<void> {
   await db.deleteFrom('live_strokes').where('account_id', '=', accountId).where('id', '=', id).execute();
 }
 

@@ -19,7 +19,7 @@ export interface ResolvedRecord {
 }
 
 /** Times below this are relative to now (RFC 8428, section 4.5.3): 2^28, a moment in 1978. */
-export const FIRST_ABSOLUTE_TIME = 2 ** 28;
+const FIRST_ABSOLUTE_TIME = 2 ** 28;
 /** One stroke of two sides may have 400,000 samples; more would hold everybody else up. */
 export const MOST_RECORDS = 500_000;
 const VERSION = 10;

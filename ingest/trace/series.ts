@@ -81,10 +81,10 @@ function readPlain(reader: ByteReader, count: number, size: 4 | 8): Float64Array
   return values;
 }
 
-export function zigzag(n: number): number {
+function zigzag(n: number): number {
   return n < 0 ? -2 * n - 1 : 2 * n;
 }
 
-export function unzigzag(u: number): number {
+function unzigzag(u: number): number {
   return u % 2 === 0 ? u / 2 : -(u + 1) / 2;
 }

@@ -1,8 +1,9 @@
 import type { FastifyRequest } from 'fastify';
 import type { Kysely } from 'kysely';
+import type { Connections } from '../../ingest/queries.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { App } from '../appTypes.ts';
-import { type DatabaseInScope, inScope, type Queries } from '../database/openDatabase.ts';
+import { type DatabaseInScope, inScope } from '../database/openDatabase.ts';
 import type { RowScope } from '../database/rowScope.ts';
 import type { Caller } from './caller.ts';
 import { changesSomething } from './sameOrigin.ts';
@@ -13,7 +14,7 @@ declare module 'fastify' {
     /** The database as far as the caller sees it; on a public route that is nothing. */
     readonly db: Kysely<Tables>;
     /** The same without Kysely, for statements that are written out. */
-    readonly pool: Queries;
+    readonly pool: Connections;
   }
 }
 

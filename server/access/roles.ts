@@ -22,7 +22,7 @@ export async function holdToRole(database: Database, request: FastifyRequest): P
   if (change !== undefined && !may(change)) throw notAllowed(role);
 }
 
-export function notAllowed(role: string): ProblemError {
+function notAllowed(role: string): ProblemError {
   return new ProblemError('not-allowed', `The role ${role} may see this and may not change it.`);
 }
 

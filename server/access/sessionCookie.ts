@@ -3,7 +3,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 /** Over plain HTTP, as on loopback. */
 export const SESSION_COOKIE = 'session';
 /** Over https: browsers take a cookie of this name from this host alone, and only over https. */
-export const HOST_SESSION_COOKIE = '__Host-session';
+const HOST_SESSION_COOKIE = '__Host-session';
 
 /** Out of reach of scripts and of other sites' forms; over https only, where it was given over https. */
 function attributes(request: FastifyRequest) {

@@ -7,7 +7,7 @@ import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
 import { newToken, type Token } from './tokens.ts';
 
-export const SESSION_DAYS = 30;
+const SESSION_DAYS = 30;
 /** A session that nobody used for so long ends before its time. */
 const IDLE_DAYS = 14;
 /** It is noted as used at most this often: a write for each request would cost more than the request. */

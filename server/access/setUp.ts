@@ -16,7 +16,7 @@ export function newSetUpToken(): string {
 }
 
 /** Whether the link's secret is right; compared in the same time however much of it is. */
-export function isSetUpToken(expected: string | null, sent: string): boolean {
+function isSetUpToken(expected: string | null, sent: string): boolean {
   if (expected === null) return false;
   const digest = (text: string) => createHash('sha256').update(text).digest();
   return timingSafeEqual(digest(expected), digest(sent));

@@ -14,7 +14,8 @@ const PREFIX = {
   reset: 'slr_',
 } as const;
 export type TokenKind = keyof typeof PREFIX;
-const KINDS: readonly TokenKind[] = ['person', 'logger', 'invitation', 'script', 'reset'];
+// The keys of the table above are the kinds.
+const KINDS = Object.keys(PREFIX) as TokenKind[];
 
 export interface Token {
   readonly kind: TokenKind;

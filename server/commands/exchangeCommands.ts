@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import type { Command } from 'commander';
 import { isUuid } from '../../ingest/uuid.ts';
-import { onOneConnection } from '../demo/fillOneGo.ts';
+import { onOneConnection } from '../database/onOneConnection.ts';
 import { ifThere } from '../ifThere.ts';
 import { accountNamed } from './accountNamed.ts';
 import { writeArchive } from './archive.ts';

@@ -28,12 +28,12 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
       what = name;
       total = of;
       done = 0;
-      began = Date.now();
+      began = performance.now();
     },
     add: (more) => {
       done += more;
       if (bar !== null) bar.update(Math.min(done, total));
-      else if (Date.now() - began > SHOWN_AFTER_MS) {
+      else if (performance.now() - began > SHOWN_AFTER_MS) {
         bar = new SingleBar({
           stream,
           format: `${what} [{bar}] {percentage} %, {value} of {total}`,

@@ -1,5 +1,6 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
+import type { Connections } from '../../ingest/queries.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { plannedOnce } from './plannedOnce.ts';
 import { PlannedTexts } from './plannedTexts.ts';
@@ -14,14 +15,8 @@ export interface Database {
 
 /** The same connections, in the scope of one caller or task. */
 export interface DatabaseInScope {
-  readonly pool: Queries;
+  readonly pool: Connections;
   readonly db: Kysely<Tables>;
-}
-
-/** What may be asked through a pool; stopping it is not its users' business. */
-export interface Queries {
-  connect(): Promise<pg.PoolClient>;
-  query<Row extends pg.QueryResultRow>(query: pg.QueryConfig): Promise<pg.QueryResult<Row>>;
 }
 
 const CONNECTIONS = 10;
@@ -98,7 +93,7 @@ function onPool(pool: ScopedPool, connections: Parameters<typeof plannedOnce>[0]
 /** The database as far as the scope reaches. Cheap: it opens nothing. */
 export function inScope({ pool }: Pick<Database, 'pool'>, scope: RowScope): DatabaseInScope {
   const connect = () => pool.connectIn(scope);
-  const query: Queries['query'] = async <Row extends pg.QueryResultRow>(asked: pg.QueryConfig) => {
+  const query: Connections['query'] = async <Row extends pg.QueryResultRow>(asked: pg.QueryConfig) => {
     const client = await connect();
     try {
       const result = await client.query<Row>(asked);

@@ -1,20 +1,16 @@
 import pg from 'pg';
 
 /** Owns our tables where whoever connects could not be held to row-level security; nobody can sign in as it. */
-/** The role that embedded databases are worked in. */
 export const PLAIN_OWNER = 'slideload_owner';
 /** Held while it is made, so that several starts at once make it once. The ASCII of "owner". */
 const LOCK = 0x6f_77_6e_65_72;
-
-/** Postgres would not hold its user to row-level security, and no other role can be made; one line for whoever starts it. */
-export type Warn = (message: string) => void;
 
 /**
  * The URL by which every connection is held to row-level security. Tables force it on their owner, so for a plain user
  * it is the same URL. A superuser, as of the embedded Postgres, is never held to it: then its connections become a
  * plain role, made here, which takes over all that is ours. Where that cannot be done it warns, and one lock is left.
  */
-export async function plainOwnerUrl(url: string, warn: Warn): Promise<string> {
+export async function plainOwnerUrl(url: string, warn: (message: string) => void): Promise<string> {
   const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: 10_000 });
   await client.connect();
   try {

@@ -2,7 +2,7 @@
  * The few paths that must look across accounts, each with its reason. Whatever is not named here sees the rows of its
  * scope alone; a new name is a decision to be argued for.
  */
-export const SPANNING = {
+const SPANNING = {
   migrating: 'a migration changes the rows of everybody',
   'first-account': 'whether there is any account can be asked only of all of them',
   'sign-in': 'an address is looked up before its account is known',

@@ -16,7 +16,7 @@ interface ModelRoom {
 const IN_WALL = { drive: 'in-wall', gearTeeth: 16, rackPitchMm: 5 } as const;
 const THROUGH_FRAME = { drive: 'through-frame', sides: ['main'], gearTeeth: 18, rackPitchMm: 6.5 } as const;
 
-export const MODEL_ROOMS = {
+const MODEL_ROOMS = {
   tallowmereLiving: {
     seed: 11,
     facts: { ...IN_WALL, name: 'Living room', sides: ['front', 'rear'], travelMetres: 0.92, ratedAmps: 9 },

@@ -9,13 +9,13 @@ import { createAccount } from '../access/createAccount.ts';
 import { createGrant } from '../access/grants.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { beginInstallation } from '../access/setUp.ts';
+import { onOneConnection } from '../database/onOneConnection.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { createCoach } from '../things/coaches.ts';
 import { createLogger } from '../things/loggers.ts';
 import { createRoom } from '../things/rooms.ts';
 import { createService } from '../things/services.ts';
 import type { DemoCoach, DemoGuest, DemoRoom, DemoScenario } from './demoScenario.ts';
-import { onOneConnection } from './fillOneGo.ts';
 import { demoScenario } from './scenario.ts';
 
 /**

@@ -8,9 +8,9 @@ import { type LiveHeader, readHeader } from '../../ingest/live/header.ts';
 import { beginLiveStroke, type LiveSender, linkOf, storedStroke } from '../../ingest/live/liveStroke.ts';
 import type { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { readSamples, SampleCounts, seqOf } from '../../ingest/live/samples.ts';
+import type { Connections } from '../../ingest/queries.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import type { Queries } from '../database/openDatabase.ts';
 import { invalidField } from '../problems.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 import { beginningProblem, endingProblem, LinkProblem, TakenOver } from './linkProblem.ts';
@@ -29,7 +29,7 @@ interface OpenStroke {
 
 export interface ConversationParts {
   readonly db: Kysely<Tables>;
-  readonly pool: Queries;
+  readonly pool: Connections;
   readonly writer: PieceWriter;
   /** Told which link a stroke was taken over from. */
   readonly onTakeOver: (linkId: string, key: string) => void;

@@ -1,7 +1,8 @@
+import type { FieldFault } from '../../ingest/decodeError.ts';
 import type { Ending } from '../../ingest/live/finish.ts';
 import type { LiveHeader } from '../../ingest/live/header.ts';
 import type { Beginning } from '../../ingest/live/liveStroke.ts';
-import { type FieldFault, ProblemError, type ProblemName } from '../problems.ts';
+import { ProblemError, type ProblemName } from '../problems.ts';
 import type { ProblemMessage } from '../schemas/problemMessage.ts';
 
 type About = Pick<ProblemMessage, 'key' | 'nextSeq'>;

@@ -13,7 +13,7 @@ import { readRoomNews, type Told } from './roomNews.ts';
 import { Heard, lastPiecesOfStored, pushesOf, readPiecesUnderWay } from './samplesUnderWay.ts';
 
 /** Whoever watches a room. */
-export interface Watcher {
+interface Watcher {
   /**
    * Whether it may still see the room: asked before each push. It stops watching by itself where it may not, and
    * rejects where that cannot be told for a moment.

@@ -1,5 +1,5 @@
 import type { FastifyBaseLogger } from 'fastify';
-import type { Queries } from '../database/openDatabase.ts';
+import type { Queries } from '../../ingest/queries.ts';
 
 /** The work that the analysis has not done yet, in all accounts together. */
 export type WorkWaiting = {
@@ -20,7 +20,7 @@ const KEPT_FOR_MS = 5000;
  * database does not answer, what it said last stands: the pool's own figures tell of that trouble.
  */
 export function workWaiting(
-  pool: Pick<Queries, 'query'>,
+  pool: Queries,
   log: FastifyBaseLogger,
   now: () => number = () => performance.now(),
 ): () => Promise<WorkWaiting> {

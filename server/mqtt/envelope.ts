@@ -3,7 +3,8 @@ import { readCbor } from '../../ingest/cbor/decodeCbor.ts';
 import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
 import { isObject, type JsonObject, own } from '../../ingest/json/faults.ts';
 import { setFaultyAside } from '../../ingest/json/partlyRead.ts';
-import { checkJsonShape, MOST_DEPTH_OF_STROKES, MOST_NESTS } from '../../ingest/json/shape.ts';
+import { checkJsonShape, MOST_DEPTH_OF_STROKES } from '../../ingest/json/shape.ts';
+import { MAX_NESTS } from '../../ingest/limits.ts';
 import { invalidField, ProblemError } from '../problems.ts';
 import { LARGE_BODY_BYTES } from '../requestBodies.ts';
 
@@ -55,7 +56,7 @@ export function writeResult(result: object, form: Form): Buffer {
 }
 
 function parse(payload: Buffer): unknown {
-  checkJsonShape(payload, MOST_NESTS, MOST_DEPTH_OF_STROKES);
+  checkJsonShape(payload, MAX_NESTS, MOST_DEPTH_OF_STROKES);
   try {
     return JSON.parse(payload.toString('utf8'));
   } catch (cause) {

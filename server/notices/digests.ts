@@ -32,7 +32,7 @@ export async function writeDigests(database: Pick<Database, 'pool'>, now: Date):
 }
 
 /** The date where it is Monday morning or later that day, else null. */
-export function mondayOf(now: Date, timeZone: string): string | null {
+function mondayOf(now: Date, timeZone: string): string | null {
   const parts = new Intl.DateTimeFormat('en-GB', {
     timeZone,
     weekday: 'short',

@@ -1,5 +1,5 @@
 import { MEASURE_NAMES } from '../../analysis/measures.ts';
-import type { Queries } from '../database/openDatabase.ts';
+import type { Queries } from '../../ingest/queries.ts';
 import { notFound } from '../problems.ts';
 import type { Service } from '../schemas/service.ts';
 import type { RoomLimits } from '../work/foldHistory.ts';

@@ -1,7 +1,7 @@
 import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
+import type { Queries } from '../../ingest/queries.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import type { Queries } from '../database/openDatabase.ts';
 import type { Trend } from '../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';

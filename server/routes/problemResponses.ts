@@ -3,7 +3,7 @@ import { PROBLEMS, type ProblemName } from '../problems.ts';
 import { Problem } from '../schemas/common.ts';
 
 /** What a route may answer besides what it names itself, by what it takes: for the OpenAPI document. */
-export function problemsOf(route: RouteOptions): ProblemName[] {
+function problemsOf(route: RouteOptions): ProblemName[] {
   const { schema, config } = route;
   const isPublic = config?.access === 'public';
   const writes = !['GET', 'HEAD'].includes(String(route.method));

@@ -1,11 +1,11 @@
 import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { DecodeError } from '../../ingest/decodeError.ts';
+import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
 import { FORMS, type FormType, parseJson, readForm } from '../../ingest/forms/readForm.ts';
 import type { PlaceOf, SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { App } from '../appTypes.ts';
-import { type FieldFault, ProblemError } from '../problems.ts';
+import { ProblemError } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
 
 type Outcome = z.infer<typeof StrokeOutcome>;
@@ -39,7 +39,7 @@ export const SentStrokesQuery = z.object({
 }) satisfies z.ZodType<SentQuery>;
 
 /** A body as it came, to be read once the query is known to be sound. */
-export class RawForm {
+class RawForm {
   readonly type: FormType;
   readonly bytes: Buffer;
 

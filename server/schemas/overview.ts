@@ -4,7 +4,7 @@ import { Id, PageQuery, Time } from './common.ts';
 import { RoomStatus } from './results.ts';
 import { ROLES } from './session.ts';
 
-export const OVERVIEW_SORTS = ['concern', 'name', 'heard', 'newest'] as const;
+const OVERVIEW_SORTS = ['concern', 'name', 'heard', 'newest'] as const;
 
 const Text = z.string().trim().min(1).max(300);
 

@@ -18,10 +18,10 @@ export const TrendQuery = SpanQuery.extend({
     ),
 });
 
-export const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
+const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
 
 /** When a steady rise will reach the service line: strokes of this direction from the latest, 80 % interval. */
-export const Forecast = z
+const Forecast = z
   .object({
     serviceLine: z.number(),
     strokes: z.number(),

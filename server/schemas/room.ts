@@ -40,17 +40,7 @@ export const RoomBody = z.strictObject({
 export type RoomBody = z.infer<typeof RoomBody>;
 
 /** A patch names only what changes: no default may creep in. */
-export const RoomPatch = z.strictObject({
-  name: fields.name.optional(),
-  drive: fields.drive.optional(),
-  sides: fields.sides.optional(),
-  travelMetres: fields.travelMetres.optional(),
-  gearTeeth: fields.gearTeeth.optional(),
-  rackPitchMm: fields.rackPitchMm.optional(),
-  ratedAmps: fields.ratedAmps.optional(),
-  nominalVolts: fields.nominalVolts.optional(),
-  positiveDirection: fields.positiveDirection.optional(),
-});
+export const RoomPatch = z.strictObject(fields).partial();
 
 /** One slide room. */
 export const Room = z

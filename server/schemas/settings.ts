@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { SEVERITIES } from '../../analysis/warning.ts';
 import { Time } from './common.ts';
 
-export const UNITS = ['metric', 'us'] as const;
+const UNITS = ['metric', 'us'] as const;
 
 /** By its IANA name, such as `America/Denver`. */
 const TimeZone = z

@@ -33,7 +33,7 @@ const SideResult = z.object({
     .describe('Whether the current was recorded as positive or as negative while it drove.'),
 });
 
-export const AnalysisDone = z.object({
+const AnalysisDone = z.object({
   status: z.literal('done'),
   direction: z.enum(DIRECTIONS),
   positionBy: z.enum(['speed', 'time']),
@@ -45,7 +45,7 @@ export const AnalysisDone = z.object({
 });
 
 /** What the samples of one stroke say; `unusable` with a reason where they say nothing. */
-export const Analysis = z
+const Analysis = z
   .discriminatedUnion('status', [
     AnalysisDone,
     z.object({

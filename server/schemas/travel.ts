@@ -24,7 +24,7 @@ export const Normal = z
   .meta({ id: 'Normal' });
 export type Normal = z.infer<typeof Normal>;
 
-export const MAX_POINTS = 20_000;
+const MAX_POINTS = 20_000;
 
 /** How many points a picture can show. Thinning keeps the smallest and the largest of each stretch. */
 export const PointsQuery = z.object({

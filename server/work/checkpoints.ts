@@ -11,7 +11,7 @@ export interface Checkpoint extends Place {
 }
 
 /** One is kept at the end of each so many events, and one at the latest event or, of a busy room, some before it. */
-export const EVENTS_APART = 32;
+const EVENTS_APART = 32;
 /** Among those further back than this, every eighth stays. */
 const CLOSE_EVENTS = 1024;
 const OLD_KEEP_ONE_IN = 8;

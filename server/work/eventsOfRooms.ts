@@ -59,7 +59,7 @@ export async function eventsOfRooms(
 }
 
 /** Of versions in the order in which they were read: strokes, then services, each by time and id. */
-export function fingerprintOf(rows: readonly { readonly row_version: string }[]): string {
+function fingerprintOf(rows: readonly { readonly row_version: string }[]): string {
   return rows.map(({ row_version }) => row_version).join(',');
 }
 

@@ -1,4 +1,4 @@
-import type { Queries } from '../database/openDatabase.ts';
+import type { Queries } from '../../ingest/queries.ts';
 
 /** Ours take seconds, or a minute or two. */
 const LOST_AFTER = '15 minutes';

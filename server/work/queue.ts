@@ -23,6 +23,8 @@ import { WITHDRAW_NORMALS, type WithdrawNormalsPayload, withdrawNormals } from '
 /** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
 const FORMER_JOB = 'analyse-room';
 
+/** The queue's name for the work of `ensureTracePartitions`. */
+const ENSURE_PARTITIONS = 'ensure-trace-partitions';
 /** The queue's name for the work of `removeTraces`, done daily, also where nothing ran at that hour. */
 const REMOVE_TRACES = 'remove-traces';
 
@@ -80,7 +82,7 @@ export async function startWorker({
       logger: new Logger(() => (level, message) => log[level === 'warning' ? 'warn' : level](message)),
       // The second: months to come for the samples. The third: months past.
       crontab: `*/5 * * * * ${TEND_LIVE_STROKES}
-      17 3 * * * ensure-trace-partitions
+      17 3 * * * ${ENSURE_PARTITIONS}
       41 3 * * * ${REMOVE_TRACES} ?fill=2d
       7 * * * * ${TELL_BY_CLOCK}`,
       taskList: {
@@ -99,7 +101,7 @@ export async function startWorker({
           await tendLiveStrokes(ofAll.pool);
           await freeLostJobs(ofAll.pool);
         },
-        'ensure-trace-partitions': ensurePartitions,
+        [ENSURE_PARTITIONS]: ensurePartitions,
         [TELL_BY_CLOCK]: async () => {
           await tellSilentLoggers(inScope({ pool }, { spanning: 'notices' }).db, new Date());
           await writeDigests({ pool }, new Date());

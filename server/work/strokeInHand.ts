@@ -1,7 +1,7 @@
 import { parse, stringify } from 'uuid';
 
 /** What a stroke that held up the analysis before is answered with. */
-export class HeldUp extends Error {
+class HeldUp extends Error {
   constructor() {
     super('It held up the analysis before.');
     this.name = 'HeldUp';

@@ -19,7 +19,7 @@ export interface RoundDone {
   readonly seconds: number;
 }
 
-export interface Trouble {
+interface Trouble {
   readonly details: LogDetails;
   readonly message: string;
 }

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DEMO_SIGN_IN } from '../../server/demo/demoSignIn.ts';
+import { describeSignIn } from '../../server/demo/describeSignIn.ts';
 import { fillDemo } from '../../server/demo/fill.ts';
-import { describeSignIn } from '../../server/demo/fillSignIn.ts';
 import { FIRST_PERSON, startService, type TestService } from '../support/service.ts';
 import { settled } from './strokeFixture.ts';
 

@@ -36,8 +36,8 @@ export const ExportHead = z.strictObject({
 });
 export type ExportHead = z.infer<typeof ExportHead>;
 
-export const ExportedLoggers = z.array(Logger);
-export const ExportedServices = z.array(Service);
+const ExportedLoggers = z.array(Logger);
+const ExportedServices = z.array(Service);
 
 /** `sent` is checked by the decoder that every stroke goes through. */
 export const ExportedStroke = z.strictObject({
@@ -51,7 +51,7 @@ export const ExportedStroke = z.strictObject({
   note: z.string().nullable(),
   sent: z.unknown(),
 });
-export const ExportedStrokes = z.array(ExportedStroke);
+const ExportedStrokes = z.array(ExportedStroke);
 export type ExportedStroke = z.infer<typeof ExportedStroke>;
 
 export const EXPORTED = {

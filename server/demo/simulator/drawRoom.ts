@@ -76,7 +76,7 @@ function drawMotor(random: Random, wish: MotorWish): SideMotor {
 }
 
 /** Newtons at the rack while the motor takes the given current at steady speed. */
-export function forceAtCurrent(motor: SideMotor, amps: number): number {
+function forceAtCurrent(motor: SideMotor, amps: number): number {
   return (motor.fluxConstant * (amps - motor.noLoadAmps) * motor.gearEfficiency) / motor.metresPerRadian;
 }
 

@@ -49,7 +49,7 @@ export function badTooth(
 }
 
 /** A gear that meshes now and then: it slips, then catches, anywhere. */
-export function looseMesh(room: SimulatedRoom, fault: BumpFault & { readonly most: number }): PlannedFault {
+function looseMesh(room: SimulatedRoom, fault: BumpFault & { readonly most: number }): PlannedFault {
   const label = {
     ...labelOf(room, fault),
     pattern: 'scattered' as const,

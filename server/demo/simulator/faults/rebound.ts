@@ -16,7 +16,7 @@ interface DrawRebound {
 }
 
 /** A sticky product helps for a while and then holds the dirt: the draw falls, and climbs back faster than before. */
-export function drawRebound(room: SimulatedRoom, fault: DrawRebound): PlannedFault {
+function drawRebound(room: SimulatedRoom, fault: DrawRebound): PlannedFault {
   const atService = fault.perStroke * (fault.serviceStroke - fault.onsetStroke);
   const label = {
     kind: 'draw-rebound' as const,

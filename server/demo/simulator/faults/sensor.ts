@@ -18,7 +18,7 @@ interface SensorFault extends FaultSpan {
 }
 
 /** The record of one side is not to be trusted, whatever the room does. */
-export function sensorFault(room: SimulatedRoom, fault: SensorFault): PlannedFault {
+function sensorFault(room: SimulatedRoom, fault: SensorFault): PlannedFault {
   const label = {
     kind: 'sensor-doubt' as const,
     severity: fault.severity,
@@ -31,7 +31,7 @@ export function sensorFault(room: SimulatedRoom, fault: SensorFault): PlannedFau
 }
 
 /** The logger's clock stands still or jumps in mid-stroke. All sides share it, so no side is named. */
-export function clockFault(room: SimulatedRoom, fault: FaultSpan & { readonly slipS: number }): PlannedFault {
+function clockFault(room: SimulatedRoom, fault: FaultSpan & { readonly slipS: number }): PlannedFault {
   const label = {
     kind: 'sensor-doubt' as const,
     severity: Math.abs(fault.slipS),

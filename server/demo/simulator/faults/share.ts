@@ -43,7 +43,7 @@ interface DroppedLoad extends FaultSpan {
 }
 
 /** A gear or shoe no longer meshes over a stretch of the travel: the side idles and the other carries its load. */
-export function droppedLoad(room: SimulatedRoom, fault: DroppedLoad): PlannedFault {
+function droppedLoad(room: SimulatedRoom, fault: DroppedLoad): PlannedFault {
   const whole = fault.from <= 0 && fault.to >= 1;
   const label = {
     kind: 'dropped-load' as const,
@@ -64,7 +64,7 @@ interface LateSide extends FaultSpan {
 }
 
 /** One side gets less voltage and nothing keeps it in step: it reaches its end late. */
-export function lateSide(room: SimulatedRoom, fault: LateSide): PlannedFault {
+function lateSide(room: SimulatedRoom, fault: LateSide): PlannedFault {
   const strokeS = room.facts.travelMetres / room.load.speedMetresPerS;
   const slower = fault.lateS / (strokeS + fault.lateS);
   const motor = room.motors[fault.sideIndex];

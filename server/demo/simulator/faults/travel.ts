@@ -12,7 +12,7 @@ interface ShortTravel extends FaultSpan {
 }
 
 /** Strokes of one direction end before the room's usual travel. */
-export function shortTravel(fault: ShortTravel): PlannedFault {
+function shortTravel(fault: ShortTravel): PlannedFault {
   const label = { kind: 'short-travel' as const, severity: 1 - fault.reaches, direction: fault.direction };
   const position = fault.direction === 'extend' ? fault.reaches : 1 - fault.reaches;
   return planFault('short-travel', fault, label, (condition) => {

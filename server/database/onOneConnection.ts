@@ -1,14 +1,14 @@
 import { Kysely, PostgresDialect } from 'kysely';
 import type { PoolClient } from 'pg';
+import type { Connections } from '../../ingest/queries.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Queries } from '../database/openDatabase.ts';
 
 /**
  * One connection both as Kysely and as the plain client that strokes are stored through, so that a transaction which
  * is begun by the one also holds what the other does.
  */
 export async function onOneConnection<Result>(
-  pool: Pick<Queries, 'connect'>,
+  pool: Pick<Connections, 'connect'>,
   work: (db: Kysely<Tables>, client: PoolClient) => Promise<Result>,
 ): Promise<Result> {
   const client = await pool.connect();
