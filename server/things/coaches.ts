@@ -38,14 +38,16 @@ export async function createCoach(
 }
 
 export async function findCoach(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Coach> {
-  const row = await db
-    .selectFrom('coaches')
-    .selectAll()
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .executeTakeFirst();
+  return coachOf(found(await rowOf(db, accountId, id).executeTakeFirst()));
+}
+
+function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
+  return db.selectFrom('coaches').selectAll().where('account_id', '=', accountId).where('id', '=', id);
+}
+
+function found(row: CoachRow | undefined): CoachRow {
   if (row === undefined) throw notFound('coach');
-  return coachOf(row);
+  return row;
 }
 
 /** Those of the account and those that are visited, in the order in which they were created, which their ids follow. */
@@ -76,7 +78,8 @@ export async function changeCoach(
   id: string,
   change: Partial<CoachBody>,
 ): Promise<Coach> {
-  const before = await findCoach(trx, accountId, id);
+  // Its model is nobody else's to change meanwhile: else rooms could go on with what they borrowed as those of another.
+  const before = found(await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirst());
   if (change.model !== undefined && !isSameName(change.model, before.model)) {
     const rooms = await roomsOf(trx, accountId, id);
     await markRoomsDirty(trx, accountId, rooms, BEGINNING);
@@ -88,8 +91,7 @@ export async function changeCoach(
     .where('account_id', '=', accountId)
     .where('id', '=', id)
     .returningAll()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('coach');
+    .executeTakeFirstOrThrow();
   return coachOf(row);
 }
 

@@ -64,12 +64,14 @@ export async function createRoom(
 
 /** A room of the account; to everyone else it does not exist. */
 export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<RoomRow> {
-  const row = await db
-    .selectFrom('rooms')
-    .selectAll()
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .executeTakeFirst();
+  return found(await rowOf(db, accountId, id).executeTakeFirst());
+}
+
+function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
+  return db.selectFrom('rooms').selectAll().where('account_id', '=', accountId).where('id', '=', id);
+}
+
+function found(row: RoomRow | undefined): RoomRow {
   if (row === undefined) throw notFound('room');
   return row;
 }
@@ -101,7 +103,8 @@ export async function changeRoom(
   id: string,
   change: Partial<RoomBody>,
 ): Promise<Room> {
-  const before = roomOf(await findRoom(trx, accountId, id));
+  // What it changes from is nobody else's to change meanwhile: else what hangs on it would stay as it is.
+  const before = roomOf(found(await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirst()));
   const { sides } = change;
   if (sides !== undefined && before.sides.some((side) => !sides.includes(side)))
     await refuseToLoseSides(trx, accountId, id, sides);
@@ -117,8 +120,7 @@ export async function changeRoom(
     .where('account_id', '=', accountId)
     .where('id', '=', id)
     .returningAll()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('room');
+    .executeTakeFirstOrThrow();
   return roomOf(row);
 }
 
