@@ -1,6 +1,7 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
+import { takeTurn } from '../database/takeTurn.ts';
 import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { invalidField, notFound } from '../problems.ts';
 import type { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
@@ -23,7 +24,8 @@ export async function createGrant(
   if (until != null && Date.parse(until) <= Date.now())
     throw invalidField('/until', 'Must be a time to come.');
   await refuseColleague(trx, accountId, email);
-  await takeTurn(trx, coachId, email);
+  // Of two grants of a coach to one address at once the second sees the first, and replaces it.
+  await takeTurn(trx, `grant ${coachId} ${email}`);
   const known = await personAt(trx, email);
   const before = await standingGrants(trx, { accountId, coachId, email, personId: known });
   const id = newId();
@@ -83,11 +85,6 @@ async function refuseColleague(db: Kysely<Tables>, accountId: AccountInScope, em
     .where('email', '=', email)
     .executeTakeFirst();
   if (colleague !== undefined) throw invalidField('/email', 'This person belongs to your account already.');
-}
-
-/** Of two grants of a coach to one address at once the second sees the first, and replaces it. */
-async function takeTurn(trx: Transaction<Tables>, coachId: string, email: string): Promise<void> {
-  await sql`select pg_advisory_xact_lock(hashtextextended(${`grant ${coachId} ${email}`}, 0))`.execute(trx);
 }
 
 interface GrantedTo {

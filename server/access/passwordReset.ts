@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { takeTurn } from '../database/takeTurn.ts';
 import type { Mailer } from '../mail/mailer.ts';
 import { notFound } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
@@ -43,7 +44,7 @@ export async function mailPasswordReset(
 /** Null where the person has been sent enough of them lately. */
 function newReset(db: Kysely<Tables>, accountId: string, personId: string): Promise<string | null> {
   return inTransaction(db, async (trx) => {
-    await sql`select pg_advisory_xact_lock(hashtextextended(${`reset ${personId}`}, 0))`.execute(trx);
+    await takeTurn(trx, `reset ${personId}`);
     const { count } = await trx
       .selectFrom('password_resets')
       .select(({ fn }) => fn.countAll<string>().as('count'))

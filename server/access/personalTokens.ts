@@ -3,6 +3,7 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { takeTurn } from '../database/takeTurn.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
 import type { Caller } from './caller.ts';
@@ -60,6 +61,7 @@ export async function createPersonalToken(
   person: Scope,
   body: PersonalTokenBody,
 ): Promise<NewPersonalToken> {
+  await takeTurn(trx, `tokens ${person.personId}`);
   const { count } = await living(trx, person)
     .select(({ fn }) => fn.countAll<string>().as('count'))
     .executeTakeFirstOrThrow();

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { takeTurn } from '../database/takeTurn.ts';
 import { ProblemError } from '../problems.ts';
 import type { Person } from '../schemas/session.ts';
 import { oneAtATime } from './oneAtATime.ts';
@@ -29,7 +30,7 @@ export async function signIn(database: Database, email: string, password: string
 async function attempt(db: Kysely<Tables>, email: string, password: string): Promise<Person> {
   const outcome = await db.transaction().execute(async (trx) => {
     // Other processes take the same turn: without it, attempts sent at once would all see nine failures.
-    await sql`select pg_advisory_xact_lock(hashtextextended(${email}, 0))`.execute(trx);
+    await takeTurn(trx, email);
     const waitMs = await millisecondsToWait(trx, email);
     if (waitMs > 0) return { waitMs };
     const found = await findSignIn(trx, email);

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { takeTurn } from '../database/takeTurn.ts';
 import { borrowFor, channelsOf, MOST_LENDERS, sameLent } from './borrowFor.ts';
 import type { FoldedHistory } from './foldHistory.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
@@ -90,8 +91,7 @@ async function hold(
   const all = new Set(rows.map((row) => row.peers));
   if (peers !== null) all.add(peers);
   for (const each of [...all].sort()) {
-    const key = `lend ${accountId} ${each}`;
-    await sql`select pg_advisory_xact_lock(hashtextextended(${key}, 0))`.execute(trx);
+    await takeTurn(trx, `lend ${accountId} ${each}`);
   }
 }
 
