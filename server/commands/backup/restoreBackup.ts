@@ -41,7 +41,8 @@ export async function restoreBackup(
       await compare(client, head, digests, progress);
       await client.query('commit');
     } catch (error) {
-      await client.query('rollback');
+      // A connection that is lost has rolled back by itself; what it was lost of is what is to be told.
+      await client.query('rollback').catch(() => undefined);
       throw error;
     } finally {
       client.release();

@@ -42,7 +42,8 @@ export async function writeBackup(
     );
   } finally {
     progress.end();
-    await client.query('rollback');
+    // Nothing was changed; where the connection is lost, that is told already.
+    await client.query('rollback').catch(() => undefined);
   }
 }
 

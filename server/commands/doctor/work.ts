@@ -5,7 +5,8 @@ import { attend, broken, type Finding, good } from './finding.ts';
 
 /** Work that waits longer than this is stuck rather than slow. */
 const LONG_MINUTES = 10;
-const SILENT_DAYS = 30;
+/** Longer than what the lot calls silent: the coach is not just parked. */
+const LONG_SILENT_DAYS = 30;
 
 /** The analysis: what waits, what fails, what was set aside; and loggers that were heard and fell silent. */
 export async function examineWork(pool: Pool): Promise<Finding[]> {
@@ -66,11 +67,14 @@ async function silent(pool: Pool): Promise<Finding[]> {
     `select count(*)::integer as loggers from loggers l
      join coaches c on c.account_id = l.account_id and c.id = l.coach_id and c.deleted_at is null
      where l.last_seen_at < now() - make_interval(days => $1)`,
-    [SILENT_DAYS],
+    [LONG_SILENT_DAYS],
   );
   const [{ loggers }] = rows;
   if (loggers === 0) return [];
   return [
-    attend(`${loggers} loggers have not been heard for ${SILENT_DAYS} days.`, 'The lot page names them.'),
+    attend(
+      `${loggers} loggers have not been heard for ${LONG_SILENT_DAYS} days.`,
+      'The lot page names them.',
+    ),
   ];
 }
