@@ -6,7 +6,7 @@ import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison } from '../schemas/results.ts';
 import { findRoom } from '../things/rooms.ts';
-import { strokeEvent } from '../work/roomEvents.ts';
+import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/roomEvents.ts';
 import { describeRoom } from '../work/roomRow.ts';
 import { strokesInTrouble } from './beforeWork.ts';
 
@@ -120,7 +120,7 @@ async function betweenSpans(
 function usable(db: Kysely<Tables>, accountId: AccountInScope, roomId: string) {
   return db
     .selectFrom('strokes')
-    .select(['id', 'placed_at', 'placed_by', 'direction', 'ambient_c', 'excluded', 'analysis'])
+    .select(STROKE_EVENT_COLUMNS)
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('excluded', '=', false)

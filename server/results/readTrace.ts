@@ -11,14 +11,7 @@ export async function readTrace(
   accountId: AccountInScope,
   strokeId: string,
 ): Promise<RecordedTrace> {
-  const row = await db
-    .selectFrom('strokes as s')
-    .leftJoin('traces as t', (join) =>
-      join
-        .onRef('t.account_id', '=', 's.account_id')
-        .onRef('t.stroke_id', '=', 's.id')
-        .onRef('t.received_at', '=', 's.received_at'),
-    )
+  const row = await strokesAndTraces(db)
     .select(['t.trace', 's.received_at'])
     .where('s.account_id', '=', accountId)
     .where('s.id', '=', strokeId)
@@ -26,6 +19,18 @@ export async function readTrace(
   if (row === undefined) throw notFound('stroke');
   if (row.trace === null) throw await removed(db, accountId, row.received_at);
   return decodeTrace(row.trace);
+}
+
+/** Strokes as `s`, each with its trace as `t`, or without one where that was removed. */
+export function strokesAndTraces(db: Kysely<Tables>) {
+  return db
+    .selectFrom('strokes as s')
+    .leftJoin('traces as t', (join) =>
+      join
+        .onRef('t.account_id', '=', 's.account_id')
+        .onRef('t.stroke_id', '=', 's.id')
+        .onRef('t.received_at', '=', 's.received_at'),
+    );
 }
 
 /** By the first run of the account's setting that reached as far as this stroke. */

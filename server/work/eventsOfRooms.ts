@@ -3,7 +3,13 @@ import type { RoomEvent } from '../../analysis/history.ts';
 import { orderEvents } from '../../analysis/room/fold.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { DirtyRoom } from './readDirtyRooms.ts';
-import { type ServiceEventRow, type StrokeEventRow, serviceEvent, strokeEvent } from './roomEvents.ts';
+import {
+  type ServiceEventRow,
+  STROKE_EVENT_COLUMNS,
+  type StrokeEventRow,
+  serviceEvent,
+  strokeEvent,
+} from './roomEvents.ts';
 
 /** The events of one room after its checkpoint, in the one order of events. */
 export interface EventsOfRoom {
@@ -33,8 +39,7 @@ export async function eventsOfRooms(
   ) as k (account_id, room_id, after)`;
   const strokes = await sql<Versioned<StrokeEventRow>>`
     select s.* from ${keys} cross join lateral (
-      select room_id, id, placed_at, placed_by, direction, ambient_c, excluded, analysis,
-        ${sql.raw(ROW_VERSION)} as row_version
+      select room_id, ${sql.raw(STROKE_EVENT_COLUMNS.join())}, ${sql.raw(ROW_VERSION)} as row_version
       from strokes
       where account_id = k.account_id and room_id = k.room_id and placed_at > k.after
       order by placed_at, id limit ${most + 1}

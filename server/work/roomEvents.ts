@@ -51,7 +51,7 @@ async function readStrokes(
 ) {
   const rows = await db
     .selectFrom('strokes')
-    .select(['id', 'placed_at', 'placed_by', 'direction', 'ambient_c', 'excluded', 'analysis'])
+    .select(STROKE_EVENT_COLUMNS)
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .$if(after !== null, (query) =>
@@ -66,10 +66,18 @@ async function readStrokes(
   return rows.map(strokeEvent);
 }
 
-export type StrokeEventRow = Pick<
-  Selectable<StrokeTable>,
-  'id' | 'placed_at' | 'placed_by' | 'direction' | 'ambient_c' | 'excluded' | 'analysis'
->;
+/** What of a stroke its event is made of. */
+export const STROKE_EVENT_COLUMNS = [
+  'id',
+  'placed_at',
+  'placed_by',
+  'direction',
+  'ambient_c',
+  'excluded',
+  'analysis',
+] as const;
+
+export type StrokeEventRow = Pick<Selectable<StrokeTable>, (typeof STROKE_EVENT_COLUMNS)[number]>;
 
 /** The stroke in its place in the history. Throws `UnmeasuredStroke` where it has no analysis yet. */
 export function strokeEvent(row: StrokeEventRow): StrokeEvent {

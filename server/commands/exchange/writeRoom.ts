@@ -5,6 +5,7 @@ import type { RecordedTrace } from '../../../ingest/stroke.ts';
 import { decodeTrace } from '../../../ingest/traceCodec.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
+import { strokesAndTraces } from '../../results/readTrace.ts';
 import { harmless, traceAsJson } from '../../results/traceText.ts';
 import { findWarnings } from '../../results/warnings.ts';
 import { serviceOf } from '../../things/services.ts';
@@ -58,14 +59,7 @@ function strokesAfter(
   roomId: string,
   after: StrokePlace | null,
 ) {
-  let query = db
-    .selectFrom('strokes as s')
-    .leftJoin('traces as t', (join) =>
-      join
-        .onRef('t.account_id', '=', 's.account_id')
-        .onRef('t.stroke_id', '=', 's.id')
-        .onRef('t.received_at', '=', 's.received_at'),
-    )
+  let query = strokesAndTraces(db)
     .selectAll('s')
     .select('t.trace')
     .where('s.account_id', '=', accountId)
