@@ -1,4 +1,4 @@
-import { isReady } from '../baseline/channel.ts';
+import { isBorrowing, isReady } from '../baseline/channel.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { otherWay } from '../trace.ts';
@@ -16,7 +16,7 @@ const GIVEN_BACK = 0.17;
 const LEAST_GIVEN_BACK = 0.06;
 
 /**
- * Whether a peak is how the room goes: its usual course has it, once that is known; or the way back is as much lighter there,
+ * Whether a peak is how the room goes: its usual course has it, once that is known of its own strokes; or the way back is as much lighter there,
  * for what rises on one way and falls on the other is a slope, such as the ramp of a floor that comes down flush. A fastener
  * is met on both ways, or is not felt on one of them. `height`: over the running current, as a part of it.
  */
@@ -28,8 +28,8 @@ export function isOwnCourse(
 ): boolean {
   const [there, back] = [direction, otherWay(direction)];
   const usual = channelOf(state, side, there);
-  if (usual !== undefined && isReady(usual) && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0]))
-    return true;
+  const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
+  if (isKnown && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0])) return true;
   const lighter = riseNear(channelOf(state, side, back)?.profile ?? [], position, -1, WAYS_APART);
   return lighter > Math.max(LEAST_GIVEN_BACK, GIVEN_BACK * height);
 }

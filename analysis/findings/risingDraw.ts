@@ -19,12 +19,12 @@ const GOING_BACK = 0.06;
  * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
  * cent for weeks, which is no wear. A guess, no source.
  */
-const LEAST_SAID = 0.08;
+const LEAST_SAID = 0.1;
 /**
  * A small rise may be a frost of some days that nobody recorded, or the first strokes after a winter: it is said once it has
  * lasted for so many strokes. Guesses, no source.
  */
-const SMALL = { rise: 0.12, strokes: 6 };
+const SMALL = { rise: 0.12, strokes: 9 };
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */
 const SAME_PART = 0.5;
 /** This many strokes back within their normal clear it. */

@@ -75,12 +75,13 @@ const ABOUT_PLACE = 0.05;
 
 /**
  * A stroke's profile with its peaks taken out, and what stands at the place that was said: what catches there must not become
- * usual, and be over for that. There the usual course goes along with the rest of the travel. All of it as it is while the
- * room learns its course for the first time, which may have such a place.
+ * usual, and be over for that. There the usual course goes along with the rest of the travel. While the room learns its course
+ * for the first time, which may have such places, only what was said is left out: it is bridged from either side.
  */
 function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeasures): (number | null)[] {
   const { spikes, durationS, profile } = measured;
-  const isFirst = !isReady(channel) && channel.shapes.every((shape) => shape === null);
+  const isOwn = isReady(channel) && !isBorrowing(channel);
+  const isFirst = !isOwn && channel.shapes.every((shape) => shape === null);
   const peaks = spikes.map(({ position, widthS }) => ({
     position,
     reach: ABOUT_PEAK + widthS / durationS / 2,
@@ -90,11 +91,12 @@ function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeas
       ? [{ position, reach: ABOUT_PLACE }]
       : [],
   );
-  const caught = isFirst ? [] : [...peaks, ...said];
+  const caught = isFirst ? said : [...peaks, ...said];
   if (caught.length === 0) return [...profile];
   const isCaught = profile.map((_, bin) =>
     caught.some(({ position, reach }) => Math.abs((bin + 0.5) / profile.length - position) < reach),
   );
+  if (isFirst) return bridged(profile, isCaught);
   const ratios = profile.flatMap((amps, bin) => {
     const usual = channel.profile[bin] ?? 0;
     return isCaught[bin] || amps === null || !(usual > 0) ? [] : [amps / usual];
@@ -103,6 +105,21 @@ function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeas
   return profile.map((amps, bin) => {
     const usual = channel.profile[bin] ?? null;
     return isCaught[bin] ? usual && times * usual : amps;
+  });
+}
+
+/** A profile whose caught bins lie on the straight line between the ones beside them; as high as the one where there is no other. */
+function bridged(profile: readonly (number | null)[], isCaught: readonly boolean[]): (number | null)[] {
+  const near = (bin: number, step: 1 | -1) => {
+    let at = bin;
+    while (isCaught[at] === true) at += step;
+    return { at, amps: profile[at] ?? null };
+  };
+  return profile.map((amps, bin) => {
+    if (!isCaught[bin]) return amps;
+    const [before, after] = [near(bin, -1), near(bin, 1)];
+    if (before.amps === null || after.amps === null) return before.amps ?? after.amps;
+    return before.amps + ((after.amps - before.amps) * (bin - before.at)) / (after.at - before.at);
   });
 }
 

@@ -50,6 +50,23 @@ function foldLent(lent: LentToRoom, events: readonly RoomEvent[]) {
 
 const LENT = lentByRooms(SPREADS);
 
+test('what catches from the first stroke on is no course of a room that borrows its normal', () => {
+  const spike = { position: 0.62, amps: 16, widthS: 0.5 };
+  const catches: Partial<Told> = {
+    bump: { from: 0.6, to: 0.64, part: 1 },
+    spikes: [[spike], []],
+  };
+  const { warnings } = foldLent(
+    lentByRooms(SPREADS),
+    strokeEvents(60, ROOM, 4, () => catches),
+  );
+  expect(new Set(warnings.map(({ kind, side, pattern }) => `${kind} ${side} ${pattern}`))).toEqual(
+    new Set(['stall-spike front same-place']),
+  );
+  expect(warnings.at(-1)?.clearedAtMs).toBeNull();
+  expect(new Set(warnings.map(({ id }) => id)).size).toBe(1);
+});
+
 describe('a new room of a model that seven rooms are known of', () => {
   const lent = LENT;
   const { judgements, verdicts, warnings, state } = foldLent(lent, strokeEvents(40, ROOM, 1));

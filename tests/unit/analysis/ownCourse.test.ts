@@ -62,3 +62,16 @@ test.each([
     ['stall-spike', 'same-place'],
   ]);
 });
+
+test.each([0.45, 0.9, 1.5])(
+  'what catches from the first stroke on is said from the third on, and for as long as it lasts (%s)',
+  (height) => {
+    const narrow = { from: 0.828, to: 0.876, part: height };
+    const events = strokeEvents(80, ROOM, 4, () => ({ bump: narrow, ...peaks(height) }));
+    const { warnings } = foldAll(ROOM, events);
+    expect(warnings.map(({ kind, pattern }) => `${kind} ${pattern}`)).toEqual(['stall-spike same-place']);
+    expect(warnings.map(({ openedAtMs, clearedAtMs }) => [openedAtMs, clearedAtMs])).toEqual([
+      [events[2].atMs, null],
+    ]);
+  },
+);
