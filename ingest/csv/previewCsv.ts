@@ -7,7 +7,7 @@ import { type Column, readTitle } from './header.ts';
 import { ONLY_SIDE, type Recording, readRecording } from './recording.ts';
 import { delimiterOf, eachRecord } from './records.ts';
 import { type Role, readRoles, roleOf } from './roles.ts';
-import { directionOf, startOf, strokesOfRecording } from './strokesOfTable.ts';
+import { directionsBySign, startOf, strokesOfRecording } from './strokesOfTable.ts';
 import { isAllNumbers } from './table.ts';
 
 export interface PreviewedColumn extends Role {
@@ -76,6 +76,7 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
   if (!flows) problems.push({ pointer: '', detail: 'No current flows in this recording.' });
   const startedAtMs = attempt(problems, () => startOf(query, table));
   attempt(problems, () => checkStrokes(recording, query, startedAtMs));
+  const told = directionsBySign(table, ranges, room.positiveDirection);
   const line = (name: string, values: readonly number[]) => thinLine(name, timesS, values);
   return {
     ...head,
@@ -86,7 +87,7 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
       toS: timesS[range.to - 1],
       samples: range.to - range.from,
       startedAtMs: startedAtMs === null ? null : startedAtMs + Math.round(1000 * timesS[range.from]),
-      direction: saidDirection(query, n, ranges.length) ?? directionOf(table, range, room.positiveDirection),
+      direction: saidDirection(query, n, ranges.length) ?? told[n],
     })),
     sides: table.sides.map(({ name, values }) => line(name, values)),
     supply: table.supply && line('supply', table.supply.values),

@@ -60,21 +60,38 @@ function directionsOf(
     if (said.length === ranges.length) return said;
     throw DecodeError.at('/direction', `${said.length} directions are given for ${ranges.length} strokes.`);
   }
-  for (const [n, range] of ranges.entries()) {
-    // Whether positive extends is the room's to say; here it only matters that the sign can be told.
-    if (directionOf(table, range, 'extend') === null) {
-      const which = ranges.length === 1 ? '' : ` of stroke ${n + 1}`;
-      const ask =
-        'say direction=extend or direction=retract in the query, or one for each stroke with commas';
-      const detail = `The sign of the current does not tell the direction${which}: ${ask}.`;
-      throw DecodeError.at('/direction', detail);
-    }
-  }
-  return ranges.map(() => undefined);
+  // Whether positive extends is the room's to say; here it only matters that the sign can be told.
+  const told = directionsBySign(table, ranges, 'extend');
+  const untold = told.indexOf(null);
+  if (untold < 0) return ranges.map(() => undefined);
+  throw DecodeError.at('/direction', whyUntold(untold, told));
 }
 
-/** By the sign of the current; null where that does not tell. */
-export function directionOf(
+const ASK = 'say direction=extend or direction=retract in the query, or one for each stroke with commas';
+
+function whyUntold(n: number, told: readonly (Direction | null)[]): string {
+  if (told.length === 1) return `The sign of the current does not tell the direction: ${ASK}.`;
+  return told.every((direction) => direction === null)
+    ? `The sign of the current does not tell the directions of the ${told.length} strokes: ${ASK}.`
+    : `The sign of the current does not tell the direction of stroke ${n + 1}: ${ASK}.`;
+}
+
+/**
+ * The direction of each stroke by the sign of its current; null where that does not tell. Several of one sign tell
+ * nothing: a room does not go out twice running, but a meter that knows no sign, or one on a lead that is not reversed,
+ * reads all of them alike.
+ */
+export function directionsBySign(
+  table: RecordedTable,
+  ranges: readonly SampleRange[],
+  positiveDirection: Direction,
+): (Direction | null)[] {
+  const told = ranges.map((range) => directionOf(table, range, positiveDirection));
+  const isBothWays = told.includes('extend') && told.includes('retract');
+  return told.length === 1 || isBothWays ? told : told.map(() => null);
+}
+
+function directionOf(
   table: RecordedTable,
   { from, to }: SampleRange,
   positiveDirection: Direction,

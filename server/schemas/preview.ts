@@ -29,7 +29,7 @@ export const StrokesPreview = z
         toS: z.number(),
         samples: z.number().int(),
         startedAt: Time.nullable(),
-        /** Null: the sign of the current does not tell. */
+        /** Null: the sign of the current does not tell, or is the same in all of several strokes. */
         direction: z.enum(DIRECTIONS).nullable(),
       }),
     ),

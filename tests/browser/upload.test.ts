@@ -93,10 +93,11 @@ describePages('adding a recording from a file', (place) => {
     })()`);
     await page.locator('.drop').dispatchEvent('drop', { dataTransfer: dropped });
     await page.getByText('dropped.csv').waitFor();
+    await page.getByText('Stroke 1: the sign of the current does not tell the direction.').waitFor();
+    await page.getByLabel('Direction of stroke 1').selectOption('Extend');
     await page.getByLabel('Direction of stroke 2').selectOption('Retract');
     await page.getByLabel('When the recording began').fill('2026-05-03T16:20:11');
     await page.getByText('Nothing stands in the way.').waitFor();
-    expect(await page.getByLabel('Direction of stroke 1').inputValue()).toBe('extend');
     await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
     await page.getByRole('link', { name: 'Open stroke 2' }).click();
     await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
