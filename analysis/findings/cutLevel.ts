@@ -1,4 +1,5 @@
 import type { SideMeasures } from '../measures.ts';
+import { DIRECTIONS, type Direction } from '../trace.ts';
 import type { CutMemory, HighestRead } from './cutMemory.ts';
 
 /** Of so many strokes, at least so many are cut. */
@@ -10,6 +11,8 @@ const ONE_LEVEL = 0.02;
 const SAME_LEVEL = 0.003;
 /** A reading that stands higher by more than this part shows that nothing is cut there. */
 const ABOVE = 0.04;
+/** Most of a stroke reads the same where its highest reading is no more than so many times its running current. */
+const ALL_FLAT = 1.02;
 
 /**
  * Takes one more stroke of a side in, and answers whether its records are cut off: a sensor has one highest reading, and
@@ -17,23 +20,38 @@ const ABOVE = 0.04;
  * rise slowly, looks cut as well, but stands now higher and now lower with the load and the supply. `isCut`: the stroke by
  * itself looks so; `fell`: its stall reads less than it did (`stopFell`), as where the start was not recorded.
  */
-export function isCutOff(memory: CutMemory, measured: SideMeasures, isCut: boolean, fell: boolean): boolean {
-  const now = highestOf(measured, isCut || fell);
-  memory.latest = [...memory.latest, now].slice(-LATEST);
+export function isCutOff(
+  memory: CutMemory,
+  measured: SideMeasures,
+  direction: Direction,
+  isCut: boolean,
+  fell: boolean,
+): boolean {
+  const now = highestOf(measured, direction, isCut || fell);
+  memory.latest = [...memory.latest, now].slice(-DIRECTIONS.length * LATEST);
   const within = isCut ? ONE_LEVEL : SAME_LEVEL;
-  const cut = memory.latest.filter((read) => read.isCut && isOneLevel(read, now, within));
-  const since = memory.latest.slice(memory.latest.indexOf(cut[0]));
+  if (isLevelOf(memory.latest.slice(-LATEST), now, within)) return true;
+  // What is cut below its running current is no start that is held: a logger may well be set otherwise for the other way.
+  const own = memory.latest.filter((read) => read.direction === direction).slice(-LATEST);
+  return isCut && now.amps <= ALL_FLAT * measured.runningAmps && isLevelOf(own, now, SAME_LEVEL);
+}
+
+/** Whether most of these strokes were cut where the latest one is, and none of them since reads more. */
+function isLevelOf(latest: readonly HighestRead[], now: HighestRead, within: number): boolean {
+  const cut = latest.filter((read) => read.isCut && isOneLevel(read, now, within));
+  const since = latest.slice(latest.indexOf(cut[0]));
   return now.isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
 }
 
 function highestOf(
   { inrushAmps, endStopAmps, profile, offsetAmps }: SideMeasures,
+  direction: Direction,
   isCut: boolean,
 ): HighestRead {
   // Where a start that rises slowly stays below the cut, and the stall is cut to no stall, what was drawn last stands highest.
   const running = isCut ? Math.max(...profile.map((amps) => amps ?? 0)) : 0;
   const amps = Math.max(inrushAmps, endStopAmps ?? 0, running);
-  return { amps, rawAmps: amps + (offsetAmps ?? 0), isCut };
+  return { direction, amps, rawAmps: amps + (offsetAmps ?? 0), isCut };
 }
 
 /** A sensor that comes to its end is cut before its zero is taken off; one whose logger holds it, after. */

@@ -1,5 +1,8 @@
+import type { Direction } from '../trace.ts';
+
 /** The highest that one side read in a stroke, by `highestOf`. */
 export interface HighestRead {
+  readonly direction: Direction;
   /** Amperes, less the offset. */
   readonly amps: number;
   /** As it was read, the offset in it. */

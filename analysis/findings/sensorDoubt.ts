@@ -119,9 +119,9 @@ const CUT = { doubt: 'clipped', detail: 'The highest readings are all the same: 
 /** Whether several strokes have shown already that a side's record is cut off. */
 function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: boolean): boolean {
   const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
-  if (measured === undefined) return false;
+  if (analysis.status !== 'done' || measured === undefined) return false;
   const isCut = (analysis.doubts ?? []).some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
-  return isCutOff(state.cut[side], measured, isCut, fell);
+  return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
 const HARMS_LITTLE: ReadonlySet<string> = new Set<Doubt>(['offset', 'scale', 'reversed']);

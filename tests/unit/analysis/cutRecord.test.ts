@@ -47,6 +47,11 @@ test('a sensor that always reads as far and no further is said to be cut off aft
   expect(saidAfter([100, 100, 27, 27, 27])).toBe(5);
 });
 
+test('one that is cut below the running current of each way, wherever that is, is cut off', () => {
+  const levels = [100, 100, 18, 15.3, 18, 15.3, 18, 15.3];
+  expect(saidAfter(levels)).toBe(7);
+});
+
 test.each([
   { name: 'now higher and now lower', levels: [30.6, 27, 29.1, 31.2, 27.9, 30, 28.2, 27] },
   { name: 'as high every other time, but higher between', levels: [27, 31.2, 27, 30.6, 27, 31.2, 27, 31.2] },
