@@ -22,14 +22,27 @@ const UNIT_OF = new Map(
   // The keys of the table above are its units.
   (Object.keys(UNITS) as Unit[]).flatMap((unit) => UNITS[unit].map((word) => [word, unit] as const)),
 );
-const TIME_WORDS = new Set(['t', 'time', 'timestamp', 'clock', 'date', 'datetime', 'date time', 'elapsed']);
-const SUPPLY_WORDS = new Set(['supply', 'voltage', 'battery']);
-const AMBIENT_WORDS = new Set(['ambient', 'temperature', 'temp']);
-const NUMBERING_WORDS = new Set(['#', 'no', 'no.', 'n', 'nr', 'index', 'sample', 'row']);
+/** As meters write them that were set to another language, too. */
+const TIME_WORDS = new Set([
+  ...['t', 'time', 'timestamp', 'clock', 'date', 'datetime', 'date time', 'elapsed'],
+  ...['zeit', 'uhrzeit', 'zeitstempel', 'datum', 'temps', 'heure', 'tiempo', 'hora', 'tempo', 'tijd', 'tid'],
+]);
+const SUPPLY_WORDS = new Set([
+  ...['supply', 'voltage', 'battery'],
+  ...['spannung', 'tension', 'tensión', 'tensione', 'spanning', 'batterie'],
+]);
+const AMBIENT_WORDS = new Set(['ambient', 'temperature', 'temp', 'temperatur', 'température']);
+const CURRENT_WORDS = new Set([
+  ...['current', 'strom', 'courant', 'corriente', 'corrente', 'stroom'],
+  ...['value', 'reading', 'wert', 'messwert', 'valeur', 'valor', 'valore'],
+]);
+const NUMBERING_WORDS = new Set(['#', 'no', 'no.', 'n', 'nr', 'nr.', 'index', 'sample', 'row']);
+const UNIT_WORDS = new Set(['unit', 'units', 'einheit', 'unité', 'unidad', 'unità', 'eenheid']);
 const LONGEST_TITLE = 200;
 
 const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
 const LAST_WORD = /^(.*?)[\s_./-]+([^\s_./-]+)$/;
+const KIND_OF_CURRENT = /\s*(?:dc|ac)$/;
 const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
 
 /**
@@ -45,11 +58,27 @@ export function readTitle(title: string, side: string): Column {
   if (unit === 'V' || unit === 'mV') return { kind: 'supply', per: unit === 'V' ? 1 : 1000 };
   if (unit === 'C') return { kind: 'ambient' };
   if (unit !== null) return { kind: 'side', side: sideNamed(name) || side, per: unit === 'A' ? 1 : 1000 };
-  if (word === '' || NUMBERING_WORDS.has(word)) return { kind: 'none' };
+  if (word === '' || NUMBERING_WORDS.has(word) || UNIT_WORDS.has(word)) return { kind: 'none' };
   if (TIME_WORDS.has(word)) return { kind: 'time', unitS: 1 };
   if (SUPPLY_WORDS.has(word)) return { kind: 'supply', per: 1 };
   if (AMBIENT_WORDS.has(word)) return { kind: 'ambient' };
   return { kind: 'side', side: sideNamed(name) || side, per: 1 };
+}
+
+/** Whether a title says the unit of the column's numbers. */
+export function saysUnit(title: string): boolean {
+  return takeUnit(title.trim().slice(0, LONGEST_TITLE)).unit !== null;
+}
+
+/** Whether a column's title says that its cells name the unit of another. */
+export function isUnitTitle(title: string): boolean {
+  return UNIT_WORDS.has(title.trim().toLowerCase());
+}
+
+/** The unit that a cell names, in the words of a title, also with the kind of current behind it: `A`, `mA DC`; null: none. */
+export function unitOfCell(cell: string): string | null {
+  const word = cell.trim().slice(0, LONGEST_TITLE).toLowerCase().replace(KIND_OF_CURRENT, '');
+  return UNIT_OF.get(word) ?? null;
 }
 
 function takeUnit(text: string): { name: string; unit: Unit | null } {
@@ -63,8 +92,9 @@ function takeUnit(text: string): { name: string; unit: Unit | null } {
   return { name: text, unit: null };
 }
 
-/** `front current` is the side front; `current` alone names none. */
+/** `front current` is the side front; `current` or `value` alone names none. */
 function sideNamed(name: string): string {
+  if (CURRENT_WORDS.has(name.toLowerCase())) return '';
   return name
     .replace(/(^|[\s_]+)current$/i, '')
     .replace(/^current(?=[\s_])[\s_]+/i, '')

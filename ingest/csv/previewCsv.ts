@@ -3,8 +3,9 @@ import { DIRECTIONS, type Direction } from '../../analysis/trace.ts';
 import { DecodeError, type FieldFault } from '../decodeError.ts';
 import type { SentQuery } from '../forms/sentForm.ts';
 import { decodeStrokes } from '../json/strokes.ts';
-import { type Column, readTitle } from './header.ts';
-import { ONLY_SIDE, type Recording, readRecording } from './recording.ts';
+import { readColumns } from './columns.ts';
+import type { Column } from './header.ts';
+import { namingOf, type Recording, readRecording } from './recording.ts';
 import { delimiterOf, eachRecord } from './records.ts';
 import { type Role, readRoles, roleOf } from './roles.ts';
 import { directionsBySign, startOf, strokesOfRecording } from './strokesOfTable.ts';
@@ -64,7 +65,7 @@ const MOST_PROBLEMS = 20;
  * only where there is no row at all.
  */
 export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): CsvPreview {
-  const query = { ...said, side: said.side ?? onlySideOf(room) };
+  const query = { ...said, onlySide: onlySideOf(room) };
   const head = { delimiter: delimiterOf(text), columns: columnsOf(text, query) };
   const problems: FieldFault[] = unknownSides(head.columns, room);
   const nothing = { rows: 0, startedAtMs: null, strokes: [], sides: [], supply: null };
@@ -95,7 +96,6 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
   };
 }
 
-/** A current that names no side is the only one's. */
 function onlySideOf({ sides }: PreviewedRoom): string | undefined {
   return sides.length === 1 ? sides[0] : undefined;
 }
@@ -137,9 +137,9 @@ function columnsOf(text: string, query: SentQuery): PreviewedColumn[] {
   const hasHeader = !isAllNumbers(first[0]);
   const below = hasHeader ? first.slice(1) : first.slice(0, EXAMPLES);
   const said = query.columns === undefined ? null : readRoles(query.columns);
+  const titled = hasHeader ? readColumns(first[0], first[1] ?? null, namingOf(query)).columns : [];
   return first[0].map((title, i) => {
-    const column: Column =
-      said?.[i] ?? (hasHeader ? readTitle(title, query.side ?? ONLY_SIDE) : { kind: 'none' });
+    const column: Column = said?.[i] ?? titled[i] ?? { kind: 'none' };
     return {
       column: i + 1,
       title: hasHeader ? title.trim() : null,

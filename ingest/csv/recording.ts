@@ -2,6 +2,7 @@ import { type SampleRange, splitRecording } from '../../analysis/split/splitReco
 import { DecodeError } from '../decodeError.ts';
 import type { SentQuery } from '../forms/sentForm.ts';
 import { MAX_SAMPLES } from '../limits.ts';
+import type { SideNaming } from './columns.ts';
 import { readRoles } from './roles.ts';
 import { type RecordedTable, readTable } from './table.ts';
 
@@ -19,19 +20,25 @@ export interface Recording {
 
 const MICRO = 1e6;
 /** A room with one motor usually calls its side so. */
-export const ONLY_SIDE = 'main';
+const ONLY_SIDE = 'main';
 const DECIMAL = /^\d{1,6}(?:[.,]\d{1,9})?$/;
 
 /** Reads a CSV recording and cuts it. Throws `DecodeError` with line and column, or the name of what must be said. */
 export function readRecording(text: string, query: SentQuery): Recording {
   const table = readTable(text, {
-    side: query.side ?? ONLY_SIDE,
+    naming: namingOf(query),
     timed: query.rateHz === undefined,
     columns: query.columns === undefined ? null : readRoles(query.columns),
   });
   const rateHz = rateOf(query, table);
   const timesS = secondsFromFirst(table, rateHz);
   return { table, rateHz, timesS, ...cut(table, timesS) };
+}
+
+/** A side that the sender says goes before what is known of the room. */
+export function namingOf({ side, onlySide }: SentQuery): SideNaming {
+  if (side !== undefined) return { side, onlySide: null };
+  return { side: onlySide ?? ONLY_SIDE, onlySide: onlySide ?? null };
 }
 
 function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {

@@ -1,7 +1,8 @@
 import { DecodeError } from '../decodeError.ts';
 import { MAX_SIDES } from '../limits.ts';
 import { readNumberCell } from './cells.ts';
-import { type Column, readTitle } from './header.ts';
+import { readColumns, type SideNaming, type UnitColumn } from './columns.ts';
+import { type Column, unitOfCell } from './header.ts';
 import { atLine, eachRecord } from './records.ts';
 import { readTimeCell, type TimeCell } from './time.ts';
 
@@ -29,8 +30,7 @@ const DAY_S = 86_400;
 
 /** How the columns are to be understood. */
 export interface Reading {
-  /** Names the only side where no title does. */
-  readonly side: string;
+  readonly naming: SideNaming;
   /** False passes times over. */
   readonly timed: boolean;
   /** What each column is, whatever its title says; null: by the titles. The header row may then be missing. */
@@ -39,18 +39,21 @@ export interface Reading {
 
 /** Reads the whole table. */
 export function readTable(text: string, reading: Reading): RecordedTable {
+  let first: { readonly cells: readonly string[]; readonly line: number } | null = null;
   let builder: TableBuilder | null = null;
   eachRecord(text, (cells, line) => {
     if (builder !== null) builder.take(cells, line);
+    else if (first === null) first = { cells, line };
     else {
-      builder = new TableBuilder(cells, line, reading);
-      if (reading.columns !== null && isAllNumbers(cells)) builder.take(cells, line);
+      builder = new TableBuilder(first.cells, first.line, reading, cells);
+      builder.take(cells, line);
     }
   });
   // The compiler does not see that the callback has been here.
+  const begun = first as { readonly cells: readonly string[]; readonly line: number } | null;
+  if (begun === null) throw DecodeError.at('/line/1', 'Line 1: There is no header row.');
   const built = builder as TableBuilder | null;
-  if (built === null) throw DecodeError.at('/line/1', 'Line 1: There is no header row.');
-  return built.finish();
+  return (built ?? new TableBuilder(begun.cells, begun.line, reading, null)).finish();
 }
 
 /** Such a row is no header. */
@@ -58,8 +61,17 @@ export function isAllNumbers(cells: readonly string[]): boolean {
   return cells.every((cell) => readNumberCell(cell) !== null);
 }
 
+/** A meter that changes its range as it goes may change the unit with it, which the column's numbers do not show. */
+function checkUnit({ at, unit }: UnitColumn, cell: string, line: number): void {
+  if (cell.trim() === '' || (unit !== null && unitOfCell(cell) === unit)) return;
+  const said =
+    unit === null ? 'It must name the unit from the first row on' : `It must be ${unit} in every row`;
+  throw atLine(line, at + 1, `${said}, and be A, mA, V, mV, C, s, ms or us.`);
+}
+
 class TableBuilder {
   readonly #columns: readonly Column[];
+  readonly #units: readonly UnitColumn[];
   readonly #numbers: (NumberColumn | null)[];
   readonly #timeAt: number;
   readonly #seconds: number[] = [];
@@ -68,9 +80,17 @@ class TableBuilder {
   #firstTime: TimeCell | null = null;
   #days = 0;
 
-  constructor(titles: readonly string[], line: number, { side, timed, columns }: Reading) {
+  /** `below`: the record that follows the first one; null: none does. */
+  constructor(
+    titles: readonly string[],
+    line: number,
+    { naming, timed, columns }: Reading,
+    below: readonly string[] | null,
+  ) {
     this.#headerLine = line;
-    this.#columns = columns ?? titles.map((title) => readTitle(title, side));
+    const read = columns === null ? readColumns(titles, below, naming) : { columns, units: [] };
+    this.#columns = read.columns;
+    this.#units = read.units;
     if (this.#columns.length !== titles.length) {
       const said = `${this.#columns.length} columns are said, and the file has ${titles.length}.`;
       throw DecodeError.at('/columns', said);
@@ -84,8 +104,9 @@ class TableBuilder {
       return { name: column.kind === 'side' ? column.side : column.kind, column: i + 1, values: [] };
     });
     this.#checkColumns(line);
-    if (columns === null && isAllNumbers(titles)) {
-      throw atLine(line, null, 'A header row must come before the numbers.');
+    if (isAllNumbers(titles)) {
+      if (columns === null) throw atLine(line, null, 'A header row must come before the numbers.');
+      this.take(titles, line);
     }
   }
 
@@ -105,6 +126,7 @@ class TableBuilder {
 
   take(cells: readonly string[], line: number): void {
     if (this.#timeAt >= 0) this.#takeTime(cells[this.#timeAt], line);
+    for (const unit of this.#units) checkUnit(unit, cells[unit.at], line);
     for (let i = 0; i < cells.length; i++) {
       const column = this.#columns[i];
       const numbers = this.#numbers[i];

@@ -11,7 +11,6 @@ import {
   type ImportedRecordings,
   importRecordings,
   onlySideOf,
-  type RecordingOptions,
   senderFor,
 } from './exchange/importRecordings.ts';
 import { writeExport } from './exchange/writeExport.ts';
@@ -124,8 +123,7 @@ async function importFolder(
     throw new CommandError('Say which room was recorded, with --room <id>.');
   const result = await withInstallation(environment, async ({ db, pool }) => {
     const sender = await senderFor(db, room, options.logger);
-    const side = options.side ?? (await onlySideOf(db, room));
-    const recording: RecordingOptions = { ...options, roomId: room, side };
+    const recording = { ...options, roomId: room, onlySide: await onlySideOf(db, room) };
     const client = await pool.connect();
     return importRecordings(client, sender, folder, recording, terminal.progress).finally(() =>
       client.release(),

@@ -56,10 +56,11 @@ export async function strokeRoutes(app: App): Promise<void> {
         };
         const answer = async () => {
           const { body, query } = request;
-          const side =
-            query.side ??
-            (isCsv(body) ? await onlySide(request.db, callerOf(request), query.roomId) : undefined);
-          return { results: await sendForm(body, { ...query, side }, send) };
+          const only =
+            isCsv(body) && query.side === undefined
+              ? await onlySide(request.db, callerOf(request), query.roomId)
+              : undefined;
+          return { results: await sendForm(body, { ...query, onlySide: only }, send) };
         };
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();

@@ -55,8 +55,8 @@ describe('one stroke', () => {
     expect(trace).toEqual({ sides: BOTH });
   });
 
-  test.each(['amps', 'current_a', 'A', 'current'])(
-    'of the only side of a room, whatever that is called, where %s names none',
+  test.each(['amps', 'current_a', 'A', 'current', 'Strom (A)', 'I[A]', 'Ch1'])(
+    'of the only side of a room, whatever that is called, where the only current is %s',
     async (title) => {
       const lone = await newRoomOf(service, fleet.token, { sides: ['kerb'] });
       const text = `t,${title}\n0,1\n1,2\n`;

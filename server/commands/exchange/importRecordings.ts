@@ -15,6 +15,8 @@ export interface RecordingOptions {
   readonly roomId: string;
   readonly rateHz?: string;
   readonly side?: string;
+  /** The side that the only current of a file is of: that of a room which has but one. */
+  readonly onlySide?: string;
   readonly direction?: string;
 }
 
@@ -58,7 +60,7 @@ export async function senderFor(
   throw new CommandError(`Say which logger recorded them, with --logger:\n${known}`);
 }
 
-/** The side that a current without a name is of: that of a room which has but one. */
+/** The side of a room which has but one. */
 export async function onlySideOf(db: Kysely<Tables>, roomId: string): Promise<string | undefined> {
   const room = await db.selectFrom('rooms').select('sides').where('id', '=', roomId).executeTakeFirst();
   return room?.sides.length === 1 ? room.sides[0] : undefined;
@@ -98,12 +100,12 @@ async function strokesOf(
   path: string,
   name: string,
   sender: Sender,
-  { roomId, rateHz, side, direction }: RecordingOptions,
+  { roomId, rateHz, side, onlySide, direction }: RecordingOptions,
 ): Promise<StrokeToStore[]> {
   const { size } = await stat(path);
   if (size > LARGEST_FILE_BYTES)
     throw DecodeError.at('', 'The file is too large for a recording of strokes.');
-  const query = { roomId, key: name, startedAt: timeIn(name), rateHz, side, direction };
+  const query = { roomId, key: name, startedAt: timeIn(name), rateHz, side, onlySide, direction };
   const { strokes } = readForm('text/csv', await readFile(path), query, Date.now());
   return decodeStrokes(strokes).map(({ stroke, ...rest }) => {
     if (stroke !== null) return prepareStroke(sender, stroke);

@@ -1,0 +1,54 @@
+import { readNumberCell } from './cells.ts';
+import { type Column, isUnitTitle, readTitle, saysUnit, unitOfCell } from './header.ts';
+
+/** Whose a current is where its title does not say it. */
+export interface SideNaming {
+  /** That of a current whose title names none. */
+  readonly side: string;
+  /** The room's only side: what the only current is, whatever its title says; null: the room has several, or is not known. */
+  readonly onlySide: string | null;
+}
+
+/** A column whose cells name the unit of the numbers beside it. */
+export interface UnitColumn {
+  /** Its place, from 0. */
+  readonly at: number;
+  /** As its first cell names it; null where that is empty. */
+  readonly unit: string | null;
+}
+
+export interface TitledColumns {
+  readonly columns: readonly Column[];
+  readonly units: readonly UnitColumn[];
+}
+
+/** What each column holds by its title, and by what stands below it where that names a unit. */
+export function readColumns(
+  titles: readonly string[],
+  firstRow: readonly string[] | null,
+  naming: SideNaming,
+): TitledColumns {
+  const units = unitColumns(titles, firstRow);
+  const columns = titles.map((title, i): Column => {
+    if (units.some(({ at }) => at === i)) return { kind: 'none' };
+    const unit = units.find(({ at }) => at === i + 1)?.unit ?? null;
+    return readTitle(unit === null || saysUnit(title) ? title : `${title} (${unit})`, naming.side);
+  });
+  return { columns: withOnlySide(columns, naming.onlySide), units };
+}
+
+function unitColumns(titles: readonly string[], firstRow: readonly string[] | null): UnitColumn[] {
+  const cells = firstRow ?? [];
+  // A second row of titles names units and nothing else.
+  const isOfNumbers = cells.some((cell) => Number.isFinite(readNumberCell(cell)));
+  return titles.flatMap((title, at) => {
+    const unit = isOfNumbers && at > 0 ? unitOfCell(cells[at] ?? '') : null;
+    return unit !== null || isUnitTitle(title) ? [{ at, unit }] : [];
+  });
+}
+
+/** A file with one current, of a room with one side, can hold no other's: a meter calls it as it likes. */
+function withOnlySide(columns: readonly Column[], onlySide: string | null): readonly Column[] {
+  if (onlySide === null || columns.filter(({ kind }) => kind === 'side').length !== 1) return columns;
+  return columns.map((column) => (column.kind === 'side' ? { ...column, side: onlySide } : column));
+}

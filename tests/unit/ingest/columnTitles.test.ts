@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import { previewCsv } from '../../../ingest/csv/previewCsv.ts';
+import { readTable } from '../../../ingest/csv/table.ts';
+import { DecodeError } from '../../../ingest/decodeError.ts';
+
+const ONE = ['main'];
+const TWO = ['front', 'rear'];
+
+/** What each column of a file is taken for, of a room with these sides: `time/s`, `side/main/A`, `none`. */
+function takenFor(text: string, sides: readonly string[]): string[] {
+  const { columns } = previewCsv(text, {}, { sides, positiveDirection: 'extend' });
+  return columns.map(({ kind, side, unit }) => [kind, side, unit].filter((part) => part !== null).join('/'));
+}
+
+/** The amperes of each side, by the reading that stores them. */
+function ampsOf(text: string, onlySide: string | null): Record<string, number[]> {
+  const naming = { side: onlySide ?? 'main', onlySide };
+  const { sides } = readTable(text, { naming, timed: true, columns: null });
+  return Object.fromEntries(sides.map(({ name, values }) => [name, values]));
+}
+
+function placeOfFault(text: string): string {
+  try {
+    ampsOf(text, 'main');
+  } catch (error) {
+    if (error instanceof DecodeError) return error.faults[0].pointer;
+    throw error;
+  }
+  return 'none';
+}
+
+describe('the only current of a file', () => {
+  test.each(['Strom (A)', 'I[A]', 'Strom', 'Ch1', 'CH 1 (A)', 'Value', 'Current (A)', 'rear A'])(
+    'is that of the only side of a room, whatever a meter calls it: %s',
+    (title) => {
+      const text = `Zeit (s);${title}\n0;1,5\n1;2,5\n`;
+      expect(takenFor(text, ONE)).toEqual(['time/s', 'side/main/A']);
+      expect(ampsOf(text, 'main')).toEqual({ main: [1.5, 2.5] });
+    },
+  );
+
+  test('is no one side of several, and two are not one', () => {
+    expect(takenFor('t;Ch1\n0;1\n', TWO)).toEqual(['time/s', 'side/Ch1/A']);
+    expect(takenFor('t;Ch1;Ch2\n0;1;2\n', ONE)).toEqual(['time/s', 'side/Ch1/A', 'side/Ch2/A']);
+  });
+
+  test('keeps its unit', () => {
+    expect(takenFor('t;Strom (mA)\n0;1500\n', ONE)).toEqual(['time/s', 'side/main/mA']);
+  });
+
+  test('keeps the side that is said with it', () => {
+    const said = previewCsv('t;amps\n0;1\n', { side: 'rear' }, { sides: ONE, positiveDirection: 'extend' });
+    expect(said.columns[1].side).toBe('rear');
+  });
+});
+
+describe('a column of unit names', () => {
+  test.each([
+    ['Zeit;Strom;Einheit', '0;7;A', 'side/main/A', 7],
+    ['Time;Value;Unit', '0;7;A', 'side/main/A', 7],
+    ['Time;Value;Unit', '0;7000;mA', 'side/main/mA', 7],
+    ['Time;Ch1;Kind', '0;7;A DC', 'side/main/A', 7],
+    ['Time;Current (A);Unit', '0;7;A', 'side/main/A', 7],
+  ])('is no side, and says the unit of the numbers beside it: %s, %s', (titles, row, taken, amps) => {
+    const text = `${titles}\n${row}\n`;
+    expect(takenFor(text, ONE)).toEqual(['time/s', taken, 'none']);
+    expect(ampsOf(text, 'main')).toEqual({ main: [amps] });
+  });
+
+  test('tells a voltage from a current', () => {
+    expect(takenFor('Time;Unit;Value1;Unit1;Value2;Unit2\n0;s;7;A;12;V\n', ONE)).toEqual([
+      'time/s',
+      'none',
+      'side/main/A',
+      'none',
+      'supply/V',
+      'none',
+    ]);
+  });
+
+  test.each([
+    ['that changes', 'Time;Value;Unit\n0;7;A\n1;800;mA\n', '/line/3/column/3'],
+    ['that is told late', 'Time;Value;Unit\n0;7;\n1;800;mA\n', '/line/3/column/3'],
+    ['that is none', 'Time;Value;Unit\n0;7;kA\n', '/line/2/column/3'],
+  ])('is told where it stands: one %s', (_, text, pointer) => {
+    expect(placeOfFault(text)).toBe(pointer);
+  });
+
+  test('may leave cells empty, and is not what holds other words', () => {
+    expect(placeOfFault('Time;Value;Unit\n0;7;A\n1;8;\n')).toBe('none');
+    expect(placeOfFault('t,front A,remark\n0,1,start\n')).toBe('/line/2/column/3');
+  });
+});
+
+test('a file without a row below its titles is told so, and one with numbers alone as well', () => {
+  expect(placeOfFault('t,front A\n')).toBe('/line/1');
+  expect(placeOfFault('0,1\n')).toBe('/line/1');
+  const role = { kind: 'side', side: 'front', per: 1 } as const;
+  const naming = { side: 'main', onlySide: null };
+  expect(readTable('7\n', { naming, timed: false, columns: [role] }).sides[0].values).toEqual([7]);
+});
