@@ -13,6 +13,7 @@ const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
   'uneven-sides',
   'dropped-load',
   'late-side',
+  'short-travel',
   'draw-rebound',
 ]);
 
