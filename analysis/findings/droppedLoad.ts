@@ -1,15 +1,19 @@
-import { hasFormerProfile } from '../baseline/channel.ts';
+import { hasFormerProfile, isReady } from '../baseline/channel.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
+import { type Direction, otherWay } from '../trace.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { lostMoments } from './lostMoments.ts';
 import { nameSide } from './names.ts';
+import { neverLoaded } from './neverLoaded.ts';
 import { flag, isLasting, isOver } from './recent.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
 const LOST_PART = 0.55;
+/** Where the other side is said to carry more already, this one is no longer driving only below this part. */
+const LOST_WHERE_UNEVEN = 0.4;
 /** So many bins of 64 in a row, 8 % of the travel, are more than a light place. */
 const LEAST_BINS = 5;
 const WHOLE_PART = 0.75;
@@ -19,6 +23,7 @@ const STANDS_PART = 0.3;
 const STANDS_RISE = -0.35;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
+const CLEAR_EACH_WAY = 2;
 
 /** The stretch over which a side ran without load on this stroke, as parts of the travel. */
 export interface Dropped {
@@ -33,10 +38,19 @@ export function droppedOn(context: FindingContext): Dropped[] {
   return state.room.sides.flatMap((side) => {
     const ended = endedAlone(context, side);
     if (ended !== null) return [ended];
+    const never = neverLoaded(context, side);
+    if (never !== null) return [{ side, ...never }];
     const channel = context.doubtful.has(side) ? undefined : channelOf(state, side, direction);
-    const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile);
+    const isUneven = openOf(state, 'uneven-sides').some((open) => open.side !== side);
+    const part = isUneven ? LOST_WHERE_UNEVEN : LOST_PART;
+    const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile, part);
     if (channel === undefined || stretch === null) return [];
-    if (isAlone(context) && !stallStands(context, side, isWhole(stretch))) return [];
+    // What was said is not over for a stall that is no longer read, as after a change of the sampling rate.
+    const isSaid = openOf(state, 'dropped-load').some((open) => open.side === side);
+    // A clamp that was left off may read a little of something.
+    const isDoubted = openOf(state, 'sensor-doubt').some((open) => open.side === side);
+    const mayLie = !isSaid && (isDoubted || isAlone(context));
+    if (mayLie && !stallStands(context, side, isWhole(stretch))) return [];
     if (hasFormerProfile(channel) && !isBorneBySome(context, side)) return [];
     return [{ side, ...stretch }];
   });
@@ -114,6 +128,7 @@ function longestLost(
   analysis: DoneAnalysis,
   side: string,
   normal: readonly (number | null)[],
+  part: number,
 ): { from: number; to: number } | null {
   if (analysis.sides[side] === undefined) return null;
   const smooth = rollingMedian(ratiosTo(analysis, side, normal), 1);
@@ -121,7 +136,7 @@ function longestLost(
   let best: { first: number; last: number } | null = null;
   let first = -1;
   for (let bin = 0; bin <= bins; bin++) {
-    const lost = bin < bins && !(smooth[bin] >= LOST_PART) && !Number.isNaN(smooth[bin]);
+    const lost = bin < bins && !(smooth[bin] >= part) && !Number.isNaN(smooth[bin]);
     if (lost && first < 0) first = bin;
     if (!lost && first >= 0) {
       if (best === null || bin - first > best.last - best.first + 1) best = { first, last: bin - 1 };
@@ -132,19 +147,30 @@ function longestLost(
   return { from: best.first / bins, to: (best.last + 1) / bins };
 }
 
+const keyOf = (side: string, direction: Direction): string => `dropped-load ${side} ${direction}`;
+
 /** One side runs with hardly any load for part or all of the travel, or for moments: its gear or shoe does not drive. */
 export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
-  const { state, analysis } = context;
+  const { state, analysis, direction } = context;
   const present: Finding[] = [];
   const gone: FindingAnswer['gone'][number][] = [];
   for (const side of state.room.sides) {
     if (analysis.sides[side] === undefined) continue;
     const found = dropped.find((other) => other.side === side);
     const moments = found === undefined ? lostMoments(context, side) : 0;
-    const flags = flag(state.recent, `dropped-load ${side}`, found !== undefined || moments > 0);
+    const isLost = found !== undefined || moments > 0;
+    const flags = flag(state.recent, `dropped-load ${side}`, isLost);
+    const ofWay = flag(state.recent, keyOf(side, direction), isLost);
     const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
-    if (open !== undefined && isOver(flags, CLEAR_STROKES)) gone.push(open);
-    if (open === undefined && !isLasting(flags, LEAST_STROKES, 4)) continue;
+    // What only one direction shows is not over for the strokes of the other.
+    const back = state.recent[keyOf(side, otherWay(direction))] ?? [];
+    const isQuietEachWay = [ofWay, back].every((way) => !way.slice(-CLEAR_EACH_WAY).some(Boolean));
+    if (open !== undefined && isOver(flags, CLEAR_STROKES) && isQuietEachWay) gone.push(open);
+    // The first strokes of one way alone may have been the odd ones.
+    const channel = channelOf(state, side, direction);
+    const told = channel !== undefined && isReady(channel) ? [flags, ofWay] : [flags];
+    const lasts = told.some((latest) => isLasting(latest, LEAST_STROKES, 4));
+    if (open === undefined && !lasts) continue;
     if (found !== undefined) present.push(finding(found, state.room.sides));
     else if (moments > 0) present.push(ofMoments(side, moments, state.room.sides));
   }

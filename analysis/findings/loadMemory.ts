@@ -1,5 +1,6 @@
 import { cusumStep } from '../statistics/cusum.ts';
 import type { Direction } from '../trace.ts';
+import { beginComings, type Comings } from './comesBack.ts';
 
 /** One side's running current over its latest strokes, both directions together, against the baseline. */
 export interface SideLoad {
@@ -30,6 +31,8 @@ export interface ShareLoad {
 
 export interface LoadMemory {
   sides: Record<string, SideLoad>;
+  /** What was said of a rise. */
+  risings: Comings;
   share: ShareLoad;
 }
 
@@ -44,6 +47,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
         { sum: 0, run: 0, oneWay: beginOneWay(), rises: [], ways: [], season: 0, deviation: 0 },
       ]),
     ),
+    risings: beginComings(),
     share: { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [], deviation: 0 },
   };
 }

@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
+import { isOverAfter, noteComing, saidAnew } from './comesBack.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import {
   type FoundStretch,
@@ -15,20 +16,25 @@ import { nameSide, wayOf } from './names.ts';
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
 const GOING_BACK = 0.06;
+const BACK_PART = 0.4;
 /**
  * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
  * cent for weeks, which is no wear. A guess, no source.
  */
-const LEAST_SAID = 0.1;
+const LEAST_SAID = 0.09;
 /**
  * A small rise may be a frost of some days that nobody recorded, or the first strokes after a winter: it is said once it has
  * lasted for so many strokes. Guesses, no source.
  */
-const SMALL = { rise: 0.12, strokes: 9 };
+const SMALL = { rise: 0.12, strokes: 7 };
 /** A side belongs to the rise when it rose by at least this part of what the worst side did. */
 const SAME_PART = 0.5;
+const SAME_PART_STILL = 0.35;
+const SAME_PART_NOW = 0.7;
 /** This many strokes back within their normal clear it. */
 const CLEAR_STROKES = 4;
+/** A stroke that lies higher than this is no quiet one, natural logarithm. A guess, no source. */
+const STILL_UP = 0.06;
 
 /**
  * What a peak of so many parts of the running current may add to it by itself: once per turn of the gear it takes much of
@@ -66,11 +72,26 @@ function explainedRise({ state }: FindingContext, side: string): number {
  * within it or near it, and rises as well.
  */
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
+  const { risings } = context.state.load;
+  const isSaid = openOf(context.state, 'rising-draw').length > 0;
+  noteComing(risings, Math.max(0, ...latestRises(context)) > Math.max(STILL_UP, load.deviation));
+  const answer = judged(context, load);
+  if (!isSaid && answer.present.length > 0) saidAnew(risings);
+  return answer;
+}
+
+function latestRises({ state }: FindingContext): number[] {
+  return state.room.sides.map((side) => state.load.sides[side].rises.at(-1) ?? 0);
+}
+
+function judged(context: FindingContext, load: LoadShift): FindingAnswer {
   const found = takeStretches(context);
   const stretches = found.filter(({ lasts }) => lasts);
   const [open] = openOf(context.state, 'rising-draw');
   const isOfStretch = open?.evidence.from !== undefined;
+  const { risings } = context.state.load;
   if (open !== undefined && !isOfStretch && isBack(context, open, load)) {
+    if (!isOverAfter(risings, CLEAR_STROKES, 0)) return { present: [open], gone: [] };
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
@@ -158,12 +179,18 @@ function isBack({ state }: FindingContext, open: Warning, load: LoadShift): bool
 function finding(context: FindingContext, load: LoadShift, open: Warning | undefined): Finding {
   const { room } = context.state;
   const worst = [...load.rises].reduce((a, b) => (b[1] > a[1] ? b : a));
-  const all = [...load.rises.values()].every((rise) => rise >= SAME_PART * worst[1]);
+  // What was said of both stays of both, and what was said of one of that one, until it is plainly otherwise.
+  const part = open === undefined ? SAME_PART : open.side === null ? SAME_PART_STILL : SAME_PART_NOW;
+  const all = [...load.rises.values()].every((rise) => rise >= part * worst[1]);
   const side = room.sides.length > 1 && all && load.rises.size > 1 ? null : worst[0];
   const direction = load.oneWay.includes(worst[0]) ? context.direction : null;
   const rise = Math.expm1(worst[1]);
   // On its way back to normal it goes on as it was said, until it is cleared.
-  if (open !== undefined && rise < GOING_BACK) return open;
+  if (
+    open !== undefined &&
+    rise < Math.max(GOING_BACK, (BACK_PART * Number(open.evidence.risePercent)) / 100)
+  )
+    return open;
   const percent = Math.round(100 * rise);
   const measured = context.residual(worst[0], 'runningAmps');
   const who =

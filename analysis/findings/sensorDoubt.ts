@@ -2,12 +2,14 @@ import type { StrokeEvent } from '../history.ts';
 import type { Doubt, StrokeAnalysis } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
 import type { Warning } from '../warning.ts';
+import { isOverAfter, noteComing, saidAnew } from './comesBack.ts';
 import { isCutOff } from './cutLevel.ts';
-import { doubtIsOver, doubtOpens, noteDoubt } from './doubtMemory.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
 import { nameSide } from './names.ts';
 import { flag, isLasting } from './recent.ts';
 
+/** After so many strokes that nothing speaks against, a record is to be trusted again. */
+const CLEAR_STROKES = 4;
 /** Of the last four strokes of a side, so many must speak against its record: a single noisy one happens. */
 const LEAST_STROKES = 2;
 
@@ -87,8 +89,8 @@ export function sensorDoubt(
     const flags = flag(state.recent, `sensor-doubt ${side}`, spoken);
     const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
     const memory = state.doubts[side];
-    noteDoubt(memory, spoken);
-    if (open !== undefined && doubtIsOver(memory)) gone.push(open);
+    noteComing(memory, spoken);
+    if (open !== undefined && isOverAfter(memory, CLEAR_STROKES)) gone.push(open);
     const needed =
       own !== undefined && own === timed ? timedNeeds : own?.doubt === 'clipped' ? 1 : LEAST_STROKES;
     if (!spoken || (open === undefined && !isLasting(flags, needed, 4))) continue;
@@ -97,7 +99,7 @@ export function sensorDoubt(
       present.push(open);
       continue;
     }
-    if (open === undefined) doubtOpens(memory);
+    if (open === undefined) saidAnew(memory);
     const detail = own?.detail ?? readsScaled(scale ?? 0);
     const of = own !== undefined && own === timed ? null : side;
     present.push(finding(of, own?.doubt ?? 'scale', detail, state.room.sides));
@@ -105,10 +107,10 @@ export function sensorDoubt(
   if (alone) return { present, gone };
   const flags = flag(state.recent, 'sensor-doubt clock', timed !== undefined);
   const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === null);
-  noteDoubt(state.doubtsOfAll, timed !== undefined);
-  if (open !== undefined && doubtIsOver(state.doubtsOfAll)) gone.push(open);
+  noteComing(state.doubtsOfAll, timed !== undefined);
+  if (open !== undefined && isOverAfter(state.doubtsOfAll, CLEAR_STROKES)) gone.push(open);
   else if (timed !== undefined && (open !== undefined || isLasting(flags, timedNeeds, 4))) {
-    if (open === undefined) doubtOpens(state.doubtsOfAll);
+    if (open === undefined) saidAnew(state.doubtsOfAll);
     present.push(finding(null, timed.doubt, timed.detail, state.room.sides));
   }
   return { present, gone };

@@ -48,7 +48,8 @@ export function findTroubles(
   keep(weakSupply(context));
   const dropped = weak ? [] : droppedOn(context);
   if (!weak) {
-    keep(heavyRoom(context));
+    // What one side does not carry the other does.
+    if (dropped.length === 0) keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
     const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
     if (!lost) lookAtLoad(context, keep);

@@ -3,7 +3,7 @@ import { checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { Doubt } from '../measures.ts';
-import type { Warning } from '../warning.ts';
+import { SEVERITIES, type Severity, type Warning, type WarningKind } from '../warning.ts';
 import { asTold, BY_SIDE, sameOnOtherSide } from './bothSides.ts';
 import type { RoomState } from './state.ts';
 import { warningId } from './warningId.ts';
@@ -22,11 +22,14 @@ export function keepWarnings(state: RoomState, event: StrokeEvent, answer: Findi
   state.open = state.open.filter((open) => !isGone(open));
   for (const gone of asTold(answer.gone, state.room.sides)) {
     changed.set(gone.id, { ...gone, clearedAtMs: event.atMs });
+    delete state.calmer[gone.id];
   }
   for (const finding of answer.present) {
     const open = state.open.find((warning) => isSame(warning, finding));
     const warning =
-      open === undefined ? opened(state, event, finding) : { ...open, ...told(state, event, finding) };
+      open === undefined
+        ? opened(state, event, finding)
+        : { ...open, ...told(state, event, { ...finding, severity: severityOf(state, open, finding) }) };
     state.open = [...state.open.filter((other) => other !== open), warning];
     changed.set(warning.id, warning);
   }
@@ -44,6 +47,21 @@ function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning
     firstStrokeId: event.strokeId,
   };
   return { id, openedAtMs, clearedAtMs: null, firstStrokeId, ...told(state, event, finding) };
+}
+
+/** So many strokes in a row must find less before it is told as less: one calm stroke is no relief. */
+const CALMER_STROKES = 4;
+
+/** A room that stood still and moves again is better for it at once. */
+const SEES_RELIEF: ReadonlySet<WarningKind> = new Set(['short-travel']);
+
+/** A severity that rises at once, and falls only once several strokes agree. */
+function severityOf(state: RoomState, open: Warning, { kind, severity }: Finding): Severity {
+  const isCalmer = !SEES_RELIEF.has(kind) && SEVERITIES.indexOf(severity) < SEVERITIES.indexOf(open.severity);
+  const strokes = isCalmer ? (state.calmer[open.id] ?? 0) + 1 : 0;
+  if (strokes === 0 || strokes >= CALMER_STROKES) delete state.calmer[open.id];
+  else state.calmer[open.id] = strokes;
+  return isCalmer && strokes < CALMER_STROKES ? open.severity : severity;
 }
 
 function told(state: RoomState, event: StrokeEvent, finding: Finding) {

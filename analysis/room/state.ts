@@ -2,8 +2,8 @@ import { beginChannel, type Channel } from '../baseline/channel.ts';
 import { beginLending, type Lending } from '../baseline/lending.ts';
 import type { Lent } from '../baseline/lent.ts';
 import { beginClockMemory, type ClockMemory } from '../findings/clockMemory.ts';
+import { beginComings, type Comings } from '../findings/comesBack.ts';
 import { beginCutMemory, type CutMemory } from '../findings/cutMemory.ts';
-import { beginDoubtMemory, type DoubtMemory } from '../findings/doubtMemory.ts';
 import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyMemory.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
@@ -46,11 +46,13 @@ export interface RoomState {
   zero: Record<string, ZeroMemory>;
   signs: Record<string, SignMemory>;
   /** What was said of each side's record, and of all together. */
-  doubts: Record<string, DoubtMemory>;
-  doubtsOfAll: DoubtMemory;
+  doubts: Record<string, Comings>;
+  doubtsOfAll: Comings;
   recent: RecentFlags;
   /** The warnings that stand, in the order in which they were last told. */
   open: Warning[];
+  /** By warning: how many strokes in a row have found less than is told. */
+  calmer: Record<string, number>;
   /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
   suspicious: boolean;
   /**
@@ -92,10 +94,11 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     clock: beginClockMemory(),
     signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
-    doubts: Object.fromEntries(room.sides.map((side) => [side, beginDoubtMemory()])),
-    doubtsOfAll: beginDoubtMemory(),
+    doubts: Object.fromEntries(room.sides.map((side) => [side, beginComings()])),
+    doubtsOfAll: beginComings(),
     recent: {},
     open: [],
+    calmer: {},
     suspicious: false,
     latest: null,
   };

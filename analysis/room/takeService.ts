@@ -1,4 +1,5 @@
 import { compareAnew, relearn } from '../baseline/learn.ts';
+import { beginComings } from '../findings/comesBack.ts';
 import { noteService } from '../findings/drawRebound.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
@@ -46,6 +47,7 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
     }
   }
   restLoad(state.load);
+  state.load.risings = beginComings();
   noteService(state.rebound, event.kind);
   return { expectations: [], warnings: [] };
 }

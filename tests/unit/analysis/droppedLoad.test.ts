@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../analysis/history.ts';
 import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
-import { strokeEvents } from './support/strokeEvents.ts';
+import { directionOf, strokeEvents } from './support/strokeEvents.ts';
 
 const FAULT_FROM = 40;
 const STROKES = 60;
@@ -89,4 +90,48 @@ test('an odd first stroke does not keep a room from learning what is usual', () 
     for (const { measure, expected } of expectations)
       expect([measure, expected]).not.toEqual([measure, null]);
   expect(judgements.flatMap(({ warnings }) => warnings)).toEqual([]);
+});
+
+test('a side that idles from the first stroke on is said from the third on, for as long as it lasts', () => {
+  const idles = strokeEvents(50, ROOM, 5, () => ({ factors: [1.5, 0.15] }));
+  const { warnings } = foldAll(ROOM, idles);
+  expect(
+    warnings.map(({ kind, side, position, clearedAtMs }) => [kind, side, position, clearedAtMs]),
+  ).toEqual([['dropped-load', 'rear', null, null]]);
+  expect(warnings[0].openedAtMs).toBe(idles[2].atMs);
+});
+
+test('a side read on another scale from the first stroke on, start and all, idles not', () => {
+  const scaled = strokeEvents(50, ROOM, 5, () => ({ factors: [1.5, 0.15] })).map((event) =>
+    changed(event, { rear: ({ inrushAmps }) => ({ inrushAmps: 0.15 * inrushAmps }) }),
+  );
+  expect(kindsOf(foldAll(ROOM, scaled).warnings)).not.toContain('dropped-load');
+});
+
+test('what a side loses going in alone is said, and is over after two whole ways in', () => {
+  const until = FAULT_FROM + 20;
+  const events = strokeEvents(STROKES + 20, ROOM, 3, (i) =>
+    i >= FAULT_FROM && i < until && directionOf(i) === 'retract' ? { factors: [1.5, 0.2] } : {},
+  );
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', 'rear']]);
+  const strokeAt = (atMs: number | null) => events.findIndex((event) => event.atMs === atMs);
+  expect(strokeAt(warnings[0].openedAtMs) - FAULT_FROM).toBeLessThanOrEqual(6);
+  expect(strokeAt(warnings[0].clearedAtMs) - until).toBeLessThanOrEqual(4);
+});
+
+test('a load that was lost is not over because a slower logger no longer reads the stall', () => {
+  const slower = FAULT_FROM + 8;
+  const read = (event: StrokeEvent, i: number) =>
+    changed(event, {
+      all: (measured) =>
+        i < slower
+          ? { rateHz: 200 }
+          : { rateHz: 10, inrushAmps: 0.6 * measured.inrushAmps, endStopAmps: null },
+    });
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => (i >= FAULT_FROM ? { factors: [0.12] } : {})).map(
+    read,
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([['dropped-load', null]]);
 });

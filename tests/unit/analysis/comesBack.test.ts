@@ -48,3 +48,27 @@ test('what comes back after a long time is as new', () => {
     [91, 95],
   ]);
 });
+
+test('a rise that comes and goes is one that goes on, once it came back soon', () => {
+  const isUp = (i: number) => i >= 30 && i % 12 < 5;
+  const events = strokeEvents(130, ROOM, 1, (i) => (isUp(i) ? { factors: [1.35, 1] } : {}));
+  const { warnings } = foldAll(ROOM, events);
+  expect(new Set(warnings.map(({ kind, side }) => `${kind} ${side}`))).toEqual(
+    new Set(['rising-draw front']),
+  );
+  expect(warnings.length).toBeLessThanOrEqual(2);
+  expect(warnings.at(-1)?.clearedAtMs).toBeNull();
+});
+
+test('one calm stroke lowers no severity, several do', () => {
+  const events = strokeEvents(80, ROOM, 1, (i) => {
+    if (i < 30) return {};
+    return i < 50 && i !== 40 ? { factors: [1.4, 1.4] } : { factors: [1.12, 1.12] };
+  });
+  const { judgements } = foldAll(ROOM, events);
+  const severities = judgements.map(
+    ({ warnings }) => warnings.find(({ kind }) => kind === 'rising-draw')?.severity,
+  );
+  expect(severities.slice(36, 50).every((severity) => severity === 'service')).toBe(true);
+  expect(severities.slice(60).filter((severity) => severity !== undefined)).toContain('watch');
+});

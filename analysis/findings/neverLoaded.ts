@@ -1,0 +1,62 @@
+import { isBorrowing, isReady } from '../baseline/channel.ts';
+import type { DoneAnalysis } from '../measures.ts';
+import { channelOf } from '../room/state.ts';
+import { median } from '../statistics/median.ts';
+import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { FindingContext } from './finding.ts';
+
+/** A motor that turns by itself alone draws less than this part of what another side needs for the same room. A guess. */
+const IDLE_PART = 0.35;
+/** Where it drives it draws at least so much of what the other does: then it idles for a stretch of the travel only. */
+const DRIVING_PART = 0.6;
+/** So many bins of 64 in a row are more than a light place, where no usual course tells. */
+const LEAST_BINS = 8;
+/** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
+const SAME_MOTOR = 0.6;
+
+/**
+ * The stretch over which a side runs without load while the room still learns, so that no usual course tells: it draws but a
+ * small part of what another side does, although it starts like it. No scale and no clamp left off does that. Null: none, or
+ * the room knows its own course.
+ */
+export function neverLoaded(context: FindingContext, side: string): { from: number; to: number } | null {
+  const { state, analysis, direction, doubtful } = context;
+  const channel = channelOf(state, side, direction);
+  const isKnown =
+    channel === undefined ||
+    (isReady(channel) && !isBorrowing(channel)) ||
+    channel.shapes.some((shape) => shape !== null);
+  if (isKnown || doubtful.has(side) || analysis.sides[side] === undefined) return null;
+  const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
+  if (others.length === 0) return null;
+  const startsAlike = others.every(
+    (name) => analysis.sides[side].inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps,
+  );
+  return startsAlike ? idleStretch(analysis, side, others) : null;
+}
+
+function idleStretch(
+  { sides }: DoneAnalysis,
+  side: string,
+  others: readonly string[],
+): { from: number; to: number } | null {
+  const ratios = sides[side].profile.map((amps, bin) => {
+    const theirs = others.flatMap((name) => sides[name].profile[bin] ?? []);
+    return amps === null || theirs.length === 0 ? Number.NaN : amps / Math.max(1e-9, median(theirs));
+  });
+  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
+  if (known.length === 0) return null;
+  if (median(known) < IDLE_PART) return { from: 0, to: 1 };
+  const smooth = rollingMedian(ratios, 1);
+  let best = { first: 0, bins: 0 };
+  let bins = 0;
+  smooth.forEach((ratio, bin) => {
+    bins = ratio < IDLE_PART ? bins + 1 : 0;
+    if (bins > best.bins) best = { first: bin - bins + 1, bins };
+  });
+  const outside = ratios.filter(
+    (ratio, bin) => !((bin >= best.first && bin < best.first + best.bins) || Number.isNaN(ratio)),
+  );
+  if (best.bins < LEAST_BINS || median(outside) < DRIVING_PART) return null;
+  return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length };
+}
