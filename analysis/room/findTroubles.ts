@@ -1,4 +1,4 @@
-import { hasFormerProfile, isReady } from '../baseline/channel.ts';
+import { hasFormerProfile, isBorrowing, isReady } from '../baseline/channel.ts';
 import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
 import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
@@ -110,6 +110,12 @@ function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) =
   keep({ present: [], gone: [...dragging, ...openOf(state, 'uneven-sides')] });
 }
 
+/** A room that is heavy from the first strokes on stands above what others lend it, which is no rise of its own. */
+function isHeavyForOthers({ state, direction }: StrokeContext): boolean {
+  const borrows = state.channels.some((channel) => channel.direction === direction && isBorrowing(channel));
+  return borrows && openOf(state, 'heavy-room').length > 0;
+}
+
 /** What is said of a side that is slower for what it bears. */
 const SLOWING: readonly WarningKind[] = ['rising-draw', 'uneven-sides', 'draw-rebound'];
 
@@ -117,6 +123,7 @@ const SLOWING: readonly WarningKind[] = ['rising-draw', 'uneven-sides', 'draw-re
 function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => void): void {
   const { state } = context;
   if (context.doubtful.size === 0) noteStroke(context);
+  if (isHeavyForOthers(context)) return;
   const load = updateLoad(context);
   if (load === null) return;
   keep(drawRebound(context));

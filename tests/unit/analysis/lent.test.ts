@@ -50,6 +50,14 @@ function foldLent(lent: LentToRoom, events: readonly RoomEvent[]) {
 
 const LENT = lentByRooms(SPREADS);
 
+test('a room that is heavy from the first stroke on has not risen above what others lend it', () => {
+  const { warnings } = foldLent(
+    lentByRooms(SPREADS),
+    strokeEvents(40, ROOM, 4, () => both(2.4)),
+  );
+  expect(new Set(kindsOf(warnings))).toEqual(new Set(['heavy-room']));
+});
+
 test('what catches from the first stroke on is no course of a room that borrows its normal', () => {
   const spike = { position: 0.62, amps: 16, widthS: 0.5 };
   const catches: Partial<Told> = {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { changed } from './support/contexts.ts';
 import { type Folded, foldAll } from './support/folded.ts';
-import { ONE_MOTOR } from './support/handMade.ts';
-import { strokeEvents } from './support/strokeEvents.ts';
+import { ONE_MOTOR, ROOM } from './support/handMade.ts';
+import { directionOf, strokeEvents } from './support/strokeEvents.ts';
 
 const FROM = 30;
 const UNTIL = 60;
@@ -71,3 +71,17 @@ test.each([
 ])('what goes up going in and down going out is no drag: $name', (row) => {
   expect(room(row).warnings.filter(({ kind }) => kind === 'rising-draw')).toEqual([]);
 });
+
+test.each(['extend', 'retract'] as const)(
+  'a side that comes late going one way alone (%s) is said, and over once that way is as ever',
+  (way) => {
+    const isLate = (i: number) => i >= FROM && i < UNTIL && directionOf(i) === way;
+    const events = strokeEvents(90, ROOM, 4, (i) => (isLate(i) ? { lagS: 1.6 } : {}));
+    const { warnings } = foldAll(ROOM, events);
+    expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'rear']]);
+    const strokeAt = (atMs: number | null) => events.findIndex((event) => event.atMs === atMs);
+    expect(strokeAt(warnings[0].openedAtMs) - FROM).toBeLessThanOrEqual(6);
+    expect(strokeAt(warnings[0].clearedAtMs) - UNTIL).toBeGreaterThanOrEqual(0);
+    expect(strokeAt(warnings[0].clearedAtMs) - UNTIL).toBeLessThanOrEqual(5);
+  },
+);
