@@ -92,14 +92,31 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   if (channel.settling.length < SETTLING_STROKES) return;
   const strokes = channel.settling;
   channel.settling = null;
-  const moves = channel.fits.map((old, index) => {
+  const moved = (index: number) => {
     const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
-    const move = own.length > 0 ? median(own) : 0;
-    // A light service is no reason for the sides to share or arrive otherwise than they did.
-    if (old === null || isBetweenSides(MEASURE_NAMES[index])) return 0;
+    return own.length > 0 ? median(own) : 0;
+  };
+  const easedOne = hasEasedOne(moved(RUNNING), moved(SHARE));
+  const moves = channel.fits.map((old, index) => {
+    if (old === null) return 0;
+    const move = moved(index);
+    if (isBetweenSides(MEASURE_NAMES[index])) return easedOne ? move : 0;
     return move > -Math.max(old.scale, LEAST_EASED) ? 0 : move;
   });
   bringDown(channel, moves);
+}
+
+const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
+const SHARE = MEASURE_NAMES.indexOf('share');
+/** A side that works no harder than by this much took nothing over, on the measure's scale. A guess, no source. */
+const NO_HARDER = 0.03;
+
+/**
+ * Whether a light service eased one side more than the other: this one, whose share fell with its current, or the other, where
+ * the share grew though this one works no harder. Then, and then alone, they share and arrive otherwise than they did.
+ */
+function hasEasedOne(running: number, share: number): boolean {
+  return share < 0 ? running < -LEAST_EASED : running < NO_HARDER;
 }
 
 /** Moves the level of the reference, its strokes with it: what it learns later is fitted together with them. */

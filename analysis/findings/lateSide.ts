@@ -1,12 +1,10 @@
 import type { Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
-import { median } from '../statistics/median.ts';
 import { SWITCHED_OFF_TOGETHER_S } from '../stroke/lag.ts';
-import { DIRECTIONS, otherWay } from '../trace.ts';
-import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
+import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { beginLagMemory, type LagChart, type LagMemory } from './lagMemory.ts';
-import { keepLatest, step } from './loadMemory.ts';
+import { beginLagMemory } from './lagMemory.ts';
+import { isBackEachWay, isOneWay, latestShift, takeShift, tellsFor } from './shiftChart.ts';
 import { mayBeThePlace } from './stay.ts';
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
@@ -14,10 +12,6 @@ const LEAST_S = 0.3;
 const LEAST_PART = 0.02;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
-/** It is over once so many strokes of each direction are back. */
-const CLEAR_EACH_WAY = 2;
-/** The way back is as ever where its lag moved by less than this part of the way's own. A guess, no source. */
-const BACK_PART = 0.3;
 const SERVICE_PART = 0.08;
 
 type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
@@ -53,26 +47,6 @@ function ranAhead({ residual }: FindingContext, side: string): boolean {
   return time !== null && drawn !== null && time.rise < AHEAD.time && drawn.rise > AHEAD.drawn;
 }
 
-/** One more stroke into a chart. */
-function takeLag(chart: LagChart, move: number, { k, h }: { readonly k: number; readonly h: number }): void {
-  [chart.up, chart.upRun] = step(chart.up, chart.upRun, Math.min(move, k + h / 2), k, h);
-  [chart.down, chart.downRun] = step(chart.down, chart.downRun, Math.min(-move, k + h / 2), k, h);
-  keepLatest(chart.shifts, move);
-}
-
-function latestShift({ shifts }: LagChart): number {
-  return shifts.length === 0 ? 0 : median(shifts.slice(-LEAST_RUN));
-}
-
-/** Whether the latest strokes of each direction are back within so many seconds of their normal. */
-function isBack({ all, ways }: LagMemory, isLast: boolean, withinS: number): boolean {
-  const later = DIRECTIONS.map((way) => {
-    const latest = ways[way].shifts.slice(-CLEAR_EACH_WAY);
-    return latest.length === 0 ? 0 : median(latest) * (isLast ? 1 : -1);
-  });
-  return all.shifts.length >= DIRECTIONS.length * CLEAR_EACH_WAY && Math.max(...later) < withinS;
-}
-
 /** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
 export function lateSide(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
@@ -91,29 +65,29 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const h = Math.max(H_SIGMAS * judged.noise, least);
   const [first, last] = sides.map((side) => context.residual(side, 'runningAmps')?.rise ?? 0);
   const move = unexplainedLag(judged.rise, last - first, durationS);
-  const own = memory.ways[direction];
-  takeLag(memory.all, move, { k, h });
-  takeLag(own, move, { k: k + least, h });
+  const [all, ofWay] = [
+    { k, h },
+    { k: k + least, h },
+  ];
+  takeShift(memory, direction, move, all, ofWay);
   const [open] = openOf(state, 'late-side');
-  if (open !== undefined && isBack(memory, open.side === sides[1], Math.max(judged.deviation, 0.7 * least))) {
+  const within = Math.max(judged.deviation, 0.7 * least);
+  if (open !== undefined && isBackEachWay(memory, open.side === sides[1] ? 1 : -1, within)) {
     Object.assign(memory, beginLagMemory());
     return { present: [], gone: [open] };
   }
-  const ownShift = latestShift(own);
-  const isOneWay = Math.abs(latestShift(memory.ways[otherWay(direction)])) < BACK_PART * Math.abs(ownShift);
-  const shift = isOneWay ? ownShift : latestShift(memory.all);
-  const tells = ({ up, upRun, down, downRun }: LagChart, least: number) => {
-    const [sum, run] = move > 0 ? [up, upRun] : [down, downRun];
-    const isPlace = mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
-    return sum > h && Math.abs(move) > least && run >= LEAST_RUN && !isPlace;
-  };
-  const raised = tells(memory.all, k) || (isOneWay && tells(own, k + least));
+  const own = memory.ways[direction];
+  const oneWay = isOneWay(memory, direction);
+  const shift = latestShift(oneWay ? own : memory.all);
+  const runs = [tellsFor(memory.all, move, all), oneWay ? tellsFor(own, move, ofWay) : 0];
+  const isPlace = (run: number) => mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
+  const raised = runs.some((run) => run > 0 && !isPlace(run));
   if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
   const [side, other] = shift > 0 ? [sides[1], sides[0]] : [sides[0], sides[1]];
   if (open === undefined && ranAhead(context, other)) return NOTHING;
   // On its way back it goes on as it was said; nor is the other side late before that is sure.
   const isOther = open !== undefined && open.side !== side && !raised;
-  const isQuietWay = Math.abs(ownShift) < least;
+  const isQuietWay = Math.abs(latestShift(own)) < least;
   if (open !== undefined && (isOther || isQuietWay || Math.abs(shift) < least))
     return { present: [open], gone: [] };
   const seconds = Math.round(10 * Math.abs(shift)) / 10;

@@ -1,6 +1,7 @@
 import { cusumStep } from '../statistics/cusum.ts';
 import type { Direction } from '../trace.ts';
 import { beginComings, type Comings } from './comesBack.ts';
+import { beginShiftCharts, type ShiftCharts } from './shiftMemory.ts';
 
 /** One side's running current over its latest strokes, both directions together, against the baseline. */
 export interface SideLoad {
@@ -20,12 +21,7 @@ export interface SideLoad {
 }
 
 /** The share of the first side against its baseline, both ways. */
-export interface ShareLoad {
-  up: number;
-  upRun: number;
-  down: number;
-  downRun: number;
-  shifts: number[];
+export interface ShareLoad extends ShiftCharts {
   deviation: number;
 }
 
@@ -48,7 +44,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
       ]),
     ),
     risings: beginComings(),
-    share: { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [], deviation: 0 },
+    share: { ...beginShiftCharts(), deviation: 0 },
   };
 }
 

@@ -5,6 +5,8 @@ import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
 import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
+import { isOneWay, latestShift, restShifts, type ShiftDesign, takeShift, tellsFor } from './shiftChart.ts';
+import type { ShiftChart } from './shiftMemory.ts';
 import { mayBeThePlace } from './stay.ts';
 import { coldAllowance, followSeason, isPart, unseenWeather } from './unseen.ts';
 
@@ -81,14 +83,16 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     if ((isSo && !isPlace && !isOffset) || isOneWay) risen.push(side);
     if (isOneWay && isAsEverBack(load, context.direction)) {
       oneWay.push(side);
-      rises.set(side, median(latestOf(load, context.direction)));
     }
   }
   if (rises.size === 0) return null;
-  const taker = analysis.share === null ? null : updateShare(context, memory);
-  const { shifts } = memory.share;
-  const shareShift = shifts.length > 0 ? median(shifts.slice(-LEAST_RUN)) : 0;
-  return { rises, risen, oneWay, taker, shareShift, moved: hasMoved([...rises.values()]), deviation };
+  const share = analysis.share === null ? null : updateShare(context, memory);
+  if (oneWay.length > 0 || share?.oneWay === true) {
+    for (const side of rises.keys()) rises.set(side, median(latestOf(memory.sides[side], context.direction)));
+  }
+  const shareShift = latestShift(share?.oneWay ? memory.share.ways[context.direction] : memory.share.all);
+  const moved = hasMoved([...rises.values()]);
+  return { rises, risen, oneWay, taker: share?.taker ?? null, shareShift, moved, deviation };
 }
 
 /** `unseen`: what conditions that were not recorded may add to strokes in a row, on the measure's scale. */
@@ -162,26 +166,30 @@ function hasMoved(rises: readonly number[]): boolean {
   return least < 0 && least < -RELIEVED * Math.max(0, most);
 }
 
-function updateShare(context: FindingContext, memory: LoadMemory): string | null {
-  const { sides } = context.state.room;
+/** The side that took load from the other, and whether only this direction feels it; null: none did. */
+function updateShare(
+  context: FindingContext,
+  { share }: LoadMemory,
+): { readonly taker: string; readonly oneWay: boolean } | null {
+  const { state, direction } = context;
+  const { sides } = state.room;
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
-  const { share } = memory;
-  const { k, h } = design(judged, SHIFT, judged.unrecorded);
+  const all = design(judged, SHIFT, judged.unrecorded);
+  const ofWay = { k: all.k + SHIFT.kLeast, h: all.h };
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
-  [share.up, share.upRun] = step(share.up, share.upRun, Math.min(move, k + h / 2), k, h);
-  [share.down, share.downRun] = step(share.down, share.downRun, Math.min(-move, k + h / 2), k, h);
+  takeShift(share, direction, move, all, ofWay);
   share.deviation = judged.deviation;
-  keepLatest(share.shifts, move);
-  const tells = (latest: number, sum: number, run: number) => {
-    if (!(sum > h && latest > k) || run < LEAST_RUN) return false;
-    const shift = Math.abs(median(share.shifts.slice(-run)));
-    return !mayBeThePlace(context.state.stay, run) || shift >= PLACE_SHIFT;
+  const tells = (chart: ShiftChart, design: ShiftDesign) => {
+    const run = tellsFor(chart, move, design);
+    if (run === 0) return false;
+    return !mayBeThePlace(state.stay, run) || Math.abs(median(chart.shifts.slice(-run))) >= PLACE_SHIFT;
   };
-  if (tells(move, share.up, share.upRun)) return sides[0];
-  if (tells(-move, share.down, share.downRun)) return sides[1];
-  return null;
+  const taker = move > 0 ? sides[0] : sides[1];
+  const oneWay = isOneWay(share, direction);
+  if (oneWay && tells(share.ways[direction], ofWay)) return { taker, oneWay: true };
+  return tells(share.all, all) ? { taker, oneWay: false } : null;
 }
 
 /** Forgets the sums, as after a service or when a warning is cleared. */
@@ -193,5 +201,5 @@ export function restLoad(memory: LoadMemory): void {
     load.rises = [];
     load.ways = [];
   }
-  Object.assign(memory.share, { up: 0, upRun: 0, down: 0, downRun: 0, shifts: [] });
+  restShifts(memory.share);
 }

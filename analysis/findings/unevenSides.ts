@@ -1,11 +1,12 @@
-import { median } from '../statistics/median.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
+import { isBackEachWay } from './shiftChart.ts';
 
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
 const GOING_BACK = 0.02;
-const CLEAR_STROKES = 4;
+/** A move of the share by less than this is none. */
+const LEAST_SHIFT = 0.012;
 /** The taker rose by at least this part of what the other fell by: a side that reads less took nothing off the other. */
 const TAKEN_PART = 0.2;
 
@@ -22,13 +23,11 @@ function takesOver({ rises }: LoadShift): boolean {
 export function unevenSides(context: FindingContext, load: LoadShift): FindingAnswer {
   const { state } = context;
   const [open] = openOf(state, 'uneven-sides');
-  const { shifts } = state.load.share;
-  if (open !== undefined && shifts.length >= CLEAR_STROKES) {
-    const still = median(shifts.slice(-CLEAR_STROKES)) * (open.side === state.room.sides[0] ? 1 : -1);
-    if (still < Math.max(0.012, state.load.share.deviation)) {
-      restLoad(state.load);
-      return { present: [], gone: [open] };
-    }
+  const { share } = state.load;
+  const sign = open?.side === state.room.sides[0] ? 1 : -1;
+  if (open !== undefined && isBackEachWay(share, sign, Math.max(LEAST_SHIFT, share.deviation))) {
+    restLoad(state.load);
+    return { present: [], gone: [open] };
   }
   // A side that comes late leaves the other to drag the room meanwhile.
   const isDragging = openOf(state, 'late-side').some(({ side }) => side !== load.taker);

@@ -85,3 +85,13 @@ test.each(['extend', 'retract'] as const)(
     expect(strokeAt(warnings[0].clearedAtMs) - UNTIL).toBeLessThanOrEqual(5);
   },
 );
+
+test('load that moves from one side to the other going out alone is said as that, and goes on being said', () => {
+  const events = strokeEvents(90, ROOM, 4, (i) =>
+    i >= FROM && directionOf(i) === 'extend' ? { factors: [1.35, 0.7] } : {},
+  );
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs])).toEqual([
+    ['uneven-sides', 'front', null],
+  ]);
+});

@@ -56,3 +56,25 @@ test.each([1, 2, 3])('and stays there while its reference goes on growing (seed 
   expect(parts.length).toBeGreaterThan(70);
   for (const part of parts) expect(Math.abs(Math.log(part))).toBeLessThan(0.1);
 });
+
+test.each([
+  { name: 'the first side', worn: [1.4, 1] },
+  { name: 'the last side', worn: [1, 1.4] },
+])('a light service that eased $name alone leaves no side to be said to carry more', ({ worn }) => {
+  const lubricated = 41;
+  for (const seed of [1, 2, 3, 4, 5]) {
+    const strokes = strokeEvents(100, ROOM, seed, (i) => (i < lubricated ? { factors: worn } : {}));
+    const events = [...strokes, serviceEvent(lubricated, 'lubricated')].sort(orderEvents);
+    expect(foldAll(ROOM, events).warnings, `seed ${seed}`).toEqual([]);
+  }
+});
+
+test('load that moved from one side to the other with a light service is said all the same', () => {
+  const lubricated = 41;
+  for (const seed of [1, 2, 3]) {
+    const strokes = strokeEvents(100, ROOM, seed, (i) => (i < lubricated ? {} : { factors: [0.75, 1.25] }));
+    const events = [...strokes, serviceEvent(lubricated, 'lubricated')].sort(orderEvents);
+    const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+    expect(said, `seed ${seed}`).toEqual([['uneven-sides', 'rear']]);
+  }
+});
