@@ -1,6 +1,10 @@
+import type { Direction } from '../trace.ts';
+
 /** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
 export interface ScaleMemory {
   running: number[];
+  /** Which way each of these went. */
+  ways: Direction[];
   inrush: number[];
   endStop: number[];
   duration: number[];

@@ -1,6 +1,7 @@
 import { stallsAsEver } from '../baseline/stallsAsEver.ts';
 import { channelOf, type RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
+import { DIRECTIONS } from '../trace.ts';
 import type { FindingContext } from './finding.ts';
 import type { ScaleMemory } from './scaleMemory.ts';
 
@@ -54,6 +55,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
     // Where the copper tells the weather, a wrong scale would explain itself.
     memory[key].push(judged.rise + judged.byCopper);
     if (memory[key].length > LATEST) memory[key].shift();
+    if (key === 'running') memory.ways = [...memory.ways, context.direction].slice(-LATEST);
   }
   const judged = context.residual(side, 'runningAmps');
   if (judged === null || memory.running.length === 0) return null;
@@ -66,7 +68,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const like = said ? STILL.like : LIKE;
   const explained = running > 0 && context.state.open.some((open) => EXPLAIN.has(open.kind));
   if (explained && !said) return null;
-  if (stall === null) return null;
+  if (stall === null || (!said && isOneWay(memory, running))) return null;
   const ratio = stall / running;
   const collapsed = Math.max(running, stall) < COLLAPSED;
   const agrees = collapsed || (ratio > like.least && ratio < like.most);
@@ -81,6 +83,16 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
   return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
+}
+
+/** A scale is the same for both directions: strokes the other way changed by at least this part of it. A guess, no source. */
+const BACK_PART = 0.4;
+
+function isOneWay({ running, ways }: ScaleMemory, change: number): boolean {
+  return DIRECTIONS.some((way) => {
+    const own = running.filter((_, i) => ways[i] === way);
+    return own.length > 0 && median(own) / change < BACK_PART;
+  });
 }
 
 /** Whether the latest strokes took as long as expected: the motor turns on the supply that it did. */

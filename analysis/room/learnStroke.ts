@@ -76,7 +76,8 @@ const ABOUT_PLACE = 0.05;
 /**
  * A stroke's profile with its peaks taken out, and what stands at the place that was said: what catches there must not become
  * usual, and be over for that. There the usual course goes along with the rest of the travel. While the room learns its course
- * for the first time, which may have such places, only what was said is left out: it is bridged from either side.
+ * for the first time, which may have such places, only what was said is left out (of peaks at no one place, all): it is bridged
+ * from either side.
  */
 function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeasures): (number | null)[] {
   const { spikes, durationS, profile } = measured;
@@ -91,7 +92,10 @@ function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeas
       ? [{ position, reach: ABOUT_PLACE }]
       : [],
   );
-  const caught = isFirst ? said : [...peaks, ...said];
+  const turns = open.some(
+    ({ kind, side, position }) => kind === 'stall-spike' && side === channel.side && position === null,
+  );
+  const caught = isFirst && !turns ? said : [...peaks, ...said];
   if (caught.length === 0) return [...profile];
   const isCaught = profile.map((_, bin) =>
     caught.some(({ position, reach }) => Math.abs((bin + 0.5) / profile.length - position) < reach),

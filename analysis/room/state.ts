@@ -88,7 +88,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     rebound: beginReboundMemory(),
     heavy: Object.fromEntries(room.sides.map((side) => [side, beginHeavyMemory()])),
     scale: Object.fromEntries(
-      room.sides.map((side) => [side, { running: [], inrush: [], endStop: [], duration: [] }]),
+      room.sides.map((side) => [side, { running: [], ways: [], inrush: [], endStop: [], duration: [] }]),
     ),
     cut: Object.fromEntries(room.sides.map((side) => [side, beginCutMemory()])),
     clock: beginClockMemory(),
