@@ -1,4 +1,6 @@
+import { endsStalled, type RecordedSide } from './endsStalled.ts';
 import { steadyCurrent } from './steadyCurrent.ts';
+import { strokesOfPieces, usualStrokeS } from './strokesOfPieces.ts';
 
 /** Samples `from` to `to` (exclusive) of a recording. */
 export interface SampleRange {
@@ -6,8 +8,10 @@ export interface SampleRange {
   readonly to: number;
 }
 
-/** A pause shorter than this belongs to a stroke: a hand lifted from the button. */
+/** A pause shorter than this may belong to a stroke: a hand lifted from the button. */
 const LONGEST_PAUSE_S = 10;
+/** One shorter than this does: nobody sends a room back so soon. */
+const SHORTEST_TURN_S = 1;
 /** Rest that a stroke keeps before and behind it, for the sensor's offset to be read from. */
 const MARGIN_S = 2;
 /** A motor braked or let go shows the other sign for less than this; one that drives back, for longer. */
@@ -25,12 +29,15 @@ interface Run extends SampleRange {
 /**
  * Cuts a continuous recording into strokes by activity: where any side's current, steadied over a few samples, stands
  * clear of its rest. Pauses under 10 s stay within a stroke, unless the motor comes back from one with the other sign,
- * for that is the way back. Up to 2 s of rest stay before and behind each stroke. `timesS` rises strictly and is as
+ * for that is the way back. Where no sign changes, as with a meter that knows none, the way back shows in the end stop
+ * before the pause, or in the strokes' lengths (`strokesOfPieces.ts`). Up to 2 s of rest stay before and behind each stroke. `timesS` rises strictly and is as
  * long as each of `sides`, amperes with NaN for missed samples. A recording in which nothing flows has no stroke: the
  * answer is empty. Ranges come in order and do not overlap.
  */
 export function splitRecording(timesS: Float64Array, sides: readonly Float64Array[]): SampleRange[] {
-  const strokes = joinRuns(timesS, activeRuns(timesS, activeSigns(sides)));
+  const recorded = sides.map((amps) => ({ amps, steady: steadyCurrent(amps) }));
+  const { stretches, turns } = stretchesOf(timesS, activeRuns(timesS, activeSigns(recorded)));
+  const strokes = turns ? stretches.map(joined) : withoutSigns(timesS, recorded, stretches);
   return strokes.map(({ from, to }, i) => ({
     from: reach(timesS, from, -1, i === 0 ? 0 : middle(strokes[i - 1].to, from)),
     to: reach(timesS, to - 1, 1, i === strokes.length - 1 ? timesS.length : middle(to, strokes[i + 1].from)),
@@ -38,9 +45,9 @@ export function splitRecording(timesS: Float64Array, sides: readonly Float64Arra
 }
 
 /** For each sample the sign of the side that is furthest above its own threshold; 0 at rest. */
-function activeSigns(sides: readonly Float64Array[]): Int8Array {
-  const signs = new Int8Array(sides[0]?.length ?? 0);
-  const steady = sides.map(steadyCurrent);
+function activeSigns(sides: readonly RecordedSide[]): Int8Array {
+  const signs = new Int8Array(sides[0]?.amps.length ?? 0);
+  const steady = sides.map((side) => side.steady);
   let largest = 0;
   for (const { amps } of steady) for (const value of amps) largest = Math.max(largest, Math.abs(value));
   const furthest = new Float64Array(signs.length);
@@ -70,17 +77,54 @@ function activeRuns(timesS: Float64Array, signs: Int8Array): Run[] {
   return runs;
 }
 
-function joinRuns(timesS: Float64Array, runs: readonly Run[]): SampleRange[] {
-  const strokes: { from: number; to: number; sign: 1 | -1 }[] = [];
+/**
+ * The pieces of drive, those together between which there is only a short rest. `turns`: whether the sign tells the way
+ * back, in which case it parts them, too.
+ */
+function stretchesOf(
+  timesS: Float64Array,
+  runs: readonly Run[],
+): { stretches: SampleRange[][]; turns: boolean } {
+  const stretches: SampleRange[][] = [];
+  let last: { from: number; to: number; sign: 1 | -1 } | undefined;
+  let turns = false;
   for (const run of runs) {
-    const last = strokes.at(-1);
     const pauseS = last ? timesS[run.from] - timesS[last.to - 1] : Number.POSITIVE_INFINITY;
     const lasting = timesS[run.to - 1] - timesS[run.from] >= SHORTEST_REVERSAL_S;
-    const back = last !== undefined && run.sign !== last.sign && lasting;
-    if (last === undefined || pauseS >= LONGEST_PAUSE_S || back) strokes.push({ ...run });
-    else last.to = run.to;
+    const other = last !== undefined && run.sign !== last.sign;
+    if (other && lasting) turns = true;
+    if (last === undefined || pauseS >= LONGEST_PAUSE_S || (other && lasting)) {
+      last = { ...run };
+      stretches.push([last]);
+    } else if (pauseS >= SHORTEST_TURN_S) {
+      last = { ...run, sign: last.sign };
+      stretches.at(-1)?.push(last);
+    } else last.to = run.to;
   }
-  return strokes;
+  return { stretches, turns };
+}
+
+function joined(pieces: readonly SampleRange[]): SampleRange {
+  return { from: pieces[0].from, to: pieces[pieces.length - 1].to };
+}
+
+function withoutSigns(
+  timesS: Float64Array,
+  sides: readonly RecordedSide[],
+  stretches: readonly SampleRange[][],
+): SampleRange[] {
+  const driven = stretches.map((ranges) =>
+    ranges.map((range, i) => ({
+      drivenS: timesS[range.to - 1] - timesS[range.from],
+      stalled: endsStalled(timesS, sides, range),
+      restS: i === 0 ? LONGEST_PAUSE_S : timesS[range.from] - timesS[ranges[i - 1].to - 1],
+    })),
+  );
+  const usualS = usualStrokeS(driven);
+  return stretches.flatMap((ranges, n) => {
+    const begins = strokesOfPieces(driven[n], usualS);
+    return begins.map((begin, i) => joined(ranges.slice(begin, begins[i + 1])));
+  });
 }
 
 /** From `start` on in steps of `step` while within the margin, no further than `end`; as an edge of a range. */

@@ -5,6 +5,7 @@ import { rollingMedian } from '../statistics/rollingMedian.ts';
 /** One side's current about its rest, and how far it strays there. Amperes. */
 export interface SteadyCurrent {
   readonly amps: Float64Array;
+  readonly offsetAmps: number;
   readonly noiseAmps: number;
 }
 
@@ -23,9 +24,9 @@ export function steadyCurrent(amps: Float64Array): SteadyCurrent {
   for (const value of amps) if (Math.abs(value) > largest) largest = Math.abs(value);
   const nearZero = Math.min(MOST_OFFSET_AMPS, OFFSET_PART * largest);
   const rest = amps.filter((value) => Math.abs(value) <= nearZero);
-  const offset = rest.length === 0 ? 0 : median(rest);
+  const offsetAmps = rest.length === 0 ? 0 : median(rest);
   const noiseAmps = rest.length === 0 ? 0 : medianAbsoluteDeviation(rest);
   const steady = rollingMedian(amps, HALF_WINDOW);
-  for (let i = 0; i < steady.length; i++) steady[i] = Number.isNaN(steady[i]) ? 0 : steady[i] - offset;
-  return { amps: steady, noiseAmps };
+  for (let i = 0; i < steady.length; i++) steady[i] = Number.isNaN(steady[i]) ? 0 : steady[i] - offsetAmps;
+  return { amps: steady, offsetAmps, noiseAmps };
 }

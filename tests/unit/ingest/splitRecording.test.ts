@@ -145,3 +145,113 @@ describe('a continuous recording is cut', () => {
     );
   });
 });
+
+/** Drives of a meter that knows no sign, each after its rest: a start, the way, and half a second of stall or none. */
+function unsigned(drives: readonly (readonly [restS: number, driveS: number, stalls: boolean])[]) {
+  const parts = drives.flatMap(([restS, driveS, stalls]) => [
+    [restS, 0] as const,
+    [0.2, 25] as const,
+    [driveS, 9] as const,
+    [stalls ? 0.5 : 0, 34] as const,
+  ]);
+  return recorded([...parts, [3, 0]]);
+}
+
+/** Seconds that each stroke of the recording is driven, to the nearest. */
+function drivenOf(drives: Parameters<typeof unsigned>[0]): number[] {
+  const amps = unsigned(drives);
+  return splitOf(amps).map((range) => Math.round(drivenS(amps, range)));
+}
+
+describe('where no sign tells the way back, a continuous recording is cut', () => {
+  const LENGTHS_S = [17, 18, 17, 18, 17, 18];
+
+  test.each([2, 4, 6, 9])('at rests of %d s after a stall', (restS) => {
+    const drives = LENGTHS_S.map((driveS) => [restS, driveS - 0.7, true] as const);
+    expect(drivenOf(drives)).toEqual(LENGTHS_S);
+    expect(drivenOf(drives.slice(0, 2))).toEqual([17, 18]);
+  });
+
+  test.each([2, 4, 6, 9])('at rests of %d s where a switch ends every stroke and all last alike', (restS) => {
+    expect(drivenOf(LENGTHS_S.map((driveS) => [restS, driveS - 0.2, false] as const))).toEqual(LENGTHS_S);
+  });
+
+  test.each([true, false])('not at a pause within a stroke beside whole ones, with stalls: %s', (stalls) => {
+    const drives = [
+      [3, 17, stalls],
+      [5, 6, false],
+      [4, 11, stalls],
+      [5, 17, stalls],
+      [5, 17, stalls],
+      [2, 17, stalls],
+      [5, 17, stalls],
+    ] as const;
+    for (const length of drivenOf(drives)) expect(Math.abs(length - 17.5)).toBeLessThan(1);
+    expect(drivenOf(drives)).toHaveLength(6);
+  });
+
+  test('where every second stroke was gone on with after a pause, by its stalls', () => {
+    const drives = [0, 1, 2].flatMap((i) => [
+      [5, 17, true] as const,
+      [5, 5 + i, false] as const,
+      [3, 12 - i, true] as const,
+    ]);
+    expect(drivenOf(drives)).toHaveLength(6);
+  });
+
+  test.each([
+    ['with a pause', [8, 9]],
+    ['with two', [4, 9, 4]],
+    ['inched along', [3, 3, 3, 3, 3, 3]],
+  ])('not within one stroke alone, %s', (_, lengthsS) => {
+    for (const stalls of [true, false]) {
+      const last = lengthsS.length - 1;
+      expect(drivenOf(lengthsS.map((driveS, i) => [3, driveS, stalls && i === last] as const))).toHaveLength(
+        1,
+      );
+    }
+  });
+
+  test('not within one that was stopped twice at a third, whose last part alone ends in a stall', () => {
+    expect(
+      drivenOf([
+        [3, 9, false],
+        [3, 9, false],
+        [3, 9, true],
+      ]),
+    ).toHaveLength(1);
+  });
+
+  test('not before a press at the stop', () => {
+    const pressed = recorded([
+      [3, 0],
+      [0.2, 25],
+      [17, 9],
+      [0.5, 34],
+      [4, 0],
+      [1, 34],
+      [3, 0],
+    ]);
+    expect(splitOf(pressed)).toHaveLength(1);
+  });
+
+  test('not where signs tell it: what goes on with the same sign is the same stroke', () => {
+    const amps = recorded([
+      [3, 0],
+      [17, 9],
+      [0.5, 34],
+      [4, 0],
+      [17, 9],
+      [0.5, 34],
+      [4, 0],
+      [17, -9],
+      [3, 0],
+    ]);
+    expect(splitOf(amps)).toHaveLength(2);
+  });
+
+  test('in little time where it is full of interference', () => {
+    const bursts = Array.from({ length: 4000 }, () => [1.2, 0.3, false] as const);
+    expect(drivenOf([[3, 17, false], [3, 17, false], [3, 17, false], ...bursts]).length).toBeGreaterThan(0);
+  });
+});
