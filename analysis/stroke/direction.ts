@@ -2,6 +2,7 @@ import { median, medianInPlace } from '../statistics/median.ts';
 import { present } from '../statistics/select.ts';
 import { type Direction, otherWay, type RoomDescription, type StrokeTrace } from '../trace.ts';
 import { withoutBraking } from './brakingSwing.ts';
+import { everyOther, longRest } from './longRest.ts';
 
 /**
  * The direction told by the sign of the current: positive drives the room in its `positiveDirection`. Null where the
@@ -31,7 +32,7 @@ const USUAL_STRIDE = 8;
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
   const read = present(amps);
-  const rest = restOf(read);
+  const rest = longRest(read)?.level ?? restOf(read);
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value - rest));
   // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
@@ -71,11 +72,4 @@ function restOf(read: Float64Array): number {
   // One that begins in a start and ends in a stall does so above that level.
   const driven = Math.abs(rest) > HIGH_REST_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
   return agree && near && !running && !driven ? rest : 0;
-}
-
-/** The first value and every `stride`-th after it. */
-function everyOther(values: Float64Array, stride: number): Float64Array {
-  const some = new Float64Array(Math.ceil(values.length / stride));
-  for (let i = 0; i < some.length; i++) some[i] = values[i * stride];
-  return some;
 }

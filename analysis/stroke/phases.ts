@@ -4,6 +4,7 @@ import { quantile } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { Activity } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
+import { outsideOf } from './outsideOf.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
 /** A start takes at least this long and at most so much longer. */
@@ -52,8 +53,9 @@ export function findPhases(
   const { timesS } = signal;
   const first = firstAtOrAfter(timesS, active.fromS);
   const end = firstAtOrAfter(timesS, active.toS);
-  const durationS = active.toS - active.fromS;
-  const level = median(amps.subarray(first, end));
+  const pausedS = pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
+  const durationS = active.toS - active.fromS - pausedS;
+  const level = median(outsideOf(timesS, amps, active, pauses));
   const inrush = inrushOf(signal, amps, offsetAmps, first, end, level, durationS);
   const stop = endStopOf(signal, amps, inrush, end, level, durationS);
   return {

@@ -2,6 +2,7 @@ import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import { type Activity, commonRests } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
+import { outsideOf } from './outsideOf.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 /** So much before the switch was let go shows whether the motor stalled, seconds. */
@@ -52,10 +53,9 @@ function onlyStallsAfter(
   if (last.length === 0) return false;
   const stall = quantile(last, 0.75);
   // A start over slack rope draws next to nothing for a while, which is no stall: it is held against all of the stroke.
-  const running = Math.max(
-    median(between(active.fromS, rest.fromS)),
-    median(between(active.fromS, active.toS)),
-  );
+  const drivenTo = (toS: number) =>
+    median(outsideOf(timesS, amps, { fromS: active.fromS, toS }, active.rests));
+  const running = Math.max(drivenTo(rest.fromS), drivenTo(active.toS));
   if (!(stall >= LEAST_STALL * running)) return false;
   const turning = between(rest.toS, active.toS).reduce(
     (count, value) => (value > DRIVEN * stall && value < STILL_STALLED * stall ? count + 1 : count),

@@ -4,6 +4,7 @@ import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { steadyRest } from './edgeRest.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
+import { withShortRest } from './longRest.ts';
 import { pauseRest } from './pauseRest.ts';
 import {
   differenceNoise,
@@ -106,7 +107,7 @@ function restOf(
   smooth: Float64Array,
   otherStood: Interval | null,
 ): { rough: number; found: Rest } {
-  const whole = levelsOf(smooth);
+  const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
   const at = ({ threshold, rough }: Levels): Rest | null =>
     steadyRest(signal, smooth, threshold, rough) ?? pauseRest(signal, smooth, threshold, rough);
   const first = at(whole);
@@ -119,6 +120,8 @@ function restOf(
   return { rough: whole.rough, found: first ?? restThen(signal, otherStood, whole.rough) ?? NO_REST };
 }
 
+/** Interference that a long rest gathers is no drive. */
+const SHORTEST_DRIVE_S = 1;
 const BEGINNING_S = 0.3;
 const FEWEST_BEGINNING = 4;
 const LOWER_NOISES = 8;
