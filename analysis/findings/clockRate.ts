@@ -19,6 +19,8 @@ const ALIKE_PART = 0.25;
 const LEAST_UNSEEN = 0.3;
 /** Of what the motor's turns seem to have changed, the time shows at least so much. */
 const TIME_PART = 0.5;
+/** A loaded motor slows by more than its supply fell, and by twice and more near half of its stall: (V - I R) / Ke. */
+const BY_SUPPLY_PART = 0.35;
 /** A current further from its normal than this tells of something else. */
 const SAME_CURRENT = 0.1;
 
@@ -108,7 +110,7 @@ function timesOf({
     const isOther =
       !isTime ||
       !isSame ||
-      Math.abs(bySupply) > Math.abs(longer) / 2 ||
+      Math.abs(bySupply) > BY_SUPPLY_PART * Math.abs(longer) ||
       (unseen && Math.abs(longer) < LEAST_UNSEEN);
     times.push({ longer, isOther });
   }
