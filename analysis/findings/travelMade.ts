@@ -47,13 +47,25 @@ export function travelMade(context: FindingContext): TravelMade | null {
   context.state.travel[context.direction].fewer = byTurns === null ? null : -longerBy(byTurns);
   if (byTurns !== null) {
     const fewer = -longerBy(byTurns) - otherwiseExplained(context, byTurns);
-    const shortBy = Math.max(0, Math.min(fewer, MOST_WEAKER - longerBy(byTime)));
+    const shortBy = Math.max(0, Math.min(fewer, mostWeaker(context) - longerBy(byTime)));
     return { shortBy, part, judged: byTurns, by: 'turns' };
   }
   const stronger = strongerSupply(context);
   const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts - quickerByEase(context));
   const judged = { ...byTime, deviation: Math.hypot(byTime.deviation, stronger.deviation) };
   return { shortBy, part, judged, by: knowsSupply ? 'time' : 'blind' };
+}
+
+/**
+ * How much weaker the supply may have been than it was, natural logarithm: no more than what was drawn at standstill tells
+ * on the side that lost least of it, as far as that is read at all.
+ */
+function mostWeaker({ state, residual }: FindingContext): number {
+  const fell = state.room.sides.flatMap((side) => {
+    const stall = residual(side, 'endStopAmps') ?? residual(side, 'inrushAmps');
+    return stall === null ? [] : [Math.max(0, -stall.rise) + stall.deviation];
+  });
+  return Math.min(MOST_WEAKER, ...fell);
 }
 
 /**

@@ -8,7 +8,7 @@ import type { Column } from './header.ts';
 import { namingOf, type Recording, readRecording } from './recording.ts';
 import { delimiterOf, eachRecord } from './records.ts';
 import { type Role, readRoles, roleOf } from './roles.ts';
-import { directionsBySign, startOf, strokesOfRecording } from './strokesOfTable.ts';
+import { directionsToShow, startOf, strokesOfRecording, whyUntold } from './strokesOfTable.ts';
 import { isAllNumbers } from './table.ts';
 
 export interface PreviewedColumn extends Role {
@@ -61,8 +61,8 @@ const LINE_BUCKETS = 1500;
 const MOST_PROBLEMS = 20;
 
 /**
- * Reads a CSV as far as it can be read, by the very code that would store it, and stores nothing. Throws `DecodeError`
- * only where there is no row at all.
+ * Reads a CSV as far as it can be read, by the very code that would store it, and stores nothing; asks for the directions also
+ * where several strokes are all of one sign. Throws `DecodeError` only where there is no row at all.
  */
 export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): CsvPreview {
   const query = { ...said, onlySide: onlySideOf(room) };
@@ -77,7 +77,10 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
   if (!flows) problems.push({ pointer: '', detail: 'No current flows in this recording.' });
   const startedAtMs = attempt(problems, () => startOf(query, table));
   attempt(problems, () => checkStrokes(recording, query, startedAtMs));
-  const told = directionsBySign(table, ranges, room.positiveDirection);
+  const told = directionsToShow(table, ranges, room.positiveDirection);
+  const untold = query.direction === undefined ? told.indexOf(null) : -1;
+  const asked = problems.some(({ pointer }) => pointer === '/direction');
+  if (untold >= 0 && !asked) problems.push({ pointer: '/direction', detail: whyUntold(untold, told) });
   const line = (name: string, values: readonly number[]) => thinLine(name, timesS, values);
   return {
     ...head,

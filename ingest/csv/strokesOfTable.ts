@@ -60,7 +60,8 @@ function directionsOf(
     if (said.length === ranges.length) return said;
     throw DecodeError.at('/direction', `${said.length} directions are given for ${ranges.length} strokes.`);
   }
-  // Whether positive extends is the room's to say; here it only matters that the sign can be told.
+  // Whether positive extends is the room's to say; here it only matters that the sign can be told. A sender is taken at its
+  // signs, also where all are alike; a person, whose meter may know none, is asked (`directionsToShow`).
   const told = directionsBySign(table, ranges, 'extend');
   const untold = told.indexOf(null);
   if (untold < 0) return ranges.map(() => undefined);
@@ -69,24 +70,33 @@ function directionsOf(
 
 const ASK = 'say direction=extend or direction=retract in the query, or one for each stroke with commas';
 
-function whyUntold(n: number, told: readonly (Direction | null)[]): string {
+/** Why the direction of stroke `n` (from 0) is asked for, and how to say it. */
+export function whyUntold(n: number, told: readonly (Direction | null)[]): string {
   if (told.length === 1) return `The sign of the current does not tell the direction: ${ASK}.`;
   return told.every((direction) => direction === null)
     ? `The sign of the current does not tell the directions of the ${told.length} strokes: ${ASK}.`
     : `The sign of the current does not tell the direction of stroke ${n + 1}: ${ASK}.`;
 }
 
-/**
- * The direction of each stroke by the sign of its current; null where that does not tell. Several of one sign tell
- * nothing: a room does not go out twice running, but a meter that knows no sign, or one on a lead that is not reversed,
- * reads all of them alike.
- */
-export function directionsBySign(
+/** The direction of each stroke by the sign of its current; null where that does not tell. */
+function directionsBySign(
   table: RecordedTable,
   ranges: readonly SampleRange[],
   positiveDirection: Direction,
 ): (Direction | null)[] {
-  const told = ranges.map((range) => directionOf(table, range, positiveDirection));
+  return ranges.map((range) => directionOf(table, range, positiveDirection));
+}
+
+/**
+ * The same as it is shown to a person before anything is stored. Several of one sign tell nothing then: a room does not go out
+ * twice running, but a meter that knows no sign, or one on a lead that is not reversed, reads all of them alike.
+ */
+export function directionsToShow(
+  table: RecordedTable,
+  ranges: readonly SampleRange[],
+  positiveDirection: Direction,
+): (Direction | null)[] {
+  const told = directionsBySign(table, ranges, positiveDirection);
   const isBothWays = told.includes('extend') && told.includes('retract');
   return told.length === 1 || isBothWays ? told : told.map(() => null);
 }
