@@ -1,40 +1,24 @@
+import { changedPlaces } from './changedPlaces.ts';
 import type { ComparedGroup } from './compared.ts';
+import { leftOpen, levelSentence, toldShifts } from './levelSentence.ts';
+import { placesSentence } from './placesSentence.ts';
 
-/** A sentence that a customer understands: what the running current did, side by side, and how sure that is. */
+/**
+ * What a customer understands: what the running current did, side by side, and how sure that is; what single places of
+ * the travel did, and what it means; and where nothing is told, how much may have changed unseen.
+ */
 export function compareSentence(groups: readonly ComparedGroup[], sides: readonly string[]): string {
-  const told = groups.flatMap((group) => {
-    const shift = group.shifts.find(({ measure }) => measure === 'runningAmps');
-    return shift === undefined || shift.shift === null || shift.before === null
-      ? []
-      : [
-          {
-            group,
-            before: shift.before,
-            shift: shift.shift,
-            lower: shift.lower ?? 0,
-            upper: shift.upper ?? 0,
-            sure: shift.excludesZero,
-          },
-        ];
-  });
-  if (told.length === 0) {
+  const shifts = toldShifts(groups);
+  if (shifts.length === 0) {
     return 'There are not yet two strokes before and two after that go the same ways: no comparison can be made.';
   }
-  const sure = told.filter((group) => group.sure);
-  if (sure.length === 0) {
-    return 'The running current is not told apart from before the work: any change is smaller than what the strokes differ by among themselves, or by their weather and supply.';
+  const level = levelSentence(shifts, sides);
+  const places = placesSentence(changedPlaces(groups), sides);
+  if (level === null && places === null) {
+    return `The running current is not told apart from before the work, neither as a whole nor at any place of the travel: with these strokes a change of the whole by up to ${Math.ceil(100 * leftOpen(shifts))} % would not show.`;
   }
-  const sentences = sure.map(({ group, before, shift, lower, upper }) => {
-    const who = sides.length > 1 ? `the ${group.side} side` : 'the motor';
-    const doing = group.direction === 'extend' ? 'going out' : 'coming in';
-    const percent = (amps: number) => `${Math.abs(Math.round((100 * amps) / before))} %`;
-    const less = shift < 0 ? 'less' : 'more';
-    const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
-    // A change that is sure is not told as nothing: its nearer end may still round to it.
-    const between =
-      percent(near) === '0 %' ? `up to ${percent(far)}` : `between ${percent(near)} and ${percent(far)}`;
-    return `${doing}, ${who} draws ${percent(shift)} ${less} than before (${between} ${less})`;
-  });
-  const text = sentences.join('; ');
-  return `${text[0].toUpperCase()}${text.slice(1)}.`;
+  const apart = level === null ? 'as a whole, the running current is not told apart from before' : null;
+  return [level, places, apart]
+    .flatMap((text) => (text === null ? [] : `${text[0].toUpperCase()}${text.slice(1)}.`))
+    .join(' ');
 }

@@ -1,6 +1,6 @@
 import type { StrokeEvent } from '../history.ts';
 import { MEASURE_NAMES, MEASURES } from '../measures.ts';
-import { normalUpperQuantile } from '../statistics/normalQuantile.ts';
+import { squaresWithin } from '../statistics/moderatedVariance.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import { type AtReference, atReference } from './atReference.ts';
 import { changedRanges } from './changedRanges.ts';
@@ -8,6 +8,10 @@ import type { ComparedGroup, ComparedStroke } from './compared.ts';
 import { compareSentence } from './compareSentence.ts';
 import { shiftOf } from './measureShift.ts';
 import { meanProfile, profileBand } from './profileBand.ts';
+import { roomSpread } from './roomSpread.ts';
+import { type ShapeChange, shapeChanges } from './shapeChange.ts';
+import { shiftInterval } from './shiftInterval.ts';
+import { strokeDependence } from './strokeDependence.ts';
 
 /** What a comparison says: in a sentence, by side and direction, and how it was reckoned. */
 export interface SpanComparison {
@@ -19,15 +23,17 @@ export interface SpanComparison {
 /** So many strokes of a side before the work and after it, of both directions together, are enough for an answer. */
 const ENOUGH = 2;
 const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
-/** Of what the slopes leave open of a difference in weather or supply, as many standard deviations as 95 % take. */
-const LEFT_OPEN = normalUpperQuantile(0.025);
+/** Of the 5 % that are for the travel, half is for its shape and half for its level. */
+const TRAVEL_ERROR_RATE = 0.05;
 
 const METHOD =
   'Each stroke is brought to 12.6 V of a 12 V system and 20 °C by the usual slopes and those that the strokes themselves show, and what ' +
   'these leave open counts as uncertainty. The shift is the median of all differences between a stroke after and ' +
   'one before (Hodges and Lehmann), with the exact rank interval where there are enough strokes for 95 % and ' +
-  "otherwise Student's t with the spread usual for such rooms. Places along the travel are told by a permutation " +
-  'test of the largest change (Westfall and Young), so that the whole travel has one error rate of 5 %.';
+  "otherwise Student's t with a spread that also counts what the room's other strokes and such rooms show (Smyth), widened " +
+  'for what neighbouring strokes share. Places are told by their part of the whole current, by a permutation test of the ' +
+  "largest change (Westfall and Young), with few strokes by Student's t for all places at once (Dunn), so that the whole " +
+  'travel has one error rate of 5 %.';
 
 /**
  * Before against after, by side and direction; strokes that are excluded or unusable are left out. Two strokes on
@@ -39,48 +45,84 @@ export function compareSpans(
   after: readonly StrokeEvent[],
   room: RoomDescription,
 ): SpanComparison {
-  const { nominalVolts } = room;
-  const groups = room.sides.flatMap((side) => {
+  const found = room.sides.flatMap((side) => {
     const isEnough = [before, after].every(
       (events) => DIRECTIONS.reduce((count, way) => count + strokesOf(events, side, way).length, 0) >= ENOUGH,
     );
-    return DIRECTIONS.map((direction) => {
-      const found = [before, after].map((events) => strokesOf(events, side, direction));
-      return compareGroup(found[0], found[1], { side, direction, nominalVolts }, isEnough);
-    });
+    return DIRECTIONS.map((direction) =>
+      gather({
+        side,
+        direction,
+        isEnough,
+        before: strokesOf(before, side, direction),
+        after: strokesOf(after, side, direction),
+        nominalVolts: room.nominalVolts,
+      }),
+    );
   });
+  const shapes = shapeChanges(found, TRAVEL_ERROR_RATE / 2);
+  const groups = found.map((group, index) => compareGroup(group, found, shapes[index]));
   return { sentence: compareSentence(groups, room.sides), groups, method: METHOD };
 }
 
-interface Compared {
+interface Span {
   readonly side: string;
   readonly direction: Direction;
+  readonly isEnough: boolean;
+  readonly before: readonly ComparedStroke[];
+  readonly after: readonly ComparedStroke[];
   readonly nominalVolts: number;
 }
 
-function compareGroup(
-  earlier: readonly ComparedStroke[],
-  later: readonly ComparedStroke[],
-  compared: Compared,
-  isEnough: boolean,
-): ComparedGroup {
-  const { side, direction } = compared;
-  const values = MEASURES.map(({ name }) => atReference(name, earlier, later, compared));
-  const running = values[RUNNING];
-  const profiles = [earlier, later].map((strokes) =>
-    strokes.map((stroke) => profileOf(stroke, side, running)),
-  );
+/** One side and direction, brought to the reference. */
+function gather(span: Span) {
+  const { side, direction, isEnough } = span;
+  const values = MEASURES.map(({ name }) => atReference(name, span.before, span.after, span));
+  const profilesOf = (strokes: readonly ComparedStroke[]) =>
+    strokes.map((stroke) => profileOf(stroke, side, values[RUNNING]));
+  const times = (strokes: readonly ComparedStroke[]) => strokes.map(({ event }) => event.atMs);
   return {
     side,
     direction,
-    strokesBefore: earlier.length,
-    strokesAfter: later.length,
-    shifts: MEASURES.map((measure, index) => shiftOf(measure, values[index], isEnough)),
-    changedBins: changedRanges(profiles[0], profiles[1], LEFT_OPEN * running.unsure),
-    profileBefore: meanProfile(profiles[0]),
-    profileAfter: meanProfile(profiles[1]),
-    bandBefore: profileBand(profiles[0]),
-    bandAfter: profileBand(profiles[1]),
+    isEnough,
+    values,
+    squares: values.map((at) => squaresWithin(at.before, at.after)),
+    dependence: strokeDependence(times(span.before), times(span.after)),
+    supplyIsKnown: [...span.before, ...span.after].every(({ analysis }) => analysis.supplyVolts !== null),
+    before: profilesOf(span.before),
+    after: profilesOf(span.after),
+  };
+}
+type Gathered = ReturnType<typeof gather>;
+
+function compareGroup(
+  group: Gathered,
+  all: readonly Gathered[],
+  shape: readonly ShapeChange[],
+): ComparedGroup {
+  const { side, direction, values, before, after, dependence, supplyIsKnown } = group;
+  const others = all.filter((other) => other !== group);
+  const spreads = MEASURES.map(({ name }, index) => ({
+    spread: roomSpread(
+      name,
+      group.squares[index],
+      others.map(({ squares }) => squares[index]),
+      supplyIsKnown,
+    ),
+    dependence,
+  }));
+  const level = shiftInterval(values[RUNNING], spreads[RUNNING], 1 - TRAVEL_ERROR_RATE / 2);
+  return {
+    side,
+    direction,
+    strokesBefore: before.length,
+    strokesAfter: after.length,
+    shifts: MEASURES.map((measure, index) => shiftOf(measure, values[index], spreads[index], group.isEnough)),
+    changedBins: group.isEnough ? changedRanges({ before, after, shape, level }) : [],
+    profileBefore: meanProfile(before),
+    profileAfter: meanProfile(after),
+    bandBefore: profileBand(before),
+    bandAfter: profileBand(after),
   };
 }
 

@@ -1,0 +1,50 @@
+import type { ComparedGroup, MeasureShift } from './compared.ts';
+import { doingWords, sideWords } from './compareWords.ts';
+
+/** A running current's shift that could be told, before in amperes. */
+export interface ToldShift {
+  readonly group: ComparedGroup;
+  readonly before: number;
+  readonly shift: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly isSure: boolean;
+}
+
+/** The running current's shift of each group that has one. */
+export function toldShifts(groups: readonly ComparedGroup[]): ToldShift[] {
+  return groups.flatMap((group) => {
+    const running = group.shifts.find(({ measure }) => measure === 'runningAmps');
+    return running === undefined ? [] : told(group, running);
+  });
+}
+
+function told(
+  group: ComparedGroup,
+  { before, shift, lower, upper, excludesZero }: MeasureShift,
+): ToldShift[] {
+  if (before === null || shift === null || lower === null || upper === null) return [];
+  return [{ group, before, shift, lower, upper, isSure: excludesZero }];
+}
+
+/** What the running current surely did, side by side, and between what; null: nothing. */
+export function levelSentence(shifts: readonly ToldShift[], sides: readonly string[]): string | null {
+  const sentences = shifts
+    .filter(({ isSure }) => isSure)
+    .map(({ group, before, shift, lower, upper }) => {
+      const percent = (amps: number) => `${Math.abs(Math.round((100 * amps) / before))} %`;
+      const less = shift < 0 ? 'less' : 'more';
+      const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
+      // A change that is sure is not told as nothing: its nearer end may still round to it.
+      const between =
+        percent(near) === '0 %' ? `up to ${percent(far)}` : `between ${percent(near)} and ${percent(far)}`;
+      const who = sideWords(group.side, sides);
+      return `${doingWords(group.direction)}, ${who} draws ${percent(shift)} ${less} than before (${between} ${less})`;
+    });
+  return sentences.length === 0 ? null : sentences.join('; ');
+}
+
+/** The largest change that the shifts leave open, as a part of what was before. */
+export function leftOpen(shifts: readonly ToldShift[]): number {
+  return Math.max(...shifts.map(({ before, lower, upper }) => Math.max(-lower, upper) / before));
+}
