@@ -27,13 +27,11 @@ const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 const TRAVEL_ERROR_RATE = 0.05;
 
 const METHOD =
-  'Each stroke is brought to 12.6 V of a 12 V system and 20 °C by the usual slopes and those that the strokes themselves show, and what ' +
-  'these leave open counts as uncertainty. The shift is the median of all differences between a stroke after and ' +
-  'one before (Hodges and Lehmann), with the exact rank interval where there are enough strokes for 95 % and ' +
-  "otherwise Student's t with a spread that also counts what the room's other strokes and such rooms show (Smyth), widened " +
-  'for what neighbouring strokes share. Places are told by their part of the whole current, by a permutation test of the ' +
-  "largest change (Westfall and Young), with few strokes by Student's t for all places at once (Dunn), so that the whole " +
-  'travel has one error rate of 5 %.';
+  'Each stroke is brought to 12.6 V of a 12 V system and 20 °C by the usual slopes and those that the strokes show; what these ' +
+  'leave open counts as uncertainty. Shift: the median of all differences between a stroke after and one before (Hodges and ' +
+  "Lehmann); interval: exact ranks where they reach 95 %, else Student's t with the room's pooled spread (Smyth), wider for " +
+  'what neighbouring strokes share. Places: the largest change of a part of the current, by permutation (Westfall and Young), ' +
+  "with few strokes by Student's t (Dunn), so that the whole travel has one error rate of 5 %.";
 
 /**
  * Before against after, by side and direction; strokes that are excluded or unusable are left out. Two strokes on

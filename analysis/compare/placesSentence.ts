@@ -2,7 +2,7 @@ import type { ChangedPlace } from './changedPlaces.ts';
 import { doingWords, sideWords } from './compareWords.ts';
 
 /** As many as can be heard in one sentence. */
-const MOST_PLACES = 3;
+const MOST_PLACES = 2;
 
 /** What changed at single places, the largest changes, in the order of the travel, and what that means; null: none did. */
 export function placesSentence(places: readonly ChangedPlace[], sides: readonly string[]): string | null {

@@ -17,6 +17,9 @@ const STROKES_AFTER = 8;
 /** Between the inrush and the end stop of `strokeBody`, in its samples. */
 const [RUNS_FROM, RUNS_UNTIL] = [35, 450];
 
+/** Where something catches, in its samples. */
+const [CAUGHT_FROM, CAUGHT_UNTIL] = [200, 230];
+
 /** What `strokeBody` runs with, and what it stands still with. */
 const [RUNNING_AMPS, STALL_AMPS] = [9, 21.6];
 
@@ -86,6 +89,37 @@ test('one stroke out and one in before the work, and as many after it, are enoug
     expect(running.lower).toBeLessThan(running.shift);
     expect(running.upper).toBeGreaterThan(running.shift);
     expect(running.shift).toBeCloseTo(-2.7, 0);
+  }
+});
+
+test('a place that was mended is told with two strokes a side, and that the whole is not told apart', async () => {
+  const fleet = await newFleet(service, token);
+  const caught = (day: number) => {
+    const body = strokeBody(fleet.roomId, day);
+    const sides = body.sides.map((side) => ({
+      ...side,
+      amps: side.amps.map((amps, at) => (at >= CAUGHT_FROM && at < CAUGHT_UNTIL ? amps + 6 : amps)),
+    }));
+    return { ...body, sides };
+  };
+  const days = [0, 1, 2, 3, 4, 5, 6, 7];
+  await store(
+    service,
+    fleet,
+    days.map((day) => (day < 4 ? caught(day) : strokeBody(fleet.roomId, day))),
+  );
+  const serviceId = await newService(service, fleet, dayAt(3.5));
+  await settled(service, token, fleet.roomId);
+  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
+    token,
+  });
+  expect(body.sentence).toMatch(/between \d+ % and \d+ % of the way out, .* A less than before, /i);
+  expect(body.sentence).toMatch(/As a whole, the running current is not told apart from before\.$/);
+  for (const { changedBins, strokesBefore, strokesAfter } of body.groups) {
+    expect([strokesBefore, strokesAfter]).toEqual([2, 2]);
+    expect(changedBins).toHaveLength(1);
+    expect(changedBins[0].shiftAmps).toBeLessThan(-3);
+    expect(changedBins[0].to - changedBins[0].from).toBeLessThan(0.15);
   }
 });
 

@@ -31,10 +31,13 @@ function helpedBy(outcome: Outcome, isGone: boolean | null): Helped {
     case 'less':
     case 'mostlyLess':
       return isGone === false ? 'partly' : outcome === 'less' ? 'yes' : 'mostly';
+    case 'placeLess':
+      return isGone === false ? 'placePartly' : outcome;
     case 'same':
       return isGone === true ? 'likely' : 'same';
     case 'both':
     case 'more':
+    case 'placeMore':
     case 'unknown':
       return outcome;
   }

@@ -1,10 +1,19 @@
 import type { ComparedGroup } from '../api/types.ts';
 
 /**
- * What became of the running current: `less`, `more`, both (`mostlyLess` where far more went than came), `same` where
- * no change is told apart, `unknown` where there were too few strokes.
+ * What became of the current. Of the running current: `less`, `more`, both (`mostlyLess` where far more went than came);
+ * where that is not told apart, of single places: `placeLess`, `placeMore`, or both; `same` where no change is told
+ * apart, `unknown` where there were too few strokes.
  */
-export type Outcome = 'less' | 'mostlyLess' | 'both' | 'more' | 'same' | 'unknown';
+export type Outcome =
+  | 'less'
+  | 'mostlyLess'
+  | 'both'
+  | 'more'
+  | 'placeLess'
+  | 'placeMore'
+  | 'same'
+  | 'unknown';
 
 /** A side that is relieved gives part of its load to the other: so much more must have gone than come. A choice, no source. */
 const FAR_MORE = 3;
@@ -16,8 +25,40 @@ export function outcomeOf(groups: readonly ComparedGroup[]): Outcome {
   );
   if (shifts.length === 0) return 'unknown';
   const sure = shifts.flatMap(({ shift, excludesZero }) => (excludesZero && shift !== null ? [shift] : []));
-  const sum = (amps: readonly number[]) => amps.reduce((total, each) => total + Math.abs(each), 0);
-  const [gone, come] = [sum(sure.filter((amps) => amps < 0)), sum(sure.filter((amps) => amps > 0))];
+  const level = balanceOf(sure);
+  const places = groups.flatMap(({ changedBins }) => changedBins.map(({ shiftAmps }) => shiftAmps));
+  switch (level) {
+    case 'same':
+      return ofPlaces(places);
+    case 'less':
+    case 'mostlyLess':
+      return places.some((amps) => amps > largestOf(sure)) ? 'both' : level;
+    case 'more':
+      return places.some((amps) => -amps > largestOf(sure)) ? 'both' : level;
+    case 'both':
+      return level;
+  }
+}
+
+function ofPlaces(places: readonly number[]): Outcome {
+  const balance = balanceOf(places);
+  switch (balance) {
+    case 'less':
+    case 'mostlyLess':
+      return 'placeLess';
+    case 'more':
+      return 'placeMore';
+    default:
+      return balance;
+  }
+}
+
+const largestOf = (amps: readonly number[]): number => Math.max(...amps.map(Math.abs));
+
+/** Whether more amperes went or came. */
+function balanceOf(amps: readonly number[]): 'less' | 'mostlyLess' | 'both' | 'more' | 'same' {
+  const sum = (some: readonly number[]) => some.reduce((total, each) => total + Math.abs(each), 0);
+  const [gone, come] = [sum(amps.filter((each) => each < 0)), sum(amps.filter((each) => each > 0))];
   if (gone === 0) return come === 0 ? 'same' : 'more';
   if (come === 0) return 'less';
   if (gone >= FAR_MORE * come) return 'mostlyLess';

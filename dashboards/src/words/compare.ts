@@ -19,9 +19,15 @@ export const compareWords = {
       partly: (work: string, day: string) =>
         `In part: since “${work}” on ${day} the room draws less than before, but its warning has not gone.`,
       likely: (work: string, day: string) =>
-        `Likely yes: since “${work}” on ${day} its warning has gone. The running current is not told apart from before.`,
+        `Likely yes: since “${work}” on ${day} its warning has gone. The current is not told apart from before.`,
       same: (work: string, day: string) =>
-        `Not told apart yet: since “${work}” on ${day} the running current has not surely changed.`,
+        `Not told apart yet: since “${work}” on ${day} the current has not surely changed.`,
+      placeLess: (work: string, day: string) =>
+        `Yes, at a place of the travel: since “${work}” on ${day} the room draws less there.`,
+      placePartly: (work: string, day: string) =>
+        `In part: since “${work}” on ${day} the room draws less at a place of the travel, but its warning has not gone.`,
+      placeMore: (work: string, day: string) =>
+        `No, it is worse at a place of the travel: since “${work}” on ${day} the room draws more there.`,
       both: (work: string, day: string) =>
         `Neither yes nor no: since “${work}” on ${day} part of the room draws less and part of it more.`,
       more: (work: string, day: string) =>
@@ -33,7 +39,9 @@ export const compareWords = {
       less: 'The room draws less in the later span than in the earlier.',
       mostlyLess:
         'The room draws less in the later span than in the earlier, though part of it draws a little more.',
-      same: 'The two spans are not told apart by the running current.',
+      placeLess: 'At a place of the travel the room draws less in the later span than in the earlier.',
+      placeMore: 'At a place of the travel the room draws more in the later span than in the earlier.',
+      same: 'The two spans are not told apart by the current.',
       both: 'Part of the room draws less in the later span, and part of it more.',
       more: 'The room draws more in the later span than in the earlier.',
       unknown: 'There are too few strokes in these spans to tell.',

@@ -30,3 +30,48 @@ test.each([
 ])('a shift of %d A with an interval of %d to %d A', (shift, lower, upper, sentence) => {
   expect(compareSentence([group(shift, lower, upper)], ['main'])).toBe(sentence);
 });
+
+/** The same with places of the travel that changed, in one direction. */
+function placed(
+  [shift, lower, upper]: readonly [number, number, number],
+  direction: ComparedGroup['direction'],
+  changedBins: ComparedGroup['changedBins'],
+): ComparedGroup {
+  return { ...group(shift, lower, upper), direction, changedBins };
+}
+const LESS_THERE = [{ from: 0.45, to: 0.55, shiftAmps: -4.41 }];
+const LEVEL_OPEN = [0.1, -0.5, 0.72] as const;
+
+test('one place that both directions tell is told once, and with it that the whole is not told apart', () => {
+  const groups = [
+    placed(LEVEL_OPEN, 'extend', LESS_THERE),
+    placed(LEVEL_OPEN, 'retract', [{ from: 0.44, to: 0.53, shiftAmps: -4.19 }]),
+  ];
+  expect(compareSentence(groups, ['main'])).toBe(
+    'Between 44 % and 55 % of the way out, the motor draws 4.3 A less than before, going out and coming in: what held it back there is gone or less. As a whole, the running current is not told apart from before.',
+  );
+});
+
+test('a sure change of the whole and one of a place stand beside each other; a place that is all of the travel is the whole', () => {
+  const sure = [-0.3, -0.5, -0.2] as const;
+  expect(compareSentence([placed(sure, 'extend', LESS_THERE)], ['main'])).toBe(
+    'Going out, the motor draws 3 % less than before (between 2 % and 5 % less). Between 45 % and 55 % of the way out, the motor draws 4.4 A less than before, going out: what held it back there is gone or less.',
+  );
+  const all = [{ from: 0, to: 1, shiftAmps: -0.3 }];
+  expect(compareSentence([placed(sure, 'extend', all)], ['main'])).toBe(
+    'Going out, the motor draws 3 % less than before (between 2 % and 5 % less).',
+  );
+});
+
+test('the two largest places are told, in the order of the travel, and how many more there are', () => {
+  const places = [0.1, 0.3, 0.5, 0.7, 0.9].map((from, i) => ({ from, to: from + 0.05, shiftAmps: i - 2.2 }));
+  expect(compareSentence([placed(LEVEL_OPEN, 'retract', places)], ['front', 'main'])).toBe(
+    'Between 10 % and 15 % of the way out, the main side draws 2.2 A less than before, coming in; between 90 % and 95 % of the way out, the main side draws 1.8 A more than before, coming in, and 3 more places changed: what held it back is gone or less where it draws less, and something holds it back more where it draws more. As a whole, the running current is not told apart from before.',
+  );
+});
+
+test('where nothing is told apart, it says how much may have changed unseen', () => {
+  expect(compareSentence([group(...LEVEL_OPEN)], ['main'])).toBe(
+    'The running current is not told apart from before the work, neither as a whole nor at any place of the travel: with these strokes a change of the whole by up to 8 % would not show.',
+  );
+});
