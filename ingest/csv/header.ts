@@ -42,7 +42,7 @@ const LONGEST_TITLE = 200;
 
 const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
 const LAST_WORD = /^(.*?)[\s_./-]+([^\s_./-]+)$/;
-const KIND_OF_CURRENT = /\s*(?:dc|ac)$/;
+const KIND_OF_CURRENT = /(?:dc|ac)$/;
 const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
 
 /**
@@ -77,7 +77,7 @@ export function isUnitTitle(title: string): boolean {
 
 /** The unit that a cell names, in the words of a title, also with the kind of current behind it: `A`, `mA DC`; null: none. */
 export function unitOfCell(cell: string): string | null {
-  const word = cell.trim().slice(0, LONGEST_TITLE).toLowerCase().replace(KIND_OF_CURRENT, '');
+  const word = cell.trim().slice(0, LONGEST_TITLE).toLowerCase().replace(KIND_OF_CURRENT, '').trimEnd();
   return UNIT_OF.get(word) ?? null;
 }
 
