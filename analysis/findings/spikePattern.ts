@@ -45,6 +45,8 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   if (turning.length >= 2 && turning.length >= spiked.length / 2) {
     return { pattern: 'once-per-turn', position: null, strokes: turning.length, height };
   }
+  const few = atFewTurns(spiked, turn);
+  if (few > 0) return { pattern: 'once-per-turn', position: null, strokes: few, height };
   const place = mostOf(LATER.map((later) => commonPlace(spiked.map((stroke) => sooner(stroke, later)))));
   const all = spiked.reduce((sum, stroke) => sum + stroke.positions.length, 0);
   if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
@@ -65,6 +67,28 @@ function repeatsEvenly(positions: readonly number[], turn: number | null): boole
   const unit = Math.min(...gaps);
   if (unit < 0.04 || gaps.length < LEAST_REPEATS - 1) return false;
   return positions.length >= 4 && concentration(positions, median(gaps)) >= 0.9;
+}
+
+/** Places this far apart at least are turns: nearer ones repeat more often, and tell it by themselves. */
+const LEAST_FEW_TURN = 0.1;
+/** So many strokes, and this part of those with spikes, have the very same few places. */
+const FEW_TURNS = { strokes: 3, part: 0.5 };
+
+/**
+ * Strokes whose few spikes are evenly apart, by the gear's own turn or, where that is not known, by three of them at least, and at
+ * the same places each time: where a travel takes but few turns, no one stroke tells it. 0: too few do.
+ */
+function atFewTurns(spiked: readonly SpikedStroke[], turn: number | null): number {
+  const even = spiked.filter(({ positions }) => {
+    const gaps = positions.slice(1).map((position, i) => position - positions[i]);
+    if (gaps.length < (turn === null ? LEAST_REPEATS - 1 : 1)) return false;
+    const period = turn ?? median(gaps);
+    return period >= LEAST_FEW_TURN && gaps.every((gap) => Math.abs(gap - period) <= SAME_PLACE);
+  });
+  if (even.length < Math.max(FEW_TURNS.strokes, FEW_TURNS.part * spiked.length)) return 0;
+  const firsts = even.map((stroke) => ({ ...stroke, positions: stroke.positions.slice(0, 1) }));
+  const first = mostOf(LATER.map((later) => commonPlace(firsts.map((stroke) => sooner(stroke, later)))));
+  return first !== null && first.strokes === even.length ? even.length : 0;
 }
 
 function repeatsNear(positions: readonly number[], turn: number): boolean {

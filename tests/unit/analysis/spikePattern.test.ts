@@ -70,3 +70,31 @@ test('spikes that come anywhere are at no one place', () => {
     expect([seed, found?.pattern]).not.toEqual([seed, 'same-place']);
   }
 });
+
+test('three places evenly apart that never change are turns of the gear, where no gear is known', () => {
+  const found = spikePattern(
+    strokesOf((index) => [0.166, 0.452, 0.738].map((place) => place + (index % 2 === 0 ? 0.005 : -0.005))),
+    null,
+  );
+  expect(found).toMatchObject({ pattern: 'once-per-turn', strokes: 8 });
+});
+
+test('two places as far apart as the gear turns once are turns, and further apart are not', () => {
+  const placed = (gap: number) =>
+    spikePattern(
+      strokesOf(() => [0.3, 0.3 + gap]),
+      0.31,
+    )?.pattern;
+  expect(placed(0.31)).toBe('once-per-turn');
+  expect(placed(0.4)).not.toBe('once-per-turn');
+});
+
+test('three places that are evenly apart on each stroke, but elsewhere on each, are no turns', () => {
+  const random = new Random(5);
+  const firsts = Array.from({ length: 8 }, () => random.uniform(0.1, 0.5));
+  const found = spikePattern(
+    strokesOf((index) => [0, 0.2, 0.4].map((by) => firsts[index] + by)),
+    null,
+  );
+  expect(found?.pattern).toBe('scattered');
+});
