@@ -11,7 +11,7 @@ import {
   takeStretches,
 } from './heavyStretch.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
-import { nameSide, wayOf } from './names.ts';
+import { nameAll, nameSide, wayOf } from './names.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
@@ -149,7 +149,7 @@ function ofStretches({ state, direction }: FindingContext, stretches: readonly H
   };
   const isOfAll = sides.length > 1 && sides.every(isAlike);
   const percent = (of: number) => Math.round(100 * of);
-  const who = isOfAll ? 'both sides' : nameSide(highest.side, sides);
+  const who = isOfAll ? nameAll(sides) : nameSide(highest.side, sides);
   return {
     kind: 'rising-draw',
     side: isOfAll ? null : highest.side,
@@ -193,8 +193,10 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
     return open;
   const percent = Math.round(100 * rise);
   const measured = context.residual(worst[0], 'runningAmps');
+  // Nor is a stroke that ran as ever what shows it.
+  if (open !== undefined && measured !== null && Math.expm1(measured.rise) < BACK_PART * rise) return open;
   const who =
-    side === null ? (room.sides.length > 1 ? 'both sides' : 'the motor') : nameSide(side, room.sides);
+    side === null ? (room.sides.length > 1 ? nameAll(room.sides) : 'the motor') : nameSide(side, room.sides);
   return {
     kind: 'rising-draw',
     side,

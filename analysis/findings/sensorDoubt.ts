@@ -5,7 +5,7 @@ import type { Warning } from '../warning.ts';
 import { isOverAfter, noteComing, saidAnew } from './comesBack.ts';
 import { isCutOff } from './cutLevel.ts';
 import { type Finding, type FindingAnswer, openOf } from './finding.ts';
-import { nameSide } from './names.ts';
+import { nameAll, nameSide } from './names.ts';
 import { flag, isLasting } from './recent.ts';
 
 /** After so many strokes that nothing speaks against, a record is to be trusted again. */
@@ -202,7 +202,7 @@ function sharedGap(
 }
 
 function finding(side: string | null, doubt: Doubt, detail: string, sides: readonly string[]): Finding {
-  const named = side === null ? 'both sides' : nameSide(side, sides);
+  const named = side === null ? nameAll(sides) : nameSide(side, sides);
   const itsClock = detail === MISDATED.detail ? 'The date of a stroke' : "The logger's clock";
   const whose = side === null && doubt === 'clock' ? itsClock : `The record of ${named}`;
   return {

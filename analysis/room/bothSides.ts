@@ -1,4 +1,4 @@
-import { nameSide } from '../findings/names.ts';
+import { nameAll, nameSide } from '../findings/names.ts';
 import { SEVERITIES, type Warning, type WarningKind } from '../warning.ts';
 import type { RoomState } from './state.ts';
 
@@ -49,7 +49,7 @@ function ofBoth(parts: readonly Warning[], sides: readonly string[]): Warning {
     ...gravest,
     side: null,
     latestStrokeId: parts[parts.length - 1].latestStrokeId,
-    headline: gravest.headline.replace(nameSide(gravest.side ?? '', sides), 'both sides'),
+    headline: gravest.headline.replace(nameSide(gravest.side ?? '', sides), nameAll(sides)),
   };
 }
 
