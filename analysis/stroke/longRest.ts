@@ -7,6 +7,9 @@ const LEAST_DRIVEN = 0.15;
 const NEAR_ZERO_AMPS = 0.9;
 const LEAST_STRAY_AMPS = 0.3;
 const NOISE_SIGMAS = 6;
+/** A small motor runs at less than an ampere itself: its drive stands far above its rest, and is more than some odd samples. */
+const MOST_OF_DRIVE = 0.25;
+const FEWEST_DRIVEN = 8;
 const EDGE_SAMPLES = 3;
 const STRIDE = 8;
 
@@ -32,9 +35,10 @@ export function longRest(values: Float64Array): LongRest | null {
   const stray = Math.max(LEAST_STRAY_AMPS, NOISE_SIGMAS * noise);
   const ends = [values.subarray(0, EDGE_SAMPLES), values.subarray(-EDGE_SAMPLES)];
   if (ends.some((end) => Math.abs(median(end) - level) > stray)) return null;
-  let driven = 0;
-  for (let i = 0; i < values.length; i++) if (Math.abs(values[i] - level) > stray) driven++;
-  return driven < LEAST_DRIVEN * values.length ? { level, stray, driven } : null;
+  const drive = values.filter((value) => Math.abs(value - level) > stray);
+  if (drive.length < FEWEST_DRIVEN || drive.length >= LEAST_DRIVEN * values.length) return null;
+  const drivenAmps = Math.abs(median(drive) - level);
+  return Math.abs(level) <= MOST_OF_DRIVE * drivenAmps ? { level, stray, driven: drive.length } : null;
 }
 
 /** All of the drive and as much of a long rest, so that ranks tell of both; the same values where there is no such rest. */

@@ -111,3 +111,10 @@ describe('what most of a record is', () => {
     expect(withShortRest(values, 20)).toBe(values);
   });
 });
+
+test('a small motor that runs throughout its record is no rest, with some odd samples least of all', () => {
+  const running = Float64Array.from({ length: 150 }, (_, i) => 0.75 + 0.1 * Math.sin(i));
+  expect(longRest(running)).toBeNull();
+  const odd = running.map((amps, i) => (i % 50 === 25 ? amps + 2 : amps));
+  expect(longRest(odd)).toBeNull();
+});
