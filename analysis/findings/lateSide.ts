@@ -21,16 +21,18 @@ const KNOWN_TOGETHER = 6;
 
 /**
  * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
- * to within what measuring calls together. Null where that was not seen yet, and where one came to a stop now.
+ * to within what measuring calls together. Strokes that end so have none. Null where that was not seen yet, and where one came to a stop now.
  */
-function fromTogether({ state, analysis, doubtful, residual }: FindingContext): LagJudged | null {
+function fromTogether(context: FindingContext): LagJudged | null {
+  const { state, analysis, doubtful, residual } = context;
   const { sides } = state.room;
   const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
   const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
   const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
-  if (analysis.lagS === null || !asEver || stopped) return null;
+  const lagS = endedTogether(context) ? 0 : analysis.lagS;
+  if (lagS === null || !asEver || stopped) return null;
   const noise = SWITCHED_OFF_TOGETHER_S / 2;
-  return { rise: analysis.lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
+  return { rise: lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
 }
 
 function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {

@@ -14,6 +14,8 @@ export interface SideLoad {
   /** The latest rises, oldest first, and the direction of each. */
   rises: number[];
   ways: Direction[];
+  /** The same rises with nothing taken off for weather that nobody recorded. */
+  raw: number[];
   /** What a season that nobody recorded seems to add, natural logarithm. */
   season: number;
   /** Standard deviation of the latest. */
@@ -40,7 +42,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
     sides: Object.fromEntries(
       sides.map((side) => [
         side,
-        { sum: 0, run: 0, oneWay: beginOneWay(), rises: [], ways: [], season: 0, deviation: 0 },
+        { sum: 0, run: 0, oneWay: beginOneWay(), rises: [], ways: [], raw: [], season: 0, deviation: 0 },
       ]),
     ),
     risings: beginComings(),

@@ -72,6 +72,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     load.deviation = judged.deviation;
     keepLatest(load.rises, rise);
     keepLatest(load.ways, context.direction);
+    keepLatest(load.raw, judged.rise);
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
     deviation = Math.max(deviation, judged.deviation);
     const placeRise = context.conditions[1] === null ? FROST_RISE : PLACE_RISE;
@@ -200,6 +201,7 @@ export function restLoad(memory: LoadMemory): void {
     load.oneWay = beginOneWay();
     load.rises = [];
     load.ways = [];
+    load.raw = [];
   }
   restShifts(memory.share);
 }

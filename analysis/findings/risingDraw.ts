@@ -17,6 +17,8 @@ const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
 const GOING_BACK = 0.06;
 const BACK_PART = 0.4;
+/** What still draws so much of what was said has not come back, whatever cold a stall that is read badly now tells of. */
+const AS_HIGH_PART = 0.7;
 /**
  * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
  * cent for weeks, which is no wear. A guess, no source.
@@ -170,9 +172,11 @@ function ofStretches({ state, direction }: FindingContext, stretches: readonly H
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {
   const sides = open.side === null ? state.room.sides : [open.side];
   return sides.every((side) => {
-    const { rises } = state.load.sides[side];
+    const { rises, raw } = state.load.sides[side];
     if (rises.length < CLEAR_STROKES) return false;
-    return median(rises.slice(-CLEAR_STROKES)) < Math.max(0.03, load.deviation);
+    const said = Math.log1p(Number(open.evidence.risePercent) / 100);
+    const isAsHigh = median(raw.slice(-CLEAR_STROKES)) > AS_HIGH_PART * said;
+    return !isAsHigh && median(rises.slice(-CLEAR_STROKES)) < Math.max(0.03, load.deviation);
   });
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
+import { changed } from './support/contexts.ts';
 import { ROOM } from './support/handMade.ts';
 import { strokeEvents, type Told } from './support/strokeEvents.ts';
 
@@ -27,4 +28,24 @@ test('a share that swings back is told as it was, until it is cleared', () => {
   expect(said.at(-1)?.clearedAtMs).not.toBeNull();
   expect(new Set(said.map(({ side }) => side))).toEqual(new Set(['front']));
   for (const { headline } of said) expect(headline).toMatch(/^The front side now carries [3-9] points more/);
+});
+
+test('a rise is not over because stalls that read higher for a while tell of a cold that nobody recorded', () => {
+  const state = beginRoom('room', ROOM, []);
+  const events = strokeEvents(STROKES, ROOM, 11, (i) => ({
+    ambientC: null,
+    factors: i < FROM ? [1, 1] : [1.16, 1.16],
+  })).map((event, i) =>
+    i < BACK
+      ? event
+      : changed(event, {
+          all: ({ inrushAmps, endStopAmps }) => ({
+            inrushAmps: 1.12 * inrushAmps,
+            endStopAmps: endStopAmps === null ? null : 1.12 * endStopAmps,
+          }),
+        }),
+  );
+  const said = events.flatMap((event) => advanceRoom(state, event).warnings);
+  expect(new Set(said.map(({ kind, id }) => `${kind} ${id}`)).size).toBe(1);
+  expect(said.at(-1)).toMatchObject({ kind: 'rising-draw', clearedAtMs: null });
 });

@@ -30,16 +30,23 @@ test('a side that is late by itself is said, one that its load makes late is not
 });
 
 /** The sides are switched off together, and from a stroke on the front one is late by 0.8 s. */
-const lateFrom = (onset: number) =>
+const lateFrom = (onset: number, until = Number.POSITIVE_INFINITY) =>
   strokeEvents(50, ROOM, 4).map((event, index): StrokeEvent => {
     const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
     if (analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, lagS: index < onset ? null : -0.8 } };
+    return { ...event, analysis: { ...analysis, lagS: index < onset || index >= until ? null : -0.8 } };
   });
 
 test('sides that were always switched off together, and no longer are, tell which one is late', () => {
   const { warnings } = foldAll(ROOM, lateFrom(40));
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'front']]);
+});
+
+test('and it is over once they are switched off together again', () => {
+  const { warnings } = foldAll(ROOM, lateFrom(20, 35));
+  expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs !== null])).toEqual([
+    ['late-side', true],
+  ]);
 });
 
 test.each([
