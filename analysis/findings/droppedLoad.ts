@@ -5,6 +5,7 @@ import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import { type Direction, otherWay } from '../trace.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { longestBelow } from './longestBelow.ts';
 import { lostMoments } from './lostMoments.ts';
 import { nameSide } from './names.ts';
 import { neverLoaded } from './neverLoaded.ts';
@@ -131,20 +132,9 @@ function longestLost(
   part: number,
 ): { from: number; to: number } | null {
   if (analysis.sides[side] === undefined) return null;
-  const smooth = rollingMedian(ratiosTo(analysis, side, normal), 1);
-  const bins = smooth.length;
-  let best: { first: number; last: number } | null = null;
-  let first = -1;
-  for (let bin = 0; bin <= bins; bin++) {
-    const lost = bin < bins && !(smooth[bin] >= part) && !Number.isNaN(smooth[bin]);
-    if (lost && first < 0) first = bin;
-    if (!lost && first >= 0) {
-      if (best === null || bin - first > best.last - best.first + 1) best = { first, last: bin - 1 };
-      first = -1;
-    }
-  }
-  if (best === null || best.last - best.first + 1 < LEAST_BINS) return null;
-  return { from: best.first / bins, to: (best.last + 1) / bins };
+  const ratios = rollingMedian(ratiosTo(analysis, side, normal), 1);
+  const { first, bins } = longestBelow(ratios, part);
+  return bins < LEAST_BINS ? null : { from: first / ratios.length, to: (first + bins) / ratios.length };
 }
 
 const keyOf = (side: string, direction: Direction): string => `dropped-load ${side} ${direction}`;

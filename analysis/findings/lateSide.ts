@@ -21,7 +21,8 @@ const KNOWN_TOGETHER = 6;
 
 /**
  * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
- * to within what measuring calls together. Strokes that end so have none. Null where that was not seen yet, and where one came to a stop now.
+ * to within what measuring calls together, and a stroke that ends so has none. Null where that was not seen yet, and where one
+ * came to a stop now.
  */
 function fromTogether(context: FindingContext): LagJudged | null {
   const { state, analysis, doubtful, residual } = context;

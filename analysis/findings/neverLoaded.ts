@@ -4,6 +4,7 @@ import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { FindingContext } from './finding.ts';
+import { longestBelow } from './longestBelow.ts';
 
 /** A motor that turns by itself alone draws less than this part of what another side needs for the same room. A guess. */
 const IDLE_PART = 0.35;
@@ -47,13 +48,7 @@ function idleStretch(
   const known = ratios.filter((ratio) => !Number.isNaN(ratio));
   if (known.length === 0) return null;
   if (median(known) < IDLE_PART) return { from: 0, to: 1 };
-  const smooth = rollingMedian(ratios, 1);
-  let best = { first: 0, bins: 0 };
-  let bins = 0;
-  smooth.forEach((ratio, bin) => {
-    bins = ratio < IDLE_PART ? bins + 1 : 0;
-    if (bins > best.bins) best = { first: bin - bins + 1, bins };
-  });
+  const best = longestBelow(rollingMedian(ratios, 1), IDLE_PART);
   const outside = ratios.filter(
     (ratio, bin) => !((bin >= best.first && bin < best.first + best.bins) || Number.isNaN(ratio)),
   );

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import type { SideMeasures } from '../../../analysis/measures.ts';
-import { type Change, contextsAfterLearning } from './support/contexts.ts';
+import { type Change, changed, contextsAfterLearning } from './support/contexts.ts';
 import { courseBy } from './support/courseBy.ts';
+import { foldAll } from './support/folded.ts';
+import { ONE_MOTOR } from './support/handMade.ts';
+import { strokeEvents } from './support/strokeEvents.ts';
 
 /** Seconds against the usual ones, and the usual course of the current as far as `placeOf` tells. */
 function timed(times: number, placeOf: (at: number) => number = (at) => at): Change {
@@ -98,4 +101,20 @@ test('once said it goes on over a stroke that is odd besides, and ends with the 
   });
   const strokes = contextsAfterLearning(6, (i) => (i === 5 ? {} : { all: i === 4 ? odd : timed(1.25) }));
   expect(rates(strokes).map((rate) => rate !== null)).toEqual([false, false, false, true, true, false]);
+});
+
+test('strokes that take a fifth longer on a supply that nobody recorded, whose stall fell by less, are no clock', () => {
+  const weak = { from: 40, until: 44 };
+  const events = strokeEvents(60, ONE_MOTOR, 3, () => ({ volts: null, ambientC: null })).map((event, i) =>
+    i < weak.from || i >= weak.until
+      ? event
+      : changed(event, {
+          all: ({ durationS, inrushAmps, endStopAmps }) => ({
+            durationS: 1.21 * durationS,
+            inrushAmps: 0.92 * inrushAmps,
+            endStopAmps: 0.92 * (endStopAmps ?? 0),
+          }),
+        }),
+  );
+  expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
 });

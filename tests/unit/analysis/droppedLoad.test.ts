@@ -135,3 +135,13 @@ test('a load that was lost is not over because a slower logger no longer reads t
   const { warnings } = foldAll(ONE_MOTOR, events);
   expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([['dropped-load', null]]);
 });
+
+test('a side that carries less, as is said of the other, has not lost its load for drawing half of it', () => {
+  const events = strokeEvents(STROKES + 20, ROOM, 3, (i) => {
+    if (i < FAULT_FROM) return {};
+    return { factors: i < FAULT_FROM + 8 ? [1.35, 0.62] : [1.45, 0.5] };
+  });
+  expect(foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side])).toEqual([
+    ['uneven-sides', 'front'],
+  ]);
+});

@@ -5,7 +5,7 @@ import { Random } from '../../../server/demo/simulator/random.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
-import { strokeEvents } from './support/strokeEvents.ts';
+import { directionOf, strokeEvents } from './support/strokeEvents.ts';
 
 const LEARNT = 40;
 
@@ -163,4 +163,12 @@ test('strokes that were broken off and taken up again quicken nothing: one side 
   });
   const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
   expect(said).toContainEqual(['sensor-doubt', 'front']);
+});
+
+test('what one direction alone reads less is no scale', () => {
+  const eased = scaled({ running: 0.65, stall: 0.65 });
+  const events = strokeEvents(LEARNT + 12, ROOM, 11).map((event, index) =>
+    index < LEARNT || directionOf(index) === 'extend' ? event : changed(event, { front: eased }),
+  );
+  expect(foldAll(ROOM, events).warnings.map(({ kind }) => kind)).not.toContain('sensor-doubt');
 });
