@@ -70,7 +70,7 @@ export const uploadWords = {
     samples: 'Samples',
     direction: 'Direction',
     directionOf: (n: number) => `Direction of stroke ${n}`,
-    notTold: 'Cannot be told, choose',
+    notTold: 'Please choose',
     directionMissing: (n: number) => `Stroke ${n}: the sign of the current does not tell the direction.`,
     problems: 'What stands in the way',
     ready: 'Nothing stands in the way.',
