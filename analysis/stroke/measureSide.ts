@@ -2,12 +2,11 @@ import type { SideMeasures } from '../measures.ts';
 import { medianInPlace } from '../statistics/median.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
 import type { Direction, SupplyTrace } from '../trace.ts';
-import type { Activity } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { ownWaits } from './ownWaits.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
-import type { RestLevel } from './restLevel.ts';
+import type { ActiveSide } from './readSides.ts';
 import type { SideSignal } from './sideSignal.ts';
 import { excursions } from './spikes.ts';
 import { interpolate, travelPosition } from './travelPosition.ts';
@@ -20,12 +19,8 @@ const SETTLED_PART = 1.1;
 /** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
 const LETTING_GO_S = 0.15;
 
-export interface SideToMeasure {
-  readonly signal: SideSignal;
-  readonly rest: RestLevel;
-  /** Less the offset; one per sample of the signal. */
-  readonly amps: Float64Array;
-  readonly active: Activity;
+export interface SideToMeasure extends ActiveSide {
+  /** When the whole room stood still. */
   readonly pauses: readonly Interval[];
   readonly supply: SupplyTrace | null;
   readonly direction: Direction;
@@ -48,8 +43,8 @@ export interface PlacedSide {
 
 /** Null where too little of it is running current (fewer than 5 samples). */
 export function placeSide(side: SideToMeasure): PlacedSide | null {
-  const { signal, rest, amps, active, pauses, supply, direction } = side;
-  const phases = findPhases(signal, amps, rest.offsetAmps ?? 0, active, pauses);
+  const { signal, amps, pauses, supply, direction } = side;
+  const phases = findPhases(side, pauses);
   const include = runningSamples(signal, amps, phases);
   let running = pick(amps, include);
   let levels = levelsOf(running);

@@ -34,6 +34,7 @@ const MOST_MISSED = 0.3;
 export interface ActiveSide {
   readonly signal: SideSignal;
   readonly rest: RestLevel;
+  /** Less the offset; one per sample of the signal. */
   readonly amps: Float64Array;
   readonly active: Activity;
 }
