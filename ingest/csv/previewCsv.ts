@@ -40,7 +40,8 @@ export interface PreviewedLine {
 
 /** What would be made of a CSV if it were sent so. */
 export interface CsvPreview {
-  readonly delimiter: string;
+  /** What parts the columns; null: there is one. */
+  readonly delimiter: string | null;
   readonly columns: readonly PreviewedColumn[];
   readonly rows: number;
   readonly startedAtMs: number | null;

@@ -6,6 +6,8 @@ const MOST_LINES = 2_000_000;
 /** With quotes the library reads it, at a twentieth of the speed: a request must not hold up the others. */
 const MOST_QUOTED_LINES = 200_000;
 const DELIMITERS = ['\t', ';', ','] as const;
+/** Where the first line is one field alone nothing parts fields, and a comma further down stands before decimals. */
+const OF_ONE_COLUMN = ';';
 const LINE_FEED = 10;
 const RETURN = 13;
 
@@ -13,7 +15,7 @@ type TakeRecord = (cells: readonly string[], line: number) => void;
 
 /**
  * Gives the records of CSV (RFC 4180) one by one, with the line that each ends on. Tab, semicolon and comma part the
- * fields: the first of these in the first line. Lines may end in LF or CR alone, a byte-order mark is passed over, and
+ * fields: the first of these in the first line; where none is there, it is one column. Lines may end in LF or CR alone, a byte-order mark is passed over, and
  * empty lines are. Throws `DecodeError` with the line.
  */
 export function eachRecord(text: string, take: TakeRecord): void {
@@ -41,7 +43,7 @@ function checkLines(text: string, most: number): void {
 
 /** Without quotes a line is a record, and a delimiter parts fields wherever it stands. */
 function eachPlainRecord(text: string, take: TakeRecord): void {
-  const delimiter = delimiterOf(text);
+  const delimiter = delimiterOf(text) ?? OF_ONE_COLUMN;
   let fields = 0;
   let line = 0;
   for (let from = 0; from < text.length; ) {
@@ -61,7 +63,7 @@ function eachPlainRecord(text: string, take: TakeRecord): void {
 function eachQuotedRecord(text: string, take: TakeRecord): void {
   try {
     parse(text, {
-      delimiter: delimiterOf(text),
+      delimiter: delimiterOf(text) ?? OF_ONE_COLUMN,
       record_delimiter: ['\r\n', '\n', '\r'],
       skip_empty_lines: true,
       max_record_size: LONGEST_LINE,
@@ -81,10 +83,11 @@ function ragged(line: number): DecodeError {
   return atLine(line, null, 'It has not as many fields as the lines before it.');
 }
 
-export function delimiterOf(text: string): string {
+/** What parts the fields by the first line; null where that is one field. */
+export function delimiterOf(text: string): string | null {
   const firstLine = /^[^\r\n]*/.exec(text)?.[0] ?? '';
   const plain = firstLine.slice(0, LONGEST_LINE).replaceAll(/"[^"]*"/g, '');
-  return DELIMITERS.find((delimiter) => plain.includes(delimiter)) ?? ',';
+  return DELIMITERS.find((delimiter) => plain.includes(delimiter)) ?? null;
 }
 
 /** `column` counts from 1, as a spreadsheet does; null for the whole line. */

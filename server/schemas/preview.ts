@@ -9,7 +9,8 @@ export const StrokesPreview = z
   .object({
     /** For `POST /api/v1/strokes?key=`: the same for the same file read in the same way. */
     key: z.string(),
-    delimiter: z.string(),
+    /** What parts the columns; null: there is one. */
+    delimiter: z.string().nullable(),
     /** What each column is taken for; `kind/side/unit` is how `columns=` says it. */
     columns: z.array(
       z.object({

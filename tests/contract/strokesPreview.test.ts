@@ -43,6 +43,18 @@ function outAndBack(title = 't (s);Ch1;Ch2;U [V]'): string {
 }
 const COLUMNS = 'time/s,side/front/A,side/rear/A,supply/V';
 
+test('a column of decimal commas alone is one column', async () => {
+  const [, ...rows] = outAndBack().split('\r\n');
+  const column = ['A', ...rows.map((row) => row.split(';')[1])].join('\r\n');
+  const { status, body, text } = await ask(column, { rateHz: '10', columns: 'side/front/A' });
+  expect(status, text).toBe(200);
+  expect(body).toMatchObject({ delimiter: null, rows: rows.length });
+  expect(body.strokes.map(({ direction }: { direction: string }) => direction)).toEqual([
+    'extend',
+    'retract',
+  ]);
+});
+
 test('tells each column, where it is cut, and what is missing, and stores nothing', async () => {
   const before = await countStrokes(service);
   const { status, body, text } = await ask(outAndBack());

@@ -23,12 +23,12 @@ export function RecordingChart({ preview, room }: { readonly preview: StrokesPre
     [preview, room],
   );
   const lastS = Math.max(0, ...sides.map((line) => line.seconds[line.seconds.length - 1] ?? 0));
-  const parted = say.delimiters[delimiter] ?? delimiter;
+  const columns = delimiter === null ? say.oneColumn : say.partedBy(say.delimiters[delimiter] ?? delimiter);
   return (
     <Chart
       level={2}
       title={say.picture}
-      summary={say.summary(strokes.length, seconds(lastS), plainCount(rows), parted)}
+      summary={say.summary(strokes.length, seconds(lastS), plainCount(rows), columns)}
       keys={
         <>
           {sides.map(({ name }, i) => (

@@ -25,8 +25,10 @@ export const uploadWords = {
     converted:
       'The letters of this file are written in an older way. Check that the titles below read as they should.',
     found: 'What was found',
-    summary: (strokes: number, seconds: string, rows: string, delimiter: string) =>
-      `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, columns parted by ${delimiter}.`,
+    summary: (strokes: number, seconds: string, rows: string, columns: string) =>
+      `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, ${columns}.`,
+    oneColumn: 'one column',
+    partedBy: (delimiter: string) => `columns parted by ${delimiter}`,
     delimiters: { ',': 'commas', ';': 'semicolons', '\t': 'tabs' } as Readonly<Record<string, string>>,
     picture: 'The recording and its strokes',
     pictureAxis: 'Seconds from the first row; each stroke is shaded and numbered',
