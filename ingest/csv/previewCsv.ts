@@ -158,13 +158,10 @@ function firstRecords(text: string, count: number): string[][] {
   const records: string[][] = [];
   const lines = text.slice(0, FIRST_CHARACTERS).split(/\r\n|\r|\n/);
   const few = lines.filter((line) => line.trim() !== '').slice(0, count);
-  for (const line of few) {
-    try {
-      eachRecord(line, (cells) => void records.push([...cells]));
-    } catch (error) {
-      if (!(error instanceof DecodeError) || records.length === 0) throw error;
-      return records;
-    }
+  try {
+    eachRecord(few.join('\n'), (cells) => void records.push([...cells]));
+  } catch (error) {
+    if (!(error instanceof DecodeError) || records.length === 0) throw error;
   }
   return records;
 }

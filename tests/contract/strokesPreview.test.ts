@@ -49,6 +49,7 @@ test('a column of decimal commas alone is one column', async () => {
   const { status, body, text } = await ask(column, { rateHz: '10', columns: 'side/front/A' });
   expect(status, text).toBe(200);
   expect(body).toMatchObject({ delimiter: null, rows: rows.length });
+  expect(body.columns[0].examples).toEqual(['0,02', '0,02', '0,02']);
   expect(body.strokes.map(({ direction }: { direction: string }) => direction)).toEqual([
     'extend',
     'retract',
