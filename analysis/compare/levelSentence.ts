@@ -1,5 +1,6 @@
+import { nameSide } from '../findings/names.ts';
 import type { ComparedGroup, MeasureShift } from './compared.ts';
-import { doingWords, sideWords } from './compareWords.ts';
+import { doingWords } from './doingWords.ts';
 
 /** A running current's shift that could be told, before in amperes. */
 export interface ToldShift {
@@ -38,7 +39,7 @@ export function levelSentence(shifts: readonly ToldShift[], sides: readonly stri
       // A change that is sure is not told as nothing: its nearer end may still round to it.
       const between =
         percent(near) === '0 %' ? `up to ${percent(far)}` : `between ${percent(near)} and ${percent(far)}`;
-      const who = sideWords(group.side, sides);
+      const who = nameSide(group.side, sides);
       return `${doingWords(group.direction)}, ${who} draws ${percent(shift)} ${less} than before (${between} ${less})`;
     });
   return sentences.length === 0 ? null : sentences.join('; ');

@@ -1,5 +1,6 @@
+import { nameSide } from '../findings/names.ts';
 import type { ChangedPlace } from './changedPlaces.ts';
-import { doingWords, sideWords } from './compareWords.ts';
+import { doingWords } from './doingWords.ts';
 
 /** As many as can be heard in one sentence. */
 const MOST_PLACES = 2;
@@ -11,7 +12,7 @@ export function placesSentence(places: readonly ChangedPlace[], sides: readonly 
   const texts = told.map(({ side, directions, from, to, shiftAmps }) => {
     const where = `between ${wholePercent(from)} and ${wholePercent(to)} of the way out`;
     const change = `${ampsText(shiftAmps)} ${shiftAmps < 0 ? 'less' : 'more'} than before`;
-    return `${where}, ${sideWords(side, sides)} draws ${change}, ${directions.map(doingWords).join(' and ')}`;
+    return `${where}, ${nameSide(side, sides)} draws ${change}, ${directions.map(doingWords).join(' and ')}`;
   });
   const others = places.length - told.length;
   const more = others === 0 ? '' : `, and ${others} more ${others === 1 ? 'place' : 'places'} changed`;

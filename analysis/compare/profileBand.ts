@@ -1,11 +1,10 @@
 import { PROFILE_BINS } from '../measures.ts';
-
-type Profile = readonly (number | null)[];
+import type { Profile } from './relativeProfile.ts';
 
 /** Mean of the profiles in each bin; null where none has a sample. */
 export function meanProfile(profiles: readonly Profile[]): (number | null)[] {
   return Array.from({ length: PROFILE_BINS }, (_, bin) => {
-    const values = profiles.map((profile) => profile[bin]).filter((value): value is number => value !== null);
+    const values = profiles.map((profile) => profile[bin]).filter((value) => value !== null);
     return values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : null;
   });
 }

@@ -13,7 +13,7 @@ export function relativeProfile(profile: Profile): Profile {
 }
 
 /** Median along the travel, amperes; 0 where nothing was measured. */
-export function levelOf(profile: Profile): number {
+function levelOf(profile: Profile): number {
   const known = profile.filter((amps) => amps !== null);
   return known.length === 0 ? 0 : median(known);
 }
