@@ -12,6 +12,8 @@ const FEWEST = 3;
 const FORGOTTEN = 6;
 /** A rate that is wrong by less shows in nothing; all strokes are off by the same. */
 const LEAST = 0.17;
+/** A stroke that takes so much less, natural logarithm, may have ended early. */
+const SHORTER = -LEAST / 2;
 const ALIKE = 0.06;
 /** A clock that stood still loses as many seconds of a quick stroke as of a slow one: a larger part of its time. */
 const ALIKE_PART = 0.25;
@@ -44,8 +46,7 @@ export function rateChange(context: FindingContext): number | null {
   // One side that works harder slows them all.
   const told = byRate || timed.every(({ isOther }) => !isOther) ? raw : 0;
   const own = clock[context.direction];
-  const isComplete = !lacksStop(context) && holdsBothEnds(context, Math.exp(told));
-  const whole = told > -LEAST / 2 || byRate || isComplete;
+  const whole = told > SHORTER || byRate || isComplete(context, told);
   own.push({ longer: told, whole });
   if (own.length > LATEST) own.shift();
   const shared = sharedBy(context);
@@ -53,6 +54,11 @@ export function rateChange(context: FindingContext): number | null {
   clock.usualRun = goesOn ? 0 : clock.usualRun + 1;
   clock.said = shared ?? (clock.usualRun < FORGOTTEN ? clock.said : null);
   return goesOn ? clock.said : null;
+}
+
+/** Whether a stroke that seems to take less went all the way: only where it does, its course is looked through. */
+function isComplete(context: FindingContext, told: number): boolean {
+  return !lacksStop(context) && holdsBothEnds(context, Math.exp(told));
 }
 
 /** Whether a stroke did not come to the stop that this direction comes to as a rule: no clock takes that away. */
