@@ -1,6 +1,5 @@
 import { median } from '../statistics/median.ts';
-import { HIGH_PART, isLong, type Rest } from './rests.ts';
-import type { SideSignal } from './sideSignal.ts';
+import { HIGH_PART, isLong, type Rest, type RestSearch } from './rests.ts';
 
 /** A motor that starts again after a pause draws at least so many times its running current, and falls back from it. */
 const START_TIMES = 1.8;
@@ -12,19 +11,14 @@ const SHORTEST_PAUSE_REST_S = 0.4;
  * The readings of the longest pause within the stroke: a stretch below the threshold that ends in a start. A side that
  * lost its load for a while ends it without one, and a motor that runs lightly up to its stop stalls there for good.
  */
-export function pauseRest(
-  signal: SideSignal,
-  smooth: Float64Array,
-  threshold: number,
-  rough: number,
-): Rest | null {
+export function pauseRest(search: RestSearch): Rest | null {
+  const { signal, smooth, threshold, rough } = search;
   let longest: Rest | null = null;
   for (let i = 0; i < smooth.length; i++) {
     if (smooth[i] >= threshold) continue;
     const from = i;
     while (i < smooth.length && smooth[i] < threshold) i++;
-    const within = i + Math.ceil(START_WITHIN_S / signal.stepS);
-    const starts = startsAt(signal, smooth, i, within, rough);
+    const starts = startsAt(search, i);
     // What lies next to the motion may hold part of it.
     const pause = signal.amps.subarray(from + 1, i - 1);
     const plausible = pause.length > 0 && median(pause) < HIGH_PART * (rough - median(pause));
@@ -35,13 +29,9 @@ export function pauseRest(
   return longest;
 }
 
-function startsAt(
-  signal: SideSignal,
-  smooth: Float64Array,
-  from: number,
-  to: number,
-  rough: number,
-): boolean {
+/** Whether the motor starts at this sample, and runs after it. */
+function startsAt({ signal, smooth, rough }: RestSearch, from: number): boolean {
+  const to = from + Math.ceil(START_WITHIN_S / signal.stepS);
   let peak = 0;
   let peakAt = from;
   for (let i = from; i < Math.min(to, smooth.length); i++) {

@@ -2,7 +2,7 @@ import { median, medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import { steadyRest } from './edgeRest.ts';
+import { edgeRest } from './edgeRest.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { withShortRest } from './longRest.ts';
 import { pauseRest } from './pauseRest.ts';
@@ -14,6 +14,7 @@ import {
   MOST_REST_TIMES,
   NO_REST,
   type Rest,
+  type RestSearch,
   SHORTEST_REST_S,
 } from './rests.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
@@ -108,8 +109,10 @@ function restOf(
   otherStood: Interval | null,
 ): { rough: number; found: Rest } {
   const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
-  const at = ({ threshold, rough }: Levels): Rest | null =>
-    steadyRest(signal, smooth, threshold, rough) ?? pauseRest(signal, smooth, threshold, rough);
+  const at = (levels: Levels): Rest | null => {
+    const search = { signal, smooth, ...levels };
+    return edgeRest(search) ?? pauseRest(search);
+  };
   const first = at(whole);
   const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
   if (isMost && (!isFlat(first.rest) || beginsLower(signal, first.rest))) {
@@ -134,11 +137,7 @@ function beginsLower({ stepS }: SideSignal, rest: Float64Array): boolean {
   return lower > Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest));
 }
 
-interface Levels {
-  /** Below it lies what may be rest. */
-  readonly threshold: number;
-  readonly rough: number;
-}
+type Levels = Pick<RestSearch, 'threshold' | 'rough'>;
 
 function levelsOf(values: Float64Array): Levels {
   const ranked = values.slice();

@@ -9,8 +9,21 @@ export interface Rest {
   readonly stood: Interval | null;
 }
 
+/** A record in which a rest is looked for. */
+export interface RestSearch {
+  readonly signal: SideSignal;
+  /** The signal's moving median, amperes. */
+  readonly smooth: Float64Array;
+  /** What a rest stays below once smoothed, amperes. */
+  readonly threshold: number;
+  /** The typical current above that, amperes, the offset still in. */
+  readonly rough: number;
+}
+
+/** No readings of any rest. */
 export const NO_REST: Rest = { rest: new Float64Array(0), stood: null };
 
+/** Nothing shorter is a rest. */
 export const SHORTEST_REST_S = 0.15;
 const FEWEST_REST_SAMPLES = 4;
 /**
