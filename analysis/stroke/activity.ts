@@ -7,6 +7,12 @@ export interface Activity extends Interval {
   readonly rests: readonly Interval[];
 }
 
+/** The median of w samples is so many times one sample's deviation over sqrt(w) noisy (J. F. Kenney, E. S. Keeping, 1962). */
+const MEDIAN_NOISE = 1.25;
+/** What stands clear of that by so many deviations is drive, and of the running level by this part, amperes at the least. */
+const CLEAR_SIGMAS = 4;
+const CLEAR_PART = 0.06;
+const CLEAR_AMPS = 0.02;
 /** A rest shorter than this is a dip of the load, not a released button. */
 const SHORTEST_PAUSE_S = 0.25;
 
@@ -21,10 +27,14 @@ export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   const half = halfWindow(signal, SMOOTHING_S);
   const { smooth } = rest;
   const n = smooth.length;
-  // The median of w samples is about 1.25 / sqrt(w) as noisy as one (Kenney and Keeping, 1962).
   const above = (samples: number) => {
-    const smoothNoise = (1.25 * rest.noiseAmps) / Math.sqrt(samples);
-    const clear = Math.max(4 * smoothNoise, 0.06 * rest.activeAmps, rest.stepAmps, 0.02);
+    const smoothNoise = (MEDIAN_NOISE * rest.noiseAmps) / Math.sqrt(samples);
+    const clear = Math.max(
+      CLEAR_SIGMAS * smoothNoise,
+      CLEAR_PART * rest.activeAmps,
+      rest.stepAmps,
+      CLEAR_AMPS,
+    );
     return clear + (rest.offsetAmps ?? 0);
   };
   // Towards either end of the record the median is one of fewer samples.

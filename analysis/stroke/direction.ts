@@ -20,11 +20,17 @@ export function directionBySign(
   return signs[0] > 0 ? room.positiveDirection : other;
 }
 
+/** What is driven lies beyond this part of the largest reading about the rest. */
+const STRONG_PART = 0.3;
 /** A sensor's rest cannot be further from zero than this part of the largest reading, or it is no rest. */
 const MOST_REST_PART = 0.5;
 /** No zero that is worth reading lies further off, amperes, than the running current beside it. */
 const HIGH_REST_AMPS = 2.5;
 const EDGE_PART = 0.01;
+const FEWEST_AT_EDGE = 3;
+/** Both edges agree within this part of the largest reading, in a record of so many edges at least. */
+const AGREEING_PART = 0.1;
+const FEWEST_EDGES = 4;
 /** Edges this close to the usual level, as a part of it, are the running motor. */
 const RUNNING_PART = 0.3;
 const USUAL_STRIDE = 8;
@@ -36,7 +42,7 @@ export function signOf(amps: Float64Array): 1 | -1 | 0 {
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value - rest));
   // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
-  const reach = 0.3 * largest;
+  const reach = STRONG_PART * largest;
   let more = 0;
   let above = Number.POSITIVE_INFINITY;
   let below = Number.NEGATIVE_INFINITY;
@@ -58,12 +64,12 @@ export function signOf(amps: Float64Array): 1 | -1 | 0 {
 
 /** What the sensor reads at both edges of the record, where they agree and can be a rest; else 0. */
 function restOf(read: Float64Array): number {
-  const count = Math.max(3, Math.round(EDGE_PART * read.length));
-  if (read.length < 4 * count) return 0;
+  const count = Math.max(FEWEST_AT_EDGE, Math.round(EDGE_PART * read.length));
+  if (read.length < FEWEST_EDGES * count) return 0;
   const [head, tail] = [median(read.subarray(0, count)), median(read.subarray(-count))];
   let largest = 0;
   for (const value of read) largest = Math.max(largest, Math.abs(value));
-  const agree = Math.abs(head - tail) <= 0.1 * largest;
+  const agree = Math.abs(head - tail) <= AGREEING_PART * largest;
   const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
   const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(HIGH_REST_AMPS, MOST_REST_PART * largest);
   const rest = (head + tail) / 2;

@@ -23,6 +23,15 @@ const GAP_PART = 0.08;
 const CROWDED_SAMPLES = 8;
 /** A record that never reads above this multiple of its running current though a motor started was cut off. */
 const CLIPPED_PART = 1.6;
+/** So many of the highest readings are the same where it is cut so low; of a start and a stall, so many altogether and of either. */
+const FEWEST_SAME = 5;
+const SAME_AT_BOTH = { all: 6, starting: 2, stopping: 3 };
+/** Readings are the same within this part of them, and so many amperes: what is left is how numbers are kept. */
+const SAME_PART = 1e-6;
+const SAME_AMPS = 1e-9;
+/** A start is looked for from so long before the first current to so long after it, seconds, and a stall at the last so long. */
+const START_S = { before: 0.3, after: 0.6 };
+const STOP_S = 1.5;
 /** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
 const MOST_OF_CREST = 2.5;
 const CREST_STEPS = 3;
@@ -74,25 +83,32 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
   const { timesS, peakAmps } = signal;
   let highest = -Infinity;
   for (const value of peakAmps) if (value > highest) highest = value;
-  const same = highest - 1e-6 * Math.abs(highest) - 1e-9;
+  const same = lowestSame(highest);
   let starting = 0;
   let stopping = 0;
   let all = 0;
   for (let i = 0; i < peakAmps.length; i++) {
     if (peakAmps[i] < same) continue;
     all++;
-    if (timesS[i] >= startS - 0.3 && timesS[i] <= Math.max(inrushEndS, startS + 0.6)) starting++;
-    if (timesS[i] >= endS - 1.5) stopping++;
+    if (timesS[i] >= startS - START_S.before && timesS[i] <= Math.max(inrushEndS, startS + START_S.after))
+      starting++;
+    if (timesS[i] >= endS - STOP_S) stopping++;
   }
   const times = (highest - offsetAmps) / measured.runningAmps;
   const low =
-    all >= 5 &&
+    all >= FEWEST_SAME &&
     ((times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same)));
-  const atStopToo = all >= 6 && starting >= 2 && stopping >= 3;
+  const atStopToo =
+    all >= SAME_AT_BOTH.all && starting >= SAME_AT_BOTH.starting && stopping >= SAME_AT_BOTH.stopping;
   if (!low && !atStopToo) return false;
   return (
     !isCrest(peakAmps, same, all, measured.runningAmpsP90 + offsetAmps) && !flickers(peakAmps, same, all)
   );
+}
+
+/** The least that counts as the same reading, amperes. */
+function lowestSame(amps: number): number {
+  return amps - SAME_PART * Math.abs(amps) - SAME_AMPS;
 }
 
 /**
@@ -101,7 +117,7 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
  * any amount.
  */
 function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
-  const step = nextBelow(peakAmps, same) - 1e-6 * same;
+  const step = nextBelow(peakAmps, same) - SAME_PART * same;
   let dips = 0;
   for (let i = 1; i + 1 < peakAmps.length; i++) {
     const isDip = peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same;
@@ -145,7 +161,7 @@ function isFlatAbove(peakAmps: Float64Array, same: number): boolean {
 function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
   const next = nextBelow(peakAmps, same);
   if (same - CREST_STEPS * (same - next) <= running) return false;
-  const step = next - 1e-6 * Math.abs(next) - 1e-9;
+  const step = lowestSame(next);
   let below = 0;
   for (const value of peakAmps) if (value >= step && value < same) below++;
   return count <= MOST_OF_CREST * below;

@@ -1,9 +1,10 @@
 import { firstAtOrAfter, type Interval } from './interval.ts';
-import type { RestLevel } from './restLevel.ts';
-import type { SideSignal } from './sideSignal.ts';
+import type { ActiveSide } from './readSides.ts';
 
 /** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
 const OFF_PART = 0.06;
+/** The sensor's noise stays below so many of its deviations. */
+const NOISE_SIGMAS = 4;
 /** Shorter than this is a missed sample or a brush that bounced, after which no start follows. */
 const SHORTEST_S = 0.01;
 /** A start follows at once, also a soft one, and stands so many times the running level high. */
@@ -13,16 +14,14 @@ const LEAST_START = 1.3;
 /**
  * When one side alone was switched off on its way and started anew: controllers that keep two motors in step let the one
  * that is ahead wait. Its new start is no jolt of the load. `within`: the running part of the side; `level`: its running
- * current, amperes; `amps`: less the offset.
+ * current, amperes.
  */
 export function ownWaits(
-  { timesS, stepS }: Pick<SideSignal, 'timesS' | 'stepS'>,
-  amps: Float64Array,
-  { noiseAmps, stepAmps }: Pick<RestLevel, 'noiseAmps' | 'stepAmps'>,
+  { signal: { timesS, stepS }, rest: { noiseAmps, stepAmps }, amps }: ActiveSide,
   within: Interval,
   level: number,
 ): Interval[] {
-  const off = Math.max(OFF_PART * level, 4 * noiseAmps, stepAmps);
+  const off = Math.max(OFF_PART * level, NOISE_SIGMAS * noiseAmps, stepAmps);
   if (off > level / 2) return [];
   const end = firstAtOrAfter(timesS, within.toS);
   const waits: Interval[] = [];

@@ -3,11 +3,12 @@ import { quantile } from '../statistics/quantile.ts';
 import { type Activity, commonRests } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { outsideOf } from './outsideOf.ts';
-import type { SideSignal } from './sideSignal.ts';
+import type { ActiveSide } from './readSides.ts';
 
 /** So much before the switch was let go shows whether the motor stalled, seconds. */
 const LAST_S = 0.4;
-/** A stall draws at least so many times the running current. */
+/** The level that most of them stay below is the stall's: it draws at least so many times the running current. */
+const STALL_QUANTILE = 0.75;
 const LEAST_STALL = 1.6;
 /** A motor that stands draws at least this part of the stall before; one that is driven at all, this part. */
 const STILL_STALLED = 0.75;
@@ -15,18 +16,13 @@ const DRIVEN = 0.1;
 /** What a seal, rope or play gave back is taken up again before the motor stalls, seconds of each press. A guess, no source. */
 const TAKING_UP_S = 0.6;
 
-interface DrivenSide {
-  readonly signal: SideSignal;
-  /** Less the offset, amperes. */
-  readonly amps: Float64Array;
-  readonly active: Activity;
-}
+type PressedSide = Pick<ActiveSide, 'signal' | 'amps' | 'active'>;
 
 /**
  * The sides without what was drawn after the room had met its stop: whoever wants to be sure presses once more, and the motors
  * stall at once. The stroke was over when they stalled first.
  */
-export function withoutPressesAtStop<Side extends DrivenSide>(sides: readonly Side[]): Side[] {
+export function withoutPressesAtStop<Side extends PressedSide>(sides: readonly Side[]): Side[] {
   const rests = commonRests(sides.map(({ active }) => active));
   const met = rests.find((rest, i) =>
     sides.every((side) => onlyStallsAfter(side, rest, TAKING_UP_S * (rests.length - i))),
@@ -42,7 +38,7 @@ function ownRest({ rests }: Activity, common: Interval): Interval {
 
 /** `turningS`: so long the motor may still have turned. */
 function onlyStallsAfter(
-  { signal: { timesS, stepS }, amps, active }: DrivenSide,
+  { signal: { timesS, stepS }, amps, active }: PressedSide,
   common: Interval,
   turningS: number,
 ): boolean {
@@ -51,7 +47,7 @@ function onlyStallsAfter(
     amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
   const last = between(rest.fromS - LAST_S, rest.fromS);
   if (last.length === 0) return false;
-  const stall = quantile(last, 0.75);
+  const stall = quantile(last, STALL_QUANTILE);
   // A start over slack rope draws next to nothing for a while, which is no stall: it is held against all of the stroke.
   const drivenTo = (toS: number) =>
     median(outsideOf(timesS, amps, { fromS: active.fromS, toS }, active.rests));

@@ -1,11 +1,12 @@
-import { median, medianInPlace } from '../statistics/median.ts';
-import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { median } from '../statistics/median.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
+import { drivenLevel, medianAbove } from './drivenLevel.ts';
 import { edgeRest } from './edgeRest.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { withShortRest } from './longRest.ts';
 import { pauseRest } from './pauseRest.ts';
+import { flickerStep, restCentre } from './restCentre.ts';
 import {
   differenceNoise,
   isFlat,
@@ -21,6 +22,8 @@ import { halfWindow, type SideSignal } from './sideSignal.ts';
 
 /** Windows of this length even out noise and leave every phase of a stroke standing. */
 export const SMOOTHING_S = 0.2;
+/** Fewer readings of a rest do not tell the noise. */
+const FEWEST_FOR_NOISE = 8;
 
 export interface RestLevel {
   /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
@@ -64,39 +67,10 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
     };
   }
   const stepAmps = flickerStep(rest);
-  const { mean, deviation } = centreOf(rest, rough - median(rest), stepAmps);
-  const noiseAmps = rest.length >= 8 ? deviation : differenceNoise(signal.amps);
+  const { mean, deviation } = restCentre(rest, rough - median(rest), stepAmps);
+  const noiseAmps = rest.length >= FEWEST_FOR_NOISE ? deviation : differenceNoise(signal.amps);
   const activeAmps = drivenLevel(smooth, mean, rough - mean, noiseAmps);
   return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps, smooth };
-}
-
-/** A motor that turns without load draws no less of its stall than this; and so many times the noise, or nothing is told. */
-const LEAST_OF_STALL = 0.03;
-const LEAST_NOISES = 6;
-/** What most of the drive draws is this small a part of the typical level only where that is the stall's. */
-const LIGHT_PART = 0.25;
-
-/**
- * What the motor draws for most of its drive. Where it lost its load, or runs as lightly as none, and then stalls for long, the
- * typical level is the stall's, below which all of the drive looks like rest. `high`: that level less the offset, amperes.
- */
-function drivenLevel(smooth: Float64Array, offset: number, high: number, noiseAmps: number): number {
-  const least = Math.max(LEAST_OF_STALL * high, LEAST_NOISES * noiseAmps);
-  if (least > LIGHT_PART * high || !areMostBetween(smooth, offset + least, offset + LIGHT_PART * high))
-    return high;
-  const level = medianAbove(smooth, offset + least) - offset;
-  return level < LIGHT_PART * high ? level : high;
-}
-
-/** Whether at least half of the values above `low` are not above `high`: only then their median can be so low. */
-function areMostBetween(values: Float64Array, low: number, high: number): boolean {
-  let between = 0;
-  let above = 0;
-  for (let i = 0; i < values.length; i++) {
-    if (values[i] > high) above++;
-    else if (values[i] > low) between++;
-  }
-  return between > 0 && between >= above;
 }
 
 /**
@@ -137,14 +111,20 @@ function beginsLower({ stepS }: SideSignal, rest: Float64Array): boolean {
   return lower > Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest));
 }
 
+/** What lies lowest and highest in a record, as quantiles: single samples may lie anywhere. */
+const LOWEST = 0.02;
+const HIGHEST = 0.9;
+/** From the one to the other, this part of the way up begins what may be drive. */
+const DRIVE_PART = 0.3;
+
 type Levels = Pick<RestSearch, 'threshold' | 'rough'>;
 
 function levelsOf(values: Float64Array): Levels {
   const ranked = values.slice();
-  const high = quantileInPlace(ranked, 0.9);
-  const low = quantileInPlace(ranked, 0.02);
-  const rough = medianAbove(values, low + 0.3 * (high - low));
-  return { threshold: low + 0.3 * (rough - low), rough };
+  const high = quantileInPlace(ranked, HIGHEST);
+  const low = quantileInPlace(ranked, LOWEST);
+  const rough = medianAbove(values, low + DRIVE_PART * (high - low));
+  return { threshold: low + DRIVE_PART * (rough - low), rough };
 }
 
 /** What a side read while another one stood; null where that is no rest of this one. */
@@ -154,46 +134,4 @@ function restThen(signal: SideSignal, stood: Interval | null, rough: number): Re
   const rest = signal.amps.subarray(from, firstAtOrAfter(signal.timesS, stood.toS));
   const plausible = rest.length > 0 && median(rest) < MOST_REST_TIMES * (rough - median(rest));
   return plausible && isLong(signal, rest, SHORTEST_REST_S) ? { rest, stood: null } : null;
-}
-
-/**
- * Mean and standard deviation of the rest without its outliers: a coarse sensor flickers between two readings, of
- * which a median would take one and a median deviation see nothing.
- */
-function centreOf(
-  rest: Float64Array,
-  activeAmps: number,
-  stepAmps: number,
-): { mean: number; deviation: number } {
-  const middle = median(rest);
-  const reach = Math.max(5 * medianAbsoluteDeviation(rest), 0.1 * activeAmps, ONE_STEP * stepAmps);
-  const kept = rest.filter((value) => Math.abs(value - middle) <= reach);
-  const mean = kept.reduce((sum, value) => sum + value, 0) / kept.length;
-  const squares = kept.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  return { mean, deviation: Math.sqrt(squares / Math.max(1, kept.length - 1)) };
-}
-
-const ONE_STEP = 1.01;
-/** A reading that a sensor flickers to comes so often: what comes seldom is an outlier, or the foot of a start. */
-const FLICKER_PART = 0.05;
-const FEWEST_FLICKERS = 3;
-
-/** From the usual reading of a rest to the next one that comes often; 0 where there is none. */
-function flickerStep(rest: Float64Array): number {
-  const middle = median(rest);
-  let step = Infinity;
-  for (const value of rest) if (value !== middle) step = Math.min(step, Math.abs(value - middle));
-  let count = 0;
-  for (const value of rest) {
-    const away = Math.abs(value - middle);
-    if (away > 0 && away < ONE_STEP * step) count++;
-  }
-  return count >= Math.max(FEWEST_FLICKERS, FLICKER_PART * rest.length) ? step : 0;
-}
-
-function medianAbove(values: Float64Array, level: number): number {
-  const above = new Float64Array(values.length);
-  let count = 0;
-  for (let i = 0; i < values.length; i++) if (values[i] > level) above[count++] = values[i];
-  return count > 0 ? medianInPlace(above.subarray(0, count)) : level;
 }

@@ -39,11 +39,12 @@ export const MOST_REST_TIMES = 1.5;
 /** Of readings that differ by so much more than noise does from one to the next, most are no rest. */
 const FLAT_NOISES = 10;
 const FLAT_AMPS = 0.3;
+const MOST_OF_THEM = { low: 0.1, high: 0.9 };
 
 /** Whether readings all lie at one level, as those of a rest do. */
 export function isFlat(rest: Float64Array): boolean {
   const ranked = rest.slice();
-  const range = quantileInPlace(ranked, 0.9) - quantileInPlace(ranked, 0.1);
+  const range = quantileInPlace(ranked, MOST_OF_THEM.high) - quantileInPlace(ranked, MOST_OF_THEM.low);
   return range < FLAT_AMPS || range < FLAT_NOISES * differenceNoise(rest);
 }
 

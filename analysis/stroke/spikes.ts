@@ -11,6 +11,10 @@ const SPIKE_SIGMAS = 6;
 const SPIKE_PART = 0.18;
 const DIP_PART = 0.25;
 const MOST_KEPT = 40;
+/** They are looked for in means over about so long, seconds. */
+const SMOOTHING_S = 0.1;
+/** No sensor, and no motor, is quieter than this part of the running current: a guess, no source. */
+const LEAST_NOISE_PART = 0.005;
 /** A motor's own inertia makes its current take at least two steps of this, seconds, there and back: a guess, no source. */
 const QUICK_S = 0.021;
 
@@ -50,10 +54,10 @@ export function excursions(part: RunningPart): Excursions {
   const residual = new Float64Array(n);
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
-  const half = Math.max(0, Math.round(0.05 / part.signal.stepS));
+  const half = halfWindow(part.signal, SMOOTHING_S, 0);
   const smooth = movingMean(residual, half);
   const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
-  const least = Math.max(sigma, 0.005 * part.runningAmps);
+  const least = Math.max(sigma, LEAST_NOISE_PART * part.runningAmps);
   const spread = drawnInDeviation(residual, roughness);
   // Most strokes have neither, which takes a look and no ranking.
   if (!reaches(smooth, Math.max(SPIKE_SIGMAS * least, SPIKE_PART * part.runningAmps))) {
