@@ -1,3 +1,4 @@
+import type { Evidence } from './evidence.ts';
 import type { Direction } from './trace.ts';
 
 /** The troubles that can be found, one detector each in `findings/`. */
@@ -46,7 +47,7 @@ export interface Warning {
   readonly firstStrokeId: string;
   readonly latestStrokeId: string;
   readonly headline: string;
-  readonly evidence: Readonly<Record<string, string | number | boolean | null>>;
+  readonly evidence: Evidence;
   readonly checks: readonly string[];
   readonly cautions: readonly string[];
 }

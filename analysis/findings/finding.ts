@@ -1,5 +1,6 @@
 import type { Conditions } from '../baseline/conditions.ts';
 import type { Residual } from '../baseline/judge.ts';
+import type { Evidence } from '../evidence.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
@@ -30,7 +31,7 @@ export interface Finding {
   readonly pattern: SpikePattern | null;
   readonly severity: Severity;
   readonly headline: string;
-  readonly evidence: Warning['evidence'];
+  readonly evidence: Evidence;
 }
 
 /**

@@ -1,10 +1,10 @@
 import { asOfTwelveVolts, REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
+import type { Evidence } from '../evidence.ts';
 import type { SideMeasures } from '../measures.ts';
 import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type RoomDescription } from '../trace.ts';
-import type { Warning } from '../warning.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { aboveModel, overModelLimit } from './heavyForModel.ts';
 import type { HeavyMemory } from './heavyMemory.ts';
@@ -84,7 +84,7 @@ function standard(
   context: FindingContext,
   heavy: readonly string[],
   amps: number,
-): { should: string; evidence: Warning['evidence'] } {
+): { should: string; evidence: Evidence } {
   const { ratedAmps } = context.state.room;
   const times = (least: number) => Math.round((100 * amps) / least) / 100;
   if (heavy.every((name) => byModel(context, name))) {

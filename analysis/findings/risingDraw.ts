@@ -50,8 +50,13 @@ const BY_SHORT_TRAVEL = 0.12;
 const BY_LATE_SIDE = 0.4;
 
 /** Whether a side that is late may have caused all of what is said of another's rise. */
-export function lateSideExplains({ evidence }: Warning): boolean {
-  return Number(evidence.risePercent) / 100 <= BY_LATE_SIDE;
+export function lateSideExplains(open: Warning): boolean {
+  return saidPercent(open) / 100 <= BY_LATE_SIDE;
+}
+
+/** By how many per cent a rise was said to stand above normal; NaN: of a side that stood still. */
+function saidPercent({ evidence }: Warning): number {
+  return evidence.risePercent ?? Number.NaN;
 }
 
 /** How much of a rise the troubles that are open already explain, as a part of the running current. */
@@ -60,7 +65,7 @@ function explainedRise({ state }: FindingContext, side: string): number {
     if (open.kind === 'short-travel') return BY_SHORT_TRAVEL;
     if (open.kind === 'late-side') return open.side === side ? 0 : BY_LATE_SIDE;
     if (open.kind !== 'stall-spike' || open.side !== side) return 0;
-    const height = Number(open.evidence.heightPercent) / 100;
+    const height = (open.evidence.heightPercent ?? 0) / 100;
     if (open.pattern === 'once-per-turn') return BY_SWING * height;
     return open.pattern === 'scattered' ? Math.min(MOST_BY_PEAKS, BY_PEAKS * height) : 0;
   });
@@ -107,7 +112,7 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
   if (isFarAbove(stretches, rise)) return { present: [ofStretches(context, stretches)], gone: [] };
   // The next strokes tell whether it lasts.
   if (open === undefined && isFarAbove(found, rise)) return NOTHING;
-  if (isOfStretch && STAYS * rise < Number(open.evidence.risePercent) / 100 && !isOverFor(context, open))
+  if (isOfStretch && STAYS * rise < saidPercent(open) / 100 && !isOverFor(context, open))
     return { present: [open], gone: [] };
   // What only one direction feels is said as it was by the strokes of the other.
   if (open !== undefined && open.direction !== null && !raised) return { present: [open], gone: [] };
@@ -174,7 +179,7 @@ function isBack({ state }: FindingContext, open: Warning, load: LoadShift): bool
   return sides.every((side) => {
     const { rises, raw } = state.load.sides[side];
     if (rises.length < CLEAR_STROKES) return false;
-    const said = Math.log1p(Number(open.evidence.risePercent) / 100);
+    const said = Math.log1p(saidPercent(open) / 100);
     const isAsHigh = median(raw.slice(-CLEAR_STROKES)) > AS_HIGH_PART * said;
     return !isAsHigh && median(rises.slice(-CLEAR_STROKES)) < Math.max(0.03, load.deviation);
   });
@@ -190,11 +195,7 @@ function finding(context: FindingContext, load: LoadShift, open: Warning | undef
   const direction = load.oneWay.includes(worst[0]) ? context.direction : null;
   const rise = Math.expm1(worst[1]);
   // On its way back to normal it goes on as it was said, until it is cleared.
-  if (
-    open !== undefined &&
-    rise < Math.max(GOING_BACK, (BACK_PART * Number(open.evidence.risePercent)) / 100)
-  )
-    return open;
+  if (open !== undefined && rise < Math.max(GOING_BACK, (BACK_PART * saidPercent(open)) / 100)) return open;
   const percent = Math.round(100 * rise);
   const measured = context.residual(worst[0], 'runningAmps');
   // Nor is a stroke that ran as ever what shows it.

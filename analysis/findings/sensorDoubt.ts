@@ -126,11 +126,11 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: 
   return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
-const HARMS_LITTLE: ReadonlySet<string> = new Set<Doubt>(['offset', 'scale', 'reversed']);
+const HARMS_LITTLE: ReadonlySet<Doubt | undefined> = new Set(['offset', 'scale', 'reversed']);
 
 /** Whether more is wrong with a record than its zero. */
 export function isWorse({ evidence }: Warning): boolean {
-  return !HARMS_LITTLE.has(String(evidence.doubt));
+  return !HARMS_LITTLE.has(evidence.doubt);
 }
 
 const TURNED = {

@@ -25,9 +25,9 @@ export function saidOfTheOther({ state, direction }: FindingContext): number {
   if (state.travel[direction].saidOf !== null) return Number.NEGATIVE_INFINITY;
   const open = openOf(state, 'short-travel').find((warning) => warning.direction !== direction);
   const isOwn = openOf(state, 'short-travel').some((warning) => warning.direction === direction);
-  const percent = Number(open?.evidence.shortPercent ?? Number.NaN);
-  if (open?.evidence.stoodStill === true) return Number.NEGATIVE_INFINITY;
-  return isOwn || Number.isNaN(percent) ? Number.NEGATIVE_INFINITY : -Math.log1p(-percent / 100);
+  const { shortPercent, stoodStill = false } = open?.evidence ?? {};
+  if (isOwn || stoodStill || shortPercent === undefined) return Number.NEGATIVE_INFINITY;
+  return -Math.log1p(-shortPercent / 100);
 }
 
 /** Strokes of this direction are short no more: the warning is gone, unless those of the other keep it up. */

@@ -84,8 +84,10 @@ function isEchoOf(each: Finding, other: Finding): boolean {
   if (other.side === each.side || other.pattern !== each.pattern || each.pattern === 'scattered')
     return false;
   const isThere = Math.abs((each.position ?? 0) - (other.position ?? 0)) < ECHO_PLACE;
-  return isThere && Number(each.evidence.heightPercent) < ECHO_PART * Number(other.evidence.heightPercent);
+  return isThere && heightOf(each) < ECHO_PART * heightOf(other);
 }
+
+const heightOf = ({ evidence }: Finding): number => evidence.heightPercent ?? 0;
 
 /** A side that ends no later than this part of its time after the first is not alone. */
 const LATE_PART = 0.03;
@@ -104,9 +106,7 @@ function togetherUntil({ sides }: DoneAnalysis, side: string): number {
 /** The stretches over which sides are said to have no load, whether or not this stroke shows it. */
 function saidLost({ state }: FindingContext): Dropped[] {
   return openOf(state, 'dropped-load').flatMap(({ side, position, evidence: { from, to } }) =>
-    side === null || position === null || typeof from !== 'number' || typeof to !== 'number'
-      ? []
-      : [{ side, from, to }],
+    side === null || position === null || from === undefined || to === undefined ? [] : [{ side, from, to }],
   );
 }
 

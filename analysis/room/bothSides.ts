@@ -34,7 +34,7 @@ function isAlike(one: Part, other: Part): boolean {
 }
 
 /** Of a peak, percent of the running current; of all else the same. */
-const heightOf = ({ evidence }: Part): number => Number(evidence.heightPercent ?? 1);
+const heightOf = ({ evidence }: Part): number => evidence.heightPercent ?? 1;
 
 /** The warnings as they are told: parts of one id as one, by the gravest of them. `parts`: the one updated last comes last. */
 export function asTold(parts: readonly Warning[], sides: readonly string[]): Warning[] {

@@ -26,10 +26,9 @@ export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]):
 
 /** Sides whose zero is off as was said, and whose record holds no rest by which measuring could take it off. */
 function withoutTheirZero({ open }: RoomState, { sides }: DoneAnalysis): string[] {
-  return open.flatMap(({ kind, side, evidence }) => {
-    const isOff = kind === 'sensor-doubt' && evidence.doubt === 'offset';
-    return isOff && side !== null && sides[side]?.offsetAmps === null ? [side] : [];
-  });
+  return open.flatMap(({ side, evidence: { doubt } }) =>
+    doubt === 'offset' && side !== null && sides[side]?.offsetAmps === null ? [side] : [],
+  );
 }
 
 /** Sides whose record was found wanting before, and this stroke leaves a doubt as well: its zero is no better than the rest. */
@@ -105,7 +104,7 @@ export function contextOf(
 
 /** A scale that was doubted is doubted until that is over: a stroke that does not tell it is no sound one. */
 function ofDoubtfulScale({ open, room }: RoomState): readonly string[] {
-  const doubted = open.filter(({ kind, evidence }) => kind === 'sensor-doubt' && evidence.doubt === 'scale');
+  const doubted = open.filter(({ evidence }) => evidence.doubt === 'scale');
   return doubted.some(({ side }) => side === null)
     ? room.sides
     : doubted.flatMap(({ side }) => (side === null ? [] : [side]));

@@ -2,7 +2,6 @@ import { cautionsFor } from '../advice/cautions.ts';
 import { checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
-import type { Doubt } from '../measures.ts';
 import { SEVERITIES, type Severity, type Warning, type WarningKind } from '../warning.ts';
 import { asTold, BY_SIDE, sameOnOtherSide } from './bothSides.ts';
 import type { RoomState } from './state.ts';
@@ -76,13 +75,7 @@ function told(state: RoomState, event: StrokeEvent, finding: Finding) {
     headline,
     evidence,
     latestStrokeId: event.strokeId,
-    checks: checksFor(kind, state.room.drive, pattern, doubtOf(finding)),
+    checks: checksFor(kind, state.room.drive, pattern, evidence.doubt ?? null),
     cautions: cautionsFor(kind),
   };
-}
-
-/** What a sensor-doubt doubts; null: something else was found. */
-function doubtOf({ kind, evidence }: Finding): Doubt | null {
-  // Written by `sensorDoubt` and nobody else.
-  return kind === 'sensor-doubt' ? (evidence.doubt as Doubt) : null;
 }

@@ -33,7 +33,7 @@ function warning(day: number, more: Partial<Warning> = {}): Warning {
     firstStrokeId: randomUUID(),
     latestStrokeId: randomUUID(),
     headline: 'The front side draws more than it did.',
-    evidence: { percent: 20 },
+    evidence: { risePercent: 20 },
     checks: ['Look at the rack.'],
     cautions: ['Keep everyone out of the travel.'],
     ...more,
