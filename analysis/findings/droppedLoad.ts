@@ -9,7 +9,7 @@ import { longestBelow } from './longestBelow.ts';
 import { lostMoments } from './lostMoments.ts';
 import { nameSide } from './names.ts';
 import { neverLoaded } from './neverLoaded.ts';
-import { flag, isLasting, isOver } from './recent.ts';
+import { flag, flagsOf, isLasting, isOver } from './recent.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
 const LOST_PART = 0.55;
@@ -137,7 +137,7 @@ function longestLost(
   return bins < LEAST_BINS ? null : { from: first / ratios.length, to: (first + bins) / ratios.length };
 }
 
-const keyOf = (side: string, direction: Direction): string => `dropped-load ${side} ${direction}`;
+const keyOf = (side: string, direction: Direction) => `dropped-load ${side} ${direction}` as const;
 
 /** One side runs with hardly any load for part or all of the travel, or for moments: its gear or shoe does not drive. */
 export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
@@ -153,7 +153,7 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
     const ofWay = flag(state.recent, keyOf(side, direction), isLost);
     const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
     // What only one direction shows is not over for the strokes of the other.
-    const back = state.recent[keyOf(side, otherWay(direction))] ?? [];
+    const back = flagsOf(state.recent, keyOf(side, otherWay(direction)));
     const isQuietEachWay = [ofWay, back].every((way) => !way.slice(-CLEAR_EACH_WAY).some(Boolean));
     if (open !== undefined && isOver(flags, CLEAR_STROKES) && isQuietEachWay) gone.push(open);
     // The first strokes of one way alone may have been the odd ones.

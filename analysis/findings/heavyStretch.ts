@@ -5,7 +5,7 @@ import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.t
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { Direction } from '../trace.ts';
 import { type FindingContext, openOf } from './finding.ts';
-import { flag, isLasting, isOver } from './recent.ts';
+import { flag, flagsOf, isLasting, isOver } from './recent.ts';
 import { turnOf } from './stallSpike.ts';
 import { swingOf } from './swing.ts';
 
@@ -105,7 +105,7 @@ function hasPeakIn(
   return spikes.some(({ position }) => position > from - NEAR && position < to + NEAR);
 }
 
-const keyOf = (side: string, direction: Direction): string => `heavy-stretch ${side} ${direction}`;
+const keyOf = (side: string, direction: Direction) => `heavy-stretch ${side} ${direction}` as const;
 
 export interface FoundStretch extends HeavyStretch {
   /** On one way or on both. */
@@ -135,7 +135,7 @@ const SHOWN = { strokes: 2, of: 4 };
 
 /** Whether a side has shown a stretch of late, whether or not the latest stroke did. */
 export function isStretchedLately({ state }: Pick<FindingContext, 'state'>, side: string): boolean {
-  return isLasting(state.recent[`heavy-stretch ${side}`] ?? [], SHOWN.strokes, SHOWN.of);
+  return isLasting(flagsOf(state.recent, `heavy-stretch ${side}`), SHOWN.strokes, SHOWN.of);
 }
 
 /** Whether two stretches are of one place. */
@@ -148,10 +148,10 @@ export function isStretched(
   { state, direction }: Pick<FindingContext, 'state' | 'direction'>,
   side: string,
 ): boolean {
-  return state.recent[keyOf(side, direction)]?.at(-1) === true;
+  return flagsOf(state.recent, keyOf(side, direction)).at(-1) === true;
 }
 
 /** Whether a side has run as ever for so long, in the direction that this stroke was made in, that a stretch is over. */
 export function stretchIsOver({ state, direction }: FindingContext, side: string): boolean {
-  return isOver(state.recent[keyOf(side, direction)] ?? [], CLEAR_STROKES);
+  return isOver(flagsOf(state.recent, keyOf(side, direction)), CLEAR_STROKES);
 }

@@ -1,8 +1,9 @@
 import { judgeMeasure } from '../baseline/judge.ts';
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type SideMeasures } from '../measures.ts';
-import { type JudgedStroke, sideConditions } from '../room/judgeStroke.ts';
+import type { JudgedStroke } from '../room/judgeStroke.ts';
 import { channelOf, type RoomState } from '../room/state.ts';
+import { sideConditions } from '../room/strokeConditions.ts';
 import type { Direction } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { type Finding, type FindingAnswer, NOTHING, openOf } from './finding.ts';

@@ -1,6 +1,6 @@
 import { DIRECTIONS } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { flag, isLasting, isOver } from './recent.ts';
+import { flag, flagsOf, isLasting, isOver } from './recent.ts';
 
 /** The part of nominal below which the mean supply while running is weak (contract, section 6). */
 export const WEAK_PART = 7 / 8;
@@ -26,7 +26,7 @@ export function weakSupply(context: FindingContext): FindingAnswer {
   flag(state.recent, `low-supply ${context.direction}`, low);
   const [open] = openOf(state, 'weak-supply');
   const isLow = DIRECTIONS.some((way) =>
-    isLasting(state.recent[`low-supply ${way}`] ?? [], 1, CLEAR_STROKES),
+    isLasting(flagsOf(state.recent, `low-supply ${way}`), 1, CLEAR_STROKES),
   );
   if (open !== undefined && !isLow && isOver(flags, CLEAR_STROKES)) return { present: [], gone: [open] };
   if (!weak || (open === undefined && !isLasting(flags, 2, 6))) return NOTHING;

@@ -33,11 +33,8 @@ const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([
  * explains the other's extra load, a draw that climbs back after a service explains its rise. `teaches`: whether the
  * baselines may learn from this stroke.
  */
-export function findTroubles(
-  context: StrokeContext,
-  event: StrokeEvent,
-): { warnings: Warning[]; teaches: boolean } {
-  const { state } = context;
+export function findTroubles(context: StrokeContext): { warnings: Warning[]; teaches: boolean } {
+  const { state, event } = context;
   // `shortTravel` says it of this stroke, where it is asked: what it said of an earlier one is over.
   state.travel.mayBeCut = false;
   const warnings: Warning[] = [];

@@ -65,7 +65,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   }
   state.usable[analysis.direction] += 1;
   const context = contextOf(state, event, analysis, judged);
-  const { warnings, teaches } = findTroubles(context, event);
+  const { warnings, teaches } = findTroubles(context);
   if (teaches) learnStroke(context, judged);
   noteCopper(state, event, analysis);
   noteHeld(state.travel[analysis.direction], analysis);

@@ -9,8 +9,6 @@ import { isComparable } from './isComparable.ts';
 import { channelOf, type RoomState } from './state.ts';
 import { sideConditions } from './strokeConditions.ts';
 
-export { sideConditions } from './strokeConditions.ts';
-
 /** Every measure of every side of one stroke against its baseline. */
 export interface JudgedStroke {
   readonly expectations: Expectation[];
