@@ -45,6 +45,12 @@ export type MeasureName = (typeof MEASURES)[number]['name'];
 
 export const MEASURE_NAMES: readonly MeasureName[] = MEASURES.map((m) => m.name);
 
+/** Where each measure stands in MEASURES, and in whatever is kept by index of them. */
+export const MEASURE_INDEX = Object.fromEntries(
+  MEASURE_NAMES.map((name, index) => [name, index]),
+  // fromEntries forgets the keys that it was given.
+) as Readonly<Record<MeasureName, number>>;
+
 /** Whether a measure compares the sides: it is as much the others' as this one's, and off either way is as bad. */
 export function isBetweenSides(measure: MeasureName): boolean {
   return measure === 'share' || measure === 'lagS';

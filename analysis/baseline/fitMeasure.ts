@@ -1,4 +1,4 @@
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { shrunkRegression } from '../statistics/shrunkRegression.ts';
 import { borrowedFit } from './borrowedFit.ts';
@@ -23,10 +23,10 @@ export function weatherFor({ weather }: Channel, measure: MeasureName): Weather 
 export function fitMeasure(
   channel: Channel,
   name: MeasureName,
-  index: number,
   whole: readonly boolean[],
   weather = weatherFor(channel, name),
 ): Fit | null {
+  const index = MEASURE_INDEX[name];
   const bySeason = weather.by === 'season';
   const { rows, responses } = reference(channel, index, whole, weather);
   const prior = PRIORS[name];
@@ -104,9 +104,7 @@ const LEAVES_MORE = 1.4;
 /** Whether the copper tells the weather of the running current, or the season tells it much better. */
 export function isToldByCopper(channel: Channel, whole: readonly boolean[]): boolean {
   const [byCopper, bySeason] = [channel.weather, BY_SEASON].map((weather) =>
-    fitMeasure(channel, 'runningAmps', RUNNING, whole, weather),
+    fitMeasure(channel, 'runningAmps', whole, weather),
   );
   return byCopper !== null && (bySeason === null || byCopper.scale <= LEAVES_MORE * bySeason.scale);
 }
-
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps');

@@ -1,12 +1,12 @@
-import { DAY_MS, type Limits } from '../history.ts';
-import { isBetweenSides, MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import type { Limits } from '../history.ts';
+import { isBetweenSides, MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import { type Channel, type Fit, isReady } from './channel.ts';
-import { type Conditions, degreesOf, regressors, type Weather } from './conditions.ts';
+import { type Conditions, degreesOf, regressors } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
-import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
-import { fromScale, toScale } from './scale.ts';
+import { fromScale } from './scale.ts';
+import { unrecordedSpread } from './unrecordedSpread.ts';
 
 /** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
 const BEYOND_PROBABILITY = 1 / 400;
@@ -18,21 +18,6 @@ export const SEASON_SPREADS = 1.5;
  * supply that sags less, it draws more, and its turns seem more. Guesses, no source; no chart counts with them.
  */
 const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05, turnsAs: 0.025 };
-/**
- * What cold adds by the copper's word may be off by so much of what it does as a rule: readings that are a little off make
- * a slope too small. A guess, no source.
- */
-const COPPER_LEAVES = 0.25;
-/**
- * How fast the level follows a change that is no fault, as a part of the difference: either way, and down once the latest
- * strokes ran easier; and how far up it may ever go, in standard deviations. Guesses, no source.
- */
-const FOLLOW = 0.04;
-const FOLLOW_DOWN = 0.25;
-const MOST_FOLLOWED_UP = 2;
-/** The latest strokes: a moving mean of their residuals over about four, and from how many deviations on they run easier. */
-const RECENT_PART = 0.25;
-const EASIER_SIGMAS = 0.8;
 
 /** One measure of one stroke against its baseline, on the measure's scale. */
 export interface Residual {
@@ -58,8 +43,9 @@ export interface Residual {
   readonly knowsWeather: boolean;
   /** What this motor's copper alone says that weather adds: a clamp that lies makes it a lie too. */
   readonly byCopper: number;
-  /** What a zero that was not seen at rest may add, and the steps of a coarse sensor. */
+  /** As in the `Reading`. */
   readonly zero: number;
+  /** What the baseline expects, and the value brought to 12.6 V and 20 °C, in the measure's own unit. */
   readonly expected: number;
   readonly adjusted: number;
   /** How far a residual may lie either way, and whether this one lies further. */
@@ -67,35 +53,38 @@ export interface Residual {
   readonly beyond: boolean;
 }
 
-/**
- * One measure of a stroke, `value` on the measure's scale, against its baseline. Null while the channel is learning, or where
- * this measure has no baseline. `index`: of MEASURES; `zero`: see `Residual`.
- */
-export function judgeMeasure(
-  channel: Channel,
-  index: number,
-  conditions: Conditions,
-  atMs: number,
-  value: number,
-  zero = 0,
-): Residual | null {
-  const fit = channel.fits[index];
+/** One measure of a stroke as it is held against a baseline. */
+export interface Reading {
+  readonly measure: MeasureName;
+  /** On the measure's scale. */
+  readonly value: number;
+  readonly conditions: Conditions;
+  /** When the stroke was made, milliseconds since 1970. */
+  readonly atMs: number;
+  /** What a zero that was not seen at rest may add, and the steps of a coarse sensor: a standard deviation on the same scale. */
+  readonly zero: number;
+}
+
+/** Holds a reading against its baseline. Null while the channel is learning, or where this measure has no baseline. */
+export function judgeMeasure(channel: Channel, reading: Reading): Residual | null {
+  const { measure, value, conditions, zero } = reading;
+  const fit = channel.fits[MEASURE_INDEX[measure]];
   if (!isReady(channel) || fit === null) return null;
-  const measure = MEASURE_NAMES[index];
   const weather = weatherFor(channel, measure);
   const row = regressors(conditions, weather);
   const { value: reference, standardDeviation } = predict(fit, row);
-  const unrecorded = unrecordedSpread(channel, measure, conditions, atMs);
+  const unrecorded = unrecordedSpread(channel, reading, weather);
   const deviation = Math.hypot(standardDeviation, unrecorded, zero);
-  const level = channel.level[index];
-  const residual = value - reference - level;
+  const level = channel.level[MEASURE_INDEX[measure]];
+  const fromReference = value - reference;
+  const residual = fromReference - level;
   const limit = beyondQuantile(fit) * Math.hypot(deviation, GROUND[measure] ?? 0);
+  const followed = isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded);
   return {
     measure,
     residual,
-    fromReference: value - reference,
-    rise:
-      value - reference - (isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded)),
+    fromReference,
+    rise: fromReference - followed,
     deviation,
     noise: fit.scale,
     uncertainty: Math.sqrt(Math.max(0, standardDeviation ** 2 - fit.scale ** 2)),
@@ -108,57 +97,6 @@ export function judgeMeasure(
     limit,
     beyond: Math.abs(residual) > limit,
   };
-}
-
-/**
- * A measure's value brought to 12.6 V and 20 °C by what supply and temperature do as a rule, for as long as a room's own
- * normal does not tell; what was not recorded counts as being there. In the measure's own unit.
- */
-export function adjustedAsARule(measure: MeasureName, [volts, degrees]: Conditions, value: number): number {
-  const { perVolt, perDegree } = PRIORS[measure];
-  const scaled = toScale(measure, value);
-  return fromScale(measure, scaled - (volts ?? 0) * perVolt.mean - (degrees ?? 0) * perDegree.mean);
-}
-
-/**
- * What an unrecorded supply or temperature adds. Where a channel never has it, the season stands for the temperature,
- * and only what the weather since the reference was made is off it is left; the supply is part of the spread. Where the
- * copper stands for it, a stroke whose copper was not read may have been made in any weather.
- */
-function unrecordedSpread(
-  channel: Channel,
-  measure: MeasureName,
-  conditions: Conditions,
-  atMs: number,
-): number {
-  const { perVolt, perDegree } = PRIORS[measure];
-  const weather = weatherFor(channel, measure);
-  const days = Math.max(0, atMs - channel.learntAtMs) / DAY_MS;
-  const unseasonable = UNSEASONABLE_C * Math.min(1, days / WEATHER_DAYS);
-  const knowsVolts = conditions[0] !== null || channel.conditions.every(([volts]) => volts === null);
-  const volts = knowsVolts ? 0 : UNRECORDED[0];
-  const degrees = unknownDegrees(conditions, weather, unseasonable);
-  const colder = weather.by === 'copper' ? Math.max(0, -(degreesOf(conditions, weather) ?? 0)) : 0;
-  return Math.hypot(
-    volts * Math.hypot(perVolt.mean, perVolt.spread),
-    degrees * Math.hypot(perDegree.mean, perDegree.spread),
-    colder * COPPER_LEAVES * Math.abs(perDegree.mean),
-  );
-}
-
-/** How far the temperature may be from what the normal counts with, degrees. */
-function unknownDegrees(conditions: Conditions, weather: Weather, unseasonable: number): number {
-  const [, degrees, , copper] = conditions;
-  switch (weather.by) {
-    case 'ambient':
-      return degrees === null ? UNRECORDED[1] : 0;
-    case 'season':
-      return degrees === null ? unseasonable : 0;
-    case 'copper':
-      return copper === null
-        ? UNRECORDED[1]
-        : Math.min(UNRECORDED[1], (UNSEASONABLE_C * copper.days) / WEATHER_DAYS);
-  }
 }
 
 /**
@@ -175,36 +113,13 @@ function beyondQuantile(fit: Fit): number {
 }
 
 /**
- * Lets the level follow a drift that is no fault: slowly either way, faster downwards once several strokes in a row
- * ran easier than the reference. A room that runs easier than it did is a new normal at once; one that runs harder
- * is believed only little by little and never further than two standard deviations, or a slow fault would be
- * swallowed. Strokes beyond the limits move nothing.
- */
-export function follow(channel: Channel, index: number, judged: Residual): void {
-  if (judged.beyond) return;
-  const fit = channel.fits[index];
-  if (fit === null) return;
-  const { residual } = judged;
-  channel.recent[index] += RECENT_PART * (residual - channel.recent[index]);
-  let level = channel.level[index] + FOLLOW * residual;
-  // Of what compares the sides neither way is easier.
-  const symmetric = isBetweenSides(judged.measure);
-  if (!symmetric && channel.recent[index] < -EASIER_SIGMAS * fit.scale) {
-    level += FOLLOW_DOWN * channel.recent[index];
-    channel.recent[index] *= 1 - FOLLOW_DOWN;
-  }
-  const most = MOST_FOLLOWED_UP * fit.scale;
-  channel.level[index] = symmetric ? Math.max(-most, Math.min(most, level)) : Math.min(most, level);
-}
-
-/**
  * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
  * mean, the motor's usual copper. Null while learning.
  */
-export function limitsOfMeasure(channel: Channel, index: number): Limits | null {
+export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits | null {
+  const index = MEASURE_INDEX[measure];
   const fit = channel.fits[index];
   if (!isReady(channel) || fit === null) return null;
-  const measure = MEASURE_NAMES[index];
   const { value, standardDeviation } = predict(fit, [1, 0, 0]);
   const centre = value + channel.level[index];
   const half = beyondQuantile(fit) * Math.hypot(standardDeviation, GROUND[measure] ?? 0);

@@ -1,4 +1,4 @@
-import { isBetweenSides, MEASURE_NAMES } from '../measures.ts';
+import { isBetweenSides, MEASURE_INDEX, MEASURE_NAMES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './channel.ts';
@@ -24,7 +24,7 @@ export function learn(
   if (!hasEnough(channel)) return;
   const whole = wholeStrokes(channel);
   if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
-  channel.fits = MEASURE_NAMES.map((name, index) => fitMeasure(channel, name, index, whole));
+  channel.fits = MEASURE_NAMES.map((name) => fitMeasure(channel, name, whole));
 }
 
 /** Strokes after a step that a fault makes are no normal: they leave the reference again, which is usable without them. */
@@ -42,11 +42,10 @@ function unread([volts, degrees, season]: Conditions): Conditions {
 
 /** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
 const PART_OF_STROKE = Math.log(0.7);
-const DURATION = MEASURE_NAMES.indexOf('durationS');
 
 /** Which reference strokes were not broken off or taken up again: those know no whole stroke's normal. */
 function wholeStrokes({ values }: Channel): boolean[] {
-  const times = values.map((stroke) => stroke[DURATION]);
+  const times = values.map((stroke) => stroke[MEASURE_INDEX.durationS]);
   const known = times.filter((time) => time !== null);
   if (known.length === 0) return times.map(() => true);
   const long = quantile(known, 0.75);
@@ -85,7 +84,7 @@ const LEAST_EASED = 0.05;
  * reference's expectation, by measure: with what was followed since, which the new level replaces.
  */
 export function settle(channel: Channel, differences: (number | null)[]): void {
-  const time = differences[DURATION];
+  const time = differences[MEASURE_INDEX.durationS];
   const isPart = time !== null && time < PART_OF_STROKE;
   if (channel.settling === null || isPart) return;
   channel.settling.push(differences);
@@ -96,7 +95,7 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
     const own = strokes.map((stroke) => stroke[index]).filter((value) => value !== null);
     return own.length > 0 ? median(own) : 0;
   };
-  const easedOne = hasEasedOne(moved(RUNNING), moved(SHARE));
+  const easedOne = hasEasedOne(moved(MEASURE_INDEX.runningAmps), moved(MEASURE_INDEX.share));
   const moves = channel.fits.map((old, index) => {
     if (old === null) return 0;
     const move = moved(index);
@@ -106,8 +105,6 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   bringDown(channel, moves);
 }
 
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
-const SHARE = MEASURE_NAMES.indexOf('share');
 /** A side that works no harder than by this much took nothing over, on the measure's scale. A guess, no source. */
 const NO_HARDER = 0.03;
 

@@ -1,4 +1,4 @@
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { MEASURE_INDEX, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { betweenVariance, type InterceptGroup, poolGroups } from '../statistics/randomIntercepts.ts';
@@ -70,7 +70,7 @@ function poolMeasure(
   normals: readonly LentNormal[],
   name: MeasureName,
 ): { prior: LentPrior; rooms: number; spread: number } | null {
-  const index = MEASURE_NAMES.indexOf(name);
+  const index = MEASURE_INDEX[name];
   const all = normals.map(({ measures }) => measures[index]).filter((one) => one !== null);
   const lent = withoutOutlying(all, name);
   const { perVolt, perDegree } = PRIORS[name];

@@ -1,4 +1,4 @@
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { MEASURE_INDEX, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { type Channel, forgetMeasure, shapeOf } from './channel.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
@@ -7,8 +7,6 @@ export const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps',
 export const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
 /** Rates nearer to each other than this, natural logarithm, are one: clocks drift by less. A guess, no source. */
 const SAME_RATE = 0.1;
-const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 
 /**
  * Whether a measure depends on the sampling rate. Besides `READ_OFF_SAMPLES` a motor's turns do where no stall is read, as
@@ -17,7 +15,10 @@ const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
  */
 function isReadOffSamples({ fits }: Channel, measure: MeasureName, briefStalls: boolean): boolean {
   if (READ_OFF_SAMPLES.has(measure)) return true;
-  return READ_OFF_STALL.has(measure) && (briefStalls || (measure === 'turnsAs' && fits[END_STOP] === null));
+  return (
+    READ_OFF_STALL.has(measure) &&
+    (briefStalls || (measure === 'turnsAs' && fits[MEASURE_INDEX.endStopAmps] === null))
+  );
 }
 
 /**
@@ -46,7 +47,7 @@ export function takeRate(channel: Channel, rateHz: number | null, briefStalls: b
   if (!isOther) return;
   channel.readsStallsAnew = briefStalls;
   // A stroke that taught only what was `lacking` after an earlier change has nothing else to keep.
-  const kept = channel.values.map((values) => values[RUNNING] !== null);
+  const kept = channel.values.map((values) => values[MEASURE_INDEX.runningAmps] !== null);
   channel.values = channel.values.filter((_, stroke) => kept[stroke]);
   channel.conditions = channel.conditions.filter((_, stroke) => kept[stroke]);
   MEASURE_NAMES.forEach((measure, index) => {

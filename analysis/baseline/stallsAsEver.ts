@@ -1,7 +1,6 @@
-import { type DoneAnalysis, MEASURE_NAMES } from '../measures.ts';
+import { type DoneAnalysis, MEASURE_INDEX } from '../measures.ts';
 import type { Channel } from './channel.ts';
 
-const LAG = MEASURE_NAMES.indexOf('lagS');
 /** A lag further from its usual than this, seconds and standard deviations: a guess, no source. */
 const LAG_MOVED = { leastS: 0.1, sigmas: 4 };
 
@@ -11,7 +10,7 @@ const LAG_MOVED = { leastS: 0.1, sigmas: 4 };
  * colder nor its sensor another. True where no lag is known.
  */
 export function stallsAsEver(channel: Channel | undefined, { lagS }: DoneAnalysis): boolean {
-  const usual = channel?.fits[LAG] ?? null;
+  const usual = channel?.fits[MEASURE_INDEX.lagS] ?? null;
   if (lagS === null || usual === null) return true;
   return Math.abs(lagS - usual.coefficients[0]) < Math.max(LAG_MOVED.leastS, LAG_MOVED.sigmas * usual.scale);
 }

@@ -1,4 +1,4 @@
-import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import type { Channel } from './channel.ts';
 import { degreesOf } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
@@ -53,7 +53,7 @@ interface Level {
 }
 
 function levelsOf(channel: Channel, measure: MeasureName): Level[] {
-  const index = MEASURE_NAMES.indexOf(measure);
+  const index = MEASURE_INDEX[measure];
   const { perVolt, perDegree } = PRIORS[measure];
   const weather = weatherFor(channel, measure);
   const isByRule = weather.by === 'ambient';

@@ -1,5 +1,5 @@
 import type { StrokeEvent } from '../history.ts';
-import { MEASURE_NAMES, MEASURES } from '../measures.ts';
+import { MEASURE_INDEX, MEASURES } from '../measures.ts';
 import { squaresWithin } from '../statistics/moderatedVariance.ts';
 import { DIRECTIONS, type Direction, type RoomDescription } from '../trace.ts';
 import { type AtReference, atReference } from './atReference.ts';
@@ -22,7 +22,7 @@ export interface SpanComparison {
 
 /** So many strokes of a side before the work and after it, of both directions together, are enough for an answer. */
 const ENOUGH = 2;
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
+const RUNNING = MEASURE_INDEX.runningAmps;
 /** Of the 5 % that are for the travel, half is for its shape and half for its level. */
 const TRAVEL_ERROR_RATE = 0.05;
 

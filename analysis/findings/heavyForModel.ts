@@ -2,7 +2,7 @@ import { BY_AMBIENT, regressors } from '../baseline/conditions.ts';
 import { poolDegrees } from '../baseline/lent.ts';
 import { PRIORS, UNRECORDED } from '../baseline/priors.ts';
 import { toScale } from '../baseline/scale.ts';
-import { MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
+import { MEASURE_INDEX, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
@@ -20,7 +20,7 @@ const LATEST = 5;
 export function aboveModel(context: FindingContext, side: string): AboveModel | null {
   const lent = channelOf(context.state, side, context.direction)?.lent ?? null;
   const running = measureAbove(context, side, 'runningAmps');
-  const prior = lent?.measures[MEASURE_NAMES.indexOf('runningAmps')] ?? null;
+  const prior = lent?.measures[MEASURE_INDEX.runningAmps] ?? null;
   if (lent === null || prior === null || running === null) return null;
   const share = context.state.room.sides.length > 1 ? measureAbove(context, side, 'share') : null;
   return { running, share, degrees: poolDegrees(lent.rooms), modelAmps: Math.exp(prior.means[0]) };
@@ -32,7 +32,7 @@ function measureAbove(
   measure: MeasureName,
 ): Above | null {
   const value = measureValue(analysis, measure, side);
-  const prior = channelOf(state, side, direction)?.lent?.measures[MEASURE_NAMES.indexOf(measure)] ?? null;
+  const prior = channelOf(state, side, direction)?.lent?.measures[MEASURE_INDEX[measure]] ?? null;
   if (value === null || prior === null) return null;
   const row = regressors(conditions, BY_AMBIENT);
   const expected = row.reduce((sum, x, a) => sum + x * prior.means[a], 0);

@@ -1,6 +1,6 @@
 import { judgeMeasure } from '../baseline/judge.ts';
 import type { StrokeEvent } from '../history.ts';
-import { type DoneAnalysis, MEASURE_NAMES, type SideMeasures } from '../measures.ts';
+import type { DoneAnalysis, SideMeasures } from '../measures.ts';
 import type { JudgedStroke } from '../room/judgeStroke.ts';
 import { channelOf, type RoomState } from '../room/state.ts';
 import { sideConditions } from '../room/strokeConditions.ts';
@@ -26,8 +26,6 @@ const OF_USUAL_RUNNING = 1.6;
  */
 const SEEN_STOP = 2;
 const SEEN_START = 3;
-
-const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
 /** The sides that stood from start to end, their motors stalled: nothing that they drew was travel. */
 export function stoodStill(
@@ -62,7 +60,8 @@ function usualStop(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis,
   const channel = channelOf(state, side, analysis.direction);
   if (channel === undefined) return 0;
   const conditions = sideConditions(state, event, analysis, side);
-  return judgeMeasure(channel, END_STOP, conditions, event.atMs, 0)?.expected ?? 0;
+  const reading = { measure: 'endStopAmps', value: 0, conditions, atMs: event.atMs, zero: 0 } as const;
+  return judgeMeasure(channel, reading)?.expected ?? 0;
 }
 
 function isFlat({ inrushAmps, runningAmps, runningAmpsP90, endStopAmps }: SideMeasures): boolean {

@@ -1,5 +1,5 @@
 import type { Residual } from '../baseline/judge.ts';
-import { MEASURE_NAMES } from '../measures.ts';
+import { MEASURE_INDEX } from '../measures.ts';
 import type { FindingContext } from './finding.ts';
 import { coldRise } from './sensorScale.ts';
 
@@ -21,14 +21,15 @@ const COLD_DOUBT = 0.4;
  * the middle one of three is off by twenty degrees of 0.393 % then.
  */
 export const MOST_STALL_SPREAD = 0.1;
-const END_STOP = MEASURE_NAMES.indexOf('endStopAmps');
 
 /**
  * Whether the stalls of the room read the same from stroke to stroke, by their normals either way; a switch that is let go
  * as the current rises cuts them.
  */
 function readsWell({ state }: FindingContext): boolean {
-  return state.channels.every(({ fits }) => (fits[END_STOP]?.scale ?? 0) < MOST_STALL_SPREAD);
+  return state.channels.every(
+    ({ fits }) => (fits[MEASURE_INDEX.endStopAmps]?.scale ?? 0) < MOST_STALL_SPREAD,
+  );
 }
 
 /**

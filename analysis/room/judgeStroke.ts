@@ -1,5 +1,6 @@
+import { adjustedAsARule } from '../baseline/adjustedAsARule.ts';
 import { coarseSpread } from '../baseline/coarseSteps.ts';
-import { adjustedAsARule, judgeMeasure, type Residual } from '../baseline/judge.ts';
+import { judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { toScale } from '../baseline/scale.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
@@ -24,9 +25,9 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined) continue;
     const conditions = sideConditions(state, event, analysis, side);
-    MEASURE_NAMES.forEach((measure, index) => {
+    for (const measure of MEASURE_NAMES) {
       const value = measureValue(analysis, measure, side);
-      if (value === null) return;
+      if (value === null) continue;
       const zero = Math.hypot(
         unseenZero(analysis, side, measure, event.atMs - channel.learntAtMs),
         coarseSpread(analysis.sides[side], measure, value),
@@ -34,13 +35,19 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
       // In MEASURES the stall comes before the turns that are counted by it.
       const endStop = residuals.get(`${side}|endStopAmps`) ?? null;
       const judged = isComparable({ state, analysis, channel }, measure, value, endStop)
-        ? judgeMeasure(channel, index, conditions, event.atMs, toScale(measure, value), zero)
+        ? judgeMeasure(channel, {
+            measure,
+            value: toScale(measure, value),
+            conditions,
+            atMs: event.atMs,
+            zero,
+          })
         : null;
       if (judged !== null) residuals.set(`${side}|${measure}`, judged);
       const { expected = null, beyond = null } = judged ?? {};
       const adjusted = judged?.adjusted ?? adjustedAsARule(measure, conditions, value);
       expectations.push({ side, measure, value, expected, adjusted, beyond });
-    });
+    }
   }
   const residual: JudgedStroke['residual'] = (side, measure) => residuals.get(`${side}|${measure}`) ?? null;
   return { expectations: excuseLag(state, analysis, expectations, residual), residual };

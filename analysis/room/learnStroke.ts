@@ -1,6 +1,7 @@
 import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
 import type { Conditions } from '../baseline/conditions.ts';
-import { follow, type Residual } from '../baseline/judge.ts';
+import { follow } from '../baseline/follow.ts';
+import type { Residual } from '../baseline/judge.ts';
 import { lacking } from '../baseline/lacking.ts';
 import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { takeRate } from '../baseline/samplingRate.ts';
@@ -47,10 +48,10 @@ function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, 
     learnProfile(channel, profile);
     return;
   }
-  MEASURE_NAMES.forEach((measure, index) => {
+  for (const measure of MEASURE_NAMES) {
     const residual = judged.residual(side, measure);
-    if (residual !== null) follow(channel, index, residual);
-  });
+    if (residual !== null) follow(channel, residual);
+  }
   const isOdd = running?.beyond !== false;
   if (!isOdd && !swings(state, side) && !isStretched({ state, direction }, side))
     learnProfile(channel, profile);

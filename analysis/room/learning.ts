@@ -3,7 +3,7 @@ import { regressors } from '../baseline/conditions.ts';
 import type { LentPrior } from '../baseline/lent.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import type { Borrowed } from '../history.ts';
-import { MEASURE_NAMES } from '../measures.ts';
+import { MEASURE_INDEX } from '../measures.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
 import type { RoomState } from './state.ts';
@@ -31,7 +31,6 @@ function movedChannels(state: RoomState, direction: Direction): Channel[] {
 
 /** Less of the level than this is no longer worth telling. */
 const LEAST_SHARE = 0.02;
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 
 /** What the room borrows now; null: next to nothing. */
 export function borrowedOf(state: RoomState): Borrowed | null {
@@ -47,9 +46,9 @@ export function borrowedOf(state: RoomState): Borrowed | null {
  * before they count, 0 where nothing is lent.
  */
 function borrowedShare(channel: Channel): number {
-  const prior: LentPrior | null = channel.lent?.measures[RUNNING] ?? null;
-  if (prior === null || channel.shapes[RUNNING] !== null) return 0;
-  const fit = channel.fits[RUNNING];
+  const prior: LentPrior | null = channel.lent?.measures[MEASURE_INDEX.runningAmps] ?? null;
+  if (prior === null || channel.shapes[MEASURE_INDEX.runningAmps] !== null) return 0;
+  const fit = channel.fits[MEASURE_INDEX.runningAmps];
   if (fit === null) return 1;
   const rows = channel.conditions.map((each) => regressors(each, channel.weather));
   const middle = [0, 1, 2].map((place) => rows.reduce((sum, row) => sum + row[place], 0) / rows.length);

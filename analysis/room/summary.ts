@@ -84,8 +84,8 @@ export function limitsOf(
   state: RoomState,
 ): { side: string; direction: Direction; measure: MeasureName; limits: Limits }[] {
   return state.channels.filter(isReady).flatMap((channel) =>
-    MEASURE_NAMES.flatMap((measure, index) => {
-      const limits = limitsOfMeasure(channel, index);
+    MEASURE_NAMES.flatMap((measure) => {
+      const limits = limitsOfMeasure(channel, measure);
       return limits === null ? [] : [{ side: channel.side, direction: channel.direction, measure, limits }];
     }),
   );
