@@ -2,7 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
 import type { TravelMade } from './travelMade.ts';
-import { isByWeakMagnets } from './unseen.ts';
+import { isByWeakMagnets } from './weakMagnets.ts';
 import { squeezedOverCut, WHOLE_FITS_BETTER } from './wholeCourse.ts';
 
 /** A charger that lifts its battery from 12.2 V to 14.4 V quickens a room by so much, natural logarithm. */

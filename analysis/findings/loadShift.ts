@@ -4,11 +4,12 @@ import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import type { FindingContext } from './finding.ts';
+import { isPart } from './isPart.ts';
 import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
 import { isOneWay, latestShift, restShifts, type ShiftDesign, takeShift, tellsFor } from './shiftChart.ts';
 import type { ShiftChart } from './shiftMemory.ts';
 import { mayBeThePlace } from './stay.ts';
-import { coldAllowance, followSeason, isPart, unseenWeather } from './unseen.ts';
+import { coldAllowance, followSeason, unseenWeather } from './unseen.ts';
 
 /**
  * Reference value and decision interval of the load's CUSUMs, in standard deviations of a healthy stroke and in

@@ -7,5 +7,9 @@ export interface ScaleMemory {
   ways: Direction[];
   inrush: number[];
   endStop: number[];
+  /** How much longer they took than expected. */
   duration: number[];
 }
+
+/** How many of the latest strokes are kept. */
+export const SCALE_STROKES = 3;

@@ -1,7 +1,8 @@
 import type { Residual } from '../baseline/judge.ts';
 import { MEASURE_INDEX } from '../measures.ts';
+import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
-import { coldRise } from './sensorScale.ts';
+import type { ScaleMemory } from './scaleMemory.ts';
 
 /**
  * A degree colder raises the stall current by 0.393 % (IEC 60028) and the running current by half a per cent as a rule
@@ -46,6 +47,18 @@ export function coldAllowance(context: FindingContext): number | null {
   return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
 }
 
+/**
+ * How much of a side's stall current cold accounts for, natural logarithm, never below zero: what is left of its rise
+ * when a stronger supply, which would have shortened the stroke as much, is taken off. Null where no stall at the end
+ * stop was read: an inrush is over too soon to be a thermometer.
+ */
+function coldRise(memory: ScaleMemory): number | null {
+  if (memory.endStop.length < 2) return null;
+  const stall = median(memory.endStop);
+  const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
+  return Math.max(0, stall + faster);
+}
+
 /** What unrecorded conditions may do to strokes in a row besides, standard deviation; `cold`: what was allowed for. */
 export function unseenWeather({ unrecorded }: Residual, cold: number | null): number {
   if (cold === null) return unrecorded;
@@ -62,37 +75,4 @@ const MOST_AT_ONCE = 0.05;
 export function followSeason(season: number, rise: number, most: number): number {
   const step = Math.max(-MOST_AT_ONCE, Math.min(MOST_AT_ONCE, rise - season));
   return Math.max(-most, Math.min(most, season + SEASON_FOLLOW * step));
-}
-
-/** A stroke that took less of its time than this is a part of one, natural logarithm: a guess, no source. */
-const WHOLE_STROKE = Math.log(0.75);
-
-/** Whether a stroke was broken off, or goes on where one was: its current is that of a part of the travel only. */
-export function isPart(context: FindingContext): boolean {
-  const { state, residual } = context;
-  const times = state.room.sides.map((side) => residual(side, 'durationS')?.rise ?? null);
-  const known = times.filter((time) => time !== null);
-  const longest = Math.max(...known);
-  return known.length > 0 && longest < WHOLE_STROKE && !isByWeakMagnets(context, -longest);
-}
-
-/** Less than this is what a part of the travel may draw more than the whole, natural logarithm: a guess, no source. */
-const LEAST_BY_MAGNETS = 0.1;
-
-/** What a motor draws more is at least this part of what it turns faster, friction and spread aside: a guess, no source. */
-const ALIKE_PART = 0.8;
-
-/**
- * Whether a stroke that came to its stop is quicker by `shortBy` (natural logarithm) for no other reason than that its motors
- * draw more by as much: magnets that lost some of their field make a motor turn faster and draw more in the same proportion
- * (its `Ke` and `Kt` are one constant in SI units), and nothing that stops a room early does.
- */
-export function isByWeakMagnets({ state, analysis, residual }: FindingContext, shortBy: number): boolean {
-  return state.room.sides.every((side) => {
-    const running = residual(side, 'runningAmps');
-    const stopped = (analysis.sides[side]?.endStopAmps ?? null) !== null;
-    // Cold, of which the copper tells, quickens nothing.
-    const least = Math.max(LEAST_BY_MAGNETS, ALIKE_PART * shortBy);
-    return stopped && running !== null && running.rise + running.byCopper > least;
-  });
 }

@@ -1,8 +1,8 @@
+import { isPart } from '../findings/isPart.ts';
 import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
 import { noteHeld } from '../findings/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
 import { notMoving, stoodStill } from '../findings/stoodStill.ts';
-import { isPart } from '../findings/unseen.ts';
 import type { Judgement, RoomEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
 import type { Direction } from '../trace.ts';
