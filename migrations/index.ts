@@ -16,6 +16,7 @@ import * as resultsApart from './0019-results-apart.ts';
 import * as concernOfCoaches from './0020-concern-of-coaches.ts';
 import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
 import * as removedStrokes from './0022-removed-strokes.ts';
+import * as removedStrokesOutliveRooms from './0023-removed-strokes-outlive-rooms.ts';
 
 /** Every migration by name, in order. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -36,4 +37,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0020-concern-of-coaches': concernOfCoaches,
   '0021-rates-of-strokes': ratesOfStrokes,
   '0022-removed-strokes': removedStrokes,
+  '0023-removed-strokes-outlive-rooms': removedStrokesOutliveRooms,
 };

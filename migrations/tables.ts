@@ -232,7 +232,7 @@ export interface RemovedStrokeTable {
   sender_id: string;
   key: string;
   stroke_id: string;
-  room_id: string;
+  coach_id: string;
   /** Null: a person sent it. */
   logger_id: string | null;
   removed_at: TimeByDefault;

@@ -50,9 +50,10 @@ export async function beginLiveStroke(
     .where('key', '=', header.key)
     .forUpdate()
     .executeTakeFirst();
-  const stored = await storedStroke(trx, sender, header.key);
-  if (stored !== null) return { outcome: 'stored', strokeId: stored };
-  // One that was stored and is no longer there went with its room.
+  const stored = await earlierStroke(trx, sender, header.key);
+  if (stored !== undefined && (stored.is_there || (await findRoom(trx, sender, header.roomId)) !== undefined))
+    return { outcome: 'stored', strokeId: stored.id };
+  // One that was stored and is known no longer went with its coach.
   if (row === undefined || row.stored_at !== null) return beginAnew(trx, sender, header, row?.id);
   if (!isDeepStrictEqual(row.header, header)) return { outcome: 'differs' };
   await trx
@@ -76,8 +77,8 @@ async function beginAnew(
   header: LiveHeader,
   leftover: string | undefined,
 ): Promise<Beginning> {
-  const { accountId, loggerId, coachId, linkId } = sender;
-  const room = isUuid(header.roomId) ? await findRoom(trx, accountId, coachId, header.roomId) : undefined;
+  const { accountId, loggerId, linkId } = sender;
+  const room = await findRoom(trx, sender, header.roomId);
   if (room === undefined) return { outcome: 'unknown-room' };
   const unknown = header.sides.map(({ side }) => side).filter((side) => !room.sides.includes(side));
   if (unknown.length > 0) return { outcome: 'unknown-sides', sides: unknown };
@@ -102,7 +103,8 @@ async function beginAnew(
   return inserted === undefined ? beginLiveStroke(trx, sender, header) : { outcome: 'begun', strokeId: id };
 }
 
-function findRoom(trx: Kysely<Tables>, accountId: string, coachId: string, roomId: string) {
+async function findRoom(trx: Kysely<Tables>, { accountId, coachId }: LiveSender, roomId: string) {
+  if (!isUuid(roomId)) return undefined;
   return trx
     .selectFrom('rooms')
     .select(['id', 'sides'])
@@ -139,25 +141,32 @@ async function countSamples(trx: Kysely<Tables>, accountId: string, id: string):
 /** The id of the logger's stroke of this key among those that are stored, or were until a person removed them. */
 export async function storedStroke(
   db: Kysely<Tables>,
-  { accountId, loggerId }: Pick<LiveSender, 'accountId' | 'loggerId'>,
+  sender: Pick<LiveSender, 'accountId' | 'loggerId'>,
   key: string,
 ): Promise<string | null> {
-  const row = await db
+  return (await earlierStroke(db, sender, key))?.id ?? null;
+}
+
+function earlierStroke(
+  db: Kysely<Tables>,
+  { accountId, loggerId }: Pick<LiveSender, 'accountId' | 'loggerId'>,
+  key: string,
+) {
+  return db
     .selectFrom('strokes')
-    .select('id')
+    .select(['id', sql<boolean>`true`.as('is_there')])
     .where('account_id', '=', accountId)
     .where('sender_id', '=', loggerId)
     .where('key', '=', key)
     .unionAll(
       db
         .selectFrom('removed_strokes')
-        .select('stroke_id as id')
+        .select(['stroke_id as id', sql<boolean>`false`.as('is_there')])
         .where('account_id', '=', accountId)
         .where('sender_id', '=', loggerId)
         .where('key', '=', key),
     )
     .executeTakeFirst();
-  return row?.id ?? null;
 }
 
 /** With its pieces. */

@@ -6,6 +6,7 @@ import type { AccountInScope } from '../access/scope.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
+import { keepKeys } from './keepKeys.ts';
 import { findStroke, strokeView } from './strokeView.ts';
 
 /**
@@ -54,30 +55,9 @@ export async function removeStroke(
     const stroke = await findStroke(trx, accountId, strokeId);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
     await refuseOvertaken(trx, accountId, stroke);
-    await keepKey(trx, stroke);
+    await keepKeys(trx, accountId, { strokeId });
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
-}
-
-/** Of a logger that is gone nothing is sent any more. */
-async function keepKey(
-  trx: Kysely<Tables>,
-  { account_id, id, sender_id, key, room_id, logger_id }: Selectable<StrokeTable>,
-): Promise<void> {
-  if (logger_id !== null) {
-    const logger = await trx
-      .selectFrom('loggers')
-      .select('id')
-      .where('account_id', '=', account_id)
-      .where('id', '=', logger_id)
-      .forKeyShare()
-      .executeTakeFirst();
-    if (logger === undefined) return;
-  }
-  await trx
-    .insertInto('removed_strokes')
-    .values({ account_id, sender_id, key, stroke_id: id, room_id, logger_id })
-    .execute();
 }
 
 /** The rooms that were marked are those of the stroke as it was read: it must still be where it was. */

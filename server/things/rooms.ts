@@ -5,6 +5,7 @@ import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
+import { keepKeys } from '../results/keepKeys.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
@@ -124,17 +125,15 @@ export async function changeRoom(
   return roomOf(row);
 }
 
-/** With its strokes, services and warnings. */
+/** With its strokes, services and warnings; the keys of its strokes stay known. */
 export async function removeRoom(
   trx: Transaction<Tables>,
   accountId: AccountInScope,
   id: string,
 ): Promise<void> {
   await queueWithdrawal(trx, accountId, [id]);
-  const { numDeletedRows } = await trx
-    .deleteFrom('rooms')
-    .where('account_id', '=', accountId)
-    .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('room');
+  // Whoever stores a stroke there, or moves one to it, is done or waits: no stroke goes without its key.
+  found(await rowOf(trx, accountId, id).forUpdate().executeTakeFirst());
+  await keepKeys(trx, accountId, { roomId: id });
+  await trx.deleteFrom('rooms').where('account_id', '=', accountId).where('id', '=', id).execute();
 }

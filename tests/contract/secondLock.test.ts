@@ -61,9 +61,9 @@ beforeAll(async () => {
     [...values, fleet.loggerId],
   );
   await service.pool.query(
-    `insert into removed_strokes (account_id, sender_id, key, stroke_id, room_id, logger_id)
-     values ($1, $3, 'removed', $2, $2, $3)`,
-    [...values, fleet.loggerId],
+    `insert into removed_strokes (account_id, sender_id, key, stroke_id, coach_id, logger_id)
+     values ($1, $3, 'removed', $2, $4, $3)`,
+    [...values, fleet.loggerId, fleet.coachId],
   );
   await service.pool.query(
     `insert into live_pieces (account_id, stroke_id, seq, first_sample, samples) values ($1, $2, 0, 0, '')`,

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openLink } from '../support/loggerLink.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { liveStroke, sayAll, sayPieces } from './liveFixture.ts';
-import { type Fleet, newFleet, send, strokeBody } from './strokeFixture.ts';
+import { type Fleet, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
 let token: string;
@@ -62,9 +62,9 @@ test('sent again while it is being removed, it is a duplicate as well', async ()
     // As the service removes it, stopped before its end.
     await client.query('begin');
     await client.query(
-      `insert into removed_strokes (account_id, sender_id, key, stroke_id, room_id, logger_id)
-       select account_id, sender_id, key, id, room_id, logger_id from strokes where account_id = $1 and id = $2`,
-      [rows[0].account_id, strokeId],
+      `insert into removed_strokes (account_id, sender_id, key, stroke_id, coach_id, logger_id)
+       select account_id, sender_id, key, id, $3, logger_id from strokes where account_id = $1 and id = $2`,
+      [rows[0].account_id, strokeId, fleet.coachId],
     );
     await client.query('delete from strokes where account_id = $1 and id = $2', [
       rows[0].account_id,
@@ -116,7 +116,7 @@ test('live it is answered as stored, when it begins and when it ends', async () 
   await link.drop();
 });
 
-test('what was removed is forgotten with its logger or its room, and not kept once the logger is gone', async () => {
+test('what was removed is forgotten with its logger or its coach, and not kept once the logger is gone', async () => {
   const mine = await newFleet(service, token);
   const [byLogger, byPerson, late] = [1, 2, 3].map(() =>
     strokeBody(mine.roomId, 0, 9, { key: randomUUID() }),
@@ -131,6 +131,70 @@ test('what was removed is forgotten with its logger or its room, and not kept on
   await service.request('DELETE', `/loggers/${mine.loggerId}`, { token });
   await remove(sent[1]);
   expect([await removedOf(byLogger.key), await removedOf(late.key)]).toEqual([0, 0]);
-  await service.pool.query('delete from rooms where id = $1', [mine.roomId]);
+  await service.pool.query('delete from coaches where id = $1', [mine.coachId]);
   expect(await removedOf(byPerson.key)).toBe(0);
+});
+
+describe('what went with its room', () => {
+  /** A stroke of a room that is there still, which its sender means, and another room that it stands in. */
+  async function moved(): Promise<{ mine: Fleet; body: { key: string }; strokeId: string; other: string }> {
+    const mine = await newFleet(service, token);
+    const other = await newRoom(service, token, mine.coachId);
+    const body = strokeBody(mine.roomId, 0, 9, { key: randomUUID() });
+    const [{ strokeId }] = (await send(service, mine.loggerToken, body)).body.results;
+    const patch = { token, body: { roomId: other } };
+    expect((await service.request('PATCH', `/strokes/${strokeId}`, patch)).status).toBe(200);
+    return { mine, body, strokeId, other };
+  }
+  const removeRoom = async (id: string) =>
+    expect((await service.request('DELETE', `/rooms/${id}`, { token })).status).toBe(204);
+
+  test.each([true, false])('stays away, removed by itself before: %s', async (byItself) => {
+    const { mine, body, strokeId, other } = await moved();
+    if (byItself) await remove(strokeId);
+    await removeRoom(other);
+    const again = { key: body.key, strokeId, outcome: 'duplicate' };
+    expect((await send(service, mine.loggerToken, [body, body])).body.results).toEqual([again, again]);
+    expect(await strokesOf(body.key)).toEqual([]);
+    const link = await openLink(service.url, mine.loggerToken);
+    link.say(liveStroke(mine, 0, body.key).begin);
+    expect(await link.next()).toMatchObject({ type: 'stored', key: body.key, strokeId });
+    await link.drop();
+  });
+
+  test('is a duplicate in another room, and in a room that is gone is rejected as ever', async () => {
+    const mine = await newFleet(service, token);
+    const other = await newRoom(service, token, mine.coachId);
+    const body = strokeBody(other, 0, 9, { key: randomUUID() });
+    const [{ strokeId }] = (await send(service, mine.loggerToken, body)).body.results;
+    await removeRoom(other);
+    const inRooms = [body, { ...body, roomId: mine.roomId }, { ...body, key: randomUUID() }];
+    const { results } = (await send(service, mine.loggerToken, inRooms)).body;
+    expect(results).toMatchObject([
+      { outcome: 'rejected' },
+      { outcome: 'duplicate', strokeId },
+      { outcome: 'rejected', problem: results[0].problem },
+    ]);
+    const link = await openLink(service.url, mine.loggerToken);
+    link.say({ ...liveStroke(mine, 0, body.key).begin, roomId: other });
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 422, key: body.key });
+    await link.drop();
+  });
+
+  test('stays away however sending it again meets the removing of its room', async () => {
+    const { mine, body, other } = await moved();
+    const bodies = Array.from({ length: 8 }, () => strokeBody(other, 0, 9, { key: randomUUID() }));
+    const removed = removeRoom(other);
+    const sent = bodies.map((one) => send(service, mine.loggerToken, one));
+    await removed;
+    for (const [n, answer] of (await Promise.all(sent)).entries()) {
+      const [{ outcome, strokeId }] = answer.body.results;
+      const elsewhere = { ...bodies[n], roomId: mine.roomId };
+      const [again] = (await send(service, mine.loggerToken, elsewhere)).body.results;
+      expect(again).toMatchObject(
+        outcome === 'stored' ? { outcome: 'duplicate', strokeId } : { outcome: 'stored' },
+      );
+    }
+    expect(await strokesOf(body.key)).toEqual([]);
+  });
 });
