@@ -1,5 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
-import { MISDATED } from '../../analysis/findings/sensorDoubt.ts';
+import { MISDATED } from '../../analysis/findings/saidOfRecord.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
