@@ -2,11 +2,13 @@ import { type Channel, isReady } from '../baseline/channel.ts';
 import { regressors } from '../baseline/conditions.ts';
 import { MEASURE_NAMES } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
+import { bestCuts } from '../statistics/changePoints.ts';
+import { leastSquares } from '../statistics/leastSquares.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { median } from '../statistics/median.ts';
 import { theilSen } from '../statistics/theilSen.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import type { Origin, ReboundMemory } from './reboundMemory.ts';
+import type { Origin, ReboundMemory, StrokeRise } from './reboundMemory.ts';
 
 const RUNNING = MEASURE_NAMES.indexOf('runningAmps');
 const KEPT_BEFORE = 30;
@@ -25,31 +27,21 @@ const LEAST_STROKES = 8;
 const TREND_PROBABILITY = 0.001;
 
 /** A service ends one stretch and begins another. */
-export function noteService(memory: ReboundMemory, kind: string): void {
+export function noteService(memory: ReboundMemory, kind: string, side: string | null): void {
   if (memory.after !== null && memory.after.length > 0) memory.before = memory.after.slice(-KEPT_BEFORE);
   memory.after = [];
   memory.kind = kind;
+  memory.side = side;
 }
 
 /** Takes a stroke into the memory; must come before the baseline learns from it. */
 export function noteStroke(context: FindingContext): void {
   const memory = context.state.rebound;
-  const levels: number[] = [];
-  for (const side of context.state.room.sides) {
-    const channel = channelOf(context.state, side, context.direction);
-    const measured = context.analysis.sides[side];
-    if (channel === undefined || measured === undefined) continue;
-    const origin = originOf(memory, channel);
-    if (origin === null) continue;
-    const row = regressors(context.sideConditions(side), origin.weather);
-    const expected = row.reduce((sum, x, i) => sum + x * origin.coefficients[i], 0);
-    levels.push(Math.log(measured.runningAmps) - expected);
-  }
-  if (levels.length === 0) return;
-  const level = levels.reduce((sum, value) => sum + value, 0) / levels.length;
+  const rise = context.state.room.sides.map((side) => riseOf(context, side));
+  if (rise.every((own) => own === null)) return;
   const { before, after } = memory;
   if (after === null) {
-    before.push(level);
+    before.push(rise);
     if (before.length > KEPT_BEFORE) before.shift();
     return;
   }
@@ -58,7 +50,29 @@ export function noteStroke(context: FindingContext): void {
     if (openOf(context.state, 'draw-rebound').length === 0) return;
     after.splice(FIRST_AFTER, 1);
   }
-  after.push(level);
+  after.push(rise);
+}
+
+function riseOf(context: FindingContext, side: string): number | null {
+  const channel = channelOf(context.state, side, context.direction);
+  const measured = context.analysis.sides[side];
+  if (channel === undefined || measured === undefined) return null;
+  const origin = originOf(context.state.rebound, channel);
+  if (origin === null) return null;
+  const row = regressors(context.sideConditions(side), origin.weather);
+  const expected = row.reduce((sum, x, i) => sum + x * origin.coefficients[i], 0);
+  return Math.log(measured.runningAmps) - expected;
+}
+
+/** How far the side that was worked on lay above normal on strokes before and after the work, or the mean of all sides. */
+function levels({ state: { rebound, room } }: FindingContext): { before: number[]; after: number[] | null } {
+  const { before, after, side } = rebound;
+  const at = side === null ? -1 : room.sides.indexOf(side);
+  const levelOf = (rise: StrokeRise) => {
+    const known = (at < 0 ? rise : [rise[at]]).filter((own) => own !== null);
+    return known.length === 0 ? [] : [known.reduce((sum, own) => sum + own, 0) / known.length];
+  };
+  return { before: before.flatMap(levelOf), after: after?.flatMap(levelOf) ?? null };
 }
 
 function originOf(memory: ReboundMemory, channel: Channel): Origin | null {
@@ -75,7 +89,8 @@ function originOf(memory: ReboundMemory, channel: Channel): Origin | null {
  */
 export function drawRebound(context: FindingContext): FindingAnswer {
   const { state } = context;
-  const { before, after, kind } = state.rebound;
+  const { kind } = state.rebound;
+  const { before, after } = levels(context);
   const [open] = openOf(state, 'draw-rebound');
   if (after === null || after.length < LEAST_STROKES || before.length < FIRST_AFTER) return NOTHING;
   const low = median(after.slice(0, FIRST_AFTER));
@@ -90,7 +105,7 @@ export function drawRebound(context: FindingContext): FindingAnswer {
   const rises = trend !== null && trend.s > 0 && trend.p < TREND_PROBABILITY;
   if (open === undefined && !(fall > LEAST_FALL && climb > least && faster && rises)) return NOTHING;
   const isOwnRise = openOf(state, 'rising-draw').length > 0 && climb > MOST_BACK * fall;
-  if (open === undefined && isOwnRise) return NOTHING;
+  if (open === undefined && (isOwnRise || isStep(after))) return NOTHING;
   const percent = Math.round(100 * Math.expm1(climb));
   return {
     present: [
@@ -105,8 +120,16 @@ export function drawRebound(context: FindingContext): FindingAnswer {
         evidence: {
           fellPercent: Math.round(-100 * Math.expm1(-fall)),
           climbedPercent: percent,
-          percentPerStroke: Math.round(1000 * slope) / 10,
-          percentPerStrokeBefore: Math.round(1000 * earlier) / 10,
+          // A climb that has come to rest was as fast as it was.
+          ...(open === undefined
+            ? {
+                percentPerStroke: Math.round(1000 * slope) / 10,
+                percentPerStrokeBefore: Math.round(1000 * earlier) / 10,
+              }
+            : {
+                percentPerStroke: open.evidence.percentPerStroke,
+                percentPerStrokeBefore: open.evidence.percentPerStrokeBefore,
+              }),
         },
       },
     ],
@@ -117,11 +140,31 @@ export function drawRebound(context: FindingContext): FindingAnswer {
 /** How many strokes a climb after a service may take to show itself before it counts as a rise of its own. */
 const HELD_STROKES = 16;
 
-/** Whether the draw fell with the latest service and climbs again: then a rise is not yet one of its own. */
-export function mayRebound({ state }: FindingContext): boolean {
-  const { before, after } = state.rebound;
-  if (after === null || after.length > HELD_STROKES || before.length < FIRST_AFTER) return false;
+/** Whether the draw fell with the latest service and climbs again: then a rise of these sides is not yet one of its own. */
+export function mayRebound(context: FindingContext, risen: readonly string[]): boolean {
+  const { side } = context.state.rebound;
+  if (side !== null && risen.some((other) => other !== side)) return false;
+  const { before, after } = levels(context);
+  if (after === null || after.length > HELD_STROKES || before.length < FIRST_AFTER || isStep(after))
+    return false;
   return median(before.slice(-FIRST_AFTER)) - median(after.slice(0, FIRST_AFTER)) > LEAST_FALL;
+}
+
+/** A step explains what is left by a straight climb, but for this part, from so many strokes on each of its sides on. */
+const STEP_LEAVES = 0.6;
+const STEP_STROKES = 3;
+
+/** Whether the levels went up from one stroke to the next rather than by and by: that is no climb, but a trouble of its own. */
+function isStep(levels: readonly number[]): boolean {
+  const step = bestCuts(levels, 1, STEP_STROKES);
+  const climb = leastSquares(
+    levels.map((_, i) => [1, i]),
+    levels,
+  );
+  if (step === null || climb === null) return false;
+  const [at] = step.cuts;
+  const isUp = median(levels.slice(at)) > median(levels.slice(0, at));
+  return isUp && step.sumOfSquares < STEP_LEAVES * climb.residualSumOfSquares;
 }
 
 function slopeOf(levels: readonly number[]): number {

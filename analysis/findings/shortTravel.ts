@@ -1,4 +1,5 @@
 import { type Direction, otherWay } from '../trace.ts';
+import type { Warning } from '../warning.ts';
 import { isFasterOnly } from './fasterOnly.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { lacksOwnEnd, noteMissingEnd } from './lackedEnd.ts';
@@ -23,6 +24,8 @@ import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './tr
 
 /** Once said it goes on while strokes are shorter by this part of what counts. */
 const STILL_PART = 0.5;
+/** And while the motor makes fewer turns by this part of what was said. */
+const AS_FEW_PART = 0.6;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
@@ -64,13 +67,23 @@ export function shortTravel(context: FindingContext): FindingAnswer {
 }
 
 function judgeWay(context: FindingContext, made: TravelMade, stopped: boolean): JudgedWay {
+  const open = openFor(context);
   const own = context.state.travel[context.direction];
   const lacking = lacksOwnEnd(context, made);
   const mayBeWhole = (stopped || !stopsUsually(own)) && made.shortBy > SHORT_WITHOUT_STOP;
   const byTime = isFasterOnly(context, made, mayBeWhole) ? 0 : made.shortBy;
-  const shortBy = Math.max(byTime, lacking ?? 0);
+  const shortBy = Math.max(byTime, lacking ?? 0, open === undefined ? 0 : asFewTurns(open, made));
   noteMissingEnd(context, shortBy);
   return { made, shortBy, lacking, stopped };
+}
+
+/**
+ * How much shorter than expected a stroke was whose motor made as few turns as those that were said to end early, natural
+ * logarithm; 0: it made more, or they were not counted. What else could explain it could not when it was said.
+ */
+function asFewTurns({ evidence }: Warning, { fewerTurns }: TravelMade): number {
+  const said = -Math.log1p(-(evidence.shortPercent ?? 0) / 100);
+  return fewerTurns !== null && fewerTurns > AS_FEW_PART * said ? Math.min(fewerTurns, said) : 0;
 }
 
 /** Judges a stroke that goes on from none before it. */

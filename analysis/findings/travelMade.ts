@@ -12,6 +12,8 @@ import { MOST_STALL_SPREAD } from './unseen.ts';
 export interface TravelMade {
   /** How much shorter than expected, natural logarithm, less what other causes may explain; 0: it was not. */
   readonly shortBy: number;
+  /** How many fewer turns than expected the motor made, natural logarithm, whatever else may explain it; null: not counted. */
+  readonly fewerTurns: number | null;
   /** The part of the expected time that the stroke took. */
   readonly part: number;
   /** What it was judged by. */
@@ -48,12 +50,12 @@ export function travelMade(context: FindingContext): TravelMade | null {
   if (byTurns !== null) {
     const fewer = -longerBy(byTurns) - otherwiseExplained(context, byTurns);
     const shortBy = Math.max(0, Math.min(fewer, mostWeaker(context) - longerBy(byTime)));
-    return { shortBy, part, judged: byTurns, by: 'turns' };
+    return { shortBy, fewerTurns: -longerBy(byTurns), part, judged: byTurns, by: 'turns' };
   }
   const stronger = strongerSupply(context);
   const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts - quickerByEase(context));
   const judged = { ...byTime, deviation: Math.hypot(byTime.deviation, stronger.deviation) };
-  return { shortBy, part, judged, by: knowsSupply ? 'time' : 'blind' };
+  return { shortBy, fewerTurns: null, part, judged, by: knowsSupply ? 'time' : 'blind' };
 }
 
 /**

@@ -129,6 +129,7 @@ function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => voi
     keep({ present: [], gone: openOf(state, 'rising-draw') });
     return;
   }
-  if (openOf(state, 'rising-draw').length > 0 || !mayRebound(context)) keep(risingDraw(context, load));
+  if (openOf(state, 'rising-draw').length > 0 || !mayRebound(context, load.risen))
+    keep(risingDraw(context, load));
   keep(unevenSides(context, load));
 }

@@ -48,19 +48,26 @@ function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning
   return { id, openedAtMs, clearedAtMs: null, firstStrokeId, ...told(state, event, finding) };
 }
 
-/** So many strokes in a row must find less before it is told as less: one calm stroke is no relief. */
-const CALMER_STROKES = 4;
+/**
+ * So many strokes in a row must find less before it is told as less: one calm stroke is no relief. Each time that
+ * it fell, twice as many: what lies about a threshold is not told now as the one and now as the other.
+ */
+const CALMER_STROKES = 8;
 
 /** A room that stood still and moves again is better for it at once. */
 const SEES_RELIEF: ReadonlySet<WarningKind> = new Set(['short-travel']);
 
 /** A severity that rises at once, and falls only once several strokes agree. */
 function severityOf(state: RoomState, open: Warning, { kind, severity }: Finding): Severity {
-  const isCalmer = !SEES_RELIEF.has(kind) && SEVERITIES.indexOf(severity) < SEVERITIES.indexOf(open.severity);
-  const strokes = isCalmer ? (state.calmer[open.id] ?? 0) + 1 : 0;
-  if (strokes === 0 || strokes >= CALMER_STROKES) delete state.calmer[open.id];
-  else state.calmer[open.id] = strokes;
-  return isCalmer && strokes < CALMER_STROKES ? open.severity : severity;
+  const change = SEVERITIES.indexOf(severity) - SEVERITIES.indexOf(open.severity);
+  const { strokes, falls } = state.calmer[open.id] ?? { strokes: 0, falls: 0 };
+  if (change >= 0 || SEES_RELIEF.has(kind)) {
+    state.calmer[open.id] = { strokes: 0, falls };
+    return severity;
+  }
+  const falling = strokes + 1 >= CALMER_STROKES * 2 ** falls;
+  state.calmer[open.id] = falling ? { strokes: 0, falls: falls + 1 } : { strokes: strokes + 1, falls };
+  return falling ? severity : open.severity;
 }
 
 function told(state: RoomState, event: StrokeEvent, finding: Finding) {

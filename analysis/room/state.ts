@@ -51,8 +51,8 @@ export interface RoomState {
   recent: RecentFlags;
   /** The warnings that stand, in the order in which they were last told. */
   open: Warning[];
-  /** By warning: how many strokes in a row have found less than is told. */
-  calmer: Record<string, number>;
+  /** By warning: how many strokes in a row have found less than is told, and how often it was told as less already. */
+  calmer: Record<string, { readonly strokes: number; readonly falls: number }>;
   /** Whether the latest stroke lay beyond its normal in what no single odd stroke explains (`isSuspicious`). */
   suspicious: boolean;
   /**

@@ -48,6 +48,6 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
   }
   restLoad(state.load);
   state.load.risings = beginComings();
-  noteService(state.rebound, event.kind);
+  noteService(state.rebound, event.kind, event.side);
   return { expectations: [], warnings: [] };
 }

@@ -37,3 +37,26 @@ test('a step far above what the work had taken off, long after it, stays the ris
   const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
   expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([['rising-draw', null]]);
 });
+
+test('a step soon after the work is a rise of its own, said at once, and no climb', () => {
+  const factor = (i: number) => (i < 20 ? 1 : i < WORK ? 1.25 : i < WORK + 10 ? 1 : 1.25);
+  const events = strokeEvents(WORK + 60, ROOM, 11, (i) => ({ factors: [factor(i), factor(i)] }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs !== null])).toEqual([
+    ['rising-draw', true],
+    ['rising-draw', false],
+  ]);
+  expect(warnings[1].openedAtMs).toBeLessThanOrEqual(events[WORK + 15].atMs);
+});
+
+test('work on one side says nothing of a rise of the other', () => {
+  const events = strokeEvents(WORK + 60, ROOM, 11, (i) => ({
+    factors: [i >= 20 && i < WORK ? 1.25 : 1, i < WORK + 6 ? 1 : Math.min(1.3, 1 + 0.02 * (i - WORK - 6))],
+  }));
+  const work = serviceEvent(WORK, 'lubricated', ROOM.sides[0]);
+  const { warnings } = foldAll(ROOM, [...events, work].sort(orderEvents));
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs !== null])).toEqual([
+    ['rising-draw', ROOM.sides[0], true],
+    ['rising-draw', ROOM.sides[1], false],
+  ]);
+});

@@ -85,3 +85,17 @@ test('a contact that goes bad within one stroke makes the turns fewer both ways,
   );
   expect(saidOf(events)).toEqual([]);
 });
+
+test('it lasts while the motor makes as few turns, also on some weak stays that would take the usual time', () => {
+  const weak = (stay: number) => (stay >= 26 && stay < 30 ? 0.85 : 1);
+  const from = FROM;
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map(
+    (event, i) => {
+      const stay = Math.floor(i / 2);
+      const volts = VOLTS * (1 + 0.03 * Math.sin(2.3 * stay)) * weak(stay);
+      return changed(event, { all: runsOn(volts, i < from ? 1 : 0.89, true, 'extend') });
+    },
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([['short-travel', null]]);
+});

@@ -147,6 +147,18 @@ test('severity follows the rise and never falls as the rise grows', () => {
   expect(ranks[3]).toBe(2);
 });
 
+test('a rise about a threshold is told now as the one and now as the other ever more rarely', () => {
+  const factor = (i: number) => (i < FAULT_FROM ? 1 : Math.floor(i / 14) % 2 === 0 ? 1.16 : 1.26);
+  const { judgements } = foldAll(
+    ROOM,
+    strokeEvents(300, ROOM, 3, (i) => ({ factors: [factor(i), factor(i)] })),
+  );
+  const told = judgements.flatMap(({ warnings }) => warnings.map(({ severity }) => severity));
+  const changes = told.filter((severity, i) => i > 0 && severity !== told[i - 1]).length;
+  expect(changes).toBeGreaterThan(0);
+  expect(changes).toBeLessThanOrEqual(5);
+});
+
 test('a weak supply is said, and holds back what it explains', () => {
   const { warnings } = withFault(4, { volts: 10, lagS: 1.5 });
   expect(kindsOf(warnings)).toEqual(['weak-supply']);
