@@ -1,11 +1,18 @@
 import type { Kysely } from 'kysely';
+import { isOutOfSight } from '../../ingest/errorCode.ts';
 import { type JsonObject, own } from '../../ingest/json/faults.ts';
 import { keyOf } from '../../ingest/json/stroke.ts';
 import { MAX_SAMPLES } from '../../ingest/limits.ts';
 import { packSamples } from '../../ingest/live/assemble.ts';
-import { endLiveStroke } from '../../ingest/live/finish.ts';
+import { type Ending, endLiveStroke } from '../../ingest/live/finish.ts';
 import { type LiveHeader, readHeader } from '../../ingest/live/header.ts';
-import { beginLiveStroke, type LiveSender, linkOf, storedStroke } from '../../ingest/live/liveStroke.ts';
+import {
+  type Beginning,
+  beginLiveStroke,
+  type LiveSender,
+  linkOf,
+  storedStroke,
+} from '../../ingest/live/liveStroke.ts';
 import type { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { readSamples, SampleCounts, seqOf } from '../../ingest/live/samples.ts';
 import type { Connections } from '../../ingest/queries.ts';
@@ -84,7 +91,7 @@ export class Conversation {
       throw new LinkProblem('too-many-requests', `One link has at most ${MOST_OPEN} strokes under way.`, {
         key,
       });
-    const begun = await inTransaction(this.#parts.db, (trx) => beginLiveStroke(trx, this.#sender, header));
+    const begun = await this.#begun(header);
     switch (begun.outcome) {
       case 'stored':
         this.#open.delete(key);
@@ -100,6 +107,16 @@ export class Conversation {
         return;
       default:
         throw beginningProblem(begun, header);
+    }
+  }
+
+  async #begun(header: LiveHeader): Promise<Beginning> {
+    try {
+      return await inTransaction(this.#parts.db, (trx) => beginLiveStroke(trx, this.#sender, header));
+    } catch (error) {
+      if (!isOutOfSight(error)) throw error;
+      await this.#parts.checkToken();
+      throw new LinkProblem('not-found', 'The room of this stroke is there no more.', { key: header.key });
     }
   }
 
@@ -152,7 +169,7 @@ export class Conversation {
     const { key } = stroke.header;
     await stroke.lastPiece;
     if (this.#open.get(key) !== stroke) return;
-    const ended = await endLiveStroke(this.#parts.pool, this.#sender, stroke.id);
+    const ended = await this.#ended(stroke.id);
     switch (ended.outcome) {
       case 'stored':
       case 'duplicate':
@@ -163,6 +180,15 @@ export class Conversation {
         return this.#lost(stroke, say);
       default:
         throw endingProblem(ended, stroke.header);
+    }
+  }
+
+  async #ended(id: string): Promise<Ending> {
+    try {
+      return await endLiveStroke(this.#parts.pool, this.#sender, id);
+    } catch (error) {
+      if (isOutOfSight(error)) return { outcome: 'gone' };
+      throw error;
     }
   }
 

@@ -495,6 +495,56 @@ describe('who may send', () => {
     expect(await again.next()).toMatchObject({ type: 'resume', key: stroke.key, nextSeq: 2 });
   });
 
+  /** As a coach is deleted while a message is answered that waits for what `lock` holds. */
+  async function deletedBehind(
+    coach: Fleet,
+    lock: string,
+    values: string[],
+    message: () => void,
+  ): Promise<void> {
+    const client = await service.pool.connect();
+    try {
+      await client.query('begin');
+      await client.query(lock, values);
+      message();
+      const waiting = 'select from pg_locks where not granted and transactionid = pg_current_xact_id()::xid';
+      while ((await client.query(waiting)).rowCount === 0);
+      await client.query('update coaches set deleted_at = now() where id = $1', [coach.coachId]);
+      await client.query('update rooms set deleted_at = now() where coach_id = $1', [coach.coachId]);
+      await client.query('commit');
+    } finally {
+      client.release();
+    }
+  }
+
+  test('a coach that is deleted while a stroke is taken up shuts its logger out', async () => {
+    const coach = await newFleet(service, token);
+    const stroke = liveStroke(coach);
+    const link = await open(coach.loggerToken);
+    link.say(stroke.begin);
+    await sayPieces(link, stroke.pieces.slice(0, 2));
+    const again = await open(coach.loggerToken);
+    const held = 'select from live_strokes where key = $1 for update';
+    await deletedBehind(coach, held, [stroke.key], () => again.say(stroke.begin));
+    expect(await again.next()).toMatchObject({ type: 'problem', status: 401 });
+    expect(await again.closed).toBe(NOT_SIGNED_IN);
+  });
+
+  test('a coach that is deleted while a stroke ends shuts its logger out, and nothing is stored', async () => {
+    const coach = await newFleet(service, token);
+    await send(service, coach.loggerToken, strokeBody(coach.roomId, 0));
+    const stroke = liveStroke(coach, 1);
+    const link = await open(coach.loggerToken);
+    link.say(stroke.begin);
+    await sayPieces(link, stroke.pieces.slice(0, 2));
+    const held = 'select from room_progress where room_id = $1 for update';
+    await deletedBehind(coach, held, [coach.roomId], () => link.say(stroke.end));
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
+    expect(await link.closed).toBe(NOT_SIGNED_IN);
+    const stored = 'select from strokes where key = $1';
+    expect((await service.pool.query(stored, [stroke.key])).rowCount).toBe(0);
+  });
+
   test('a room that was removed takes its strokes along, and the link goes on', async () => {
     const coach = await newFleet(service, token);
     const stroke = liveStroke(coach);
