@@ -6,8 +6,8 @@ import { isUuid } from '../uuid.ts';
 import type { LiveHeader } from './header.ts';
 import { SampleCounts } from './samples.ts';
 
-/** Unfinished strokes that are kept of one logger at once: more are not a week of bad links. */
-const MOST_UNFINISHED = 200;
+/** Unfinished strokes that are kept of one logger at once: twice what it may have under way, for a week of bad links. */
+const MOST_UNFINISHED = 512;
 
 /** The logger at the other end of a link, and the link's own id. */
 export interface LiveSender {

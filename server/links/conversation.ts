@@ -21,9 +21,7 @@ import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField } from '../problems.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 import { beginningProblem, endingProblem, LinkProblem, TakenOver } from './linkProblem.ts';
-
-/** Strokes at once on one link: a coach has a handful of rooms, and they seldom move together. */
-const MOST_OPEN = 16;
+import { type LoggerShare, MOST_OF_ONE_LOGGER } from './loggerShare.ts';
 
 interface OpenStroke {
   readonly id: string;
@@ -38,6 +36,10 @@ export interface ConversationParts {
   readonly db: Kysely<Tables>;
   readonly pool: Connections;
   readonly writer: PieceWriter;
+  /** What the logger has under way over all its links, this one among them. */
+  readonly share: Pick<LoggerShare, 'strokes'>;
+  /** Does the work once fewer than so many beginnings and endings of all links are under way. */
+  readonly inTurn: <Result>(work: () => Promise<Result>) => Promise<Result>;
   /** Told which link a stroke was taken over from. */
   readonly onTakeOver: (linkId: string, key: string) => void;
   /** Throws the 401 problem where the logger's token is worth nothing any more. */
@@ -61,10 +63,16 @@ export class Conversation {
   readonly #sender: LiveSender;
   readonly #parts: ConversationParts;
   readonly #open = new Map<string, OpenStroke>();
+  #beginning = 0;
 
   constructor(sender: LiveSender, parts: ConversationParts) {
     this.#sender = sender;
     this.#parts = parts;
+  }
+
+  /** Those under way, one that just begins among them. */
+  get strokes(): number {
+    return this.#open.size + this.#beginning;
   }
 
   /** Throws what a message is answered with when it is not taken. */
@@ -87,8 +95,9 @@ export class Conversation {
     const { key } = header;
     const before = this.#open.get(key);
     await before?.lastPiece;
-    if (before === undefined && this.#open.size >= MOST_OPEN)
-      throw new LinkProblem('too-many-requests', `One link has at most ${MOST_OPEN} strokes under way.`, {
+    const { strokes: most } = MOST_OF_ONE_LOGGER;
+    if (before === undefined && this.#parts.share.strokes >= most)
+      throw new LinkProblem('too-many-requests', `One logger has at most ${most} strokes under way.`, {
         key,
       });
     const begun = await this.#begun(header);
@@ -111,12 +120,17 @@ export class Conversation {
   }
 
   async #begun(header: LiveHeader): Promise<Beginning> {
+    this.#beginning = 1;
     try {
-      return await inTransaction(this.#parts.db, (trx) => beginLiveStroke(trx, this.#sender, header));
+      return await this.#parts.inTurn(() =>
+        inTransaction(this.#parts.db, (trx) => beginLiveStroke(trx, this.#sender, header)),
+      );
     } catch (error) {
       if (!isOutOfSight(error)) throw error;
       await this.#parts.checkToken();
       throw new LinkProblem('not-found', 'The room of this stroke is there no more.', { key: header.key });
+    } finally {
+      this.#beginning = 0;
     }
   }
 
@@ -185,7 +199,7 @@ export class Conversation {
 
   async #ended(id: string): Promise<Ending> {
     try {
-      return await endLiveStroke(this.#parts.pool, this.#sender, id);
+      return await this.#parts.inTurn(() => endLiveStroke(this.#parts.pool, this.#sender, id));
     } catch (error) {
       if (isOutOfSight(error)) return { outcome: 'gone' };
       throw error;

@@ -14,6 +14,7 @@ import { problemMessage } from '../schemas/problemMessage.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
 import { Conversation, type ConversationParts, type Taken } from './conversation.ts';
 import { LinkProblem, TakenOver } from './linkProblem.ts';
+import type { LoggerShare } from './loggerShare.ts';
 import { type Form, readMessage, writeAnswer } from './wire.ts';
 
 /** These greet, with a token or without. */
@@ -28,12 +29,13 @@ const LOOK_EVERY_MS = 30_000;
 /** More than this within `LOOK_EVERY_MS` is no logger that listens. */
 const MOST_PROBLEMS = 500;
 
-export interface LinkParts extends Omit<ConversationParts, 'checkToken' | 'db' | 'pool'> {
+export interface LinkParts extends Omit<ConversationParts, 'checkToken' | 'db' | 'pool' | 'share'> {
   readonly database: Database;
   readonly log: FastifyBaseLogger;
   /** A link on which no message came for so long is dropped. */
   readonly silentAfterMs: number;
-  readonly onSignedIn: (link: Link, loggerId: string) => void;
+  /** Answers what the logger has over all its links. */
+  readonly onSignedIn: (link: Link, loggerId: string) => LoggerShare;
 }
 
 /** One open socket of a logger, from its opening to its end. */
@@ -44,6 +46,7 @@ export class Link {
   #token: Token | null;
   #logger: LoggerCaller | null = null;
   #conversation: Conversation | null = null;
+  #share: LoggerShare | null = null;
   /** The form of the latest message: what nobody asked for is said in it. */
   #form: Form = 'json';
   /** Ends when all messages so far were taken: they are taken one after the other. */
@@ -77,6 +80,11 @@ export class Link {
     return this.#turn;
   }
 
+  /** Strokes under way on it. */
+  get strokes(): number {
+    return this.#conversation?.strokes ?? 0;
+  }
+
   /** Told that another link has its stroke now, and dropped. */
   takenOver(key: string): void {
     this.#tell(new TakenOver(key));
@@ -89,15 +97,18 @@ export class Link {
   #receive(bytes: Buffer, form: Form): void {
     this.#silence.refresh();
     this.#form = form;
+    const share = this.#share;
     this.#inWorks.messages++;
     this.#inWorks.bytes += bytes.length;
-    this.#holdBack();
+    share?.count(bytes.length);
+    this.holdBack();
     this.#turn = this.#turn.then(async () => {
       const { settled } = await this.#take(bytes, form);
       void settled.then(() => {
         this.#inWorks.messages--;
         this.#inWorks.bytes -= bytes.length;
-        this.#holdBack();
+        share?.count(-bytes.length);
+        this.holdBack();
       });
     });
   }
@@ -128,15 +139,16 @@ export class Link {
     this.#token = token;
     if (this.#logger !== null || !this.#open) return;
     this.#logger = logger;
+    this.#share = this.#parts.onSignedIn(this, logger.loggerId);
     this.#conversation = new Conversation(
       { ...logger, linkId: this.id },
       {
         ...this.#parts,
+        share: this.#share,
         ...inScope(this.#parts.database, rowsOfCaller(logger)),
         checkToken: () => this.#checkToken(),
       },
     );
-    this.#parts.onSignedIn(this, logger.loggerId);
   }
 
   #say(answer: LinkAnswer, form: Form): void {
@@ -144,15 +156,16 @@ export class Link {
     this.#unread++;
     this.#socket.send(writeAnswer(answer, form), () => {
       this.#unread--;
-      this.#holdBack();
+      this.holdBack();
     });
-    this.#holdBack();
+    this.holdBack();
   }
 
-  /** Reads on only while what was read is being dealt with, and what was answered is being read. */
-  #holdBack(): void {
+  /** Reads on only while what was read is being dealt with, here and for the logger's other links, and what was answered is being read. */
+  holdBack(): void {
     const { messages, bytes } = this.#inWorks;
-    const busy = messages + this.#unread > MOST_IN_WORKS.messages || bytes > MOST_IN_WORKS.bytes;
+    const isMine = messages + this.#unread > MOST_IN_WORKS.messages || bytes > MOST_IN_WORKS.bytes;
+    const busy = isMine || this.#share?.isFull === true;
     if (busy === this.#paused || !this.#open) return;
     this.#paused = busy;
     if (busy) this.#socket.pause();
@@ -194,7 +207,7 @@ export class Link {
 
   #silent(): void {
     // It may be that we do not listen: its pieces wait for the database.
-    if (this.#inWorks.messages > 0 && this.#unread === 0) this.#silence.refresh();
+    if ((this.#inWorks.messages > 0 || this.#paused) && this.#unread === 0) this.#silence.refresh();
     else if (this.#unread > 0) this.#socket.terminate();
     else this.close(CLOSE.silent, 'Nothing was heard for too long.');
   }

@@ -1,3 +1,4 @@
+import pLimit from 'p-limit';
 import { z } from 'zod';
 import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
 import { tokenOf } from '../access/authenticate.ts';
@@ -10,6 +11,11 @@ import { ProblemError } from '../problems.ts';
 import { LinkAnswer, LinkMessage } from '../schemas/strokesLive.ts';
 
 const SILENT_AFTER_MS = 60_000;
+/**
+ * Beginnings and endings at once. Where hundreds come together they wait here, as long as it takes, and not for one of
+ * the connections, which others need too and nobody waits for that long.
+ */
+const TRANSACTIONS_AT_ONCE = 4;
 
 export interface StrokesLiveOptions {
   /** A link on which no message came for so long is dropped; 60 s unless said. */
@@ -19,6 +25,7 @@ export interface StrokesLiveOptions {
 /** Strokes as they happen, from loggers; `/api/v1/live` is the one for people. */
 export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: StrokesLiveOptions): Promise<void> {
   const links = new Links();
+  const inTurn = pLimit(TRANSACTIONS_AT_ONCE);
   const writer = new PieceWriter(
     (pieces) => inScope(app.database, { accounts: pieces.map(({ accountId }) => accountId) }).pool,
   );
@@ -57,6 +64,7 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
       const link = new Link(socket, token, {
         database: app.database,
         writer,
+        inTurn,
         log: request.log,
         silentAfterMs: linkSilentAfterMs ?? SILENT_AFTER_MS,
         onSignedIn: (signedIn, loggerId) => links.signedIn(signedIn, loggerId),

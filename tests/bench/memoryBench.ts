@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { type LoggerLink, openLink } from '../support/loggerLink.ts';
-import { sendRequest } from '../support/request.ts';
 import { withPostgres } from './benchPostgres.ts';
 import { type BenchFleet, makeFleet } from './fleet.ts';
 import { sendAll } from './load.ts';
@@ -12,14 +11,13 @@ const STREAMS = 200;
 const BATCHES = 8;
 const PIECES = 60;
 const PIECE_SAMPLES = 10;
-const KEY = 'stream';
 const BATCH_BYTES = 32 * 1024 * 1024;
 const MOST_STROKES = 500;
 const AIM = '<= 512';
 
 /**
- * The service's resident memory, MiB, the worker and its thread included: with 200 streams at once as quick as they
- * are acknowledged, with a batch of 32 MiB beside them, and with eight of those that one logger sends at once. `part`
+ * The service's resident memory, MiB, the worker and its thread included: with 200 streams of one logger at once as
+ * quick as they are acknowledged and stored in the end, with a batch of 32 MiB beside them, and with eight of those that one logger sends at once. `part`
  * of one makes it so many fewer streams.
  */
 export function memoryBench(part: number): Promise<Line[]> {
@@ -29,8 +27,8 @@ export function memoryBench(part: number): Promise<Line[]> {
     try {
       const fleet = await makeFleet(String(service.said.url), 40);
       const idle = (await read()).now;
-      const tokens = await newLoggers(fleet, Math.ceil(STREAMS * part));
-      const streams = await Promise.all(tokens.map((token, i) => begin(fleet, token, i)));
+      const places = Array.from({ length: Math.ceil(STREAMS * part) }, (_, i) => i);
+      const streams = await Promise.all(places.map((place) => begin(fleet, place)));
       const started = performance.now();
       await Promise.all(streams.map(sayPieces));
       const seconds = (performance.now() - started) / 1000;
@@ -44,7 +42,7 @@ export function memoryBench(part: number): Promise<Line[]> {
       const batches = Array.from({ length: BATCHES }, (_, i) => largestBatch(fleet, i + 1));
       await sendAll(target, batches, BATCHES);
       const crowded = (await read()).highest;
-      for (const link of streams) link.socket.close();
+      await Promise.all(streams.map((stream, place) => end(fleet, stream, place)));
       return [
         { what: 'after the start, MiB', ratio: idle, aim: '' },
         { what: `highest with ${streams.length} live streams at once, MiB`, ratio: streamed, aim: AIM },
@@ -69,45 +67,53 @@ async function residentMebibytes(pid: number | undefined): Promise<{ now: number
   return { now: kibibytes('VmRSS') / 1024, highest: kibibytes('VmHWM') / 1024 };
 }
 
-async function newLoggers({ url, person }: BenchFleet, count: number): Promise<string[]> {
-  const { body } = await sendRequest(url, 'GET', '/coaches', { token: person });
-  const path = `/coaches/${body.items[0].id}/loggers`;
-  const tokens: string[] = [];
-  for (let i = 0; i < count; i++) {
-    const logger = { name: `Stream ${i}`, sensor: 'clamp' };
-    tokens.push((await sendRequest(url, 'POST', path, { token: person, body: logger })).body.token);
-  }
-  return tokens;
+interface Stream {
+  readonly link: LoggerLink;
+  readonly key: string;
 }
 
-/** Begins a stroke with its first piece, acknowledged. */
-async function begin({ url, rooms }: BenchFleet, token: string, place: number): Promise<LoggerLink> {
-  const link = await openLink(url, token);
-  link.say({
-    type: 'begin',
-    key: KEY,
-    roomId: rooms[place % rooms.length],
-    direction: 'extend',
-    startedAt: '2026-05-02T16:20:11Z',
-    sides: [{ side: 'front', rateHz: 100 }],
-  });
-  link.say(piece(0));
+/** Begins a stroke on a link of its own with its first piece, acknowledged. */
+async function begin(fleet: BenchFleet, place: number): Promise<Stream> {
+  const link = await openLink(fleet.url, fleet.logger);
+  const key = `stream ${place}`;
+  link.say(beginning(fleet, key, place));
+  link.say(piece(key, 0));
   await link.next('ack');
-  return link;
+  return { link, key };
 }
 
-const piece = (seq: number) => ({
+const beginning = ({ rooms }: BenchFleet, key: string, place: number) => ({
+  type: 'begin',
+  key,
+  roomId: rooms[place % rooms.length],
+  direction: 'extend',
+  startedAt: '2026-05-02T16:20:11Z',
+  sides: [{ side: 'front', rateHz: 100 }],
+});
+
+const piece = (key: string, seq: number) => ({
   type: 'samples',
-  key: KEY,
+  key,
   seq,
   side: 'front',
   amps: Array.from({ length: PIECE_SAMPLES }, (_, i) => i / 8),
 });
 
 /** The other pieces, all of them acknowledged; the stroke is left open. */
-async function sayPieces(link: LoggerLink): Promise<void> {
-  for (let seq = 1; seq < PIECES; seq++) link.say(piece(seq));
+async function sayPieces({ link, key }: Stream): Promise<void> {
+  for (let seq = 1; seq < PIECES; seq++) link.say(piece(key, seq));
   for (let seq = 1; seq < PIECES; seq++) await link.next('ack');
+}
+
+/** On another link, as the first may have been closed for its silence by now. Fails where the stroke is not stored. */
+async function end(fleet: BenchFleet, { link, key }: Stream, place: number): Promise<void> {
+  link.socket.close();
+  const again = await openLink(fleet.url, fleet.logger);
+  again.say(beginning(fleet, key, place));
+  await again.next('resume');
+  again.say({ type: 'end', key });
+  await again.next('stored');
+  again.socket.close();
 }
 
 /** As many strokes as one request may hold, and as near to 32 MiB as they come. */

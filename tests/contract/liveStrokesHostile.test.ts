@@ -173,11 +173,28 @@ describe('messages that are none', () => {
     expect(await again.next()).toMatchObject({ type: 'ack', seq: 1 });
   });
 
-  test('one link has so many strokes under way and no more', async () => {
-    const link = await open();
-    const all = Array.from({ length: 17 }, () => begin());
-    for (const each of all) link.say(each);
-    expect(await link.next()).toMatchObject({ type: 'problem', key: all[16].key, status: 429 });
+  test('one logger has so many strokes under way and no more, over all its links', async () => {
+    const mine = await newFleet(service, token);
+    const [link, other] = [await open(mine.loggerToken), await open(mine.loggerToken)];
+    const beginHere = () => begin({ roomId: mine.roomId });
+    const [first, second] = [Array.from({ length: 200 }, beginHere), Array.from({ length: 56 }, beginHere)];
+    const piece = (key: string) => ({ type: 'samples', key, seq: 0, side: 'front', amps: [1, 2] });
+    const last = beginHere();
+    for (const [on, strokes] of [
+      [link, first],
+      [other, second],
+    ] as const) {
+      for (const each of strokes) on.say(each);
+      for (const { key } of strokes) on.say(piece(key));
+      for (const { key } of strokes) expect(await on.next()).toMatchObject({ type: 'ack', key, seq: 0 });
+    }
+    other.say(last);
+    expect(await other.next()).toMatchObject({ type: 'problem', key: last.key, status: 429 });
+    link.say({ type: 'end', key: first[0].key });
+    await link.next('stored');
+    other.say(last);
+    other.say(piece(last.key));
+    expect(await other.next()).toMatchObject({ type: 'ack', key: last.key });
   });
 
   test('a message beyond all bounds closes the link, and only that', async () => {
