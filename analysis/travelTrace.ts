@@ -1,9 +1,9 @@
 import { directionBySign } from './stroke/direction.ts';
+import { interpolate } from './stroke/interpolate.ts';
 import { firstAtOrAfter } from './stroke/interval.ts';
 import { type PlacedSide, placeSide, type SideToMeasure } from './stroke/measureSide.ts';
 import { plausibleSupply } from './stroke/plausibleSupply.ts';
 import { readSides, sidesToMeasure } from './stroke/readSides.ts';
-import { interpolate } from './stroke/travelPosition.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
 /** Readings by position, 0 fully retracted to 1 fully extended, positions rising. */

@@ -1,17 +1,18 @@
 import type { SideMeasures } from '../measures.ts';
-import type { Direction, SupplyTrace } from '../trace.ts';
+import type { Direction } from '../trace.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
 import type { ActiveSide } from './readSides.ts';
 import { included, type RunningCurrent, runningCurrent } from './runningCurrent.ts';
 import { excursions } from './spikes.ts';
-import { interpolate, travelPosition } from './travelPosition.ts';
+import { travelPosition } from './travelPosition.ts';
 
 export interface SideToMeasure extends ActiveSide {
   /** When the whole room stood still. */
   readonly pauses: readonly Interval[];
-  readonly supply: SupplyTrace | null;
+  /** The supply at each sample of the signal; null where nobody recorded it. */
+  readonly volts: Float64Array | null;
   readonly direction: Direction;
 }
 
@@ -30,7 +31,7 @@ const FEWEST_SAMPLES = 5;
 
 /** Null where too little of it is running current (fewer than 5 samples). */
 export function placeSide(side: SideToMeasure): PlacedSide | null {
-  const { signal, amps, pauses, supply, direction } = side;
+  const { signal, amps, pauses, volts, direction } = side;
   const phases = findPhases(side, pauses);
   const running = runningCurrent(side, phases);
   if (running.amps.length < FEWEST_SAMPLES) return null;
@@ -40,7 +41,7 @@ export function placeSide(side: SideToMeasure): PlacedSide | null {
     amps,
     moving: { fromS: phases.startS, toS: movingToS },
     pauses,
-    supply,
+    volts,
     stallAmps: Math.max(phases.inrushAmps, phases.endStopAmps ?? 0),
     runningAmps: running.runningAmps,
     direction,
@@ -50,7 +51,7 @@ export function placeSide(side: SideToMeasure): PlacedSide | null {
 
 /** What one side says of a stroke; null where too little of it is running current (fewer than 5 samples). */
 export function measureSide(side: SideToMeasure): SideMeasures | null {
-  const { signal, rest, amps, pauses, supply } = side;
+  const { signal, rest, pauses } = side;
   const placed = placeSide(side);
   if (placed === null) return null;
   const { phases, running, movingToS, positions } = placed;
@@ -70,11 +71,11 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     runningAmpsP90,
     endStopAmps,
     durationS: movingToS - phases.startS - pausedS(pauses),
-    ...drawn(signal.timesS, amps, supply, phases),
+    ...drawn(side, phases),
     roughness,
     spikes,
     dips,
-    profile: profileOf(positions, amps, include),
+    profile: profileOf(positions, side.amps, include),
     offsetAmps: rest.offsetAmps,
     noiseAmps: rest.noiseAmps,
     phases: times,
@@ -89,14 +90,11 @@ function pausedS(pauses: readonly Interval[]): number {
 
 /** Charge and energy over the whole span by the trapezium rule; energy needs the supply. */
 function drawn(
-  timesS: Float64Array,
-  amps: Float64Array,
-  supply: SupplyTrace | null,
+  { signal: { timesS }, amps, volts }: SideToMeasure,
   phases: FoundPhases,
 ): { chargeAs: number; energyJ: number | null } {
   const from = firstAtOrAfter(timesS, phases.startS);
   const end = Math.min(timesS.length, firstAtOrAfter(timesS, phases.endS) + 1);
-  const volts = supply === null ? null : interpolate(supply, timesS);
   let chargeAs = 0;
   let energyJ = 0;
   for (let i = from + 1; i < end; i++) {

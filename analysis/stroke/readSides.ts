@@ -6,6 +6,7 @@ import { type Activity, activity, commonRests } from './activity.ts';
 import { withoutBraking } from './brakingSwing.ts';
 import { signOf } from './direction.ts';
 import { idlingSide } from './idlingSide.ts';
+import { interpolate } from './interpolate.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import type { SideToMeasure } from './measureSide.ts';
 import { withoutPressesAtStop } from './pressedAgain.ts';
@@ -130,5 +131,8 @@ export function sidesToMeasure(
 ): SideToMeasure[] {
   const sides = withoutPressesAtStop(read);
   const pauses = commonRests(sides.map((side) => side.active));
-  return sides.map((side) => ({ ...side, pauses, supply, direction }));
+  return sides.map((side) => {
+    const volts = supply === null ? null : interpolate(supply, side.signal.timesS);
+    return { ...side, pauses, volts, direction };
+  });
 }

@@ -5,6 +5,7 @@ import { lostSteps } from './lostSteps.ts';
 /** Above this rate samples are averaged in blocks: nothing that a room does is faster. */
 const HIGHEST_USEFUL_RATE_HZ = 200;
 
+/** A step is a small part of the usual one below this part of it. */
 const CROWDED_PART = 0.2;
 
 /**
@@ -39,7 +40,8 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const { timesS, amps } = trace;
   const steps = new Float64Array(Math.max(0, timesS.length - 1));
   for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
-  const rawStepS = usualStep(steps);
+  const isEven = areEven(steps);
+  const rawStepS = toTheNanosecond(isEven ? steps[0] : median(steps));
   const keptTimes = new Float64Array(amps.length);
   const keptAmps = new Float64Array(amps.length);
   let kept = 0;
@@ -58,8 +60,9 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
     ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
     stepS: rawStepS * block,
     sampleStepS: rawStepS,
-    crowded: longestCrowd(steps, CROWDED_PART * rawStepS),
-    missedShare: 1 - kept / (amps.length + lostSteps(steps, rawStepS)),
+    // A clock that ticks evenly neither stood still nor left anything out.
+    crowded: isEven ? 0 : longestCrowd(steps, CROWDED_PART * rawStepS),
+    missedShare: 1 - kept / (amps.length + (isEven ? 0 : lostSteps(steps, rawStepS))),
     longestGapS,
   };
 }
@@ -69,9 +72,7 @@ const EVEN_PART = 1e-9;
 /** Nor may it tell one stroke's windows, in whole samples, from the next one's: a step is told to the nanosecond. */
 const STEPS_TO_A_SECOND = 1e9;
 
-/** The step between samples, seconds: their median, without ranking them where all are the same. */
-function usualStep(steps: Float64Array): number {
-  const stepS = areEven(steps) ? steps[0] : median(steps);
+function toTheNanosecond(stepS: number): number {
   // A broken clock's steps may be shorter than that.
   return Math.round(stepS * STEPS_TO_A_SECOND) / STEPS_TO_A_SECOND || stepS;
 }

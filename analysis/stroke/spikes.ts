@@ -67,8 +67,8 @@ export function excursions(part: RunningPart): Excursions {
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
   const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
   return {
-    spikes: peaksOf(part, residual, smooth, spikeHeight, 1),
-    dips: peaksOf(part, residual, smooth, dipHeight, -1),
+    spikes: peaksOf({ part, residual, smooth }, spikeHeight, 1),
+    dips: peaksOf({ part, residual, smooth }, dipHeight, -1),
     roughness: spread,
   };
 }
@@ -116,13 +116,16 @@ function isCrackle({ signal }: RunningPart, residual: Float64Array, sign: 1 | -1
   return high === 1;
 }
 
-function peaksOf(
-  part: RunningPart,
-  residual: Float64Array,
-  smooth: Float64Array,
-  height: number,
-  sign: 1 | -1,
-): Spike[] {
+/** A part's departures from its course: as they are, and as means over a short window. */
+interface Departures {
+  readonly part: RunningPart;
+  readonly residual: Float64Array;
+  readonly smooth: Float64Array;
+}
+
+/** `sign`: 1 for what rises above the course by the `height` or more, -1 for what falls below. */
+function peaksOf(departures: Departures, height: number, sign: 1 | -1): Spike[] {
+  const { part, residual, smooth } = departures;
   const found: (Spike & { height: number })[] = [];
   const n = smooth.length;
   for (let i = 0; i < n; i++) {
@@ -141,7 +144,7 @@ function peaksOf(
     i = to;
     if (from === 0 || last === n - 1) continue;
     if (isCrackle(part, residual.subarray(from, last + 1), sign)) continue;
-    found.push({ ...spikeAt(part, smooth, from, top, last, sign), height: sign * smooth[top] });
+    found.push({ ...spikeAt(departures, { from, top, last }, sign), height: sign * smooth[top] });
   }
   found.sort((a, b) => b.height - a.height);
   return found
@@ -150,14 +153,14 @@ function peaksOf(
     .sort((a, b) => a.position - b.position);
 }
 
-function spikeAt(
-  part: RunningPart,
-  smooth: Float64Array,
-  from: number,
-  top: number,
-  last: number,
-  sign: 1 | -1,
-): Spike {
+/** The samples of a peak at half its height and more, and the highest. */
+interface PeakSamples {
+  readonly from: number;
+  readonly top: number;
+  readonly last: number;
+}
+
+function spikeAt({ part, smooth }: Departures, { from, top, last }: PeakSamples, sign: 1 | -1): Spike {
   let weight = 0;
   let moment = 0;
   let extreme = part.amps[top];

@@ -1,4 +1,4 @@
-import type { Direction, SupplyTrace } from '../trace.ts';
+import type { Direction } from '../trace.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 
 export interface TravelInput {
@@ -8,7 +8,8 @@ export interface TravelInput {
   /** The moving part: from the start to the end stop or the end. */
   readonly moving: Interval;
   readonly pauses: readonly Interval[];
-  readonly supply: SupplyTrace | null;
+  /** The supply at each sample; null where nobody recorded it. */
+  readonly volts: Float64Array | null;
   /** The largest stall current seen in this stroke (inrush or end stop), amperes. */
   readonly stallAmps: number;
   /** The typical running current, amperes. */
@@ -26,9 +27,8 @@ export interface TravelInput {
  * more than half of the supply while running. Without a supply reading, by time.
  */
 export function travelPosition(input: TravelInput): Float64Array {
-  const { timesS, amps, moving, pauses, supply, direction } = input;
+  const { timesS, amps, moving, pauses, volts, direction } = input;
   const n = timesS.length;
-  const volts = supply === null ? null : interpolate(supply, timesS);
   const from = firstAtOrAfter(timesS, moving.fromS);
   const end = Math.min(n, firstAtOrAfter(timesS, moving.toS));
   const ohms = volts === null ? 0 : winding(input, volts, from, end);
@@ -51,21 +51,6 @@ export function travelPosition(input: TravelInput): Float64Array {
     travelled[i] = direction === 'extend' ? share : 1 - share;
   }
   return travelled;
-}
-
-/** Volts at each time, straight between the readings, held before the first and after the last. */
-export function interpolate(supply: SupplyTrace, timesS: Float64Array): Float64Array {
-  const volts = new Float64Array(timesS.length);
-  let j = 0;
-  for (let i = 0; i < timesS.length; i++) {
-    const time = timesS[i];
-    while (j < supply.timesS.length - 1 && supply.timesS[j + 1] <= time) j++;
-    const next = Math.min(j + 1, supply.timesS.length - 1);
-    const span = supply.timesS[next] - supply.timesS[j];
-    const part = span > 0 ? Math.min(1, Math.max(0, (time - supply.timesS[j]) / span)) : 0;
-    volts[i] = supply.volts[j] + part * (supply.volts[next] - supply.volts[j]);
-  }
-  return volts;
 }
 
 function winding(input: TravelInput, volts: Float64Array, from: number, end: number): number {
