@@ -53,6 +53,22 @@ export function lacksItsStop(travel: DirectionTravel): boolean {
   return usual > SHORT_WITHOUT_STOP && latest.every(({ stopped }) => !stopped);
 }
 
+/** Strokes that end at one place take the same part of their time, by so much; and so many of them tell. Guesses, no source. */
+const SAME_PLACE = { part: 0.08, strokes: 3 };
+
+/**
+ * Whether the latest stroke was let go far from its end, without coming to a stop, and not where those before
+ * it were: what stops a room stops it at one place, who draws it in by a piece lets go anywhere.
+ */
+export function isLetGoAnywhere(travel: DirectionTravel): boolean {
+  const own = travel.latest.at(-1);
+  if (own === undefined || own.stopped || own.short <= FAR_FROM_END) return false;
+  const alike = travel.latest.filter(
+    ({ short, stopped }) => !stopped && Math.abs(Math.exp(-short) - Math.exp(-own.short)) < SAME_PLACE.part,
+  );
+  return alike.length < SAME_PLACE.strokes;
+}
+
 /**
  * Whether the motor came to a stand far from the end on a way that began at the other end, as the whole stroke before it
  * tells: something stands in the way, and one stroke is enough to say so.

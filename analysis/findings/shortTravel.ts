@@ -8,6 +8,7 @@ import { flag, isLasting, isOver } from './recent.ts';
 import {
   FAR_FROM_END,
   isBlocked,
+  isLetGoAnywhere,
   isShortAgain,
   isShortAlone,
   LATEST_STROKES,
@@ -105,8 +106,9 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   const blocked = alone && isBlocked(context, made);
   // Each of these tells by itself; strokes that are merely short may be so for the supply of their stay.
   const surely = missesStop || blocked || lacking !== null;
-  const short = !explained && (surely || ((alone || again) && !mayBeTheStay(context, made)));
-  remember(context, way, { short, explained });
+  const seems = !explained && (surely || ((alone || again) && !mayBeTheStay(context, made)));
+  remember(context, way, { short: seems, explained });
+  const short = seems && !isLetGoAnywhere(own);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * leastShort(made);
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(own, stopped);
