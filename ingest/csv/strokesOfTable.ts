@@ -18,8 +18,9 @@ interface CutStroke {
 const HEADER_LINE = 1;
 
 /**
- * A CSV recording as strokes: one if there is one in it, `<key>#1`, `<key>#2` and so on if there are several. Times
- * are taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
+ * A CSV recording as strokes: one if there is one in it; of several the first has the key that was said, the
+ * others `<key>#2`, `<key>#3` and so on: sent again when it has grown, a recording brings only what is new. Times are
+ * taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
  */
 export function strokesOfCsv(text: string, query: SentQuery): TranslatedForm {
   return strokesOfRecording(readRecording(text, query), query);
@@ -30,7 +31,7 @@ export function strokesOfRecording(recording: Recording, query: SentQuery): Tran
   const directions = directionsOf(query, table, ranges);
   const startedAtMs = startOf(query, table);
   const cuts = ranges.map((range, n) => {
-    const own = { key: keyOf(query, n, ranges.length), roomId: query.roomId, direction: directions[n] };
+    const own = { key: keyOf(query, n), roomId: query.roomId, direction: directions[n] };
     return strokeOf(table, range, timesS, rateHz, startedAtMs, own);
   });
   const several = cuts.length > 1;
@@ -44,8 +45,8 @@ export function strokesOfRecording(recording: Recording, query: SentQuery): Tran
   };
 }
 
-function keyOf({ key }: SentQuery, n: number, count: number): string | undefined {
-  return key === undefined || count === 1 ? key : `${key}#${n + 1}`;
+function keyOf({ key }: SentQuery, n: number): string | undefined {
+  return key === undefined || n === 0 ? key : `${key}#${n + 1}`;
 }
 
 /** What the query says, one for all or one for each; else the sign of the current must tell it. */
@@ -133,9 +134,13 @@ function strokeOf(
   own: object,
 ): CutStroke {
   const all = Array.from({ length: to - from }, (_, i) => from + i);
-  // A row may hold the supply alone, where that has a clock of its own.
+  // A row may hold the supply or the temperature alone, where that has a clock of its own; one that holds nothing was missed.
+  const isOfOthers = (row: number) =>
+    [table.supply, table.ambient].some((column) => column !== null && !Number.isNaN(column.values[row]));
   const rows =
-    rateHz === null ? all.filter((row) => table.sides.some(({ values }) => !Number.isNaN(values[row]))) : all;
+    rateHz === null
+      ? all.filter((row) => table.sides.some(({ values }) => !Number.isNaN(values[row])) || !isOfOthers(row))
+      : all;
   const supplyRows = table.supply ? all.filter((row) => !Number.isNaN(table.supply?.values[row])) : [];
   const at = (wanted: readonly number[]) =>
     Float64Array.from(wanted, (row) => roundSeconds(timesS[row] - timesS[from]));

@@ -16,7 +16,9 @@ export const SentStrokesQuery = z.object({
   key: z
     .string()
     .optional()
-    .describe("CSV and SenML: the sender's own key; several strokes get key#1, key#2, ..."),
+    .describe(
+      "CSV and SenML: the sender's own key; of several strokes the first has it, the others key#2, key#3, ...",
+    ),
   startedAt: z.string().optional().describe('CSV and SenML: the time of the first sample (RFC 3339).'),
   direction: z
     .string()

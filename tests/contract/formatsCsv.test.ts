@@ -121,6 +121,26 @@ describe('one stroke', () => {
     );
     expect(trace.supply).toEqual({ t: [0, 0.1], volts: [12.9, 12.1] });
   });
+
+  test('with a missed sample in its only column comes back with it', async () => {
+    const amps = [1, null, 3, 4];
+    const body = strokeBody(fleet.roomId, 0, 9, {
+      key: randomUUID(),
+      sides: [{ side: 'front', t: [0, 0.02, 0.04, 0.06], amps }],
+    });
+    const sent = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    const path = `/strokes/${sent.body.results[0].strokeId}/trace`;
+    const csv = await service.request('GET', path, { token: fleet.token, headers: { accept: 'text/csv' } });
+    const [trace] = await traces(await send(csv.text));
+    expect(trace.sides).toEqual(body.sides);
+    const supplied = await traces(
+      await send('t (s),front A,supply V\n0,1,\n0.01,,12\n0.02,,\n0.04,3,12.5\n'),
+    );
+    expect(supplied[0]).toMatchObject({
+      sides: [{ t: [0, 0.02, 0.04], amps: [1, null, 3] }],
+      supply: { t: [0.01, 0.04], volts: [12, 12.5] },
+    });
+  });
 });
 
 const column = (samples: readonly number[]) => `front A\n${samples.join('\n')}\n`;
@@ -132,7 +152,7 @@ const outAndBack = recording([
 describe('a continuous recording', () => {
   test('is cut into strokes, whose directions the sign tells', async () => {
     const answer = await send(column(outAndBack), { key: 'day', rateHz: '10' });
-    expect(answer.body.results.map(({ key }: { key: string }) => key)).toEqual(['day#1', 'day#2']);
+    expect(answer.body.results.map(({ key }: { key: string }) => key)).toEqual(['day', 'day#2']);
     const [out, back] = await traces(answer);
     expect(out.sides[0].amps).toHaveLength(2 * 20 + 80);
     expect(Math.min(...back.sides[0].amps)).toBe(-20);
@@ -146,6 +166,28 @@ describe('a continuous recording', () => {
     expect(again.body.results.map(({ outcome }: { outcome: string }) => outcome)).toEqual([
       'duplicate',
       'duplicate',
+    ]);
+  });
+
+  test('that has grown brings only what is new', async () => {
+    const grown = recording([
+      [5, 8, 9],
+      [30, 7, -8],
+      [30, 8, 9],
+    ]);
+    const lengths = [250, outAndBack.length, grown.length];
+    const key = randomUUID();
+    const told: string[][] = [];
+    for (const length of lengths) {
+      const answer = await send(column(grown.slice(0, length)), { key, rateHz: '10' });
+      told.push(
+        answer.body.results.map((one: { key: string; outcome: string }) => `${one.key} ${one.outcome}`),
+      );
+    }
+    expect(told).toEqual([
+      [`${key} stored`],
+      [`${key} duplicate`, `${key}#2 stored`],
+      [`${key} duplicate`, `${key}#2 duplicate`, `${key}#3 stored`],
     ]);
   });
 
