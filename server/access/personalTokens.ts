@@ -1,9 +1,10 @@
 import type { FastifyRequest } from 'fastify';
-import { type Kysely, sql, type Transaction } from 'kysely';
+import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../migrations/tables.ts';
+import type { PersonalTokenTable, Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { takeTurn } from '../database/takeTurn.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
 import type { Caller } from './caller.ts';
@@ -81,13 +82,18 @@ export async function createPersonalToken(
     })
     .returningAll()
     .executeTakeFirstOrThrow();
-  return { ...viewOf(row), token: text };
+  return { ...personalTokenOf(row), token: text };
 }
 
-/** Those that have not run out, the latest first. */
-export async function listPersonalTokens(db: Kysely<Tables>, person: Scope): Promise<PersonalToken[]> {
-  const rows = await living(db, person).selectAll().orderBy('id', 'desc').execute();
-  return rows.map(viewOf);
+/** Those that have not run out, the latest first, which their ids follow. */
+export async function listPersonalTokens(
+  db: Kysely<Tables>,
+  person: Scope,
+  page: { readonly limit: number; readonly beforeId: string | null },
+): Promise<Page<PersonalTokenRow>> {
+  let query = living(db, person).selectAll();
+  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
+  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
 }
 
 export async function endPersonalToken(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
@@ -109,16 +115,16 @@ function living(db: Kysely<Tables>, person: Scope) {
     .where(sql<boolean>`until > now()`);
 }
 
-interface Row {
-  readonly id: string;
-  readonly name: string;
-  readonly may_change: boolean;
-  readonly until: Date;
-  readonly created_at: Date;
-  readonly last_seen_at: Date | null;
-}
+type PersonalTokenRow = Selectable<PersonalTokenTable>;
 
-function viewOf({ id, name, may_change, until, created_at, last_seen_at }: Row): PersonalToken {
+export function personalTokenOf({
+  id,
+  name,
+  may_change,
+  until,
+  created_at,
+  last_seen_at,
+}: PersonalTokenRow): PersonalToken {
   return {
     id,
     name,

@@ -1,7 +1,8 @@
-import { type Kysely, sql } from 'kysely';
+import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../migrations/tables.ts';
+import type { SessionTable, Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
+import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
@@ -14,6 +15,7 @@ const IDLE_DAYS = 14;
 const SEEN_EVERY_MS = 60_000;
 const DAY_MS = 86_400_000;
 
+type SessionRow = Selectable<SessionTable>;
 type WhoseSessions = Pick<Scope, 'accountId' | 'personId'>;
 
 /** Begins a session and answers its token, which is not kept. */
@@ -84,28 +86,32 @@ export async function endSession(db: Kysely<Tables>, token: Token): Promise<void
     .execute();
 }
 
-/** Where the person is signed in, the latest first. */
+/** Where the person is signed in, the latest first, which their ids follow. */
 export async function listSessions(
   db: Kysely<Tables>,
   person: Scope,
-  current: Token | null,
-): Promise<SessionPlace[]> {
-  const rows = await db
+  page: { readonly limit: number; readonly beforeId: string | null },
+): Promise<Page<SessionRow>> {
+  let query = db
     .selectFrom('sessions')
     .selectAll()
     .where('account_id', '=', person.accountId)
     .where('person_id', '=', person.personId)
     .where('expires_at', '>', new Date())
-    .where('last_seen_at', '>', idleBefore())
-    .orderBy('created_at', 'desc')
-    .execute();
-  return rows.map((row) => ({
+    .where('last_seen_at', '>', idleBefore());
+  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
+  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
+}
+
+/** `current` is the token that asks. */
+export function sessionPlaceOf(row: SessionRow, current: Token | null): SessionPlace {
+  return {
     id: row.id,
     current: current !== null && row.token_hash.equals(current.hash),
     createdAt: row.created_at.toISOString(),
     lastSeenAt: row.last_seen_at.toISOString(),
     expiresAt: row.expires_at.toISOString(),
-  }));
+  };
 }
 
 /** Ends one of the person's sessions. */

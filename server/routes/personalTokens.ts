@@ -1,8 +1,13 @@
-import { z } from 'zod';
 import { personOf } from '../access/caller.ts';
-import { createPersonalToken, endPersonalToken, listPersonalTokens } from '../access/personalTokens.ts';
+import {
+  createPersonalToken,
+  endPersonalToken,
+  listPersonalTokens,
+  personalTokenOf,
+} from '../access/personalTokens.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams } from '../schemas/common.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
+import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
@@ -36,12 +41,19 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       schema: {
         tags,
         summary: 'The caller’s tokens that have not run out, the latest first',
-        // A person has few: all are answered at once.
-        response: { 200: z.object({ items: z.array(PersonalToken), next: z.null() }) },
+        querystring: PageQuery,
+        response: { 200: pageOf(PersonalToken) },
       },
       config: { byHand: true },
     },
-    async (request) => ({ items: await listPersonalTokens(request.db, personOf(request)), next: null }),
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const person = personOf(request);
+      const list = `tokens of ${person.personId}`;
+      const beforeId = readIdCursor(list, cursor);
+      const page = await listPersonalTokens(request.db, person, { limit, beforeId });
+      return answerIdPage(list, page, personalTokenOf);
+    },
   );
 
   app.delete(

@@ -1,12 +1,12 @@
-import { z } from 'zod';
 import { tokenOf } from '../access/authenticate.ts';
 import { personOf } from '../access/caller.ts';
 import { changePassword } from '../access/changePassword.ts';
 import { clearSessionCookie } from '../access/sessionCookie.ts';
-import { endSessionById, endSessions, listSessions } from '../access/sessions.ts';
+import { endSessionById, endSessions, listSessions, sessionPlaceOf } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
+import { answerIdPage, readIdCursor } from '../paging.ts';
 import { PasswordBody, SessionPlace } from '../schemas/access.ts';
-import { ByIdParams } from '../schemas/common.ts';
+import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
 
 const tags = ['session'];
@@ -19,15 +19,19 @@ export async function sessionsRoutes(app: App): Promise<void> {
       schema: {
         tags,
         summary: 'Where the caller is signed in, the latest first',
-        // A person has few: all are answered at once.
-        response: { 200: z.object({ items: z.array(SessionPlace), next: z.null() }) },
+        querystring: PageQuery,
+        response: { 200: pageOf(SessionPlace) },
       },
       config: { byHand: true },
     },
-    async (request) => ({
-      items: await listSessions(request.db, personOf(request), tokenOf(request)),
-      next: null,
-    }),
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const person = personOf(request);
+      const list = `sessions of ${person.personId}`;
+      const page = await listSessions(request.db, person, { limit, beforeId: readIdCursor(list, cursor) });
+      const current = tokenOf(request);
+      return answerIdPage(list, page, (row) => sessionPlaceOf(row, current));
+    },
   );
 
   app.delete(

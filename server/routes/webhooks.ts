@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { DEALER, personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { answerIdPage, readIdCursor } from '../paging.ts';
@@ -13,6 +12,7 @@ import {
   listWebhooks,
   removeWebhook,
   testWebhook,
+  webhookOf,
 } from '../webhooks/webhooks.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
@@ -50,12 +50,17 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       schema: {
         tags,
         summary: 'List the webhooks of the account',
-        // An account has few: all are answered at once.
-        response: { 200: z.object({ items: z.array(Webhook), next: z.null() }) },
+        querystring: PageQuery,
+        response: { 200: pageOf(Webhook) },
       },
       config,
     },
-    async (request) => ({ items: await listWebhooks(request.db, personOf(request).accountId), next: null }),
+    async (request) => {
+      const { limit, cursor } = request.query;
+      const afterId = readIdCursor('webhooks', cursor);
+      const page = await listWebhooks(request.db, personOf(request).accountId, { limit, afterId });
+      return answerIdPage('webhooks', page, webhookOf);
+    },
   );
 
   app.get(

@@ -23,7 +23,10 @@ export async function createWebhook(
   refuseUrl(body.url, toPrivate);
   // Those who make one at once take turns.
   await trx.selectFrom('accounts').select('id').where('id', '=', accountId).forUpdate().execute();
-  if ((await listWebhooks(trx, accountId)).length >= MOST_WEBHOOKS)
+  const { count } = await own(trx, accountId)
+    .select(({ fn }) => fn.countAll<string>().as('count'))
+    .executeTakeFirstOrThrow();
+  if (Number(count) >= MOST_WEBHOOKS)
     throw new ProblemError(
       'conflict',
       `An account has at most ${MOST_WEBHOOKS} webhooks: remove some first.`,
@@ -33,13 +36,18 @@ export async function createWebhook(
     .values({ account_id: accountId, id: newId(), ...body, secret: newSecret() })
     .returningAll()
     .executeTakeFirstOrThrow();
-  return { ...viewOf(row), secret: secretText(row.secret) };
+  return { ...webhookOf(row), secret: secretText(row.secret) };
 }
 
-/** All of them, the oldest first: they are few. */
-export async function listWebhooks(db: Kysely<Tables>, accountId: AccountInScope): Promise<Webhook[]> {
-  const rows = await own(db, accountId).selectAll().orderBy('id').execute();
-  return rows.map(viewOf);
+/** The oldest first, which their ids follow. */
+export async function listWebhooks(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  page: { readonly limit: number; readonly afterId: string | null },
+): Promise<Page<Selectable<WebhookTable>>> {
+  let query = own(db, accountId).selectAll();
+  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
+  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
 }
 
 export async function findWebhook(
@@ -49,7 +57,7 @@ export async function findWebhook(
 ): Promise<Webhook> {
   const row = await own(db, accountId).selectAll().where('id', '=', id).executeTakeFirst();
   if (row === undefined) throw notFound('webhook');
-  return viewOf(row);
+  return webhookOf(row);
 }
 
 /** Whatever is changed, it is tried again at once, as one that answers well. */
@@ -70,7 +78,7 @@ export async function changeWebhook(
     .returningAll()
     .executeTakeFirst();
   if (row === undefined) throw notFound('webhook');
-  return viewOf(row);
+  return webhookOf(row);
 }
 
 /** What was on its way to it goes with it. */
@@ -149,7 +157,7 @@ function own(db: Kysely<Tables>, accountId: AccountInScope) {
   return db.selectFrom('webhooks').where('account_id', '=', accountId);
 }
 
-function viewOf(row: Selectable<WebhookTable>): Webhook {
+export function webhookOf(row: Selectable<WebhookTable>): Webhook {
   return {
     id: row.id,
     url: row.url,

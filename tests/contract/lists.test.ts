@@ -19,6 +19,10 @@ beforeAll(async () => {
   // Two at one moment: the order within it must hold from page to page as well.
   for (const day of ['05', '04', '04', '04', '01'])
     await create(`/rooms/${room}/services`, { kind: 'cleaned', at: `2026-04-${day}T08:00:00Z` });
+  for (let n = 1; n < 5; n++) await service.signIn();
+  const until = new Date(Date.now() + 86_400_000).toISOString();
+  for (let n = 0; n < 5; n++) await create('/tokens', { name: `Script ${n}`, until });
+  for (let n = 0; n < 5; n++) await create('/webhooks', { url: `https://example.com/news/${n}` });
 });
 afterAll(() => service?.stop());
 
@@ -37,6 +41,9 @@ const LISTS = [
   ['rooms', () => `/coaches/${coach}/rooms`],
   ['loggers', () => `/coaches/${coach}/loggers`],
   ['services', () => `/rooms/${room}/services`],
+  ['sessions', () => '/sessions'],
+  ['tokens', () => '/tokens'],
+  ['webhooks', () => '/webhooks'],
 ] as const;
 
 test('a parameter without a value counts as left out, whatever the address', async () => {

@@ -20,7 +20,7 @@ interface PlacesProps {
 export function Places({ version }: PlacesProps) {
   const say = words.signIns;
   const { signOut } = useContext(SessionContext);
-  const load = useLoad<Page<SessionPlace>>('/sessions');
+  const load = useLoad<Page<SessionPlace>>('/sessions?limit=500');
   useRefresh(version, load.reload);
   const { busy, problem, send } = useSending();
   const end = async (id: string) => {
