@@ -118,12 +118,15 @@ export function forgetMeasure(channel: Channel, index: number): void {
   for (const values of channel.values) values[index] = null;
 }
 
+/** An old spread counts for no more strokes than this beside the new ones: a guess, no source. */
+const MOST_WEIGHT = 12;
+
 /** What a new baseline may start from. */
 export function shapeOf(old: Fit): Shape {
   return {
     slopes: [old.coefficients[1], old.coefficients[2]],
     spreads: [Math.sqrt(old.covariance[PER_VOLT_VARIANCE]), Math.sqrt(old.covariance[PER_DEGREE_VARIANCE])],
     scale: old.scale,
-    weight: Math.min(12, old.degreesOfFreedom),
+    weight: Math.min(MOST_WEIGHT, old.degreesOfFreedom),
   };
 }

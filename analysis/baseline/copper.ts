@@ -60,13 +60,15 @@ const MOST_WARMER_C = 4;
 /** No weather that anybody camps in is so much colder than a reference's own: a sensor that changed is. A guess, no source. */
 const MOST_COLDER_C = 40;
 
+/** The median absolute difference of two normal values, as a part of the standard deviation of one: sqrt(2) x 0.6745. */
+const MEDIAN_DIFFERENCE = 0.954;
+
 /** The scale of a reference, `reads` in order of time; null where too few were read, or too badly. */
 export function copperScale(reads: readonly (CopperRead | null)[]): CopperScale | null {
   const known = reads.flatMap((read) => (read === null || read.days > 0 ? [] : [read.degrees]));
   if (known.length < Math.max(FEWEST_READ, LEAST_READ * reads.length)) return null;
   const steps = known.slice(1).map((degrees, i) => Math.abs(degrees - known[i]));
-  // The median absolute difference of two normal values is 0.954 of the standard deviation of one.
-  if (median(steps) / 0.954 > MOST_UNSTEADY_C) return null;
+  if (median(steps) / MEDIAN_DIFFERENCE > MOST_UNSTEADY_C) return null;
   const usual = median(known);
   return { usual, warmest: Math.min(usual + MOST_WARMER_C, Math.max(...known)) };
 }

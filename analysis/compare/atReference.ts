@@ -96,9 +96,12 @@ function slopesWithin(measure: MeasureName, earlier: readonly Value[], later: re
     },
   );
   if (fit === null) throw new RangeError('A prior of finite width leaves no coefficient open.');
-  const { coefficients, covariance } = fit;
+  // Behind the two levels; the covariance of all four stands row after row.
+  const slopes = [2, 3];
   return {
-    slopes: [coefficients[2], coefficients[3]],
-    covariance: [covariance[10], covariance[11], covariance[14], covariance[15]],
+    slopes: slopes.map((slope) => fit.coefficients[slope]),
+    covariance: slopes.flatMap((row) =>
+      slopes.map((column) => fit.covariance[fit.coefficients.length * row + column]),
+    ),
   };
 }

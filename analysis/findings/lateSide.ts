@@ -13,6 +13,8 @@ const LEAST_PART = 0.02;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
 const SERVICE_PART = 0.08;
+/** It is back within its deviation, or this part of what would be said. A guess, no source. */
+const BACK_PART = 0.7;
 
 type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
 
@@ -74,7 +76,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   ];
   takeShift(memory, direction, move, all, ofWay);
   const [open] = openOf(state, 'late-side');
-  const within = Math.max(judged.deviation, 0.7 * least);
+  const within = Math.max(judged.deviation, BACK_PART * least);
   if (open !== undefined && isBackEachWay(memory, open.side === sides[1] ? 1 : -1, within)) {
     Object.assign(memory, beginLagMemory());
     return { present: [], gone: [open] };

@@ -16,6 +16,11 @@ const LEAST_EXPLAINED_UNKNOWN = 0.5;
 const FEWEST_CYCLES = 2.5;
 const MOST_CYCLES = 16;
 const CYCLES_STEP = 0.25;
+/** Where the gear's turn is known, fewer and more are told. */
+const FEWEST_KNOWN = 1.5;
+const MOST_KNOWN = 2 * MOST_CYCLES;
+/** A little less than the mean square of the least swing, for noise adds to it and takes off it. A guess, no source. */
+const NO_SWING = 0.8;
 /** Position comes from time or from a model of the speed, so a known period is looked for a little to both sides. */
 const STRETCHES = [0.94, 0.97, 1, 1.03, 1.06] as const;
 /** Of the latest strokes so many show the same swing, their periods this much alike. */
@@ -36,8 +41,8 @@ export function swingOf(
   const differences = detrended(profile, usual);
   if (differences === null) return null;
   const { values, meanSquare } = differences;
-  // A sine's mean square is half of its amplitude's: less than this holds no swing to speak of.
-  if (meanSquare < (0.8 * LEAST_PART ** 2) / 2) return null;
+  // A sine's mean square is half of its amplitude's.
+  if (meanSquare < (NO_SWING * LEAST_PART ** 2) / 2) return null;
   let best: Swing | null = null;
   for (const cycles of candidates(turn)) {
     const part = goertzel(values, cycles / values.length).amplitude;
@@ -54,7 +59,7 @@ function candidates(turn: number | null): number[] {
     return Array.from({ length: count }, (_, i) => FEWEST_CYCLES + i * CYCLES_STEP);
   }
   return STRETCHES.map((stretch) => stretch / turn).filter(
-    (cycles) => cycles >= 1.5 && cycles <= 2 * MOST_CYCLES,
+    (cycles) => cycles >= FEWEST_KNOWN && cycles <= MOST_KNOWN,
   );
 }
 

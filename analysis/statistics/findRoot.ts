@@ -1,3 +1,12 @@
+/** Halving alone reaches the last bit of any double in fewer steps. */
+const MOST_STEPS = 200;
+
+/** A place and the function there. */
+interface Point {
+  readonly x: number;
+  readonly f: number;
+}
+
 /**
  * Where `f` is zero between `from` and `to`, at which its signs must differ (RangeError otherwise); to within
  * `tolerance` relative to the root, or to the last bit.
@@ -15,7 +24,7 @@ export function findRoot(f: (x: number) => number, from: number, to: number, tol
   let c = a;
   let fc = fa;
   let step = 0.5;
-  for (let i = 0; i < 200; i++) {
+  for (let i = 0; i < MOST_STEPS; i++) {
     const x = a + step * (b - a);
     const fx = f(x);
     if (Math.sign(fx) === Math.sign(fa)) {
@@ -32,14 +41,14 @@ export function findRoot(f: (x: number) => number, from: number, to: number, tol
     const best = Math.abs(fa) < Math.abs(fb) ? a : b;
     const margin = (2 * Number.EPSILON * Math.abs(best) + 0.5 * tolerance * Math.abs(best)) / Math.abs(b - a);
     if (margin > 0.5 || fa === 0 || fb === 0) return best;
-    step = nextStep(a, fa, b, fb, c, fc);
+    step = nextStep({ x: a, f: fa }, { x: b, f: fb }, { x: c, f: fc });
     step = Math.min(1 - margin, Math.max(margin, step));
   }
   return Math.abs(fa) < Math.abs(fb) ? a : b;
 }
 
-/** Inverse quadratic interpolation where it can be trusted, else half way. */
-function nextStep(a: number, fa: number, b: number, fb: number, c: number, fc: number): number {
+/** From the first point towards the second: inverse quadratic interpolation where it can be trusted, else half way. */
+function nextStep({ x: a, f: fa }: Point, { x: b, f: fb }: Point, { x: c, f: fc }: Point): number {
   const xi = (a - b) / (c - b);
   const phi = (fa - fb) / (fc - fb);
   if (!(phi * phi < xi && (1 - phi) ** 2 < 1 - xi)) return 0.5;

@@ -71,7 +71,7 @@ export function reweightedFit(
   let residuals: Float64Array | null = null;
   for (let step = 1; ; step++) {
     const noise = Number.isNaN(scale) ? firstNoise(responses, options) : scale;
-    const solved = solve(rows, responses, weights, noise, options.prior.means, precision);
+    const solved = solve({ rows, responses, weights }, noise, { means: options.prior.means, precision });
     if (solved === null) return null;
     const next = residualsOf(rows, responses, solved.coefficients);
     const previousScale = scale;
@@ -86,6 +86,9 @@ export function reweightedFit(
   }
 }
 
+/** Where responses are all alike, any small width will do, a part of them, but none at all would switch the prior off. */
+const ALIKE_PART = 1e-6;
+
 /** There is no scale before the first fit: take the noise to be as wide as the responses are. */
 function firstNoise(responses: ArrayLike<number>, options: ReweightedFitOptions): number {
   const values = Float64Array.from(responses);
@@ -94,8 +97,7 @@ function firstNoise(responses: ArrayLike<number>, options: ReweightedFitOptions)
     values.map((value) => value - centre),
     0,
   );
-  // Where they are all alike, any small width will do, but none at all would switch the prior off.
-  return spread > 0 ? spread : 1e-6 * (Math.abs(centre) || 1);
+  return spread > 0 ? spread : ALIKE_PART * (Math.abs(centre) || 1);
 }
 
 function largestMove(next: Float64Array, previous: Float64Array, previousScale: number, scale: number) {
@@ -112,21 +114,28 @@ function residualsOf(rows: readonly ArrayLike<number>[], y: ArrayLike<number>, c
   });
 }
 
-function solve(
-  rows: readonly ArrayLike<number>[],
-  y: ArrayLike<number>,
-  weights: Float64Array,
-  scale: number,
-  means: ArrayLike<number>,
-  precision: ArrayLike<number>,
-) {
+/** What a step is solved for. */
+interface Observed {
+  readonly rows: readonly ArrayLike<number>[];
+  readonly responses: ArrayLike<number>;
+  readonly weights: Float64Array;
+}
+
+interface PriorPull {
+  readonly means: ArrayLike<number>;
+  /** Row after row. */
+  readonly precision: ArrayLike<number>;
+}
+
+/** One step: the coefficients that the weighted observations and the prior settle on; null where they leave one open. */
+function solve({ rows, responses, weights }: Observed, scale: number, { means, precision }: PriorPull) {
   const size = means.length;
   const normal = new Float64Array(size * size);
   const right = new Float64Array(size);
   for (let i = 0; i < rows.length; i++) {
     for (let a = 0; a < size; a++) {
       const weighted = weights[i] * rows[i][a];
-      right[a] += weighted * y[i];
+      right[a] += weighted * responses[i];
       for (let b = 0; b <= a; b++) normal[a * size + b] += weighted * rows[i][b];
     }
   }
