@@ -16,6 +16,7 @@ import { answerProblem } from './errorHandler.ts';
 import { ignoreUpgrades } from './ignoreUpgrades.ts';
 import { takeJson } from './jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './knownRoutes.ts';
+import { limitAnswers } from './limits/answers.ts';
 import { limitBodies } from './limits/bodies.ts';
 import { DEFAULT_LIMITS, type Limits } from './limits/limits.ts';
 import { limitSenders } from './limits/senders.ts';
@@ -117,6 +118,8 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(helmet, SECURITY_HEADERS);
   await app.register(cookie);
   await app.register(rateLimit, { global: false, store: SteadyStore });
+  // Before it is compressed: what waits are its own bytes.
+  await app.register(limitAnswers, limits);
   await app.register(compress, { globalDecompression: false, ...QUICK_COMPRESSION });
   await app.register(webSockets);
   await app.register(refuseUpgrades);

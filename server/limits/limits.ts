@@ -12,6 +12,10 @@ export interface Limits {
   readonly connections: number;
   /** Bodies that are being received or worked on, all together; one sender has at most half of it. */
   readonly bodyBytes: number;
+  /** Large answers that are on their way out, all together; one sender has at most half of it. */
+  readonly answerBytes: number;
+  /** A large answer of which nothing was taken for so long is given up. */
+  readonly answerStallMs: number;
   /** How long a request waits for others' bodies to go before it is sent away. */
   readonly waitMs: number;
   readonly headersWithinMs: number;
@@ -29,6 +33,8 @@ export const DEFAULT_LIMITS: Limits = {
   requestsAtOnce: 4096,
   connections: 8192,
   bodyBytes: 48 * 1024 * 1024,
+  answerBytes: 32 * 1024 * 1024,
+  answerStallMs: 30_000,
   waitMs: 30_000,
   headersWithinMs: 20_000,
   bodyWithinMs: 20_000,

@@ -2,6 +2,7 @@ import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { normalOfRoom } from '../results/normal.ts';
 import { preferredType } from '../results/preferredType.ts';
+import { readInTurn } from '../results/readInTurn.ts';
 import { readTrace } from '../results/readTrace.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
 import { isThinner, thinTrace } from '../results/thinTrace.ts';
@@ -29,8 +30,11 @@ export async function strokeResultRoutes(app: App): Promise<void> {
       config: { problems: ['samples-removed'] },
     },
     async (request, reply) => {
-      const sent = await readTrace(request.db, personOf(request).accountId, request.params.id);
       const { points } = request.query;
+      const read = () => readTrace(request.db, personOf(request).accountId, request.params.id);
+      const sent = await (points === undefined
+        ? readInTurn(read, (bytes) => request.holdAnswer(reply, bytes))
+        : read());
       const trace = points === undefined ? sent : thinTrace(sent, points);
       const type = preferredType(request.headers.accept, ['application/json', 'text/csv']);
       reply.header('vary', 'accept');

@@ -1,3 +1,5 @@
+import { once } from 'node:events';
+import { connect } from 'node:net';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Limits } from '../../server/limits/limits.ts';
 import { startService, type TestService } from '../support/service.ts';
@@ -178,4 +180,37 @@ test('more connections than there may be are closed at once', async () => {
   open[0].send('connection: close\r\n\r\n');
   expect(readAnswer(await open[0].answer).status).toBe(200);
   open[1].end();
+});
+
+describe('large answers', () => {
+  test('wait for each other, and one that nobody reads is given up', async () => {
+    const { url, request, signIn } = await start({ answerBytes: MEBIBYTE, answerStallMs: 500 });
+    const token = await signIn();
+    const fleet = await newFleet({ url, request }, token);
+    // More than two sockets take in on the way, so that the service itself would have to keep it.
+    const amps = Array.from({ length: 200_000 }, (_, i) => (i * 0.6180339887498949) % 30);
+    const sides = ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps }));
+    const supply = { rateHz: 5000, volts: amps };
+    const body = strokeBody(fleet.roomId, 1, 9, { sides, supply });
+    const [{ strokeId }] = (await request('POST', '/strokes', { token, body })).body.results;
+    const path = `/strokes/${strokeId}/trace`;
+
+    const { hostname, port } = new URL(url);
+    const unread = connect(Number(port), hostname);
+    unread.write(
+      `GET /api/v1${path} HTTP/1.1\r\nhost: ${hostname}\r\nauthorization: Bearer ${token}\r\n\r\n`,
+    );
+    await once(unread, 'readable');
+    const read = await Promise.all([1, 2].map(() => request('GET', path, { token })));
+    for (const answer of read) expect([answer.status, answer.body]).toEqual([200, { sides, supply }]);
+
+    let bytes = 0;
+    unread.on('data', (chunk: Buffer) => {
+      bytes += chunk.length;
+    });
+    unread.on('error', () => unread.destroy());
+    await once(unread, 'close');
+    expect(bytes).toBeGreaterThan(0);
+    expect(bytes).toBeLessThan(JSON.stringify(read[0].body).length);
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { HashingTurns } from '../../../server/access/hashingTurns.ts';
+import { AnswerMemory } from '../../../server/limits/answerMemory.ts';
 import { BodyMemory } from '../../../server/limits/bodyMemory.ts';
 import { SteadyStore } from '../../../server/limits/steadyStore.ts';
 import { WorkTurns } from '../../../server/limits/workTurns.ts';
@@ -53,6 +54,38 @@ describe('the memory for bodies', () => {
     const wait = last.add(1);
     last.leave();
     await expect(wait).rejects.toBeInstanceOf(ProblemError);
+  });
+});
+
+describe('the memory for answers', () => {
+  /** Whether its turn has come at once. */
+  async function comes(turn: Promise<unknown>): Promise<boolean> {
+    return (
+      (await Promise.race([turn, new Promise((resolve) => setImmediate(resolve, 'not yet'))])) !== 'not yet'
+    );
+  }
+
+  test('one goes however large it is, and others as far as there is room, of one sender half of it', async () => {
+    const memory = new AnswerMemory(100, 60_000);
+    const leave = await memory.take('a', 1000);
+    const [own, other, more] = [memory.take('a', 10), memory.take('b', 60), memory.take('b', 30)];
+    expect([await comes(own), await comes(other), await comes(more)]).toEqual([false, false, false]);
+    leave();
+    leave();
+    const leaveOther = await other;
+    expect([await comes(own), await comes(more)]).toEqual([true, false]);
+    leaveOther();
+    await more;
+    expect(await comes(memory.take('c', 61))).toBe(false);
+    expect(await comes(memory.take('d', 60))).toBe(true);
+  });
+
+  test('one that waits too long is told so, and is counted no more', async () => {
+    const memory = new AnswerMemory(100, 1);
+    const leave = await memory.take('a', 100);
+    await expect(memory.take('b', 1)).rejects.toMatchObject({ problem: 'too-many-requests' });
+    leave();
+    expect(await comes(memory.take('c', 1000))).toBe(true);
   });
 });
 
