@@ -1,3 +1,4 @@
+import { codeOf } from '../ingest/errorCode.ts';
 import { readConfiguration } from './configuration.ts';
 import { DatabaseUnfitError } from './database/migrate.ts';
 import { StartError } from './database/startError.ts';
@@ -13,20 +14,26 @@ try {
 
 async function main(): Promise<void> {
   const configuration = readConfiguration(process.env);
-  let stopWanted = false;
+  const end = new AbortController();
   let stop: (() => Promise<void>) | null = null;
   // A terminal's Ctrl-C comes twice, from itself and from npm: stopping begins once and is not hurried.
   const onSignal = (): void => {
-    if (stopWanted) return;
-    stopWanted = true;
+    if (end.signal.aborted) return;
+    end.abort();
     setTimeout(() => process.exit(1), STOP_WITHIN_MS).unref();
     if (stop !== null) stop().then(leave, failWith);
   };
   process.on('SIGTERM', onSignal);
   process.on('SIGINT', onSignal);
 
-  stop = await startService(configuration, { onTrouble: report });
-  if (stopWanted) await stop().then(leave);
+  try {
+    stop = await startService(configuration, { onTrouble: report, endWanted: end.signal });
+  } catch (error) {
+    // What it had started is stopped by now.
+    if (end.signal.aborted && codeOf(error) === 'ABORT_ERR') leave();
+    throw error;
+  }
+  if (end.signal.aborted) await stop().then(leave);
 }
 
 function leave(): void {

@@ -6,11 +6,11 @@ import { createFirstAccount, newSetUpToken } from './access/setUp.ts';
 import { buildApp } from './app.ts';
 import type { App } from './appTypes.ts';
 import type { Configuration } from './configuration.ts';
+import { awaitDatabase } from './database/awaitDatabase.ts';
 import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
 import { migrate } from './database/migrate.ts';
 import { type Database, inScope, openDatabase } from './database/openDatabase.ts';
 import { plainOwnerUrl } from './database/plainOwner.ts';
-import { reachDatabase } from './database/reachDatabase.ts';
 import { StartError } from './database/startError.ts';
 import { describeSignIn } from './demo/describeSignIn.ts';
 import { fillDemo } from './demo/fill.ts';
@@ -34,6 +34,8 @@ const WITHOUT_LINKS =
 export interface StartOptions {
   /** Told while the embedded database ended by itself and cannot be started again yet. */
   readonly onTrouble: (reason: unknown) => void;
+  /** Says to end: a start that waits for its database then waits no longer. */
+  readonly endWanted?: AbortSignal;
 }
 
 /**
@@ -63,7 +65,12 @@ async function start(
   stops: (() => Promise<void>)[],
 ): Promise<void> {
   const url = await findDatabase(configuration, options, stops);
-  const database = openDatabase(await reachDatabase(() => plainOwnerUrl(url, console.error)));
+  const reached = await awaitDatabase(
+    () => plainOwnerUrl(url, console.error),
+    console.error,
+    options.endWanted ?? new AbortController().signal,
+  );
+  const database = openDatabase(reached);
   stops.push(() => database.pool.end());
   await migrate(database);
   await prepareQueue(database.pool);

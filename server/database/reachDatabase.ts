@@ -3,8 +3,12 @@ import { StartError } from './startError.ts';
 /** The first question. Throws `StartError` with one clear line when the database does not answer or let us in. */
 export function reachDatabase<Answer>(ask: () => Promise<Answer>): Promise<Answer> {
   return ask().catch((cause: unknown) => {
-    throw new StartError(`The database at DATABASE_URL cannot be used: ${reasonOf(cause)}.`, { cause });
+    throw databaseUnusable(cause);
   });
+}
+
+export function databaseUnusable(cause: unknown): StartError {
+  return new StartError(`The database at DATABASE_URL cannot be used: ${reasonOf(cause)}.`, { cause });
 }
 
 /** Trying several addresses of one name fails with an error that holds one for each. */
