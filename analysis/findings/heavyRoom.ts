@@ -1,6 +1,7 @@
 import { asOfTwelveVolts, REFERENCE_C, REFERENCE_VOLTS } from '../baseline/conditions.ts';
 import { PRIORS } from '../baseline/priors.ts';
 import type { Evidence } from '../evidence.ts';
+import type { StrokeEvent } from '../history.ts';
 import type { SideMeasures } from '../measures.ts';
 import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import { median } from '../statistics/median.ts';
@@ -30,7 +31,7 @@ const SHOULD_NEED = { sideAmps: 16, singleAmps: 40 };
 const OVERLOADED_PART = 0.5;
 /** A side that draws so much of what no drive should need is held to be overloaded a little sooner. */
 const MUCH_PART = 0.7;
-const OVERLOADED_WITH_MUCH = 0.42;
+export const OVERLOADED_WITH_MUCH = 0.42;
 /**
  * The current at standstill is V/R at the start and at the stop alike: an end that draws less than this part of the start is
  * a seal that was pressed, or a drive that was switched off as it rose. A hot winding and a tired battery leave so much.
@@ -108,9 +109,7 @@ function remember(context: FindingContext): void {
   for (const [side, measured] of Object.entries(analysis.sides)) {
     const memory = state.heavy[side];
     if (memory === undefined || doubtful.has(side)) continue;
-    const colder = Math.min(0, (event.ambientC ?? REFERENCE_C) - REFERENCE_C);
-    const amps = measured.runningAmps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
-    memory.amps[context.direction].push(amps);
+    memory.amps[context.direction].push(withoutCold(measured.runningAmps, event));
     const stall = stallOf(measured);
     if (stall !== null) memory.stall.push(stall / partOfReference(context));
     memory.mostAmps = Math.max(memory.mostAmps, measured.inrushAmps / partOfReference(context));
@@ -119,6 +118,12 @@ function remember(context: FindingContext): void {
     for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
       if (list.length > FIRST_STROKES) list.shift();
   }
+}
+
+/** What a side draws, amperes, less what cold adds. */
+export function withoutCold(amps: number, { ambientC }: StrokeEvent): number {
+  const colder = Math.min(0, (ambientC ?? REFERENCE_C) - REFERENCE_C);
+  return amps * Math.exp(-PRIORS.runningAmps.perDegree.mean * colder);
 }
 
 /** The supply of a stroke as a part of what values are brought to; 1 where nobody recorded it. */
@@ -184,12 +189,13 @@ function ratioToDrive({ state }: FindingContext, side: string): number {
   return FAR_ABOVE * Math.max(needed, overload);
 }
 
-function shouldNeed({ drive, sides }: RoomDescription): number {
+/** Running current that no side of such a drive should need, amperes. */
+export function shouldNeed({ drive, sides }: RoomDescription): number {
   return drive === 'in-wall' || sides.length > 1 ? SHOULD_NEED.sideAmps : SHOULD_NEED.singleAmps;
 }
 
 /** A side's load as parts of what such a drive should need, and of what its motor can bear beside its stall. */
-function loadOf(
+export function loadOf(
   memory: HeavyMemory,
   room: RoomDescription,
 ): { needed: number; overload: number; stallAmps: number } {

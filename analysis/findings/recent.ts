@@ -3,6 +3,7 @@ import type { Direction } from '../trace.ts';
 /** What is flagged of a stroke: of the room, of a side, of one way, or of a side on one way. `string`: a side's name. */
 type About =
   | 'weak-supply'
+  | 'eased-room'
   | `low-supply ${Direction}`
   | `short-travel ${Direction}`
   | 'sensor-doubt clock'

@@ -13,3 +13,7 @@ export interface ScaleMemory {
 
 /** How many of the latest strokes are kept. */
 export const SCALE_STROKES = 3;
+
+export function beginScaleMemory(): ScaleMemory {
+  return { running: [], ways: [], inrush: [], endStop: [], duration: [] };
+}

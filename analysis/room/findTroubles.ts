@@ -1,6 +1,7 @@
 import { hasFormerProfile, isBorrowing, isReady } from '../baseline/channel.ts';
 import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
 import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
+import { easedRoom, NOT_EASED } from '../findings/easedRoom.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
 import { lateSide } from '../findings/lateSide.ts';
@@ -15,6 +16,7 @@ import type { StrokeEvent } from '../history.ts';
 import type { Warning, WarningKind } from '../warning.ts';
 import type { StrokeContext } from './context.ts';
 import { keepWarnings } from './keepWarnings.ts';
+import { learnEasedAnew } from './learnEasedAnew.ts';
 import { channelOf } from './state.ts';
 
 /** While one of these is open the strokes are not normal, and teach no baseline. */
@@ -43,10 +45,17 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
   keep({ present: [], gone: explainedByRecord(context) });
   const weak = isWeak(context);
   keep(weakSupply(context));
-  const dropped = weak ? [] : droppedOn(context);
+  const eased = weak ? NOT_EASED : easedRoom(context);
+  // A load that was made lighter is none that was lost.
+  const dropped = weak || eased.now ? [] : droppedOn(context);
   if (!weak) {
+    if (eased.lasts) {
+      const heavy = openOf(state, 'heavy-room');
+      keep({ present: [], gone: heavy });
+      for (const warning of heavy) learnEasedAnew(context, warning);
+    }
     // What one side does not carry the other does.
-    if (dropped.length === 0) keep(heavyRoom(context));
+    if (dropped.length === 0 && !eased.now) keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
     const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
     if (!lost) lookAtLoad(context, keep);

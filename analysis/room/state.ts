@@ -9,7 +9,7 @@ import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
 import { beginReboundMemory, type ReboundMemory } from '../findings/reboundMemory.ts';
 import type { RecentFlags } from '../findings/recent.ts';
-import type { ScaleMemory } from '../findings/scaleMemory.ts';
+import { beginScaleMemory, type ScaleMemory } from '../findings/scaleMemory.ts';
 import { beginSpikeMemory, type SpikeMemory } from '../findings/spikeMemory.ts';
 import { beginStayMemory, type StayMemory } from '../findings/stay.ts';
 import { beginTravelMemory, type TravelMemory } from '../findings/travelMemory.ts';
@@ -87,9 +87,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
     heavy: Object.fromEntries(room.sides.map((side) => [side, beginHeavyMemory()])),
-    scale: Object.fromEntries(
-      room.sides.map((side) => [side, { running: [], ways: [], inrush: [], endStop: [], duration: [] }]),
-    ),
+    scale: Object.fromEntries(room.sides.map((side) => [side, beginScaleMemory()])),
     cut: Object.fromEntries(room.sides.map((side) => [side, beginCutMemory()])),
     clock: beginClockMemory(),
     signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),

@@ -1,0 +1,39 @@
+import type { Channel } from '../baseline/channel.ts';
+import { compareAnew, relearn } from '../baseline/learn.ts';
+import { heavySides } from '../findings/easedRoom.ts';
+import type { FindingContext } from '../findings/finding.ts';
+import { beginHeavyMemory } from '../findings/heavyMemory.ts';
+import { restLoad } from '../findings/loadShift.ts';
+import { beginScaleMemory } from '../findings/scaleMemory.ts';
+import { MEASURE_INDEX } from '../measures.ts';
+import { median } from '../statistics/median.ts';
+import type { Warning } from '../warning.ts';
+import type { RoomState } from './state.ts';
+
+/** Weather and the ground make a stroke of a heavy room no lighter than this part of its usual ones. A guess, no source. */
+const AS_HEAVY = 0.9;
+
+/**
+ * A room that was heavy and is no longer begins a new baseline, as after work that was recorded: what it was is neither normal
+ * nor what the next strokes are to be held against. `heavy`: what was said of it.
+ */
+export function learnEasedAnew({ state }: Pick<FindingContext, 'state'>, heavy: Warning): void {
+  const sides = heavySides({ state }, heavy);
+  for (const channel of state.channels) {
+    if (!sides.includes(channel.side)) compareAnew(channel);
+    else if (knowsHeavy(state, channel)) relearn(channel);
+  }
+  for (const side of sides) {
+    state.heavy[side] = beginHeavyMemory();
+    state.scale[side] = beginScaleMemory();
+  }
+  restLoad(state.load);
+}
+
+/** Whether the baseline was learnt, if only in part, from strokes that were heavy: not where it began anew with the work. */
+function knowsHeavy({ heavy }: RoomState, channel: Channel): boolean {
+  const { side, direction, values } = channel;
+  const former = median(heavy[side].amps[direction]);
+  const learnt = values.map((stroke) => stroke[MEASURE_INDEX.runningAmps]).filter((value) => value !== null);
+  return learnt.some((value) => !(value < Math.log(AS_HEAVY * former)));
+}
