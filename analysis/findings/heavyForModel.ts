@@ -3,7 +3,7 @@ import { poolDegrees } from '../baseline/lent.ts';
 import { PRIORS, UNRECORDED } from '../baseline/priors.ts';
 import { toScale } from '../baseline/scale.ts';
 import { MEASURE_INDEX, type MeasureName, measureValue } from '../measures.ts';
-import { channelOf } from '../room/state.ts';
+import { channelOf, type RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
@@ -16,12 +16,15 @@ const LEAST_ABOVE = Math.log(1.25);
 const PROBABILITY = 0.005;
 const LATEST = 5;
 
-/** Null where no other room lends what it needs. */
+/** One room, or two, may themselves be at fault, a side of them idle: nobody can say which of two is the odd one. */
+const FEWEST_ROOMS = 3;
+
+/** Null where too few other rooms lend what it needs. */
 export function aboveModel(context: FindingContext, side: string): AboveModel | null {
   const lent = channelOf(context.state, side, context.direction)?.lent ?? null;
   const running = measureAbove(context, side, 'runningAmps');
   const prior = lent?.measures[MEASURE_INDEX.runningAmps] ?? null;
-  if (lent === null || prior === null || running === null) return null;
+  if (lent === null || lent.rooms < FEWEST_ROOMS || prior === null || running === null) return null;
   const share = context.state.room.sides.length > 1 ? measureAbove(context, side, 'share') : null;
   return { running, share, degrees: poolDegrees(lent.rooms), modelAmps: Math.exp(prior.means[0]) };
 }
@@ -63,6 +66,20 @@ export function overModelLimit(strokes: readonly AboveModel[]): number {
   const share = shares.length < latest.length ? null : standing(shares, t);
   const isLopsided = share !== null && share.above > share.limit;
   return running.above - Math.max(LEAST_ABOVE, isLopsided ? 0 : running.limit);
+}
+
+/** Against its model a room is told a little later than by itself: the first stay alone may be crooked. */
+const FEWEST_STROKES = 4;
+
+/** How far a side's latest strokes lie above the limit that its model sets, natural logarithm; null: too few were made. */
+export function overModel({ heavy }: RoomState, side: string): number | null {
+  const { above } = heavy[side];
+  return above.length < FEWEST_STROKES ? null : overModelLimit(above);
+}
+
+/** Whether a side draws far more than those of its model do, whatever is said of it. */
+export function standsAboveModel(state: RoomState, side: string): boolean {
+  return (overModel(state, side) ?? 0) > 0;
 }
 
 function standing(strokes: readonly Above[], t: number): { above: number; limit: number } {

@@ -4,10 +4,11 @@ import type { Evidence } from '../evidence.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { SideMeasures } from '../measures.ts';
 import { LEAST_STANDSTILL } from '../motor/turns.ts';
+import type { RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type RoomDescription } from '../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
-import { aboveModel, overModelLimit } from './heavyForModel.ts';
+import { aboveModel, overModel } from './heavyForModel.ts';
 import type { HeavyMemory } from './heavyMemory.ts';
 import { nameSide } from './names.ts';
 
@@ -18,8 +19,6 @@ const STOP_ABOVE = 2;
 /** It is said within the first strokes or never: later a rise is `rising-draw`. */
 const FIRST_STROKES = 8;
 const FEWEST = 3;
-/** Against its model a room is told a little later: the first stay alone may be crooked. */
-const FEWEST_FOR_MODEL = 4;
 
 /**
  * Running current that no side should need, amperes, where the room's own rating is not known: a third above the 12 A of one
@@ -151,14 +150,25 @@ function ratioOf(context: FindingContext, side: string): number | null {
   return Math.max(ratioToDrive(context, side), ratioToModel(context, side));
 }
 
+/** Whether a room is heavy by its own rating, or by what its drive should need: nothing that others lent it has a say. */
+export function isHeavyAlone(state: RoomState): boolean {
+  return state.room.sides.some((side) => {
+    const { extend, retract } = state.heavy[side].amps;
+    return extend.length + retract.length >= FEWEST && ratioToDrive({ state }, side) >= FAR_ABOVE;
+  });
+}
+
 /** Whether it is the model, more than rating or drive, that says a side is heavy. */
 function byModel(context: FindingContext, side: string): boolean {
   return ratioToModel(context, side) > ratioToDrive(context, side);
 }
 
+/** A room's own rating that is not exceeded stands against what others say: it was made for more than they need. */
 function ratioToModel({ state }: FindingContext, side: string): number {
-  const { above } = state.heavy[side];
-  return above.length < FEWEST_FOR_MODEL ? 0 : FAR_ABOVE * Math.exp(overModelLimit(above));
+  const { ratedAmps } = state.room;
+  const isWithinRating = ratedAmps !== null && drawn(state.heavy[side]).most <= ratedAmps;
+  const over = overModel(state, side);
+  return isWithinRating || over === null ? 0 : FAR_ABOVE * Math.exp(over);
 }
 
 function modelAmps({ state }: FindingContext, sides: readonly string[]): number {
@@ -177,14 +187,13 @@ function drawn({ amps }: HeavyMemory): { most: number; least: number } {
 }
 
 /**
- * Without a rating the drive's guess is only asked where no room of the model tells better, and of the direction that
- * takes less: weight on the racks is felt both ways, a seal or a slope one way.
+ * Without a rating the drive's guess is asked of the direction that takes less: weight on the racks is felt both ways, a seal
+ * or a slope one way. Other rooms of the model excuse nothing: they may be as heavy, and no motor bears more for that.
  */
-function ratioToDrive({ state }: FindingContext, side: string): number {
+function ratioToDrive({ state }: Pick<FindingContext, 'state'>, side: string): number {
   const { ratedAmps } = state.room;
   const memory = state.heavy[side];
   if (ratedAmps !== null) return drawn(memory).most / ratedAmps;
-  if (memory.above.length > 0) return 0;
   const { needed, overload } = loadOf(memory, state.room);
   return FAR_ABOVE * Math.max(needed, overload);
 }

@@ -3,6 +3,7 @@ import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts'
 import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
 import { easedRoom, NOT_EASED } from '../findings/easedRoom.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
+import { standsAboveModel } from '../findings/heavyForModel.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
 import { lateSide } from '../findings/lateSide.ts';
 import { updateLoad } from '../findings/loadShift.ts';
@@ -116,10 +117,11 @@ function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) =
   keep({ present: [], gone: [...dragging, ...openOf(state, 'uneven-sides')] });
 }
 
-/** A room that is heavy from the first strokes on stands above what others lend it, which is no rise of its own. */
+/** A room that stands above what others lend it from the first strokes on, whether that is said or not, is no rise of its own. */
 function isHeavyForOthers({ state, direction }: StrokeContext): boolean {
   const borrows = state.channels.some((channel) => channel.direction === direction && isBorrowing(channel));
-  return borrows && openOf(state, 'heavy-room').length > 0;
+  const stands = () => state.room.sides.some((side) => standsAboveModel(state, side));
+  return borrows && (openOf(state, 'heavy-room').length > 0 || stands());
 }
 
 /** What is said of a side that is slower for what it bears. */

@@ -8,6 +8,7 @@ import { beginScaleMemory } from '../findings/scaleMemory.ts';
 import { MEASURE_INDEX } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
+import { lendNoMore } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
 
 /** Weather and the ground make a stroke of a heavy room no lighter than this part of its usual ones. A guess, no source. */
@@ -24,6 +25,7 @@ export function learnEasedAnew({ state }: Pick<FindingContext, 'state'>, heavy: 
     else if (knowsHeavy(state, channel)) relearn(channel);
   }
   for (const side of sides) {
+    lendNoMore(state, side);
     state.heavy[side] = beginHeavyMemory();
     state.scale[side] = beginScaleMemory();
   }

@@ -1,5 +1,6 @@
 import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
 import { toScale } from '../baseline/scale.ts';
+import { isHeavyAlone } from '../findings/heavyRoom.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, measureValue } from '../measures.ts';
@@ -10,15 +11,18 @@ import { conditionsOf } from './strokeConditions.ts';
 
 /**
  * Lets a usable stroke count towards what the room lends to others. Which strokes do follows from the strokes alone and
- * from no baseline: a baseline may be borrowed, and what was borrowed must not be lent on.
+ * from no baseline: a baseline may be borrowed, and what was borrowed must not be lent on. A room that is heavy by its rating or
+ * its drive has nothing to say of what its model should need.
  */
 export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): void {
   if (isWeak({ state, analysis })) return;
   const doubtful = doubtfulSides(analysis, state.room.sides);
+  const isHeavy = isHeavyAlone(state);
   for (const lending of state.lending) {
     if (lending.direction !== analysis.direction || doubtful.has(lending.side)) continue;
     if (analysis.sides[lending.side] === undefined) continue;
-    lend(lending, conditionsOf(state, event, analysis), event.atMs, scaledValues(analysis, lending.side));
+    const values = isHeavy ? MEASURE_NAMES.map(() => null) : scaledValues(analysis, lending.side);
+    lend(lending, conditionsOf(state, event, analysis), event.atMs, values);
   }
 }
 

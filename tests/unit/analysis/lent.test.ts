@@ -11,7 +11,9 @@ import {
   limitsOf,
   summariseRoom,
 } from '../../../analysis/room/fold.ts';
+import type { RoomDescription } from '../../../analysis/trace.ts';
 import { SEEDED } from './support/arbitrary.ts';
+import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf, ROOM_ID } from './support/folded.ts';
 import { ROOM } from './support/handMade.ts';
 import { serviceEvent, strokeEvent, strokeEvents, type Told } from './support/strokeEvents.ts';
@@ -37,8 +39,8 @@ function lentByRooms(
   );
 }
 
-function foldLent(lent: LentToRoom, events: readonly RoomEvent[]) {
-  const state = beginRoom(ROOM_ID, ROOM, lent);
+function foldLent(lent: LentToRoom, events: readonly RoomEvent[], room: RoomDescription = ROOM) {
+  const state = beginRoom(ROOM_ID, room, lent);
   const verdicts: RoomSummary[] = [];
   const judgements = events.map((event) => {
     const judgement = advanceRoom(state, event);
@@ -149,6 +151,42 @@ test('a side that draws 40 % more than its model from the first stroke on is hea
   expect(warnings[0].headline).toMatch(
     /^The front side draws .* A; rooms of the same model need about .* A\./,
   );
+});
+
+describe('rooms that draw 0.4 of what a new one does', () => {
+  const saidWith = (rooms: number, ratedAmps: number | null) => {
+    const room = { ...ROOM, ratedAmps };
+    const events = strokeEvents(30, room, 3);
+    const lent = lentByRooms(Array.from({ length: rooms }, (_, i) => 0.4 * SPREADS[i]));
+    return new Set(kindsOf(foldLent(lent, events, room).warnings));
+  };
+
+  test('say that it is heavy where they are three', () => {
+    expect(saidWith(3, null)).toEqual(new Set(['heavy-room']));
+  });
+
+  test.each([1, 2])('say nothing of its weight where they are %i', (rooms) => {
+    expect(saidWith(rooms, null)).toEqual(new Set());
+  });
+
+  test('say nothing of one that stays within its own rating', () => {
+    expect(saidWith(3, 10)).toEqual(new Set());
+    expect(saidWith(3, 7.8)).toEqual(new Set(['heavy-room']));
+  });
+});
+
+test('a room that runs near its stall is heavy, however much others of its model draw', () => {
+  const events = strokeEvents(40, ROOM, 3).map((event) =>
+    changed(event, { all: () => ({ inrushAmps: 14.5, endStopAmps: 14.5 }) }),
+  );
+  const lent = lentByRooms([1, 1.05, 0.97]);
+  const { warnings } = foldLent(lent, events);
+  expect(warnings.filter(({ kind }) => kind === 'heavy-room').at(-1)).toMatchObject({ clearedAtMs: null });
+});
+
+test('rooms that are heavy for their drive say nothing of what their model needs', () => {
+  expect(lentByRooms([2.7, 2.6, 2.8])).toEqual([null, null, null, null]);
+  expect(lentByRooms([2.7, 1, 2.8, 1.02, 0.97]).map((lent) => lent?.rooms)).toEqual([3, 3, 3, 3]);
 });
 
 test('one odd first stroke is no normal that the next ones fall short of for ever', () => {
