@@ -168,7 +168,6 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
 }
 
 function ofMoments(side: string, moments: number, sides: readonly string[]): Finding {
-  const who = nameSide(side, sides);
   return {
     kind: 'dropped-load',
     side,
@@ -176,7 +175,7 @@ function ofMoments(side: string, moments: number, sides: readonly string[]): Fin
     position: null,
     pattern: null,
     severity: 'service',
-    headline: `${who[0].toUpperCase()}${who.slice(1)} loses its load ${moments} times on its way, for a moment each: it may not drive the room there.`,
+    headline: `The load of ${nameSide(side, sides)} is lost ${moments} times on the way, for a moment each: the room may not be driven there.`,
     evidence: { moments },
   };
 }
@@ -184,7 +183,6 @@ function ofMoments(side: string, moments: number, sides: readonly string[]): Fin
 function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding {
   const whole = isWhole({ from, to });
   const percent = (part: number) => Math.round(100 * part);
-  const who = nameSide(side, sides);
   const where = whole
     ? 'over the whole travel'
     : `between ${percent(from)} % and ${percent(to)} % of the way out`;
@@ -195,7 +193,7 @@ function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding
     position: whole ? null : (from + to) / 2,
     pattern: null,
     severity: whole ? 'stop' : 'service',
-    headline: `${who[0].toUpperCase()}${who.slice(1)} runs with hardly any load ${where}: it may not be driving the room there.`,
+    headline: `There is hardly any load on ${nameSide(side, sides)} ${where}: the room may not be driven there.`,
     evidence: { from: Math.round(1000 * from) / 1000, to: Math.round(1000 * to) / 1000 },
   };
 }

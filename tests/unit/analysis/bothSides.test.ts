@@ -37,6 +37,39 @@ test('both sides at fault alike are one warning, of no side', () => {
   expect(summariseRoom(state).headline).toBe(warnings[0].headline);
 });
 
+test.each([
+  {
+    name: 'moments without load',
+    lose: { dips: [0.3, 0.5].map((position) => ({ position, amps: 1, widthS: 0.3 })) },
+    apart: 0.1,
+    said: 'The load of both sides is lost 2 times on the way',
+  },
+  {
+    name: 'a stretch without load',
+    lose: { dips: [] },
+    apart: 0,
+    said: 'There is hardly any load on both sides between ',
+  },
+])('$name on both sides alike are told of both', ({ lose, apart, said }) => {
+  const lightened = (side: SideMeasures, more: number) => ({
+    dips: lose.dips.map((dip) => ({ ...dip, position: dip.position + more })),
+    profile: side.profile.map((amps, bin) =>
+      amps !== null && lose.dips.length === 0 && bin > 20 && bin < 40 ? 0.1 * amps : amps,
+    ),
+  });
+  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i) =>
+    i < LEARNT
+      ? event
+      : changed(event, {
+          front: (side) => lightened(side, 0),
+          rear: (side) => lightened(side, apart),
+        }),
+  );
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', null]]);
+  expect(warnings[0].headline).toContain(said);
+});
+
 test('a side that follows joins the warning of the other', () => {
   const alone = withPeaks(6, { front: [0, 12], rear: [6, 12] });
   expect(alone.warnings.map(({ side }) => side)).toEqual(['front']);
