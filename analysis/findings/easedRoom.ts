@@ -1,3 +1,5 @@
+import { type DoneAnalysis, MEASURE_INDEX } from '../measures.ts';
+import { channelOf, type RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import type { Warning } from '../warning.ts';
 import { type FindingContext, openOf } from './finding.ts';
@@ -42,6 +44,44 @@ export function easedRoom(context: FindingContext): Eased {
   const now = told.every(Boolean);
   const flags = flag(state.recent, 'eased-room', now).slice(-EASED_STROKES);
   return { now, lasts: flags.length === EASED_STROKES && flags.every(Boolean) };
+}
+
+/** So much less, natural logarithm, does no weather, and a motor that is relieved of it takes less time. Guesses, no source. */
+const LIGHTER = { runningAmps: -0.35, durationS: -0.1 };
+/** Nobody said that it was heavy: three strokes each way must agree. */
+const LIGHTER_STROKES = 6;
+/** A single motor that draws no more than this part of its normal may turn by itself alone. A guess, no source. */
+const IDLE_OF_NORMAL = 0.35;
+
+/**
+ * The same of a room of which nothing was said, as no rating and no stall told that it was heavy: all its motors draw far less
+ * than normal at once, and take less time for it.
+ */
+export function lighterRoom(context: FindingContext): Eased {
+  const { state, analysis, doubtful } = context;
+  const { sides } = state.room;
+  if (state.open.length > 0 || sides.some((side) => doubtful.has(side) || analysis.sides[side] === undefined))
+    return NOT_EASED;
+  const now = sides.every((side) => isLighter(context, side));
+  const flags = flag(state.recent, 'eased-room', now);
+  return { now, lasts: flags.length === LIGHTER_STROKES && flags.every(Boolean) };
+}
+
+function isLighter({ state, analysis, residual }: FindingContext, side: string): boolean {
+  const [running, duration] = [residual(side, 'runningAmps'), residual(side, 'durationS')];
+  if (running === null || duration === null || !running.beyond) return false;
+  if (running.residual > LIGHTER.runningAmps || duration.residual > LIGHTER.durationS) return false;
+  // Two motors do not lose their load at once; one that comes to its end stop has moved the room there.
+  return (
+    state.room.sides.length > 1 ||
+    (running.residual > Math.log(IDLE_OF_NORMAL) && stopsAsEver(state, analysis, side))
+  );
+}
+
+/** Whether a side stalls at the end of its way, if it does so as a rule. */
+function stopsAsEver(state: RoomState, { direction, sides }: DoneAnalysis, side: string): boolean {
+  const usual = channelOf(state, side, direction)?.fits[MEASURE_INDEX.endStopAmps] ?? null;
+  return usual === null || sides[side].endStopAmps !== null;
 }
 
 /** The sides that were said to be heavy. */

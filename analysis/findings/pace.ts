@@ -31,6 +31,11 @@ export function runsFaster(context: FindingContext, side: string): boolean {
   return longer < MUCH_FASTER.most && longer > MUCH_FASTER.least;
 }
 
+/** Whether the latest strokes took so much less time that a motor which draws less was relieved: no sensor and no supply does that. */
+export function runsRelieved({ duration }: ScaleMemory): boolean {
+  return duration.length >= FEWEST && median(duration) < MUCH_FASTER.most;
+}
+
 /**
  * Nor does a sensor slow anything: a motor that takes longer at a higher current works harder. Natural logarithm, guesses:
  * the other side goes by the same supply, one that was recorded is allowed for less well.

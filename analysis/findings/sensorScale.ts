@@ -5,7 +5,7 @@ import { DIRECTIONS } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import type { FindingContext } from './finding.ts';
 import { loadMoved, shedsLoad } from './movedLoad.ts';
-import { keepsTime, runsAhead, runsFaster, runsSlower } from './pace.ts';
+import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
 import { hasSoftStart, startsAsEver } from './readStart.ts';
 import { SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
 import { MOST_WEATHER, readsStop, stallRise } from './stallRise.ts';
@@ -57,7 +57,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const least = isSaid ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
   if (Math.abs(running) < least) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
-  if (running > 0 ? worksOtherwise(context, side, running) : runsAhead(context, side)) return null;
+  if ((running > 0 ? worksOtherwise : worksLess)(context, side, running)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -109,6 +109,14 @@ function agree(running: number, stall: number, like: typeof LIKE): boolean {
 /** Whether a side that draws more goes at another pace than it did, or starts as ever: a sensor does neither. */
 function worksOtherwise(context: FindingContext, side: string, running: number): boolean {
   return runsFaster(context, side) || runsSlower(context, side) || startsAsEver(context, side, running);
+}
+
+/**
+ * Whether a side that draws less does less: it lost load to the other, or it runs much faster, and where no start tells what it
+ * draws at standstill, as one that rises with the load, that fell with the load.
+ */
+function worksLess(context: FindingContext, side: string): boolean {
+  return runsAhead(context, side) || (hasSoftStart(context, side) && runsRelieved(context.state.scale[side]));
 }
 
 /** A scale is the same for both directions: strokes the other way changed by at least this part of it. A guess, no source. */

@@ -1,7 +1,7 @@
 import { hasFormerProfile, isBorrowing, isReady } from '../baseline/channel.ts';
 import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
 import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
-import { easedRoom, NOT_EASED } from '../findings/easedRoom.ts';
+import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/easedRoom.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
 import { standsAboveModel } from '../findings/heavyForModel.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
@@ -47,14 +47,16 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
   const weak = isWeak(context);
   keep(weakSupply(context));
   const eased = weak ? NOT_EASED : easedRoom(context);
+  const lighter = weak || eased.now ? NOT_EASED : lighterRoom(context);
   // A load that was made lighter is none that was lost.
-  const dropped = weak || eased.now ? [] : droppedOn(context);
+  const dropped = weak || eased.now || lighter.now ? [] : droppedOn(context);
   if (!weak) {
     if (eased.lasts) {
       const heavy = openOf(state, 'heavy-room');
       keep({ present: [], gone: heavy });
-      for (const warning of heavy) learnEasedAnew(context, warning);
+      for (const warning of heavy) learnEasedAnew(state, heavySides(context, warning));
     }
+    if (lighter.lasts) learnEasedAnew(state, state.room.sides);
     // What one side does not carry the other does.
     if (dropped.length === 0 && !eased.now) keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
@@ -63,8 +65,8 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
     // An overloaded drive trips or stalls on its way, one side before the other.
     const overloaded = openOf(state, 'heavy-room').length > 0;
     if (!lost && !overloaded) lookForLateSide(context, keep);
-    // A motor that lost its load runs faster.
-    if (!lost && !overloaded) keep(shortTravel(context));
+    // A motor that lost its load runs faster, and so does one that was relieved.
+    if (!lost && !overloaded && !lighter.now) keep(shortTravel(context));
     keep(stallSpike(context, dropped));
   }
   const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));

@@ -1,13 +1,10 @@
 import type { Channel } from '../baseline/channel.ts';
 import { compareAnew, relearn } from '../baseline/learn.ts';
-import { heavySides } from '../findings/easedRoom.ts';
-import type { FindingContext } from '../findings/finding.ts';
 import { beginHeavyMemory } from '../findings/heavyMemory.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import { beginScaleMemory } from '../findings/scaleMemory.ts';
 import { MEASURE_INDEX } from '../measures.ts';
 import { median } from '../statistics/median.ts';
-import type { Warning } from '../warning.ts';
 import { lendNoMore } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
 
@@ -16,10 +13,9 @@ const AS_HEAVY = 0.9;
 
 /**
  * A room that was heavy and is no longer begins a new baseline, as after work that was recorded: what it was is neither normal
- * nor what the next strokes are to be held against. `heavy`: what was said of it.
+ * nor what the next strokes are to be held against. `sides`: those that were.
  */
-export function learnEasedAnew({ state }: Pick<FindingContext, 'state'>, heavy: Warning): void {
-  const sides = heavySides({ state }, heavy);
+export function learnEasedAnew(state: RoomState, sides: readonly string[]): void {
   for (const channel of state.channels) {
     if (!sides.includes(channel.side)) compareAnew(channel);
     else if (knowsHeavy(state, channel)) relearn(channel);

@@ -88,3 +88,29 @@ test('a heavy room that is a little lighter for a while is heavy all the same', 
   );
   expect(warnings.filter(({ kind }) => kind === 'heavy-room')).toMatchObject([{ clearedAtMs: null }]);
 });
+
+test.each([
+  { name: 'two sides that start at their stall', described: ROOM, start: 40, stop: 38 },
+  { name: 'a motor that comes to its stop', described: ONE_MOTOR, start: 40, stop: 38 },
+  { name: 'a motor whose start rises with the load', described: ONE_MOTOR, start: null, stop: null },
+])(
+  'a room of $name that needs half all at once, and less time, learns that',
+  ({ described, start, stop }) => {
+    const events = mended(described, [0.5, 0.5]).map((event, i) =>
+      changed(event, {
+        all: ({ runningAmps, durationS }) => ({
+          inrushAmps: start ?? 1.1 * runningAmps,
+          endStopAmps: stop,
+          durationS: i < MENDED_FROM ? durationS : 0.8 * durationS,
+        }),
+      }),
+    );
+    const { warnings, judgements } = foldAll(described, events);
+    expect(warnings).toEqual([]);
+    const beyond = judgements.map(({ expectations }) =>
+      expectations.some((one) => one.measure === 'runningAmps' && one.beyond === true),
+    );
+    expect(beyond.slice(MENDED_FROM, MENDED_FROM + 6)).toEqual(Array.from({ length: 6 }, () => true));
+    expect(beyond.slice(MENDED_FROM + 6).filter(Boolean).length).toBeLessThan(3);
+  },
+);
