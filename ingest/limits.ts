@@ -17,4 +17,8 @@ export const MAX_AMPS = 10_000;
 export const MAX_VOLTS = 1000;
 /** About eleven days either way. */
 export const MAX_TIME_S = 1_000_000;
-export const AMBIENT_C = { min: -90, max: 70 } as const;
+/**
+ * From absolute zero to what no sensor in a coach reads; weather in kelvin lies beyond it. What can be weather is
+ * `weatherOf`'s to say.
+ */
+export const AMBIENT_C = { min: -273.15, max: 200 } as const;

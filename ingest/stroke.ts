@@ -1,4 +1,5 @@
 import type { Direction, StrokeTrace } from '../analysis/trace.ts';
+import { weatherOf } from './weather.ts';
 
 /** When the samples were taken: a steady rate from `startedAt` on, or seconds from it, strictly rising. */
 export type Clock = { readonly rateHz: number } | { readonly t: Float64Array };
@@ -53,7 +54,7 @@ export function toStrokeTrace(recorded: RecordedTrace, direction: Direction | nu
       amps,
     })),
     supply: recorded.supply && readingsOf(recorded.supply),
-    ambientC: recorded.ambientC,
+    ambientC: weatherOf(recorded.ambientC),
   };
 }
 

@@ -3,6 +3,7 @@ import type { RoomEvent, ServiceEvent, StrokeEvent } from '../../analysis/histor
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import { orderEvents } from '../../analysis/room/fold.ts';
 import type { ServiceKind } from '../../analysis/trace.ts';
+import { weatherOf } from '../../ingest/weather.ts';
 import type { ServiceTable, StrokeTable, Tables } from '../../migrations/tables.ts';
 
 /** Strokes read at a time: their analyses are some kilobytes each. */
@@ -90,7 +91,7 @@ export function strokeEvent(row: StrokeEventRow): StrokeEvent {
     atMs: row.placed_at.getTime(),
     placedByArrival: row.placed_by === 'arrival',
     direction: row.direction ?? (analysis.status === 'done' ? analysis.direction : null),
-    ambientC: row.ambient_c,
+    ambientC: weatherOf(row.ambient_c),
     excluded: row.excluded,
     analysis,
   };

@@ -49,7 +49,7 @@ test.each([
   [false, { ...BEGIN, sides: [{ side: 'front' }] }],
   [false, { ...BEGIN, sides: [{ side: 'front', rateHz: 5001 }] }],
   [false, { ...BEGIN, sides: [{ side: 'front', rateHz: 50, t: [0, 1] }] }],
-  [false, { ...BEGIN, ambientC: 71 }],
+  [false, { ...BEGIN, ambientC: 291 }],
   [false, { ...BEGIN, colour: 'red' }],
   [false, { ...PIECE, amps: [] }],
   [false, { ...PIECE, amps: ['1'] }],
