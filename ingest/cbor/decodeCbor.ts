@@ -14,6 +14,9 @@ const MOST_FIELDS = 64;
 const LONGEST_KEY_BYTES = 256;
 const DATE_TIME_TAG = 0;
 const EPOCH_TIME_TAG = 1;
+const BIGNUM_TAG = 2;
+const NEGATIVE_BIGNUM_TAG = 3;
+const LONGEST_BIGNUM_BYTES = 8;
 const DECIMAL_FRACTION_TAG = 4;
 const HOMOGENEOUS_ARRAY_TAG = 41;
 const SELF_DESCRIBED_TAG = 55_799;
@@ -185,7 +188,8 @@ class Reader {
     const items: unknown[] = [];
     for (let i = 0; length === INDEFINITE ? !this.#items.atBreak() : i < length; i++) {
       this.#path[place] = i;
-      items.push(this.#item(depth + 1));
+      // A sample that is not there may be said either way.
+      items.push(this.#item(depth + 1) ?? null);
     }
     this.#path.length = place;
     return items;
@@ -261,16 +265,35 @@ class Reader {
   }
 
   /** Null where the tag has no such meaning, or none with what follows it. */
-  #numeric(tag: number): number | Float64Array | null {
+  #numeric(tag: number): number | bigint | Float64Array | null {
     if (tag === DECIMAL_FRACTION_TAG) return decimalFraction(this.#items);
-    if (!TYPED_ARRAYS.has(tag) || this.#items.nextMajor() !== MAJOR.bytes) return null;
+    const isBignum = tag === BIGNUM_TAG || tag === NEGATIVE_BIGNUM_TAG;
+    if (!(isBignum || TYPED_ARRAYS.has(tag)) || this.#items.nextMajor() !== MAJOR.bytes) return null;
     this.#items.head();
     const bytes = this.#byteString();
+    if (isBignum) return bignum(bytes, tag === NEGATIVE_BIGNUM_TAG);
     return bytes.length % bytesPerNumber(tag) === 0 ? readTypedArray(tag, bytes) : null;
   }
 }
 
+/** A whole number by its bytes, the highest first (RFC 8949, section 3.4.3); null for one beyond 64 bits. */
+function bignum(bytes: Uint8Array, isNegative: boolean): number | bigint | null {
+  const significant = bytes.subarray(
+    Math.max(
+      0,
+      bytes.findIndex((byte) => byte !== 0),
+    ),
+  );
+  if (significant.length > LONGEST_BIGNUM_BYTES) return null;
+  let magnitude = 0n;
+  for (const byte of significant) magnitude = magnitude * 256n + BigInt(byte);
+  const whole = isNegative ? -1n - magnitude : magnitude;
+  return Number.isSafeInteger(Number(whole)) ? Number(whole) : whole;
+}
+
 function refusalOf(tag: number): string {
+  if (tag === BIGNUM_TAG || tag === NEGATIVE_BIGNUM_TAG)
+    return 'A bignum must be a byte string of at most 64 bits';
   if (tag === EPOCH_TIME_TAG) return 'A time by tag 1 must be a number of seconds since 1970';
   if (tag === DECIMAL_FRACTION_TAG) {
     return `A decimal fraction must be an exponent from -${MOST_EXPONENT} to ${MOST_EXPONENT} and a whole number of 64 bits`;

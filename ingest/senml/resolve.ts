@@ -29,6 +29,8 @@ const VALUES = ['v', 'vs', 'vb', 'vd'] as const;
 const OWN_FIELDS = ['n', 'u', 't', 'ut', 's', ...VALUES] as const;
 
 interface Base {
+  /** That of the first record; null: there was none yet. */
+  version: unknown;
   name: string;
   time: number;
   unit: string | null;
@@ -55,7 +57,7 @@ export function resolvePack(pack: unknown): ResolvedRecord[] {
   if (!Array.isArray(pack)) throw DecodeError.at('', 'A SenML pack must be an array of records.');
   if (pack.length > MOST_RECORDS) throw DecodeError.at('', `At most ${MOST_RECORDS} records make a stroke.`);
   const faults = new Faults();
-  const base: Base = { name: '', time: 0, unit: null, value: null, sum: null };
+  const base: Base = { version: null, name: '', time: 0, unit: null, value: null, sum: null };
   const resolved: ResolvedRecord[] = [];
   for (const [index, record] of pack.entries()) {
     const pointer = `/${index}`;
@@ -64,6 +66,9 @@ export function resolvePack(pack: unknown): ResolvedRecord[] {
       continue;
     }
     checkFields(record, pointer, faults);
+    base.version ??= own(record, 'bver') ?? VERSION;
+    if ((own(record, 'bver') ?? base.version) !== base.version)
+      faults.add(`${pointer}/bver`, 'All records of a pack have one version.');
     takeBase(record, base, pointer, faults);
     if (OWN_FIELDS.some((field) => own(record, field) !== undefined)) {
       const one = resolve(record, index, base, pointer, faults);

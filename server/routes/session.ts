@@ -77,6 +77,8 @@ export async function sessionRoutes(app: App): Promise<void> {
         summary: 'Sign out',
         response: { 204: NO_CONTENT },
       },
+      // A script has no session that it could end.
+      config: { byHand: true },
     },
     async (request, reply) => {
       const token = tokenOf(request);

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
-import { encode } from 'cbor2';
+import { encode, Tag } from 'cbor2';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
 import { countStrokes, sendAs, traceOf } from './formatsFixture.ts';
@@ -41,6 +41,12 @@ describe('a stroke in CBOR', () => {
     expect(again.body.results[0]).toEqual({ ...first.body.results[0], outcome: 'duplicate' });
     const trace = await traceOf(service, fleet, first.body.results[0].strokeId);
     expect(trace).toEqual({ sides: body.sides, ambientC: 18.5 });
+  });
+
+  test('takes bignums that are in range, and undefined for a missed sample', async () => {
+    const amps = [1, new Tag(2, Uint8Array.of(0, 1, 2)), new Tag(3, Uint8Array.of(2)), undefined];
+    const trace = await stored(encode(stroke([{ side: 'front', rateHz: 50, amps }])));
+    expect(trace.sides[0].amps).toEqual([1, 258, -3, null]);
   });
 
   test('takes typed arrays, whose NaN is a missed sample', async () => {
@@ -162,7 +168,7 @@ describe('of two strokes in CBOR one that means nothing does not hold back the o
     ['the reserved tag of RFC 8746', () => withSide(hex('d84c 420102')), '/sides/0/amps'],
     ['half a number in a typed array', () => withSide(hex('d845 43010203')), '/sides/0/amps'],
     ['a typed array that is a list', () => withSide(hex('d845 820102')), '/sides/0/amps'],
-    ['a bignum among numbers', () => withSide(hex('83 01 c2420102 02')), '/sides/0/amps/1'],
+    ['a bignum beyond 64 bits', () => withSide(hex('83 01 c249010000000000000000 02')), '/sides/0/amps/1'],
     ['a decimal of a bignum', () => withSide(hex('82 01 c4 82 20 c2420102')), '/sides/0/amps/1'],
     ['a decimal beyond any number', () => withSide(hex('82 01 c4 82 1a7fffffff 01')), '/sides/0/amps/1'],
     ...['never', [1.7e9], 1e300, Number.NaN, null].map((sent): [string, () => Buffer, string] => [

@@ -117,6 +117,7 @@ describe('what cannot be a stroke is a clear 422', () => {
     ['a value that is text', () => withRecord({ n: 'front', v: '3' }), '/3/v'],
     ['a record without value', () => withRecord({ n: 'front', t: 1 }), '/3/v'],
     ['two values', () => withRecord({ n: 'front', v: 1, vb: true }), '/3/vb'],
+    ['another version than before', () => withRecord({ bver: 9, n: 'front', t: 1, v: 3 }), '/3/bver'],
     ['a version to come', () => withRecord({ bver: 11, n: 'front', t: 1, v: 3 }), '/3/bver'],
     ['a field that must be understood', () => withRecord({ n: 'front', t: 1, v: 3, ct_: 1 }), '/3/ct_'],
     ['the same time twice', () => withRecord({ n: 'front', t: 0.02, v: 3 }), '/3/t'],

@@ -57,6 +57,7 @@ test('it never does what is for its person alone', async () => {
     ['POST', '/tokens'],
     ['GET', '/sessions'],
     ['DELETE', '/sessions'],
+    ['DELETE', '/session'],
     ['PUT', '/password'],
     ['GET', '/people'],
     ['POST', '/people'],
