@@ -3,6 +3,7 @@ import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.t
 import { rollingMedian } from '../statistics/rollingMedian.ts';
 import type { Activity } from './activity.ts';
 import { firstAtOrAfter } from './interval.ts';
+import type { ActiveSide } from './readSides.ts';
 import { type RestLevel, SMOOTHING_S } from './restLevel.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 
@@ -12,6 +13,8 @@ const STARTS_BEFORE_S = 0.3;
 /** A start stands so many deviations of the record above its level, and so many amperes. */
 const START_SIGMAS = 8;
 const LEAST_START_AMPS = 1;
+/** And it is this part at least of the other side's, which the same switch starts: less leaks into a clamp beside its wire. A guess. */
+const LEAST_START_PART = 0.1;
 
 /**
  * A side that shows no running current, but a start just when the other side was switched on: its clamp lives and its
@@ -20,21 +23,29 @@ const LEAST_START_AMPS = 1;
  */
 export function idlingSide(
   signal: SideSignal,
-  driven: Activity,
+  other: Pick<ActiveSide, 'signal' | 'active'>,
 ): { rest: RestLevel; active: Activity } | null {
-  const { timesS, amps, peakAmps } = signal;
+  const { timesS, amps } = signal;
+  const driven = other.active;
   const from = firstAtOrAfter(timesS, driven.fromS - STARTS_BEFORE_S);
   const to = firstAtOrAfter(timesS, driven.fromS + STARTS_WITHIN_S);
   const end = firstAtOrAfter(timesS, driven.toS);
   if (to - from < 2 || end - to < 8) return null;
   const level = median(amps.subarray(to, end));
   const noiseAmps = medianAbsoluteDeviation(amps.subarray(to, end));
-  let start = Number.NEGATIVE_INFINITY;
-  for (let i = from; i < to; i++) start = Math.max(start, peakAmps[i] - level);
-  if (!(start > Math.max(LEAST_START_AMPS, START_SIGMAS * noiseAmps))) return null;
+  const start = highestStart(signal, driven) - level;
+  const leastStart = LEAST_START_PART * highestStart(other.signal, driven);
+  if (!(start > Math.max(LEAST_START_AMPS, leastStart, START_SIGMAS * noiseAmps))) return null;
   const before = amps.subarray(0, from);
   const offsetAmps = before.length >= 4 ? median(before) : null;
   const smooth = rollingMedian(amps, halfWindow(signal, SMOOTHING_S));
   const activeAmps = level - (offsetAmps ?? 0);
   return { rest: { offsetAmps, noiseAmps, stepAmps: 0, stood: null, activeAmps, smooth }, active: driven };
+}
+
+/** The highest that a side read while a drive began. */
+function highestStart({ timesS, peakAmps }: SideSignal, { fromS }: Activity): number {
+  const from = firstAtOrAfter(timesS, fromS - STARTS_BEFORE_S);
+  const starting = peakAmps.subarray(from, firstAtOrAfter(timesS, fromS + STARTS_WITHIN_S));
+  return starting.reduce((highest, amps) => Math.max(highest, amps), Number.NEGATIVE_INFINITY);
 }

@@ -8,6 +8,7 @@ import { signOf } from './direction.ts';
 import { idlingSide } from './idlingSide.ts';
 import { interpolate } from './interpolate.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
+import { isLeakage } from './isLeakage.ts';
 import type { SideToMeasure } from './measureSide.ts';
 import { withoutPressesAtStop } from './pressedAgain.ts';
 import { type RestLevel, restLevel } from './restLevel.ts';
@@ -74,7 +75,7 @@ export function readSides(trace: StrokeTrace): {
 function idling(unread: UnreadSide, all: readonly (ActiveSide | UnreadSide)[]): ActiveSide | UnreadSide {
   const driven = all.find((side) => 'active' in side);
   if (unread.signal === undefined || driven === undefined || !('active' in driven)) return unread;
-  const found = idlingSide(unread.signal, driven.active);
+  const found = idlingSide(unread.signal, driven);
   if (found === null) return unread;
   const offset = found.rest.offsetAmps ?? 0;
   return { signal: unread.signal, amps: unread.signal.amps.map((amps) => amps - offset), ...found };
@@ -92,7 +93,7 @@ function readSide(recorded: SideTrace, stood: Interval | null): ActiveSide | Unr
     return { doubt: 'gaps', detail: `${Math.round(100 * signal.missedShare)} % of the samples are missing.` };
   }
   const rest = restLevel(signal, stood);
-  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS)) return { ...NO_CURRENT, signal };
+  if (!(rest.activeAmps >= LEAST_ACTIVE_AMPS) || isLeakage(signal, rest)) return { ...NO_CURRENT, signal };
   if (rest.activeAmps < 3 * rest.noiseAmps && rest.noiseAmps > LEAST_ACTIVE_AMPS) {
     return { doubt: 'noise', detail: "The sensor's noise is as large as the motor's current.", signal };
   }
