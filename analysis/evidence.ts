@@ -65,4 +65,6 @@ export interface Evidence {
   /** `sensor-doubt`: what is doubted, and why, in a sentence. */
   readonly doubt?: Doubt;
   readonly detail?: string;
+  /** What the sensor read at rest when that was doubted; missing for any other doubt, and where no rest was seen. */
+  readonly restAmps?: number;
 }

@@ -4,6 +4,8 @@ import type { Doubt, StrokeAnalysis } from '../measures.ts';
 export interface SaidOfRecord {
   readonly doubt: Doubt;
   readonly detail: string;
+  /** Of a zero that is off: what was read at rest when that was first seen. */
+  readonly restAmps?: number;
 }
 
 /** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */

@@ -1,6 +1,7 @@
 import type { StrokeEvent } from '../history.ts';
 import type { Doubt, StrokeAnalysis } from '../measures.ts';
 import type { RoomState } from '../room/state.ts';
+import { offsetDetail } from '../stroke/offsetDetail.ts';
 import type { Warning } from '../warning.ts';
 import { isOverAfter, noteComing, saidAnew } from './comesBack.ts';
 import { isCutOff } from './cutLevel.ts';
@@ -85,7 +86,11 @@ export function sensorDoubt(
   const isAlone = sides.length === 1;
   const answers = sides.map((side) => {
     const own = saidOfSide({ state, analysis, changes, shared }, side);
-    const said = own ?? (isAlone ? ofLogger : undefined) ?? ownScale(changes, side, sides);
+    const said =
+      own ??
+      (isAlone ? ofLogger : undefined) ??
+      stillOff(analysis, side, openOn(state, side)) ??
+      ownScale(changes, side, sides);
     // A side without load draws so little that its record looks empty or noisy.
     const idles = openOf(state, 'dropped-load').some((dropped) => dropped.side === side);
     if (idles || (said === undefined && !isRecorded(analysis, side))) return NOTHING;
@@ -101,10 +106,14 @@ export function sensorDoubt(
   };
 }
 
+function openOn(state: RoomState, side: string | null): Warning | undefined {
+  return openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
+}
+
 /** Takes in what one stroke says of a record, and answers whether it is doubted. */
 function keepUp(state: RoomState, { side, said, needed, isOfLogger }: SaidOfSubject): FindingAnswer {
   const flags = flag(state.recent, `sensor-doubt ${side ?? 'clock'}`, said !== undefined);
-  const open = openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
+  const open = openOn(state, side);
   const memory = side === null ? state.doubtsOfAll : state.doubts[side];
   noteComing(memory, said !== undefined);
   if (open !== undefined && isOverAfter(memory, CLEAR_STROKES)) return { present: [], gone: [open] };
@@ -144,7 +153,7 @@ function saidOfSide(
   );
   const zero = changes.zeros.get(side);
   return (
-    left ??
+    (left?.doubt === 'offset' ? { ...left, restAmps: restOf(analysis, side) } : left) ??
     (isCut && shared === undefined ? CUT : undefined) ??
     (zero === undefined ? undefined : movedZero(zero)) ??
     (changes.turned.has(side) && shared !== TURNED ? TURNED : undefined)
@@ -173,6 +182,29 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: 
   return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
+/** A zero that was said to be off is off while the sensor at rest reads so much of that still. A guess, no source. */
+const STILL_OFF_PART = 0.6;
+
+/**
+ * The limit that a reading at rest must pass to be said goes with the running current, and the reading lies now above and
+ * now below it: what was said lasts until the zero is back.
+ */
+function stillOff(
+  analysis: StrokeAnalysis,
+  side: string,
+  open: Warning | undefined,
+): SaidOfRecord | undefined {
+  const now = restOf(analysis, side);
+  const said = open?.evidence.doubt === 'offset' ? open.evidence.restAmps : undefined;
+  if (said === undefined || now === undefined || now / said < STILL_OFF_PART) return undefined;
+  return { doubt: 'offset', detail: offsetDetail(now), restAmps: said };
+}
+
+function restOf(analysis: StrokeAnalysis, side: string): number | undefined {
+  const amps = analysis.status === 'done' ? (analysis.sides[side]?.offsetAmps ?? null) : null;
+  return amps === null ? undefined : Math.round(100 * amps) / 100;
+}
+
 const HARMS_LITTLE: ReadonlySet<Doubt | undefined> = new Set(['offset', 'scale', 'reversed']);
 
 /** Whether more is wrong with a record than its zero. */
@@ -181,7 +213,8 @@ export function isWorse({ evidence }: Warning): boolean {
 }
 
 /** `side`: null for the logger, or all sides. */
-function finding(side: string | null, { doubt, detail }: SaidOfRecord, sides: readonly string[]): Finding {
+function finding(side: string | null, said: SaidOfRecord, sides: readonly string[]): Finding {
+  const { doubt, detail, restAmps } = said;
   const named = side === null ? nameAll(sides) : nameSide(side, sides);
   const itsClock = detail === MISDATED.detail ? 'The date of a stroke' : "The logger's clock";
   const whose = side === null && doubt === 'clock' ? itsClock : `The record of ${named}`;
@@ -193,6 +226,6 @@ function finding(side: string | null, { doubt, detail }: SaidOfRecord, sides: re
     pattern: null,
     severity: 'watch',
     headline: `${whose} is not to be trusted: ${detail}`,
-    evidence: { doubt, detail },
+    evidence: { doubt, detail, ...(restAmps === undefined ? {} : { restAmps }) },
   };
 }

@@ -1,4 +1,5 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
+import { offsetDetail } from './offsetDetail.ts';
 import type { RestLevel } from './restLevel.ts';
 import { differenceNoise } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
@@ -49,7 +50,7 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   const { runningAmps } = measured;
   const offset = rest.offsetAmps ?? 0;
   if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
-    say('offset', `At rest the sensor reads ${offset.toFixed(1)} A instead of nothing.`);
+    say('offset', offsetDetail(offset));
   }
   const mostAtRest = Math.max(NOISE_AMPS, NOISE_PART.atRest * runningAmps);
   const mostRunning = Math.max(NOISE_AMPS, NOISE_PART.running * runningAmps);
@@ -64,14 +65,18 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {
-    const percent = Math.round(100 * signal.missedShare);
-    say(
-      'gaps',
-      `${percent} % of the samples are missing, ${signal.longestGapS.toFixed(1)} s of them in a row.`,
-    );
+    say('gaps', gapsDetail(signal));
   }
   if (isClipped(signal, measured, offset)) say('clipped', 'The highest readings are all the same: cut off.');
   return found;
+}
+
+/** Where the clock went on without any sample, none that was to come is missing: only the time tells. */
+function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
+  const percent = Math.round(100 * missedShare);
+  const inARow = longestGapS.toFixed(1);
+  if (percent === 0) return `For ${inARow} s there is no sample at all.`;
+  return `${percent} % of the samples are missing, ${inARow} s of them in a row.`;
 }
 
 /**

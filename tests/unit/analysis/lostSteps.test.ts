@@ -52,3 +52,13 @@ test('samples that a record of times leaves out are missed as those that it tell
   expect(doubtsOf(0.22)).toEqual(['gaps']);
   expect(doubtsOf(0.4)).toEqual(['gaps']);
 });
+
+test('where nothing was recorded for a while it is told how long, and not that none of the samples are missing', () => {
+  const [whole] = traceOf([sideOf('main', { noiseAmps: 0.1 })], 'extend').sides;
+  const silent = {
+    ...whole,
+    timesS: whole.timesS.map((timeS) => (timeS > 10 ? timeS + 5 : timeS)),
+  };
+  const { doubts } = measureStroke(traceOf([silent], 'extend'), ONE_MOTOR);
+  expect(doubts).toMatchObject([{ doubt: 'gaps', detail: 'For 5.0 s there is no sample at all.' }]);
+});
