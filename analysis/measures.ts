@@ -73,6 +73,14 @@ export interface SidePhases {
   readonly pauses: readonly { readonly fromS: number; readonly toS: number }[];
 }
 
+/** The highest reading of a record where several samples are that one value: its sensor may come to its end there. */
+export interface HeldReading {
+  /** Amperes as they were recorded, the offset in them; positive while driving. */
+  readonly amps: number;
+  /** The sensor's noise in steps of its readings: where it spans several, no current reads as one value for long. */
+  readonly noiseSteps: number;
+}
+
 /** What one side's current says of one stroke. Amperes are less the sensor's offset. */
 export interface SideMeasures {
   readonly inrushAmps: number;
@@ -99,6 +107,8 @@ export interface SideMeasures {
   readonly rateHz?: number;
   /** Whether the current was recorded as positive or as negative while it drove; absent in older analyses. */
   readonly sign?: 1 | -1;
+  /** Missing where the highest reading is none that several samples share; and in older analyses. */
+  readonly held?: HeldReading;
 }
 
 /** What makes a record hard to trust, though it was measured. */

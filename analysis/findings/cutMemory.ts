@@ -1,3 +1,4 @@
+import type { HeldReading } from '../measures.ts';
 import type { Direction } from '../trace.ts';
 
 /** The highest that one side read in a stroke, by `highestOf`. */
@@ -9,6 +10,8 @@ export interface HighestRead {
   readonly rawAmps: number;
   /** Whether the stroke by itself looks as if it were cut off there. */
   readonly isCut: boolean;
+  /** As in the side's measures; null: none. */
+  readonly held: HeldReading | null;
 }
 
 /** One side's latest strokes, oldest first. */

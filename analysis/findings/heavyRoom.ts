@@ -7,6 +7,7 @@ import { LEAST_STANDSTILL } from '../motor/turns.ts';
 import type { RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type RoomDescription } from '../trace.ts';
+import { allHeldAtOneValue } from './cutLevel.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { aboveModel, overModel } from './heavyForModel.ts';
 import type { HeavyMemory } from './heavyMemory.ts';
@@ -195,7 +196,7 @@ function ratioToDrive({ state }: Pick<FindingContext, 'state'>, side: string): n
   const memory = state.heavy[side];
   if (ratedAmps !== null) return drawn(memory).most / ratedAmps;
   const { needed, overload } = loadOf(memory, state.room);
-  return FAR_ABOVE * Math.max(needed, overload);
+  return FAR_ABOVE * Math.max(needed, allHeldAtOneValue(state.cut[side]) ? 0 : overload);
 }
 
 /** Running current that no side of such a drive should need, amperes. */

@@ -1,4 +1,5 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
+import { flickers, isCrest, lowestSame } from './highestReadings.ts';
 import { offsetDetail } from './offsetDetail.ts';
 import type { RestLevel } from './restLevel.ts';
 import { differenceNoise } from './rests.ts';
@@ -27,21 +28,13 @@ const CLIPPED_PART = 1.6;
 /** So many of the highest readings are the same where it is cut so low; of a start and a stall, so many altogether and of either. */
 const FEWEST_SAME = 5;
 const SAME_AT_BOTH = { all: 6, starting: 2, stopping: 3 };
-/** Readings are the same within this part of them, and so many amperes: what is left is how numbers are kept. */
-const SAME_PART = 1e-6;
-const SAME_AMPS = 1e-9;
 /** A start is looked for from so long before the first current to so long after it, seconds, and a stall at the last so long. */
 const START_S = { before: 0.3, after: 0.6 };
 const STOP_S = 1.5;
-/** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
-const MOST_OF_CREST = 2.5;
-const CREST_STEPS = 3;
 /** The same where it stands still: so many of the highest in a row, where so small a part of all others repeats the one before. */
 const FLAT_PART = 2;
 const FLAT_SAMPLES = 8;
 const MOST_STILL = 0.25;
-/** Single readings below the highest, between two of it, to all of the highest: more than what a spark or a lost sample leaves. */
-const FLICKERING_PART = 0.04;
 
 /** What makes one side's record hard to trust, though it could be measured. */
 export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeasures): FoundDoubt[] {
@@ -111,33 +104,6 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
   );
 }
 
-/** The least that counts as the same reading, amperes. */
-function lowestSame(amps: number): number {
-  return amps - SAME_PART * Math.abs(amps) - SAME_AMPS;
-}
-
-/**
- * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
- * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
- * any amount.
- */
-function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
-  const step = nextBelow(peakAmps, same) - SAME_PART * same;
-  let dips = 0;
-  for (let i = 1; i + 1 < peakAmps.length; i++) {
-    const isDip = peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same;
-    if (isDip && peakAmps[i] >= step) dips++;
-  }
-  return dips > FLICKERING_PART * count;
-}
-
-/** The highest reading below a level. */
-function nextBelow(peakAmps: Float64Array, level: number): number {
-  let next = -Infinity;
-  for (const value of peakAmps) if (value < level && value > next) next = value;
-  return next;
-}
-
 /**
  * Whether the highest reading stands still for longer than a sensor that shows its noise everywhere else lets any current stand:
  * a start that a controller lets rise slowly never comes to the cut, and only the stall does.
@@ -155,19 +121,4 @@ function isFlatAbove(peakAmps: Float64Array, same: number): boolean {
     if (peakAmps[i] === peakAmps[i - 1]) still++;
   }
   return longest >= FLAT_SAMPLES && still < MOST_STILL * below;
-}
-
-/**
- * Whether the `count` readings from `same` up are no more than a smooth crest leaves there, read in steps. A crest is a
- * parabola: it spends at most 1 / (sqrt(2) - 1) = 2.4 times as long in its highest step as in the one below, while a
- * cut heaps up in its highest step all that was above. So near to the `running` current the step below holds other
- * readings than the crest's, and nothing is told.
- */
-function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
-  const next = nextBelow(peakAmps, same);
-  if (same - CREST_STEPS * (same - next) <= running) return false;
-  const step = lowestSame(next);
-  let below = 0;
-  for (const value of peakAmps) if (value >= step && value < same) below++;
-  return count <= MOST_OF_CREST * below;
 }

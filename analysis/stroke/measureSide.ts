@@ -1,5 +1,6 @@
 import type { SideMeasures } from '../measures.ts';
 import type { Direction } from '../trace.ts';
+import { heldReading } from './heldReading.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
@@ -65,6 +66,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     runningAmps,
   });
   const { inrushAmps, endStopAmps, ...times } = phases;
+  const held = heldReading(signal, rest, runningAmpsP90);
   return {
     inrushAmps,
     runningAmps,
@@ -81,6 +83,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     phases: times,
     rateHz: 1 / signal.sampleStepS,
     sign: signal.sign,
+    ...(held === null ? {} : { held }),
   };
 }
 

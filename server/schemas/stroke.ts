@@ -31,6 +31,12 @@ const SideResult = z.object({
     .literal([1, -1])
     .optional()
     .describe('Whether the current was recorded as positive or as negative while it drove.'),
+  held: z
+    .object({ amps: z.number(), noiseSteps: z.number() })
+    .optional()
+    .describe(
+      'The highest reading, amperes as recorded, where several samples are that one value; noise in steps of readings.',
+    ),
 });
 
 const AnalysisDone = z.object({

@@ -168,3 +168,68 @@ test.each([0.98, 1.01, 1.06, 1.2, 2])(
     }
   },
 );
+
+/** What is said of a room whose every stroke is of this shape and reads nothing above its level. */
+function toldOf(shape: Partial<Shape>, levels: readonly number[]) {
+  const events = levels.map((level, index) => {
+    const side = sideOf('main', { ...shape, seed: index + 1 });
+    const held = { ...side, amps: side.amps.map((amps) => Math.min(level, amps)) };
+    return {
+      ...heldAt(100, index),
+      analysis: measureStroke(traceOf([held], directionOf(index)), ONE_MOTOR),
+    };
+  });
+  return foldAll(ONE_MOTOR, events).warnings;
+}
+
+const SHORT_STALL: Partial<Shape> = {
+  runningAmps: 9,
+  inrushAmps: 12,
+  inrushTauS: 0.15,
+  stopAmps: 28,
+  stopS: 0.28,
+  rateHz: 25,
+  noiseAmps: 0.08,
+  stepAmps: 0.001,
+};
+
+test('a few samples of the very same value at each stall, amid noise of many steps, are the end of a range', () => {
+  const levels = Array.from({ length: 12 }, (_, index) => (index < 4 ? 100 : 17.313));
+  expect(toldOf(SHORT_STALL, levels)).toMatchObject([
+    { kind: 'sensor-doubt', firstStrokeId: 'stroke-6', clearedAtMs: null, evidence: { doubt: 'clipped' } },
+  ]);
+});
+
+test('a start and a stall of one level in steps as coarse as the noise are V/R, which the supply moves', () => {
+  const shape: Partial<Shape> = {
+    ...SHORT_STALL,
+    runningAmps: 8,
+    inrushAmps: 60,
+    stopAmps: 60,
+    stopS: 0.4,
+    rateHz: 40,
+    noiseAmps: 0.01,
+    stepAmps: 0.1,
+  };
+  const levels = [19.3, 19.2, 19.1, 19.2, 19.3, 19.1, 19.2, 19.2, 18.9, 19.1, 19.2, 19.3, 19.1, 19.1, 19.2];
+  expect(toldOf(shape, levels)).toEqual([]);
+  expect(toldOf(shape, [...levels, ...levels.map(() => 19.2)])).toMatchObject([
+    { kind: 'sensor-doubt', clearedAtMs: null, evidence: { doubt: 'clipped' } },
+  ]);
+});
+
+test('a stall that reads one and the same value from the first stroke on is no motor near its stall, but a range', () => {
+  const shape: Partial<Shape> = {
+    ...SHORT_STALL,
+    runningAmps: 4.9,
+    inrushAmps: 8,
+    stopAmps: 23,
+    noiseAmps: 0.04,
+    stepAmps: 0.05,
+  };
+  const told = toldOf(
+    shape,
+    Array.from({ length: 12 }, () => 8.6),
+  );
+  expect(told.map(({ kind, evidence }) => [kind, evidence.doubt])).toEqual([['sensor-doubt', 'clipped']]);
+});

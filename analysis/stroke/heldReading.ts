@@ -1,0 +1,35 @@
+import type { HeldReading } from '../measures.ts';
+import { flickers, isCrest, lowestSame } from './highestReadings.ts';
+import type { RestLevel } from './restLevel.ts';
+import type { SideSignal } from './sideSignal.ts';
+
+/** So many readings of one value are more than two that happen to be alike. */
+const FEWEST = 3;
+
+/**
+ * The highest reading of a side's record, where several samples are that and neither what noise
+ * makes of a level nor a crest is to be seen about it; null where there is no such.
+ */
+export function heldReading(
+  { peakAmps }: SideSignal,
+  { noiseAmps, offsetAmps }: RestLevel,
+  runningAmpsP90: number,
+): HeldReading | null {
+  const amps = peakAmps.reduce((highest, value) => Math.max(highest, value), Number.NEGATIVE_INFINITY);
+  const same = lowestSame(amps);
+  const count = peakAmps.reduce((sum, value) => (value < same ? sum : sum + 1), 0);
+  if (count < FEWEST) return null;
+  const running = runningAmpsP90 + (offsetAmps ?? 0);
+  if (isCrest(peakAmps, same, count, running) || flickers(peakAmps, same, count)) return null;
+  return { amps, noiseSteps: Math.round((100 * noiseAmps) / smallestStep(peakAmps)) / 100 };
+}
+
+/** The least by which two readings differ, amperes. */
+function smallestStep(peakAmps: Float64Array): number {
+  const ranked = peakAmps.slice().sort();
+  let step = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < ranked.length; i++) {
+    if (ranked[i - 1] < lowestSame(ranked[i])) step = Math.min(step, ranked[i] - ranked[i - 1]);
+  }
+  return step;
+}

@@ -1,0 +1,50 @@
+/** Readings are the same within this part of them, and so many amperes: what is left is how numbers are kept. */
+const SAME_PART = 1e-6;
+const SAME_AMPS = 1e-9;
+/** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
+const MOST_OF_CREST = 2.5;
+const CREST_STEPS = 3;
+/** Single readings below the highest, between two of it, to all of the highest: more than what a spark or a lost sample leaves. */
+const FLICKERING_PART = 0.04;
+
+/** The least that counts as the same reading, amperes. */
+export function lowestSame(amps: number): number {
+  return amps - SAME_PART * Math.abs(amps) - SAME_AMPS;
+}
+
+/** The highest reading below a level. */
+export function nextBelow(peakAmps: Float64Array, level: number): number {
+  let next = -Infinity;
+  for (const value of peakAmps) if (value < level && value > next) next = value;
+  return next;
+}
+
+/**
+ * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
+ * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
+ * any amount.
+ */
+export function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
+  const step = nextBelow(peakAmps, same) - SAME_PART * same;
+  let dips = 0;
+  for (let i = 1; i + 1 < peakAmps.length; i++) {
+    const isDip = peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same;
+    if (isDip && peakAmps[i] >= step) dips++;
+  }
+  return dips > FLICKERING_PART * count;
+}
+
+/**
+ * Whether the `count` readings from `same` up are no more than a smooth crest leaves there, read in steps. A crest is a
+ * parabola: it spends at most 1 / (sqrt(2) - 1) = 2.4 times as long in its highest step as in the one below, while a
+ * cut heaps up in its highest step all that was above. So near to the `running` current the step below holds other
+ * readings than the crest's, and nothing is told.
+ */
+export function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
+  const next = nextBelow(peakAmps, same);
+  if (same - CREST_STEPS * (same - next) <= running) return false;
+  const step = lowestSame(next);
+  let below = 0;
+  for (const value of peakAmps) if (value >= step && value < same) below++;
+  return count <= MOST_OF_CREST * below;
+}
