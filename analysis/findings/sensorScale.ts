@@ -55,7 +55,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const agrees = agree(running, stall, isSaid ? STILL.like : LIKE);
   const isFall = running < 0 && agrees && readsStop(context, side) && keepsTime(memory);
   const least = isSaid ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
-  if (Math.abs(running) < least) return null;
+  if (Math.abs(running) < least || stopStands(context, side, running)) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   if ((running > 0 ? worksOtherwise : worksLess)(context, side, running)) return null;
   // A start that is read badly agrees by chance now and then.
@@ -138,4 +138,16 @@ function mayAgree(context: FindingContext, side: string, difference: number): bo
 /** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
 function leastChange({ conditions }: FindingContext): number {
   return LEAST + UNRECORDED_MORE.reduce((sum, more, i) => sum + (conditions[i] === null ? more : 0), 0);
+}
+
+/**
+ * A stall that followed the running current by less than this part of it stands against a scale. Which side stalls first moves it
+ * by less: the supply sags less under one motor than under two. A guess, no source.
+ */
+const STOP_STANDS_PART = 0.5;
+
+/** Whether this stroke's stall, be it read in another order of the sides than before, draws what it did. */
+function stopStands({ residual }: FindingContext, side: string, running: number): boolean {
+  const stop = residual(side, 'endStopAmps');
+  return stop !== null && (stop.rise + stop.byCopper) / running < STOP_STANDS_PART;
 }

@@ -172,3 +172,20 @@ test('what one direction alone reads less is no scale', () => {
   );
   expect(foldAll(ROOM, events).warnings.map(({ kind }) => kind)).not.toContain('sensor-doubt');
 });
+
+test('a side whose start is held as low as its running current, and whose stall stands, has lost load and no scale', () => {
+  const started = (stop: number, longer: number) => (measured: SideMeasures) => ({
+    inrushAmps: 1.1 * measured.runningAmps,
+    endStopAmps: stop * (measured.endStopAmps ?? 0),
+    durationS: longer * measured.durationS,
+  });
+  const events = strokeEvents(LEARNT + 14, ROOM, 11, (index) => ({
+    factors: index < LEARNT ? [1, 1] : [1.07, 0.8],
+  })).map((event, index) => {
+    if (index < LEARNT) return changed(event, { all: started(1, 1) });
+    return withLag(changed(event, { front: started(1.05, 1.01), rear: started(0.95, 0.99) }), -0.6);
+  });
+  const said = foldAll(ROOM, events).warnings.map(({ kind }) => kind);
+  expect(said).not.toContain('sensor-doubt');
+  expect(said).toContain('uneven-sides');
+});
