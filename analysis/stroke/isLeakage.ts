@@ -6,7 +6,7 @@ import type { SideSignal } from './sideSignal.ts';
  * drive of which recordings are at hand, a linear actuator that moves 20 kg, runs with 0.65 A; a motor that draws less and
  * needs no more than so little to start and to stall moves no room. Amperes, guesses.
  */
-const MOST_RUNNING_AMPS = 0.5;
+const MOST_RUNNING_AMPS = 0.4;
 const MOST_PEAK_AMPS = 2;
 
 /** Whether all that a side's record holds is too little for a motor: what leaks into a clamp that was left off its wire. */
