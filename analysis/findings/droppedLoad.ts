@@ -13,6 +13,11 @@ import { flag, flagsOf, isLasting, isOver } from './recent.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
 const LOST_PART = 0.55;
+/**
+ * What was said of a side is over where it draws more than this part of its normal again: in the cold, or after a winter, a
+ * motor that turns without load draws more than it did, and its normal may be one of warmer days. A guess, no source.
+ */
+const STILL_LOST = 0.75;
 /** Where the other side is said to carry more already, this one is no longer driving only below this part. */
 const LOST_WHERE_UNEVEN = 0.4;
 /** So many bins of 64 in a row, 8 % of the travel, are more than a light place. */
@@ -42,16 +47,17 @@ export function droppedOn(context: FindingContext): Dropped[] {
     const never = neverLoaded(context, side);
     if (never !== null) return [{ side, ...never }];
     const channel = context.doubtful.has(side) ? undefined : channelOf(state, side, direction);
-    const isUneven = openOf(state, 'uneven-sides').some((open) => open.side !== side);
-    const part = isUneven ? LOST_WHERE_UNEVEN : LOST_PART;
-    const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile, part);
-    if (channel === undefined || stretch === null) return [];
-    // What was said is not over for a stall that is no longer read, as after a change of the sampling rate.
     const isSaid = openOf(state, 'dropped-load').some((open) => open.side === side);
+    const isUneven = openOf(state, 'uneven-sides').some((open) => open.side !== side);
+    const parts = [isUneven ? LOST_WHERE_UNEVEN : LOST_PART, ...(isSaid ? [STILL_LOST] : [])];
+    const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile, parts);
+    if (channel === undefined || stretch === null) return [];
     // A clamp that was left off may read a little of something.
     const isDoubted = openOf(state, 'sensor-doubt').some((open) => open.side === side);
+    // What was said is not over for a stall that is no longer read, as after a change of the sampling rate.
     const mayLie = !isSaid && (isDoubted || isAlone(context));
-    if (mayLie && !stallStands(context, side, isWhole(stretch))) return [];
+    const isRead = readsOn(analysis, side, channel.profile, stretch);
+    if (mayLie && !isRead && !stallStands(context, side, isWhole(stretch))) return [];
     if (hasFormerProfile(channel) && !isBorneBySome(context, side)) return [];
     return [{ side, ...stretch }];
   });
@@ -113,6 +119,26 @@ function ratiosTo({ sides }: DoneAnalysis, side: string, normal: readonly (numbe
   });
 }
 
+/** Of its normal a side draws at least this part where it drives as ever. A guess, no source. */
+const AS_EVER_PART = 0.8;
+
+/**
+ * Whether the side reads as ever on the rest of the way: then the clamp is sound, which takes from all that it reads alike,
+ * and no start or stall has to tell so. A cable that is slack where the way begins leaves the start without load as well.
+ */
+function readsOn(
+  analysis: DoneAnalysis,
+  side: string,
+  normal: readonly (number | null)[],
+  { from, to }: { readonly from: number; readonly to: number },
+): boolean {
+  const all = ratiosTo(analysis, side, normal);
+  const rest = all.filter(
+    (ratio, bin) => !Number.isNaN(ratio) && (bin < from * all.length || bin >= to * all.length),
+  );
+  return rest.length >= all.length * (1 - WHOLE_PART) && median(rest) >= AS_EVER_PART;
+}
+
 /**
  * Whether the current at standstill is still what it was: it is V/R, which no lost load changes, while a clamp that reads
  * too little, or was left off, reads it as much too low. Where no start and no stall was read, a load that was lost over
@@ -125,16 +151,20 @@ function stallStands(context: FindingContext, side: string, whole: boolean): boo
   return stall.rise > Math.min(STANDS_RISE, STANDS_PART * running.rise);
 }
 
+/** By the first of the `parts` of its normal below which the side draws for long enough; null: by none. */
 function longestLost(
   analysis: DoneAnalysis,
   side: string,
   normal: readonly (number | null)[],
-  part: number,
+  parts: readonly number[],
 ): { from: number; to: number } | null {
   if (analysis.sides[side] === undefined) return null;
   const ratios = rollingMedian(ratiosTo(analysis, side, normal), 1);
-  const { first, bins } = longestBelow(ratios, part);
-  return bins < LEAST_BINS ? null : { from: first / ratios.length, to: (first + bins) / ratios.length };
+  for (const part of parts) {
+    const { first, bins, known } = longestBelow(ratios, part);
+    if (known >= LEAST_BINS) return { from: first / ratios.length, to: (first + bins) / ratios.length };
+  }
+  return null;
 }
 
 const keyOf = (side: string, direction: Direction) => `dropped-load ${side} ${direction}` as const;

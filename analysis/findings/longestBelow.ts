@@ -1,13 +1,22 @@
-/** The longest run of bins in a row that lie below a limit, the first of those as long; NaN ends a run. */
+/**
+ * The longest stretch of bins that lie below a limit, the first of those as long: from its first bin on so many, of which
+ * `known` were read. What is not known (NaN) between two that lie below ends no stretch: a side that its controller stops
+ * every now and then is read in between only.
+ */
 export function longestBelow(
   ratios: Float64Array,
   limit: number,
-): { readonly first: number; readonly bins: number } {
-  let best = { first: 0, bins: 0 };
-  let bins = 0;
+): { readonly first: number; readonly bins: number; readonly known: number } {
+  let best = { first: 0, bins: 0, known: 0 };
+  let first = 0;
+  let known = 0;
   ratios.forEach((ratio, bin) => {
-    bins = ratio < limit ? bins + 1 : 0;
-    if (bins > best.bins) best = { first: bin - bins + 1, bins };
+    if (ratio >= limit) known = 0;
+    if (!(ratio < limit)) return;
+    if (known === 0) first = bin;
+    known++;
+    const bins = bin - first + 1;
+    if (bins > best.bins) best = { first, bins, known };
   });
   return best;
 }

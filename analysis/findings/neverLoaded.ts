@@ -8,6 +8,11 @@ import { longestBelow } from './longestBelow.ts';
 
 /** A motor that turns by itself alone draws less than this part of what another side needs for the same room. A guess. */
 const IDLE_PART = 0.35;
+/**
+ * Over the whole travel it does so up to here: what has lost its load draws up to 0.55 of what it did, and the other side,
+ * which bears the room alone, a quarter more at least. Sides that share the load, however unevenly, are not as far apart.
+ */
+const IDLE_ALL_ALONG = 0.44;
 /** Where it drives it draws at least so much of what the other does: then it idles for a stretch of the travel only. */
 const DRIVING_PART = 0.6;
 /** So many bins of 64 in a row are more than a light place, where no usual course tells. */
@@ -47,11 +52,12 @@ function idleStretch(
   });
   const known = ratios.filter((ratio) => !Number.isNaN(ratio));
   if (known.length === 0) return null;
-  if (median(known) < IDLE_PART) return { from: 0, to: 1 };
   const best = longestBelow(rollingMedian(ratios, 1), IDLE_PART);
   const outside = ratios.filter(
     (ratio, bin) => !((bin >= best.first && bin < best.first + best.bins) || Number.isNaN(ratio)),
   );
-  if (best.bins < LEAST_BINS || median(outside) < DRIVING_PART) return null;
-  return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length };
+  // First, as what a side idles for more than half of its way it may drive for the rest.
+  if (best.known >= LEAST_BINS && outside.length > 0 && median(outside) >= DRIVING_PART)
+    return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length };
+  return median(known) < IDLE_ALL_ALONG ? { from: 0, to: 1 } : null;
 }

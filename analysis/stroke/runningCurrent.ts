@@ -13,6 +13,12 @@ const LONGEST_RESTART_S = 2;
 const SETTLED_PART = 1.1;
 /** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
 const LETTING_GO_S = 0.15;
+/**
+ * A controller that stops an idling side every half a second, to keep it from running ahead, leaves no time for either: of
+ * what lies between two stops so short a part is left out at most, and what it draws there is still told. Guesses, no source.
+ */
+const RESTART_PART = 0.5;
+const LETTING_GO_PART = 0.25;
 
 const NINETIETH = 0.9;
 
@@ -86,7 +92,7 @@ function runningSamples(signal: SideSignal, amps: Float64Array, phases: FoundPha
   return include;
 }
 
-/** Leaves out when the side stood, with the starts after it. */
+/** Leaves out when the side stood, with the starts after it. `stood`: in order of time. */
 function leaveOut(
   signal: SideSignal,
   amps: Float64Array,
@@ -94,22 +100,32 @@ function leaveOut(
   include: Uint8Array,
 ): void {
   const { timesS } = signal;
-  for (const { fromS, toS } of stood) {
-    include.fill(0, firstAtOrAfter(timesS, fromS - LETTING_GO_S), firstAtOrAfter(timesS, toS + RESTART_S));
-  }
+  stood.forEach(({ fromS, toS }, i) => {
+    const ranS = fromS - (stood[i - 1]?.toS ?? Number.NEGATIVE_INFINITY);
+    const leavesS = Math.min(LETTING_GO_S, LETTING_GO_PART * ranS);
+    const startedS = toS + restartS(stood, i);
+    include.fill(0, firstAtOrAfter(timesS, fromS - leavesS), firstAtOrAfter(timesS, startedS));
+  });
   if (stood.length > 0) leaveOutRestarts(signal, amps, stood, include);
+}
+
+/** For how long the start after the stop of this index is left out at least, seconds. */
+function restartS(stood: readonly Interval[], i: number): number {
+  const runsS = (stood[i + 1]?.fromS ?? Number.POSITIVE_INFINITY) - stood[i].toS;
+  return Math.min(RESTART_S, RESTART_PART * runsS);
 }
 
 /** A heavy room takes longer to get going again: the rest of each new start is left out too. */
 function leaveOutRestarts(
   { timesS }: SideSignal,
   amps: Float64Array,
-  pauses: readonly Interval[],
+  stood: readonly Interval[],
   include: Uint8Array,
 ): void {
   const settled = SETTLED_PART * medianInPlace(included(amps, include));
-  for (const { toS } of pauses) {
+  stood.forEach(({ toS }, stop) => {
     const last = firstAtOrAfter(timesS, toS + LONGEST_RESTART_S);
-    for (let i = firstAtOrAfter(timesS, toS + RESTART_S); i < last && amps[i] > settled; i++) include[i] = 0;
-  }
+    const from = firstAtOrAfter(timesS, toS + restartS(stood, stop));
+    for (let i = from; i < last && amps[i] > settled; i++) include[i] = 0;
+  });
 }

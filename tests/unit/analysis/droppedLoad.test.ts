@@ -145,3 +145,67 @@ test('a side that carries less, as is said of the other, has not lost its load f
     ['uneven-sides', 'front'],
   ]);
 });
+
+test('a side that its controller stops all along the way, so that it is read in between only, has lost its load', () => {
+  const events = strokeEvents(STROKES, ROOM, 3, (i) => (i < FAULT_FROM ? {} : { factors: [1.25, 0.35] })).map(
+    (event, i) =>
+      changed(event, {
+        rear: ({ profile }) => ({
+          profile: profile.map((amps, bin) => (i < FAULT_FROM || bin % 6 < 2 ? amps : null)),
+        }),
+      }),
+  );
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side, position }) => [kind, side, position])).toEqual([
+    ['dropped-load', 'rear', null],
+  ]);
+});
+
+test.each([
+  { part: 0.41, said: [['dropped-load', 'rear']] },
+  { part: 0.5, said: [] },
+])(
+  'a side that draws $part of what the other does from the first stroke on idles or not',
+  ({ part, said }) => {
+    const events = strokeEvents(50, ROOM, 5, () => ({ factors: [1.25, (1.25 * part * 8) / 7.5] }));
+    expect(foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side])).toEqual(said);
+  },
+);
+
+test('what a side idles for most of its way while the room learns is said with the place', () => {
+  const events = strokeEvents(10, ROOM, 5).map((event, i) =>
+    changed(event, {
+      rear: ({ profile }) => ({
+        profile: profile.map((amps, bin) =>
+          amps !== null && i > 3 && bin > 21 && bin < 60 ? 0.3 * amps : amps,
+        ),
+      }),
+    }),
+  );
+  const [{ kind, side, position }] = foldAll(ROOM, events).warnings;
+  expect([kind, side]).toEqual(['dropped-load', 'rear']);
+  expect(Math.abs((position ?? 9) - 0.64)).toBeLessThan(0.03);
+});
+
+test('a load that was lost is not over for a motor that turns harder in the cold than it did at first', () => {
+  const events = strokeEvents(STROKES + 20, ROOM, 3, (i) => {
+    if (i < FAULT_FROM) return {};
+    return { factors: [1.3, i < FAULT_FROM + 20 ? 0.45 : 0.62] };
+  });
+  expect(foldAll(ROOM, events).warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([
+    ['dropped-load', null],
+  ]);
+});
+
+test('a cable that is slack where the way in begins leaves its start without load as well', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) =>
+    i >= FAULT_FROM && directionOf(i) === 'retract' ? { bump: { from: 0.77, to: 1, part: -0.7 } } : {},
+  ).map((event, i) =>
+    i >= FAULT_FROM && directionOf(i) === 'retract'
+      ? changed(event, { all: ({ inrushAmps }) => ({ inrushAmps: 0.5 * inrushAmps, endStopAmps: null }) })
+      : event,
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings).toMatchObject([{ kind: 'dropped-load', side: 'main' }]);
+  expect(Math.abs((warnings[0].position ?? 9) - 0.885)).toBeLessThan(0.03);
+});

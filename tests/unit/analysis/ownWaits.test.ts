@@ -54,3 +54,16 @@ test.each([0.3, 0.8, 2])(
     expect(Math.abs(sides.front.runningAmps - 8)).toBeLessThan(0.2);
   },
 );
+
+test.each([20, 50, 200])(
+  'at %i samples a second what an idling side draws between the stops of its controller is told along the way',
+  (rateHz) => {
+    const pauses = Array.from({ length: 33 }, (_, stop) => ({ atS: 1 + 0.55 * stop, forS: 0.2 }));
+    const front = frontOf({ rateHz, noiseAmps: 0.05, runningAmps: 2.5, inrushAmps: 16, pauses });
+    const known = front.profile.filter((amps) => amps !== null);
+    expect(known.length).toBeGreaterThan(front.profile.length / 2);
+    expect(Math.max(...known)).toBeLessThan(3.2);
+    expect(Math.abs(front.runningAmps - 2.5)).toBeLessThan(0.3);
+    expect(front.spikes).toEqual([]);
+  },
+);
