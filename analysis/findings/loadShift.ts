@@ -3,7 +3,7 @@ import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
-import type { FindingContext } from './finding.ts';
+import { type FindingContext, openOf } from './finding.ts';
 import { isPart } from './isPart.ts';
 import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
 import { isOneWay, latestShift, restShifts, type ShiftDesign, takeShift, tellsFor } from './shiftChart.ts';
@@ -93,7 +93,9 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     for (const side of rises.keys()) rises.set(side, median(latestOf(memory.sides[side], context.direction)));
   }
   const shareShift = latestShift(share?.oneWay ? memory.share.ways[context.direction] : memory.share.all);
-  const moved = hasMoved([...rises.values()]);
+  const moved = hasMoved(
+    state.room.sides.flatMap((side) => rises.get(side) ?? latestRise(context, side) ?? []),
+  );
   return { rises, risen, oneWay, taker: share?.taker ?? null, shareShift, moved, deviation };
 }
 
@@ -159,6 +161,16 @@ function isBothWays(usable: Readonly<Record<Direction, number>>, load: SideLoad)
     const own = latest.filter((_, i) => load.ways[load.ways.length - latest.length + i] === direction);
     return own.length > 0 ? median(own) >= least : usable[direction] === 0;
   });
+}
+
+/**
+ * How a side stood lately that this one stroke does not tell of: one that fell while the other rose may look like a sensor
+ * that reads too little, until the next stroke says it is none. Null: nobody knows, or its sensor is in doubt for good.
+ */
+function latestRise({ state }: FindingContext, side: string): number | null {
+  const { rises } = state.load.sides[side];
+  const isDoubted = openOf(state, 'sensor-doubt').some((open) => open.side === side || open.side === null);
+  return rises.length === 0 || isDoubted ? null : median(rises.slice(-LEAST_RUN));
 }
 
 function hasMoved(rises: readonly number[]): boolean {

@@ -104,8 +104,7 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
   }
   const unexplained = load.risen.filter(
     (side) =>
-      Math.expm1(load.rises.get(side) ?? 0) >
-      Math.max(leastSaid(context, side, open), explainedRise(context, side)),
+      riseOf(context, load, side) > Math.max(leastSaid(context, side, open), explainedRise(context, side)),
   );
   const raised = unexplained.length > 0 && !load.moved;
   const rise = Math.max(0, ...[...load.rises.values()].map(Math.expm1));
@@ -120,6 +119,17 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
     return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
   if (open !== undefined && isOfStretch && isOverFor(context, open)) return { present: [], gone: [open] };
   return stretches.length === 0 ? NOTHING : { present: [ofStretches(context, stretches)], gone: [] };
+}
+
+/**
+ * By what part a side draws more that is not said yet: where it is said to have taken load from the other, what both draw
+ * more together, as the rest is that load.
+ */
+function riseOf({ state }: FindingContext, { rises }: LoadShift, side: string): number {
+  const own = Math.expm1(rises.get(side) ?? 0);
+  const hasTaken = openOf(state, 'uneven-sides').some((open) => open.side === side);
+  const all = [...rises.values()].map(Math.expm1);
+  return hasTaken ? Math.min(own, all.reduce((sum, rise) => sum + rise, 0) / all.length) : own;
 }
 
 /** What a side must have risen by to be told of, as a part of its running current; while it is said already anything will do. */

@@ -1,12 +1,12 @@
 import { hasFormerProfile, isBorrowing, isReady } from '../baseline/channel.ts';
 import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
-import { droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
+import { type Dropped, droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
 import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/easedRoom.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
 import { standsAboveModel } from '../findings/heavyForModel.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
 import { lateSide } from '../findings/lateSide.ts';
-import { updateLoad } from '../findings/loadShift.ts';
+import { restLoad, updateLoad } from '../findings/loadShift.ts';
 import { lateSideExplains, risingDraw } from '../findings/risingDraw.ts';
 import { sensorDoubt } from '../findings/sensorDoubt.ts';
 import { shortTravel } from '../findings/shortTravel.ts';
@@ -60,6 +60,7 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
     // What one side does not carry the other does.
     if (dropped.length === 0 && !eased.now) keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
+    keep({ present: [], gone: explainedByLost(context, dropped) });
     const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
     if (!lost) lookAtLoad(context, keep);
     // An overloaded drive trips or stalls on its way, one side before the other.
@@ -75,6 +76,26 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
     warnings: saidOf(warnings, event),
     teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut,
   };
+}
+
+/** Of the way a side must have lost its load on so much before the middle of what the other draws is raised by it. A guess. */
+const RAISES_MIDDLE = 0.35;
+
+/**
+ * What was said of the load before a side was found to drive the room no longer: the other side bears what it lost, and what
+ * it drew more itself, on the way there, is over. What is left once it drives again is said again.
+ */
+function explainedByLost({ state, residual }: StrokeContext, dropped: readonly Dropped[]): Warning[] {
+  const lost = dropped.filter(({ side }) => openOf(state, 'dropped-load').some((open) => open.side === side));
+  const isExplained = ({ side, evidence }: Warning) =>
+    lost.some((found) => {
+      if (found.side === side) return (residual(side, 'runningAmps')?.rise ?? 0) <= 0;
+      return evidence.from !== undefined || found.to - found.from >= RAISES_MIDDLE;
+    });
+  const gone = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')].filter(isExplained);
+  // What its memory holds is of the load that was.
+  if (gone.length > 0) restLoad(state.load);
+  return gone;
 }
 
 /** Without what one detector opened and another explained by the same stroke: that was never said. */

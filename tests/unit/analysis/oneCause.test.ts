@@ -233,3 +233,49 @@ test('the low stalls of a battery that is known to be weak are no cut', () => {
   );
   expect(saidOf(ONE_MOTOR, events)).toEqual([['weak-supply', null, true]]);
 });
+
+test.each([
+  { name: 'of that side itself', risen: [1.3, 1], side: 'front' },
+  { name: 'of the other side', risen: [1, 1.3], side: 'rear' },
+])('a side that lost its load explains the rise $name that was said before', ({ risen, side }) => {
+  const events = strokeEvents(STROKES, ROOM, 3, (i) => {
+    if (i < FROM) return {};
+    return { factors: i < FROM + 20 ? risen : [0.3, 1.4] };
+  });
+  expect(saidOf(ROOM, events)).toEqual([
+    ['rising-draw', side, false],
+    ['dropped-load', 'front', true],
+  ]);
+});
+
+test('load that moved is no rise because one stroke does not tell of the side that was relieved', () => {
+  const events = strokeEvents(STROKES, ROOM, 3, (i) => (i < FROM ? {} : { factors: [0.77, 1.18] })).map(
+    (event, i): StrokeEvent => {
+      const { analysis } = event;
+      if (i !== FROM + 2 || analysis.status !== 'done') return event;
+      const doubts = [{ side: 'front', doubt: 'noise' as Doubt, detail: 'It is noisy.' }];
+      return { ...event, analysis: { ...analysis, doubts } };
+    },
+  );
+  expect(saidOf(ROOM, events)).toEqual([['uneven-sides', 'rear', true]]);
+});
+
+test.each([
+  { grown: [0.985, 1.115], said: [['uneven-sides', 'rear', true]] },
+  {
+    grown: [1.1, 1.35],
+    said: [
+      ['uneven-sides', 'rear', true],
+      ['rising-draw', 'rear', true],
+    ],
+  },
+])(
+  'what a side took from the other is no rise beside it, and what both draw more is: $grown',
+  ({ grown, said }) => {
+    const events = strokeEvents(STROKES + 20, ROOM, 3, (i) => {
+      if (i < FROM) return {};
+      return { factors: i < FROM + 20 ? [0.92, 1.1] : grown };
+    });
+    expect(saidOf(ROOM, events)).toEqual(said);
+  },
+);
