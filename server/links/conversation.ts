@@ -190,6 +190,8 @@ export class Conversation {
         this.#open.delete(key);
         say({ type: 'stored', key, strokeId: ended.strokeId });
         return;
+      // Its room or its coach went since it began.
+      case 'unknown-room':
       case 'gone':
         return this.#lost(stroke, say);
       default:

@@ -46,15 +46,10 @@ export function beginningProblem(
 }
 
 export function endingProblem(
-  refused: Exclude<Ending, { readonly strokeId: string } | { readonly outcome: 'gone' }>,
+  refused: Extract<Ending, { readonly outcome: 'unknown-sides' }>,
   header: LiveHeader,
 ): LinkProblem {
-  switch (refused.outcome) {
-    case 'unknown-room':
-      return atFault(header.key, [{ pointer: '/roomId', detail: 'There is no such room.' }]);
-    case 'unknown-sides':
-      return unknownSides(header, refused.sides);
-  }
+  return unknownSides(header, refused.sides);
 }
 
 function unknownSides(header: LiveHeader, unknown: readonly string[]): LinkProblem {

@@ -496,6 +496,18 @@ describe('who may send', () => {
     expect(await again.next()).toMatchObject({ type: 'resume', key: stroke.key, nextSeq: 2 });
   });
 
+  test('a stroke that ends after its coach was deleted shuts its logger out', async () => {
+    const coach = await newFleet(service, token);
+    const stroke = liveStroke(coach);
+    const link = await open(coach.loggerToken);
+    link.say(stroke.begin);
+    await sayPieces(link, stroke.pieces.slice(0, 2));
+    expect((await service.request('DELETE', `/coaches/${coach.coachId}`, { token })).status).toBe(204);
+    link.say(stroke.end);
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
+    expect(await link.closed).toBe(NOT_SIGNED_IN);
+  });
+
   /** As a coach is deleted while a message is answered that waits for what `lock` holds. */
   async function deletedBehind(
     coach: Fleet,
