@@ -20,6 +20,8 @@ export interface SideLoad {
   season: number;
   /** Standard deviation of the latest. */
   deviation: number;
+  /** At how many moments of a stroke it drew next to nothing as long as that was no trouble: its controller lets it wait. */
+  waits: number;
 }
 
 /** The share of the first side against its baseline, both ways. */
@@ -42,7 +44,17 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
     sides: Object.fromEntries(
       sides.map((side) => [
         side,
-        { sum: 0, run: 0, oneWay: beginOneWay(), rises: [], ways: [], raw: [], season: 0, deviation: 0 },
+        {
+          sum: 0,
+          run: 0,
+          oneWay: beginOneWay(),
+          rises: [],
+          ways: [],
+          raw: [],
+          season: 0,
+          deviation: 0,
+          waits: 0,
+        },
       ]),
     ),
     risings: beginComings(),

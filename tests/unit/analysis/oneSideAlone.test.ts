@@ -114,6 +114,11 @@ test('a side that loses its load for moments, at places of its own, is told so',
   ]);
 });
 
+test('a side that its controller lets wait on every stroke from the first on has lost nothing', () => {
+  const waiting = dips([0.2, 0.47, 0.8], []);
+  expect(foldAll(ROOM, strokeEvents(50, ROOM, 2).map(waiting)).warnings).toEqual([]);
+});
+
 test.each([
   { name: 'both sides at once', front: [0.2, 0.5], rear: [0.21, 0.49] },
   { name: 'once in a stroke', front: [0.4], rear: [] },
