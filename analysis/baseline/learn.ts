@@ -1,12 +1,12 @@
 import { isBetweenSides, MEASURE_INDEX, MEASURE_NAMES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
-import { quantile } from '../statistics/quantile.ts';
 import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './channel.ts';
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
 import { copperDegrees } from './copper.ts';
 import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
 import { strokesBeforeStep } from './stepWhileLearning.ts';
 import { REFERENCE_STROKES, RELEARNING_STROKES, SETTLING_STROKES } from './strokesNeeded.ts';
+import { PART_OF_STROKE, wholeStrokes } from './wholeStrokes.ts';
 
 /** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
 export function learn(
@@ -22,7 +22,7 @@ export function learn(
   // What is lent counts the degrees from 20 °C, which no copper knows.
   channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
   if (!hasEnough(channel)) return;
-  const whole = wholeStrokes(channel);
+  const whole = wholeStrokes(channel.values);
   if (channel.weather.by === 'copper' && !isToldByCopper(channel, whole)) channel.weather = BY_SEASON;
   channel.fits = MEASURE_NAMES.map((name) => fitMeasure(channel, name, whole));
 }
@@ -38,18 +38,6 @@ function keepBeforeStep(channel: Channel): void {
 
 function unread([volts, degrees, season]: Conditions): Conditions {
   return [volts, degrees, season, null];
-}
-
-/** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
-const PART_OF_STROKE = Math.log(0.7);
-
-/** Which reference strokes were not broken off or taken up again: those know no whole stroke's normal. */
-function wholeStrokes({ values }: Channel): boolean[] {
-  const times = values.map((stroke) => stroke[MEASURE_INDEX.durationS]);
-  const known = times.filter((time) => time !== null);
-  if (known.length === 0) return times.map(() => true);
-  const long = quantile(known, 0.75);
-  return times.map((time) => time === null || time > long + PART_OF_STROKE);
 }
 
 /** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */

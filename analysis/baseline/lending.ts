@@ -5,6 +5,7 @@ import type { Direction } from '../trace.ts';
 import { BY_AMBIENT, type Conditions, regressors } from './conditions.ts';
 import { type MeasurePrior, PRIORS, UNRECORDED, unseenSupply } from './priors.ts';
 import { LEARNING_STROKES } from './strokesNeeded.ts';
+import { wholeStrokes } from './wholeStrokes.ts';
 
 /**
  * What a room's first strokes say of one measure, on the measure's scale. Nothing of it was borrowed from another room,
@@ -56,7 +57,8 @@ export function lend(
   lending.conditions.push(conditions);
   lending.values.push(values);
   if (lending.values.length < LEARNING_STROKES) return;
-  const measures = MEASURE_NAMES.map((name, index) => lentMeasure(lending, name, index));
+  const whole = wholeStrokes(lending.values);
+  const measures = MEASURE_NAMES.map((name, index) => lentMeasure(lending, name, index, whole));
   Object.assign(lending, { normal: { learntAtMs: atMs, measures }, conditions: [], values: [] });
 }
 
@@ -72,11 +74,19 @@ interface KnownStroke {
   readonly conditions: Conditions;
 }
 
-/** Null where fewer than half of the strokes have the measure. */
-function lentMeasure({ conditions, values }: Lending, name: MeasureName, index: number): LentMeasure | null {
+/**
+ * Null where fewer than half of the strokes have the measure. A stroke that its owner broke off or took up again tells how
+ * long a part of the way takes, and spreads so wide that the borrower would take parts for its own whole ones.
+ */
+function lentMeasure(
+  { conditions, values }: Lending,
+  name: MeasureName,
+  index: number,
+  whole: readonly boolean[],
+): LentMeasure | null {
   const known = values.flatMap((stroke, i): KnownStroke[] => {
     const value = stroke[index];
-    return value === null
+    return value === null || !whole[i]
       ? []
       : [{ value, row: regressors(conditions[i], BY_AMBIENT), conditions: conditions[i] }];
   });

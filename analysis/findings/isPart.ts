@@ -5,7 +5,7 @@ import { isByWeakMagnets } from './weakMagnets.ts';
 const WHOLE_STROKE = Math.log(0.75);
 
 /** Whether a stroke was broken off, or goes on where one was: its current is that of a part of the travel only. */
-export function isPart(context: FindingContext): boolean {
+export function isPart(context: Pick<FindingContext, 'state' | 'analysis' | 'residual'>): boolean {
   const { state, residual } = context;
   const times = state.room.sides.map((side) => residual(side, 'durationS')?.rise ?? null);
   const known = times.filter((time) => time !== null);

@@ -11,7 +11,10 @@ const ALIKE_PART = 0.8;
  * draw more by as much: magnets that lost some of their field make a motor turn faster and draw more in the same proportion
  * (its `Ke` and `Kt` are one constant in SI units), and nothing that stops a room early does.
  */
-export function isByWeakMagnets({ state, analysis, residual }: FindingContext, shortBy: number): boolean {
+export function isByWeakMagnets(
+  { state, analysis, residual }: Pick<FindingContext, 'state' | 'analysis' | 'residual'>,
+  shortBy: number,
+): boolean {
   return state.room.sides.every((side) => {
     const running = residual(side, 'runningAmps');
     const stopped = (analysis.sides[side]?.endStopAmps ?? null) !== null;

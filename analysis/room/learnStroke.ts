@@ -7,8 +7,10 @@ import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
+import { wholeStrokes } from '../baseline/wholeStrokes.ts';
 import type { FindingContext } from '../findings/finding.ts';
 import { isStretched } from '../findings/heavyStretch.ts';
+import { isPart } from '../findings/isPart.ts';
 import { MEASURE_NAMES, measureValue, type SideMeasures } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
@@ -16,7 +18,7 @@ import type { JudgedStroke } from './judgeStroke.ts';
 import { channelOf, type RoomState } from './state.ts';
 import { sideConditions } from './strokeConditions.ts';
 
-type LearnedStroke = Pick<FindingContext, 'state' | 'event' | 'analysis' | 'doubtful'>;
+type LearnedStroke = Pick<FindingContext, 'state' | 'event' | 'analysis' | 'doubtful' | 'residual'>;
 
 /**
  * Lets the baselines learn from a stroke that no finding speaks against: into the reference while it is short, else
@@ -30,7 +32,8 @@ export function learnStroke(stroke: LearnedStroke, judged: JudgedStroke): void {
   }
 }
 
-function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, judged: JudgedStroke): void {
+function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke): void {
+  const { state, event, analysis } = stroke;
   const { side, direction } = channel;
   const { rateHz = null } = analysis.sides[side];
   const profile = courseToLearn(state, channel, analysis.sides[side]);
@@ -43,9 +46,13 @@ function learnSide({ state, event, analysis }: LearnedStroke, channel: Channel, 
   takeRate(channel, rateHz, hasBriefStalls(state, channel, rateHz));
   // After the rate was taken: what cannot be compared with a reference of another rate begins a new one.
   const values = comparableValues({ state, analysis, channel }, judged);
+  // What was broken off or taken up again knows neither how long a whole stroke takes nor its course, however wide they spread.
+  const isOwn = isReady(channel) && !isBorrowing(channel);
+  if (isOwn && isPart(stroke)) return;
   if (isWanted(channel, conditions, running)) {
+    const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
     learn(channel, conditions, event.atMs, values);
-    learnProfile(channel, profile);
+    if (whole || channel.profile.length === 0) learnProfile(channel, profile);
     return;
   }
   for (const measure of MEASURE_NAMES) {

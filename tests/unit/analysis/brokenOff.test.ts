@@ -49,3 +49,31 @@ test('a direction whose first strokes after the work were the parts of one learn
   const last = judgements.at(-2)?.expectations.filter(({ measure }) => measure === 'runningAmps') ?? [];
   expect(last.map(({ expected }) => expected)).toEqual([expect.any(Number), expect.any(Number)]);
 });
+
+test('where strokes take now more and now less, parts of them do not tell how long a whole one takes', () => {
+  const RESTLESS = [1, 1.2, 0.87, 0.86, 1.18, 1.02];
+  const events = strokeEvents(160, ROOM, 6, () => ({ volts: null })).map((event, index) => {
+    const part = index > 40 && index % 6 > 3 ? 0.65 : RESTLESS[Math.floor(index / 2) % RESTLESS.length];
+    return changed(event, { all: ({ durationS }) => ({ durationS: durationS * part }) });
+  });
+  const last = expectedS(foldAll(ROOM, events).judgements.slice(-6));
+  for (const seconds of last) expect(Math.abs((seconds ?? 0) / USUAL_S - 1)).toBeLessThan(0.06);
+});
+
+test('the course of a part is none of the usual course, while a room learns and after', () => {
+  const events = strokeEvents(STROKES, ROOM, 6).map((event, index) => {
+    if (index < 4 || index % 4 > 1) return event;
+    return changed(event, {
+      all: ({ durationS, profile }) => ({
+        durationS: durationS * 0.5,
+        profile: profile.map((amps, bin) => (amps !== null && bin > 50 ? 1.5 * amps : amps)),
+      }),
+    });
+  });
+  for (const { profile } of foldAll(ROOM, events).state.channels) {
+    const [early, late] = [profile.slice(20, 40), profile.slice(52)].map((bins) =>
+      bins.reduce<number>((sum, amps) => sum + (amps ?? 0) / bins.length, 0),
+    );
+    expect(Math.abs(late / early - 1)).toBeLessThan(0.08);
+  }
+});

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { LentNormal } from '../../../analysis/baseline/lending.ts';
 import { borrow } from '../../../analysis/baseline/lent.ts';
 import type { RoomEvent, RoomSummary } from '../../../analysis/history.ts';
+import { MEASURE_INDEX } from '../../../analysis/measures.ts';
 import {
   advanceRoom,
   beginRoom,
@@ -266,4 +267,23 @@ test('nothing is lent of a measure that was never recorded', () => {
   expect(energy.slice(0, 16)).toEqual(energy.slice(0, 16).map(() => false));
   expect(energy.slice(16)).toEqual([true, true, true, true]);
   expect(strokeEvent(0, ROOM, 7).analysis.status).toBe('done');
+});
+
+test('strokes that owners broke off and took up again lend neither their time nor the spread of it', () => {
+  const rooms = SPREADS.slice(0, 3).map((factor, seed) => {
+    const events = strokeEvents(20, ROOM, 100 + seed, () => both(factor)).map((event, index) =>
+      index % 7 < 3
+        ? changed(event, {
+            all: ({ durationS }) => ({ durationS: (index % 2 === 0 ? 0.35 : 0.6) * durationS }),
+          })
+        : event,
+    );
+    return lentByRoom(foldAll(ROOM, events).state);
+  });
+  const durations = rooms.flat().map(({ normal }) => normal?.measures[MEASURE_INDEX.durationS] ?? null);
+  expect(durations).toHaveLength(12);
+  for (const duration of durations) {
+    expect(Math.abs(Math.exp(duration?.value ?? 0) / 20 - 1)).toBeLessThan(0.03);
+    expect(duration?.scale).toBeLessThan(0.06);
+  }
 });
