@@ -1,11 +1,15 @@
 import { incompleteBeta } from '../statistics/incompleteBeta.ts';
 import type { Direction } from '../trace.ts';
 import type { Swing } from './swing.ts';
+import type { Standing } from './wayCovered.ts';
 
 /** The spikes of one of the latest strokes on one side; heights as parts of the running current. */
 export interface SpikedStroke {
   readonly direction: Direction;
+  /** On the travel, 0 fully retracted to 1 fully extended. */
   readonly positions: readonly number[];
+  /** How far off they may be, parts of the travel: those of a part of a movement hang on where it began. */
+  readonly unsure: number;
   readonly heights: readonly number[];
   /** The regular swing along the travel that the side did not use to have; null: none. */
   readonly swing: Swing | null;
@@ -16,13 +20,15 @@ export interface SpikeMemory {
   sides: Record<string, SpikedStroke[]>;
   /** Of strokes before those, while nothing was said of peaks: how many there were, and how many had one. */
   usual: Record<string, { strokes: number; spiked: number }>;
+  /** Where the latest stroke left the room; null: not known. */
+  stands: Standing | null;
 }
 
 /** How many strokes of a side are looked at together. */
 export const SPIKE_STROKES = 8;
 
 export function beginSpikeMemory(): SpikeMemory {
-  return { sides: {}, usual: {} };
+  return { sides: {}, usual: {}, stands: null };
 }
 
 /** `isSaid`: peaks of this side are said already: how often they come then is not how often they did. */

@@ -4,6 +4,8 @@ import type { SpikedStroke } from './spikeMemory.ts';
 
 /** Two spikes are at one place when no further apart than this part of the travel. */
 const SAME_PLACE = 0.02;
+/** Peaks whose places may be off by more than this part of the travel are at no place and speak against none. A guess, no source. */
+const MOST_UNSURE = 0.05;
 /**
  * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further on
  * in either direction, parts of the travel. Where a room creeps to its end and nobody recorded its supply it seems as much nearer.
@@ -47,8 +49,9 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   }
   const few = atFewTurns(spiked, turn);
   if (few > 0) return { pattern: 'once-per-turn', position: null, strokes: few, height };
-  const place = mostOf(LATER.map((later) => commonPlace(spiked.map((stroke) => sooner(stroke, later)))));
-  const all = spiked.reduce((sum, stroke) => sum + stroke.positions.length, 0);
+  const placed = spiked.filter(({ unsure }) => unsure < MOST_UNSURE);
+  const place = mostOf(LATER.map((later) => commonPlace(placed.map((stroke) => sooner(stroke, later)))));
+  const all = placed.reduce((sum, stroke) => sum + stroke.positions.length, 0);
   if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
     return { pattern: 'same-place', position: place.position, strokes: place.strokes, height };
   }
@@ -130,18 +133,19 @@ function commonPlace(strokes: readonly SpikedStroke[]): CommonPlace | null {
   let best: CommonPlace | null = null;
   for (const candidate of strokes.flatMap((stroke) => stroke.positions)) {
     const near = strokes
-      .map((stroke) => nearest(stroke.positions, candidate))
+      .map((stroke) => nearest(stroke, candidate))
       .filter((position): position is number => position !== null);
     if (best === null || near.length > best.strokes) best = { position: median(near), strokes: near.length };
   }
   return best;
 }
 
-function nearest(positions: readonly number[], place: number): number | null {
+function nearest({ positions, unsure }: SpikedStroke, place: number): number | null {
   let found: number | null = null;
   for (const position of positions) {
     const distance = Math.abs(position - place);
-    if (distance <= SAME_PLACE && (found === null || distance < Math.abs(found - place))) found = position;
+    if (distance <= SAME_PLACE + unsure && (found === null || distance < Math.abs(found - place)))
+      found = position;
   }
   return found;
 }

@@ -3,13 +3,14 @@ import { channelOf } from '../room/state.ts';
 import type { RoomDescription } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import type { Dropped } from './droppedLoad.ts';
-import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { nameSide } from './names.ts';
 import { isOwnCourse } from './ownCourse.ts';
 import { fewestScattered, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
 import { sharedSwing, swingOf } from './swing.ts';
+import { onTravel, passes, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
 
 /** Of the latest strokes this many with spikes say so. */
 const LEAST_STROKES = 3;
@@ -34,24 +35,33 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   const gone: FindingAnswer['gone'][number][] = [];
   const { state, analysis, direction } = context;
   const lost = [...dropped, ...saidLost(context)];
+  const way = wayCovered(context, state.spikes.stands);
+  state.spikes.stands = standingAfter(context, way);
+  // What lies where on a part of the way nobody knows, and what it did not pass nobody misses.
+  if (way === null) return NOTHING;
+  const isWhole = way.outer - way.inner === 1;
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
     const aloneFrom = togetherUntil(analysis, side);
-    const inTravel = measured.spikes.filter(
-      ({ position, amps }) =>
-        position > SEAL &&
-        position < 1 - SEAL &&
-        !isOwnCourse(context, side, position, amps / measured.runningAmps - 1) &&
-        !isOfStart(context, side, position, amps / measured.runningAmps - 1) &&
-        !lost.some((stretch) => explainsJolt(stretch, side, position)) &&
-        comesAt(position, direction) < aloneFrom - JOLT,
-    );
-    const usual = dropped.length > 0 ? [] : (channelOf(state, side, direction)?.profile ?? []);
+    const inTravel = measured.spikes.filter(({ position, amps }) => {
+      const height = amps / measured.runningAmps - 1;
+      const place = onTravel(way, position);
+      return (
+        [position, place].every((at) => at > SEAL && at < 1 - SEAL) &&
+        !isOwnCourse(context, side, place, height) &&
+        !isOfStart(context, side, { position, place }, height) &&
+        !lost.some((stretch) => explainsJolt(stretch, side, place)) &&
+        comesAt(position, direction) < aloneFrom - JOLT
+      );
+    });
+    const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
+    if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
     const stroke: SpikedStroke = {
       direction,
-      positions: inTravel.map((spike) => spike.position),
+      positions: inTravel.map((spike) => onTravel(way, spike.position)),
+      unsure: way.unsure,
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
       swing: swingOf(measured.profile, usual, turnOf(state.room)),
     };
@@ -134,6 +144,12 @@ function stillThere(found: PatternFound, open: Warning | undefined): PatternFoun
   if (open === undefined || before === null || before === 'scattered' || found.pattern !== 'scattered')
     return found;
   return { ...found, pattern: before, position: open.position };
+}
+
+/** Whether a part of a stroke went over the place that was said, and so tells whether it still is one. */
+function passesSaid(way: WayCovered, open: Warning | undefined): boolean {
+  const place = open?.position ?? null;
+  return place !== null && passes(way, place, JOLT);
 }
 
 function hasStopped(strokes: readonly SpikedStroke[]): boolean {

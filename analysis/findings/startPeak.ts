@@ -14,15 +14,16 @@ export function comesAt(position: number, direction: Direction): number {
 
 /**
  * Whether a low peak is the end of a start that a controller lets rise slowly: it comes right after it, and none of the latest
- * strokes of the other way shows one there. `height`: over the running current, as a part of it.
+ * strokes of the other way shows one there. `position`: on the stroke's own way, which `place` is of on the travel. `height`:
+ * over the running current, as a part of it.
  */
 export function isOfStart(
   { state, direction }: FindingContext,
   side: string,
-  position: number,
+  { position, place }: { readonly position: number; readonly place: number },
   height: number,
 ): boolean {
   if (comesAt(position, direction) > STARTING_PART || height > HIGHEST) return false;
   const others = (state.spikes.sides[side] ?? []).filter((stroke) => stroke.direction !== direction);
-  return !others.some(({ positions }) => positions.some((place) => Math.abs(place - position) < SAME_PLACE));
+  return !others.some(({ positions }) => positions.some((other) => Math.abs(other - place) < SAME_PLACE));
 }

@@ -8,6 +8,7 @@ const strokesOf = (positions: (index: number) => readonly number[]): SpikedStrok
   Array.from({ length: 8 }, (_, index) => ({
     direction: directionOf(index),
     positions: positions(index),
+    unsure: 0,
     heights: positions(index).map(() => 0.8),
     swing: null,
   }));
