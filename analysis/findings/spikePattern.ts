@@ -1,3 +1,4 @@
+import { chiSquareUpperTail } from '../statistics/chiSquare.ts';
 import { median } from '../statistics/median.ts';
 import type { SpikePattern } from '../warning.ts';
 import type { SpikedStroke } from './spikeMemory.ts';
@@ -44,7 +45,8 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   if (spiked.length < 3) return null;
   const height = median(spiked.map((stroke) => Math.max(...stroke.heights)));
   const turning = spiked.filter((stroke) => repeatsEvenly(stroke.positions, turn));
-  if (turning.length >= 2 && turning.length >= spiked.length / 2) {
+  const isTurning = turning.length >= 2 && turning.length >= spiked.length / 2;
+  if (isTurning && (turn === null || evenByChance(spiked, turn) < BY_CHANCE)) {
     return { pattern: 'once-per-turn', position: null, strokes: turning.length, height };
   }
   const few = atFewTurns(spiked, turn);
@@ -100,6 +102,34 @@ function repeatsNear(positions: readonly number[], turn: number): boolean {
   for (let off = -within; off <= within; off += step)
     if (concentration(positions, turn * (1 + off)) >= OWN_SPACING.concentration) return true;
   return false;
+}
+
+/** Peaks that come anywhere seem as even as that so seldom: a few places are soon a whole turn apart. A guess, no source. */
+const BY_CHANCE = 0.003;
+
+/**
+ * How probably peaks that come anywhere are as even as those of all these strokes together: each stroke's probability by
+ * Rayleigh's test (K. V. Mardia, P. E. Jupp, Directional Statistics, 6.3.1; by the approximation of J. H. Zar, Biostatistical
+ * Analysis, 27.1), combined as R. A. Fisher did (Statistical Methods for Research Workers, 21.1).
+ */
+function evenByChance(spiked: readonly SpikedStroke[], turn: number): number {
+  const told = spiked.filter(({ positions }) => positions.length >= LEAST_REPEATS);
+  const sum = told.reduce((total, { positions }) => total - Math.log(strokeEvenByChance(positions, turn)), 0);
+  return chiSquareUpperTail(2 * sum, 2 * told.length);
+}
+
+function strokeEvenByChance(positions: readonly number[], turn: number): number {
+  const { repeats, within, step } = OWN_SPACING;
+  const n = positions.length;
+  const byChance = (period: number) => {
+    const length = n * concentration(positions, period);
+    return Math.exp(Math.sqrt(1 + 4 * n + 4 * (n ** 2 - length ** 2)) - (1 + 2 * n));
+  };
+  if (n < repeats) return byChance(turn);
+  const own: number[] = [];
+  for (let off = -within; off <= within; off += step) own.push(byChance(turn * (1 + off)));
+  // As many chances as spacings are tried.
+  return Math.min(1, byChance(turn), own.length * Math.min(...own));
 }
 
 function concentration(positions: readonly number[], period: number): number {

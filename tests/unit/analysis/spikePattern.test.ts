@@ -99,3 +99,25 @@ test('three places that are evenly apart on each stroke, but elsewhere on each, 
   );
   expect(found?.pattern).toBe('scattered');
 });
+
+test('a few peaks a stroke that come anywhere are taken for the turns of a gear hardly ever, and those of a gear are', () => {
+  const TURN = 0.094;
+  const found = { chance: 0, gear: 0 };
+  for (let seed = 1; seed <= 300; seed++) {
+    const random = new Random(seed);
+    const anywhere = strokesOf(() =>
+      Array.from({ length: 3 + Math.floor(random.uniform(0, 3)) }, () => random.uniform(0.07, 0.93)).sort(
+        (a, b) => a - b,
+      ),
+    );
+    const latest = anywhere.slice(0, 4);
+    if (spikePattern(latest, TURN)?.pattern === 'once-per-turn') found.chance++;
+    const first = random.uniform(0.07, 0.12);
+    const turns = strokesOf(() =>
+      [0, 1, 2, 4, 6].map((turn) => first + TURN * turn + random.normal(0, 0.006)),
+    );
+    if (spikePattern(turns.slice(0, 3), TURN)?.pattern === 'once-per-turn') found.gear++;
+  }
+  expect(found.chance).toBeLessThan(5);
+  expect(found.gear).toBeGreaterThan(285);
+});
