@@ -1,6 +1,7 @@
 import { cusumStep } from '../statistics/cusum.ts';
 import type { Direction } from '../trace.ts';
 import { beginComings, type Comings } from './comesBack.ts';
+import type { PartsMade } from './movementLoad.ts';
 import { beginShiftCharts, type ShiftCharts } from './shiftMemory.ts';
 
 /** One side's running current over its latest strokes, both directions together, against the baseline. */
@@ -34,6 +35,8 @@ export interface LoadMemory {
   /** What was said of a rise. */
   risings: Comings;
   share: ShareLoad;
+  /** The parts of a movement under way; null: none is. */
+  made: PartsMade | null;
 }
 
 /** How many of the latest strokes are kept. */
@@ -59,6 +62,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
     ),
     risings: beginComings(),
     share: { ...beginShiftCharts(), deviation: 0 },
+    made: null,
   };
 }
 

@@ -6,6 +6,7 @@ import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingContext, openOf } from './finding.ts';
 import { isPart } from './isPart.ts';
 import { beginOneWay, keepLatest, type LoadMemory, type SideLoad, step } from './loadMemory.ts';
+import { movementLoad } from './movementLoad.ts';
 import { isOneWay, latestShift, restShifts, type ShiftDesign, takeShift, tellsFor } from './shiftChart.ts';
 import type { ShiftChart } from './shiftMemory.ts';
 import { mayBeThePlace } from './stay.ts';
@@ -52,15 +53,19 @@ export interface LoadShift {
 /** Takes one stroke into the load's memory and says how the load stands. Null while there is no baseline. */
 export function updateLoad(context: FindingContext): LoadShift | null {
   const { state, analysis } = context;
-  if (isPart(context)) return null;
   const memory = state.load;
+  const part = isPart(context) ? movementLoad(context, memory.made) : null;
+  memory.made = part?.made ?? null;
+  if (part !== null) state.stay[part.whole === null ? 'parts' : 'joined'] += 1;
+  if (part?.whole === null) return null;
+  const residual = part?.whole ?? context.residual;
   const risen: string[] = [];
   const oneWay: string[] = [];
   const rises = new Map<string, number>();
   let deviation = 0;
   const allowance = coldAllowance(context);
   for (const side of state.room.sides) {
-    const judged = context.residual(side, 'runningAmps');
+    const judged = residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
     const cold = judged.knowsWeather ? null : allowance;
@@ -77,7 +82,8 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     rises.set(side, median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, 6)))));
     deviation = Math.max(deviation, judged.deviation);
     const placeRise = context.conditions[1] === null ? FROST_RISE : PLACE_RISE;
-    const isPlace = mayBeThePlace(state.stay, load.run) && median(load.rises.slice(-load.run)) < placeRise;
+    const strokes = state.stay.strokes - state.stay.parts;
+    const isPlace = mayBeThePlace({ strokes }, load.run) && median(load.rises.slice(-load.run)) < placeRise;
     const isOffset = analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, load);
     // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
     const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
@@ -88,7 +94,8 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     }
   }
   if (rises.size === 0) return null;
-  const share = analysis.share === null ? null : updateShare(context, memory);
+  // The sides share the load of the last part otherwise than that of the way.
+  const share = analysis.share === null || part !== null ? null : updateShare(context, memory);
   if (oneWay.length > 0 || share?.oneWay === true) {
     for (const side of rises.keys()) rises.set(side, median(latestOf(memory.sides[side], context.direction)));
   }
@@ -195,10 +202,11 @@ function updateShare(
   const move = judged.rise;
   takeShift(share, direction, move, all, ofWay);
   share.deviation = judged.deviation;
+  const strokes = state.stay.strokes - state.stay.parts - state.stay.joined;
   const tells = (chart: ShiftChart, design: ShiftDesign) => {
     const run = tellsFor(chart, move, design);
     if (run === 0) return false;
-    return !mayBeThePlace(state.stay, run) || Math.abs(median(chart.shifts.slice(-run))) >= PLACE_SHIFT;
+    return !mayBeThePlace({ strokes }, run) || Math.abs(median(chart.shifts.slice(-run))) >= PLACE_SHIFT;
   };
   const taker = move > 0 ? sides[0] : sides[1];
   const oneWay = isOneWay(share, direction);

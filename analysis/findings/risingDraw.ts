@@ -10,6 +10,7 @@ import {
   stretchIsOver,
   takeStretches,
 } from './heavyStretch.ts';
+import { isPart } from './isPart.ts';
 import { type LoadShift, restLoad } from './loadShift.ts';
 import { nameAll, nameSide, wayOf } from './names.ts';
 
@@ -92,10 +93,13 @@ function latestRises({ state }: FindingContext): number[] {
 }
 
 function judged(context: FindingContext, load: LoadShift): FindingAnswer {
-  const found = takeStretches(context);
+  // Where on the travel a part of a movement is high, its own course does not tell.
+  const isOfParts = isPart(context);
+  const found = isOfParts ? [] : takeStretches(context);
   const stretches = found.filter(({ lasts }) => lasts);
   const [open] = openOf(context.state, 'rising-draw');
   const isOfStretch = open?.evidence.from !== undefined;
+  if (isOfStretch && isOfParts) return NOTHING;
   const { risings } = context.state.load;
   if (open !== undefined && !isOfStretch && isBack(context, open, load)) {
     if (!isOverAfter(risings, CLEAR_STROKES, 0)) return { present: [open], gone: [] };

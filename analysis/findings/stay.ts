@@ -4,6 +4,9 @@ import type { Direction } from '../trace.ts';
 export interface StayMemory {
   /** Usable strokes of this stay so far. */
   strokes: number;
+  /** Those of them that were parts of a movement and are not told of by themselves, and those that made one whole. */
+  parts: number;
+  joined: number;
   lastAtMs: number | null;
   lastDirection: Direction | null;
   /** How long the room had rested before the latest stroke; null: it was the first. */
@@ -14,7 +17,7 @@ export interface StayMemory {
 const DRIVEN_HOURS = 40;
 
 export function beginStayMemory(): StayMemory {
-  return { strokes: 0, lastAtMs: null, lastDirection: null, restedMs: null };
+  return { strokes: 0, parts: 0, joined: 0, lastAtMs: null, lastDirection: null, restedMs: null };
 }
 
 /**
@@ -24,7 +27,9 @@ export function beginStayMemory(): StayMemory {
 export function noteStay(stay: StayMemory, atMs: number, direction: Direction): void {
   const restedMs = stay.lastAtMs === null ? Number.POSITIVE_INFINITY : atMs - stay.lastAtMs;
   const wasOut = stay.lastDirection === 'extend' && direction === 'retract';
-  stay.strokes = restedMs >= DRIVEN_HOURS * 3_600_000 && !wasOut ? 1 : stay.strokes + 1;
+  const isNew = restedMs >= DRIVEN_HOURS * 3_600_000 && !wasOut;
+  if (isNew) Object.assign(stay, { parts: 0, joined: 0 });
+  stay.strokes = isNew ? 1 : stay.strokes + 1;
   stay.restedMs = stay.lastAtMs === null ? null : restedMs;
   stay.lastAtMs = atMs;
   stay.lastDirection = direction;
@@ -34,6 +39,6 @@ export function noteStay(stay: StayMemory, atMs: number, direction: Direction): 
  * Whether a shift that has lasted for the latest `run` strokes began as the coach came here and is known from here
  * only: it may be the ground that it stands on. One stroke's noise may have hidden the first of it.
  */
-export function mayBeThePlace({ strokes }: StayMemory, run: number): boolean {
+export function mayBeThePlace({ strokes }: Pick<StayMemory, 'strokes'>, run: number): boolean {
   return run === strokes || run === strokes - 1;
 }

@@ -5,6 +5,7 @@ import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/eased
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
 import { standsAboveModel } from '../findings/heavyForModel.ts';
 import { heavyRoom } from '../findings/heavyRoom.ts';
+import { isPart } from '../findings/isPart.ts';
 import { lateSide } from '../findings/lateSide.ts';
 import { restLoad, updateLoad } from '../findings/loadShift.ts';
 import { lateSideExplains, risingDraw } from '../findings/risingDraw.ts';
@@ -165,5 +166,5 @@ function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => voi
   }
   if (openOf(state, 'rising-draw').length > 0 || !mayRebound(context, load.risen))
     keep(risingDraw(context, load));
-  keep(unevenSides(context, load));
+  if (!isPart(context)) keep(unevenSides(context, load));
 }

@@ -99,3 +99,49 @@ test.each([
     expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([]);
   },
 );
+
+/** Movements that are made in parts from the 20th on, with a current that is `times` the usual from the 30th on. */
+function roomInParts(times: number, parts: (index: number) => readonly number[]): Folded {
+  const events = strokeEvents(40, ONE_MOTOR, 4, (i) => ({ factors: [i < 30 ? 1 : times] })).flatMap(
+    (event, i) => (i < 20 ? [event] : inParts(event, parts(i))),
+  );
+  return foldAll(ONE_MOTOR, events);
+}
+
+test('the parts of a movement together tell what a whole one does: a rise is said though none is made in one', () => {
+  const parts = [
+    [0.4, 0.6],
+    [0.35, 0.3, 0.35],
+    [0.55, 0.45],
+    [0.7, 0.3],
+  ];
+  const { judgements } = roomInParts(1.3, (i) => parts[i % parts.length]);
+  const risen = judgements.flatMap(({ warnings }, i) =>
+    warnings.some(({ kind }) => kind === 'rising-draw') ? [i] : [],
+  );
+  const first = Array.from({ length: 33 }, (_, i) => (i < 20 ? 1 : parts[i % parts.length].length));
+  expect(risen[0]).toBeLessThan(first.reduce((sum, count) => sum + count, 0));
+});
+
+test('a part that draws more than the whole way does, while the rest draws less, is no rise', () => {
+  const events = strokeEvents(60, ONE_MOTOR, 4).flatMap((event, i) => {
+    if (i < 20) return [event];
+    return inParts(event, [0.5, 0.5]).map((part, at) =>
+      changed(part, {
+        all: ({ runningAmps }) => ({ runningAmps: runningAmps * (at === 0 ? 1.2 : 0.82) }),
+      }),
+    );
+  });
+  expect(saidOf(foldAll(ONE_MOTOR, events))).toEqual([]);
+});
+
+test('parts that were never gone on with tell of no whole movement', () => {
+  const events = strokeEvents(60, ONE_MOTOR, 4).flatMap((event, i) =>
+    i < 20 || i % 4 > 1
+      ? [event]
+      : inParts(event, i % 4 === 0 ? [0.45] : [0.4]).map((part) =>
+          changed(part, { all: ({ runningAmps }) => ({ runningAmps: 1.25 * runningAmps }) }),
+        ),
+  );
+  expect(saidOf(foldAll(ONE_MOTOR, events)).filter(([kind]) => kind === 'rising-draw')).toEqual([]);
+});

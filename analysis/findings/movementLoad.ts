@@ -1,0 +1,66 @@
+import type { Residual } from '../baseline/judge.ts';
+import type { Direction } from '../trace.ts';
+import type { FindingContext } from './finding.ts';
+import { isWhole } from './movementParts.ts';
+
+/** The parts of one movement that were made so far, and what each side drew more than its normal on them. */
+export interface PartsMade {
+  readonly direction: Direction;
+  /** Of the latest part, milliseconds since 1970. */
+  readonly atMs: number;
+  /** Parts of the usual time, together. */
+  readonly length: number;
+  /** By side: its rise, natural logarithm, times the length of the part that showed it, together. */
+  readonly rises: Readonly<Record<string, number>>;
+}
+
+/**
+ * What each side drew over a whole movement that was made in parts, told with the last of them: the mean of what its parts tell,
+ * by their length. No part alone is held against what a whole way takes, but together they are one. `before`: the parts made so
+ * far. `whole`: null while the movement is not whole, or where nobody knows what the parts are of.
+ */
+export function movementLoad(
+  context: FindingContext,
+  before: PartsMade | null,
+): { made: PartsMade | null; whole: FindingContext['residual'] | null } {
+  const { state, event, direction } = context;
+  const here = partMade(context);
+  if (here === null) return { made: null, whole: null };
+  const goesOn =
+    before !== null &&
+    before.direction === direction &&
+    !state.travel.followsUnread &&
+    event.atMs - before.atMs === state.stay.restedMs;
+  const made = goesOn ? joined(before, here) : here;
+  if (made.length > 1 && !isWhole(made.length)) return { made: here, whole: null };
+  if (!goesOn || !isWhole(made.length)) return { made, whole: null };
+  const whole: FindingContext['residual'] = (side, measure) => {
+    const judged = context.residual(side, measure);
+    const rise = made.rises[side];
+    return judged === null || rise === undefined ? null : moved(judged, rise / made.length - judged.rise);
+  };
+  return { made: null, whole };
+}
+
+function partMade({ state, event, direction, residual }: FindingContext): PartsMade | null {
+  const { sides } = state.room;
+  const times = sides.map((side) => residual(side, 'durationS')).filter((time) => time !== null);
+  if (times.length === 0) return null;
+  const length = Math.exp(Math.max(...times.map(({ rise }) => rise)));
+  const rises = sides.flatMap((side) => {
+    const running = residual(side, 'runningAmps');
+    return running === null ? [] : [[side, length * running.rise]];
+  });
+  return { direction, atMs: event.atMs, length, rises: Object.fromEntries(rises) };
+}
+
+/** Only sides that all parts tell of. */
+function joined(before: PartsMade, here: PartsMade): PartsMade {
+  const known = Object.keys(here.rises).filter((side) => before.rises[side] !== undefined);
+  const rises = known.map((side) => [side, before.rises[side] + here.rises[side]]);
+  return { ...here, length: before.length + here.length, rises: Object.fromEntries(rises) };
+}
+
+function moved(judged: Residual, by: number): Residual {
+  return { ...judged, rise: judged.rise + by };
+}
