@@ -54,6 +54,9 @@ function partMade({ state, event, direction, residual }: FindingContext): PartsM
   return { direction, atMs: event.atMs, length, rises: Object.fromEntries(rises) };
 }
 
+/** How far a mean of parts may lie off what a stroke made in one would have drawn, natural logarithm: a guess, no source. */
+const OF_PARTS = 0.03;
+
 /** Only sides that all parts tell of. */
 function joined(before: PartsMade, here: PartsMade): PartsMade {
   const known = Object.keys(here.rises).filter((side) => before.rises[side] !== undefined);
@@ -62,5 +65,5 @@ function joined(before: PartsMade, here: PartsMade): PartsMade {
 }
 
 function moved(judged: Residual, by: number): Residual {
-  return { ...judged, rise: judged.rise + by };
+  return { ...judged, rise: judged.rise + by, zero: Math.hypot(judged.zero, OF_PARTS) };
 }
