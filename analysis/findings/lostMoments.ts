@@ -5,8 +5,12 @@ import type { FindingContext } from './finding.ts';
 /** Of its running current a side draws less than this at such a moment, and there are so many of them in a stroke. */
 const LOST_PART = 0.5;
 const FEWEST_MOMENTS = 2;
-/** No tooth slips by in less, seconds: a controller that lets a side wait may switch it off for so short. A guess, no source. */
+/**
+ * No tooth slips by in less, seconds: a controller that lets a side wait may switch it off for so short; and what is shorter
+ * than so many samples reads as long as they are. Guesses, no source.
+ */
 const SHORTEST_S = 0.15;
+const READ_SAMPLES = 1.5;
 /**
  * A controller that keeps the sides in step may let the one ahead wait as often on every stroke: so many times as many are
  * another matter. What is usual is a moving mean over about four strokes, while a room learns. Guesses, no source.
@@ -40,9 +44,10 @@ function momentsOf({ state, analysis, doubtful }: FindingContext, side: string):
     return 0;
   if (measured.spikes.length > 0) return 0;
   const elsewhere = others.flatMap((name) => analysis.sides[name].dips);
+  const shortestS = SHORTEST_S + (measured.rateHz === undefined ? 0 : READ_SAMPLES / measured.rateHz);
   const own = measured.dips.filter(
     ({ amps, position, widthS }) =>
-      widthS >= SHORTEST_S &&
+      widthS >= shortestS &&
       amps < LOST_PART * measured.runningAmps &&
       !elsewhere.some((dip) => Math.abs(dip.position - position) < SAME_PLACE),
   );

@@ -114,6 +114,15 @@ test('a side that loses its load for moments, at places of its own, is told so',
   ]);
 });
 
+test('a moment that is read in two samples of a slow logger may have been shorter than any tooth slips by in', () => {
+  const slowly = (rateHz: number) => (event: StrokeEvent) =>
+    changed(dips([0.2, 0.47, 0.8], [])(event), {
+      front: ({ dips: own }) => ({ rateHz, dips: own.map((dip) => ({ ...dip, widthS: 0.25 })) }),
+    });
+  expect(after(slowly(10)).warnings).toEqual([]);
+  expect(after(slowly(50)).warnings).toMatchObject([{ kind: 'dropped-load', side: 'front' }]);
+});
+
 test('a side that its controller lets wait on every stroke from the first on has lost nothing', () => {
   const waiting = dips([0.2, 0.47, 0.8], []);
   expect(foldAll(ROOM, strokeEvents(50, ROOM, 2).map(waiting)).warnings).toEqual([]);
