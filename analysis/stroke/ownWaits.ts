@@ -3,6 +3,8 @@ import type { ActiveSide } from './readSides.ts';
 
 /** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
 const OFF_PART = 0.06;
+/** A sample of a slow logger, seconds from one to the next, holds a little of what was drawn before or after. Guesses, no source. */
+const SLOW = { stepS: 0.05, offPart: 0.12 };
 /** The sensor's noise stays below so many of its deviations. */
 const NOISE_SIGMAS = 4;
 /** Shorter than this is a missed sample or a brush that bounced, after which no start follows. */
@@ -21,7 +23,8 @@ export function ownWaits(
   within: Interval,
   level: number,
 ): Interval[] {
-  const off = Math.max(OFF_PART * level, NOISE_SIGMAS * noiseAmps, stepAmps);
+  const offPart = stepS >= SLOW.stepS ? SLOW.offPart : OFF_PART;
+  const off = Math.max(offPart * level, NOISE_SIGMAS * noiseAmps, stepAmps);
   if (off > level / 2) return [];
   const end = firstAtOrAfter(timesS, within.toS);
   const waits: Interval[] = [];

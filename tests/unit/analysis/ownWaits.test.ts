@@ -39,6 +39,17 @@ test('a gear that slips leaves its motor the current without load, and its jolt 
   expect(Math.abs(spikes[0].position - 0.5)).toBeLessThan(0.02);
 });
 
+test('a wait of one sample of a slow logger, which holds a little of what was drawn before, is one', () => {
+  const bumps = [
+    { atS: 10, widthS: 0.02, amps: -7.2 },
+    { atS: 10.1, widthS: 0.02, amps: 6 },
+  ];
+  expect(frontOf({ rateHz: 10, bumps }).spikes).toEqual([]);
+  // What a motor draws without load is more.
+  const slipped = [{ ...bumps[0], amps: -6.4 }, bumps[1]];
+  expect(frontOf({ rateHz: 10, bumps: slipped }).spikes).toHaveLength(1);
+});
+
 test('a jolt that no rest goes before is one', () => {
   expect(frontOf({ bumps: [{ atS: 10, widthS: 0.15, amps: 12 }] }).spikes).toHaveLength(1);
 });
