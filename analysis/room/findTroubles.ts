@@ -89,6 +89,8 @@ const RAISES_MIDDLE = 0.35;
 function explainedByLost({ state, residual }: StrokeContext, dropped: readonly Dropped[]): Warning[] {
   const lost = dropped.filter(({ side }) => openOf(state, 'dropped-load').some((open) => open.side === side));
   const isExplained = ({ side, evidence }: Warning) =>
+    // A motor that stands still is no load that is borne.
+    evidence.stoodStill !== true &&
     lost.some((found) => {
       if (found.side === side) return (residual(side, 'runningAmps')?.rise ?? 0) <= 0;
       return evidence.from !== undefined || found.to - found.from >= RAISES_MIDDLE;

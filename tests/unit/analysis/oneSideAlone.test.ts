@@ -37,6 +37,25 @@ test('a side that stalls from the start while the other moves is told at the fir
   expect(state.usable).toEqual({ extend: LEARNT / 2, retract: LEARNT / 2 });
 });
 
+test('it stays said while the side idles on the strokes between', () => {
+  const idles = (event: StrokeEvent): StrokeEvent =>
+    changed(event, {
+      front: ({ profile, runningAmps }) => ({
+        runningAmps: 0.2 * runningAmps,
+        profile: profile.map((amps) => (amps === null ? null : 0.2 * amps)),
+      }),
+    });
+  const { warnings } = after(
+    (event) => (event.direction === 'extend' ? stands(event) : idles(event)),
+    {},
+    16,
+  );
+  const stood = warnings.filter(({ evidence }) => evidence.stoodStill === true);
+  expect(stood.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs])).toEqual([
+    ['rising-draw', 'front', null],
+  ]);
+});
+
 test('nor is one that runs much harder before a logger that sees the foot of its start only, and no stop', () => {
   const seenByFoot = (event: StrokeEvent): StrokeEvent =>
     changed(event, { all: () => ({ inrushAmps: 16, endStopAmps: null }) });
