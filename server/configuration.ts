@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { StartError } from './database/startError.ts';
 import { type Limits, LimitsEnvironment, limitsFrom } from './limits/limits.ts';
 import type { BrokerSettings } from './mqtt/brokerLink.ts';
 import { BrokerEnvironment, brokerSettings } from './mqtt/brokerSettings.ts';
+import { OperatorError } from './operatorError.ts';
 import { plainFault } from './plainFault.ts';
 import { Email, Password } from './schemas/session.ts';
 
@@ -100,11 +100,11 @@ export interface Configuration {
   readonly limits: Limits;
 }
 
-/** Reads the environment; a variable set to nothing counts as left out. Throws `StartError` naming a bad one. */
+/** Reads the environment; a variable set to nothing counts as left out. Throws `OperatorError` naming a bad one. */
 export function readConfiguration(environment: NodeJS.ProcessEnv): Configuration {
   const set = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''));
   const read = Environment.safeParse(set, { error: plainFault });
-  if (!read.success) throw new StartError(firstFault(read.error.issues));
+  if (!read.success) throw new OperatorError(firstFault(read.error.issues));
   const {
     ADMIN_EMAIL: email,
     ADMIN_PASSWORD: password,

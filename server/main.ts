@@ -1,7 +1,6 @@
 import { codeOf } from '../ingest/errorCode.ts';
 import { readConfiguration } from './configuration.ts';
-import { DatabaseUnfitError } from './database/migrate.ts';
-import { StartError } from './database/startError.ts';
+import { OperatorError } from './operatorError.ts';
 import { startService } from './startService.ts';
 
 const STOP_WITHIN_MS = 9500;
@@ -47,6 +46,5 @@ function failWith(error: unknown): void {
 
 /** One line for what whoever starts it can put right; everything for what only we can. */
 function report(error: unknown): void {
-  const isClear = error instanceof StartError || error instanceof DatabaseUnfitError;
-  console.error(isClear ? error.message : error);
+  console.error(error instanceof OperatorError ? error.message : error);
 }

@@ -11,13 +11,13 @@ import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
 import { migrate } from './database/migrate.ts';
 import { type Database, inScope, openDatabase } from './database/openDatabase.ts';
 import { plainOwnerUrl } from './database/plainOwner.ts';
-import { StartError } from './database/startError.ts';
 import { describeSignIn } from './demo/describeSignIn.ts';
 import { fillDemo } from './demo/fill.ts';
 import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { startTelling } from './notices/startTelling.ts';
+import { OperatorError } from './operatorError.ts';
 import { prepareQueue, startWorker } from './work/queue.ts';
 import { startTidying } from './work/tidy.ts';
 import { buildWorkerApp } from './workerApp.ts';
@@ -196,7 +196,7 @@ async function welcome(app: App, { admin, demo }: Configuration): Promise<void> 
 async function listen(app: App, { port, host }: Configuration): Promise<string> {
   await app.listen({ port, host }).catch((cause: NodeJS.ErrnoException) => {
     const why = cause.code === 'EADDRINUSE' ? 'another program uses that port' : cause.message;
-    throw new StartError(`Cannot listen on ${host}:${port}: ${why}.`, { cause });
+    throw new OperatorError(`Cannot listen on ${host}:${port}: ${why}.`, { cause });
   });
   // A TCP server that listens has an address of this kind.
   const bound = app.server.address() as AddressInfo;

@@ -1,11 +1,11 @@
 import { stat } from 'node:fs/promises';
 import type { Command } from 'commander';
 import { ifThere } from '../ifThere.ts';
+import { OperatorError } from '../operatorError.ts';
 import type { BackupDigests } from './backup/format.ts';
 import { restoreBackup } from './backup/restoreBackup.ts';
 import { writeBackup } from './backup/writeBackup.ts';
 import { bytesInWords } from './bytesInWords.ts';
-import { CommandError } from './commandError.ts';
 import { say, type Terminal } from './terminal.ts';
 import { withDatabase } from './withDatabase.ts';
 
@@ -26,7 +26,7 @@ The file is read back and compared before it gets its name. It holds every perso
 passwords: keep it as you keep those.`,
     )
     .action(async (file: string, { json }: { json?: boolean }) => {
-      if (await exists(file)) throw new CommandError(`${file} is there already: name another file.`);
+      if (await exists(file)) throw new OperatorError(`${file} is there already: name another file.`);
       const digests = await withDatabase(environment, async ({ pool }) => {
         const client = await pool.connect();
         return writeBackup(client, file, new Date(), terminal.progress).finally(() => client.release());
@@ -47,7 +47,7 @@ passwords: keep it as you keep those.`,
     .argument('<file>', 'what backup wrote, by this version of the program or an older one')
     .option('--json', 'print the result as JSON')
     .action(async (file: string, { json }: { json?: boolean }) => {
-      if (!(await exists(file))) throw new CommandError(`There is no file ${file}.`);
+      if (!(await exists(file))) throw new OperatorError(`There is no file ${file}.`);
       const digests = await withDatabase(environment, (database) =>
         restoreBackup(database, file, terminal.progress),
       );

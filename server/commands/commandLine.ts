@@ -1,17 +1,10 @@
 import { Command, CommanderError } from 'commander';
-import { DatabaseUnfitError } from '../database/migrate.ts';
-import { StartError } from '../database/startError.ts';
-import { BackupError } from './backup/format.ts';
+import { OperatorError } from '../operatorError.ts';
 import { addBackupCommands } from './backupCommands.ts';
-import { CommandError } from './commandError.ts';
 import { addDoctorCommand } from './doctorCommand.ts';
-import { ExchangeError } from './exchange/format.ts';
 import { addExchangeCommands } from './exchangeCommands.ts';
 import { addPeopleCommands } from './peopleCommands.ts';
 import type { Terminal } from './terminal.ts';
-
-/** What whoever typed the command can put right: one line tells it. */
-const CLEAR = [CommandError, BackupError, ExchangeError, StartError, DatabaseUnfitError];
 
 /** Does what the words behind `npm run slideload --` ask for. */
 export async function runCommandLine(
@@ -34,7 +27,7 @@ export async function runCommandLine(
 /** Also what the system says of a file that was named: that it cannot be opened, or that the disk is full. */
 function isClear(error: unknown): error is Error {
   if (!(error instanceof Error)) return false;
-  return CLEAR.some((kind) => error instanceof kind) || ('syscall' in error && 'path' in error);
+  return error instanceof OperatorError || ('syscall' in error && 'path' in error);
 }
 
 function commands(environment: NodeJS.ProcessEnv, terminal: Terminal): Command {

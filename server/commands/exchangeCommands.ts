@@ -3,9 +3,9 @@ import type { Command } from 'commander';
 import { isUuid } from '../../ingest/uuid.ts';
 import { onOneConnection } from '../database/onOneConnection.ts';
 import { ifThere } from '../ifThere.ts';
+import { OperatorError } from '../operatorError.ts';
 import { accountNamed } from './accountNamed.ts';
 import { writeArchive } from './archive.ts';
-import { CommandError } from './commandError.ts';
 import { type ImportedCounts, importExport } from './exchange/importExport.ts';
 import {
   type ImportedRecordings,
@@ -48,7 +48,7 @@ export function addExchangeCommands(
     .addHelpText('after', '\nThe archive explains itself in its README.txt. "import" takes it back.')
     .action(async (file: string, options: ExportOptions) => {
       const { coach = null } = options;
-      if (coach !== null && !isUuid(coach)) throw new CommandError(`${coach} is no id of a coach.`);
+      if (coach !== null && !isUuid(coach)) throw new OperatorError(`${coach} is no id of a coach.`);
       const counts = await withInstallation(environment, async ({ db }) => {
         const accountId = await accountNamed(db, options.account);
         return writeArchive(file, (add) =>
@@ -120,7 +120,7 @@ async function importFolder(
 ): Promise<void> {
   const { room } = options;
   if (room === undefined || !isUuid(room))
-    throw new CommandError('Say which room was recorded, with --room <id>.');
+    throw new OperatorError('Say which room was recorded, with --room <id>.');
   const result = await withInstallation(environment, async ({ db, pool }) => {
     const sender = await senderFor(db, room, options.logger);
     const recording = { ...options, roomId: room, onlySide: await onlySideOf(db, room) };
@@ -152,6 +152,6 @@ function recordingsInWords({ stored, duplicate, refused }: ImportedRecordings): 
 
 async function isFolder(path: string): Promise<boolean> {
   const found = await ifThere(stat(path));
-  if (found === null) throw new CommandError(`There is no file or folder ${path}.`);
+  if (found === null) throw new OperatorError(`There is no file or folder ${path}.`);
   return found.isDirectory();
 }

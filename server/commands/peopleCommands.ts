@@ -5,12 +5,12 @@ import type { z } from 'zod';
 import type { Tables } from '../../migrations/tables.ts';
 import { invitePerson } from '../access/people.ts';
 import { type AccountInScope, accountInScope } from '../access/scope.ts';
+import { OperatorError } from '../operatorError.ts';
 import { plainFault } from '../plainFault.ts';
 import { ProblemError } from '../problems.ts';
 import { PersonBody } from '../schemas/access.ts';
 import { ROLES } from '../schemas/session.ts';
 import { accountNamed } from './accountNamed.ts';
-import { CommandError } from './commandError.ts';
 import { say, type Terminal } from './terminal.ts';
 import { withInstallation } from './withDatabase.ts';
 
@@ -55,9 +55,9 @@ export function addPeopleCommands(
 
 function bodyOf({ email, name, role, newAccount }: AddOptions): PersonBody {
   const read = PersonBody.safeParse({ email, name, role }, { error: plainFault });
-  if (!read.success) throw new CommandError(faultsOf(read.error));
+  if (!read.success) throw new OperatorError(faultsOf(read.error));
   if (newAccount !== undefined && read.data.role !== 'dealer')
-    throw new CommandError('The first person of an account is a dealer.');
+    throw new OperatorError('The first person of an account is a dealer.');
   return read.data;
 }
 
@@ -65,7 +65,7 @@ async function invite(trx: Transaction<Tables>, accountId: AccountInScope, body:
   try {
     return await invitePerson(trx, accountId, body);
   } catch (error) {
-    if (error instanceof ProblemError) throw new CommandError(error.message, { cause: error });
+    if (error instanceof ProblemError) throw new OperatorError(error.message, { cause: error });
     throw error;
   }
 }

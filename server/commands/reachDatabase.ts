@@ -5,8 +5,8 @@ import { filesIn, urlOf } from '../database/cluster.ts';
 import { startEmbeddedPostgres } from '../database/embeddedPostgres.ts';
 import { serviceOn } from '../database/folderLock.ts';
 import { pidFile } from '../database/postmaster.ts';
-import { StartError } from '../database/startError.ts';
 import { ifThere } from '../ifThere.ts';
+import { OperatorError } from '../operatorError.ts';
 
 export interface ReachedDatabase {
   readonly url: string;
@@ -35,6 +35,6 @@ async function urlOfRunning(folder: string): Promise<string | null> {
   const port = Number((await pidFile(files.folder))[3]);
   const password = await ifThere(readFile(files.passwordFile, 'utf8'));
   if (!(port > 0) || password === null)
-    throw new StartError(`A service (process ${pid}) runs on ${folder}, but its Postgres is not up yet.`);
+    throw new OperatorError(`A service (process ${pid}) runs on ${folder}, but its Postgres is not up yet.`);
   return urlOf(password.trim(), port);
 }

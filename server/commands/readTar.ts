@@ -3,13 +3,12 @@ import { pipeline } from 'node:stream';
 import { createGunzip } from 'node:zlib';
 import { extract } from 'tar-stream';
 import { codeOf } from '../../ingest/errorCode.ts';
+import { OperatorError } from '../operatorError.ts';
 
-/** A gzip-compressed tar archive that cannot be read to its end; the message says why. */
-export class ArchiveError extends Error {
-  override readonly name = 'ArchiveError';
-}
-
-/** Hands on the entries of an archive one after the other; what of an entry is not read is passed over. */
+/**
+ * Hands on the entries of a gzip-compressed archive one after the other; what of an entry is not read is passed over.
+ * Throws `OperatorError` where the archive cannot be read to its end.
+ */
 export async function readTar(
   file: string,
   take: (name: string, bytes: AsyncIterable<Buffer>) => Promise<void>,
@@ -32,7 +31,7 @@ export async function readTar(
   } catch (error) {
     if (error === takerFailed && !isOfArchive(error)) throw error;
     const why = error instanceof Error ? error.message : String(error);
-    throw new ArchiveError(`It cannot be read: ${why}.`, { cause: error });
+    throw new OperatorError(`It cannot be read: ${why}.`, { cause: error });
   }
 }
 
@@ -41,13 +40,13 @@ function isOfArchive(error: unknown): boolean {
   return codeOf(error).startsWith('Z_');
 }
 
-/** All bytes of one entry. Throws `ArchiveError` past `most`. */
+/** All bytes of one entry. Throws `OperatorError` past `most`. */
 export async function readAll(bytes: AsyncIterable<Buffer>, most: number): Promise<Buffer> {
   const pieces: Buffer[] = [];
   let length = 0;
   for await (const piece of bytes) {
     length += piece.length;
-    if (length > most) throw new ArchiveError(`One of its files is larger than ${most} bytes.`);
+    if (length > most) throw new OperatorError(`One of its files is larger than ${most} bytes.`);
     pieces.push(piece);
   }
   return Buffer.concat(pieces);

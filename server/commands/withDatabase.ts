@@ -3,7 +3,7 @@ import { isMigrated } from '../database/migrate.ts';
 import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
 import { plainOwnerUrl } from '../database/plainOwner.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
-import { CommandError } from './commandError.ts';
+import { OperatorError } from '../operatorError.ts';
 import { reachDatabaseOf } from './reachDatabase.ts';
 
 const CONNECTIONS = 4;
@@ -30,13 +30,13 @@ export async function withDatabase<Result>(
   }
 }
 
-/** The same where the schema must be this program's. Throws `CommandError` where it is not, or not yet. */
+/** The same where the schema must be this program's. Throws `OperatorError` where it is not, or not yet. */
 export function withInstallation<Result>(
   environment: NodeJS.ProcessEnv,
   act: (database: Database) => Promise<Result>,
 ): Promise<Result> {
   return withDatabase(environment, async (database) => {
     if (await isMigrated(database.db)) return act(database);
-    throw new CommandError('The database has not the tables of this program yet: start the service once.');
+    throw new OperatorError('The database has not the tables of this program yet: start the service once.');
   });
 }

@@ -11,7 +11,7 @@ const IS_WRONG = /^(28|3D)/;
 
 /**
  * The first question of a start, asked until the database can be reached: machines come up in any order. Throws
- * `StartError` with one clear line where the URL itself is wrong, and an `AbortError` once `signal` says to end.
+ * `OperatorError` with one clear line where the URL itself is wrong, and an `AbortError` once `signal` says to end.
  */
 export async function awaitDatabase<Answer>(
   ask: () => Promise<Answer>,

@@ -2,10 +2,10 @@ import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { chown, lchown, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { OperatorError } from '../operatorError.ts';
 import type { PostgresBinaries } from './postgresBinaries.ts';
 import type { RunAs } from './runAs.ts';
 import { run } from './runProgram.ts';
-import { StartError } from './startError.ts';
 import type { SystemUser } from './unprivilegedUser.ts';
 
 const SUPERUSER = 'slideload';
@@ -86,10 +86,10 @@ async function readPassword(path: string, user: SystemUser | null): Promise<stri
 
 async function refuseOtherVersion(folder: string, major: number): Promise<void> {
   const found = await readFile(join(folder, 'PG_VERSION'), 'utf8').catch((cause: unknown) => {
-    throw new StartError(`${folder} holds no database that can be read.`, { cause });
+    throw new OperatorError(`${folder} holds no database that can be read.`, { cause });
   });
   if (Number.parseInt(found, 10) !== major)
-    throw new StartError(
+    throw new OperatorError(
       `${folder} was written by Postgres ${found.trim()}, and this is Postgres ${major}: ` +
         'move it with pg_dump, or name another DATA_DIR.',
     );
@@ -99,7 +99,7 @@ async function refuseOtherVersion(folder: string, major: number): Promise<void> 
 async function own(folder: string, user: SystemUser | null): Promise<void> {
   const { uid } = await stat(folder);
   if (user === null && uid !== process.getuid?.() && process.platform !== 'win32')
-    throw new StartError(`${folder} belongs to another user (${uid}): start as that user, or as root.`);
+    throw new OperatorError(`${folder} belongs to another user (${uid}): start as that user, or as root.`);
   if (user === null || uid === user.uid) return;
   for (const entry of await readdir(folder, { recursive: true }))
     await lchown(join(folder, entry), user.uid, user.gid);

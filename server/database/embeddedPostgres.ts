@@ -1,13 +1,13 @@
 import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { resolve } from 'node:path';
+import { OperatorError } from '../operatorError.ts';
 import { rest } from '../rest.ts';
 import { HOST, openCluster, urlOf } from './cluster.ts';
 import { lockFolder } from './folderLock.ts';
 import { findPostgresBinaries } from './postgresBinaries.ts';
 import { endOrphans, type Postmaster, startPostmaster } from './postmaster.ts';
 import { findWayToRun } from './runAs.ts';
-import { StartError } from './startError.ts';
 import { unprivilegedUser } from './unprivilegedUser.ts';
 
 export interface EmbeddedPostgres {
@@ -27,7 +27,7 @@ const TRY_AGAIN_AFTER_MS = 1000;
 
 /**
  * A real Postgres under a data folder, on a free port of the loopback interface with a random password. It is started
- * again should it end by itself. Throws `StartError` with one clear line for whatever stands in its way.
+ * again should it end by itself. Throws `OperatorError` with one clear line for whatever stands in its way.
  */
 export async function startEmbeddedPostgres(
   dataDir: string,
@@ -116,7 +116,7 @@ async function prepareFolder(dataDir: string): Promise<string> {
     return await realpath(wanted);
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : '';
-    throw new StartError(`DATA_DIR ${wanted} cannot be made: ${why}`, { cause });
+    throw new OperatorError(`DATA_DIR ${wanted} cannot be made: ${why}`, { cause });
   }
 }
 

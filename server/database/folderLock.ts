@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { link, readFile, rename, unlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ifThere } from '../ifThere.ts';
+import { OperatorError } from '../operatorError.ts';
 import { identityOf, isRunning } from './processes.ts';
-import { StartError } from './startError.ts';
 
 const TRIES = 5;
 
@@ -30,7 +30,7 @@ export async function lockFolder(folder: string): Promise<() => Promise<void>> {
     if (taken) return () => release(lock, own);
     await removeStale(folder, lock);
   }
-  throw new StartError(`The data folder ${folder} cannot be locked: remove ${lock}.`);
+  throw new OperatorError(`The data folder ${folder} cannot be locked: remove ${lock}.`);
 }
 
 async function removeStale(folder: string, lock: string): Promise<void> {
@@ -38,7 +38,7 @@ async function removeStale(folder: string, lock: string): Promise<void> {
   if (holder === null) return;
   const pid = livingOf(holder);
   if (pid !== null)
-    throw new StartError(`Another service (process ${pid}) is running on the data folder ${folder}.`);
+    throw new OperatorError(`Another service (process ${pid}) is running on the data folder ${folder}.`);
   const aside = join(folder, `service.${randomUUID()}`);
   await ifThere(rename(lock, aside));
   await ifThere(unlink(aside));

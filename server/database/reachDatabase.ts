@@ -1,14 +1,14 @@
-import { StartError } from './startError.ts';
+import { OperatorError } from '../operatorError.ts';
 
-/** The first question. Throws `StartError` with one clear line when the database does not answer or let us in. */
+/** The first question. Throws `OperatorError` with one clear line when the database does not answer or let us in. */
 export function reachDatabase<Answer>(ask: () => Promise<Answer>): Promise<Answer> {
   return ask().catch((cause: unknown) => {
     throw databaseUnusable(cause);
   });
 }
 
-export function databaseUnusable(cause: unknown): StartError {
-  return new StartError(`The database at DATABASE_URL cannot be used: ${reasonOf(cause)}.`, { cause });
+export function databaseUnusable(cause: unknown): OperatorError {
+  return new OperatorError(`The database at DATABASE_URL cannot be used: ${reasonOf(cause)}.`, { cause });
 }
 
 /** Trying several addresses of one name fails with an error that holds one for each. */

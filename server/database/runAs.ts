@@ -1,5 +1,5 @@
 import { type SpawnOptions, spawnSync } from 'node:child_process';
-import { StartError } from './startError.ts';
+import { OperatorError } from '../operatorError.ts';
 import type { SystemUser } from './unprivilegedUser.ts';
 
 /** How to start a program of Postgres: the command in front of it, and as whom. */
@@ -24,7 +24,7 @@ export function findWayToRun(user: SystemUser | null, postgres: string, folder: 
       succeeds(each, postgres, ['--version']) && succeeds(each, '/bin/sh', ['-c', 'cd "$1"', 'sh', folder]),
   );
   if (way !== undefined) return way;
-  throw new StartError(
+  throw new OperatorError(
     `Postgres cannot run as root, and user ${user.uid} cannot enter ${folder} or ${postgres}: ` +
       'move them to where it can, or set DATABASE_URL.',
   );

@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
+import { OperatorError } from '../operatorError.ts';
 import { commandLine, type RunAs } from './runAs.ts';
-import { StartError } from './startError.ts';
 
 /** Runs a program of Postgres to its end; what it says is told only when it fails. */
 export async function run(way: RunAs, program: string, words: readonly string[]): Promise<void> {
@@ -19,5 +19,5 @@ export async function run(way: RunAs, program: string, words: readonly string[])
     child.once('error', reject);
     child.once('close', resolve);
   });
-  if (code !== 0) throw new StartError(`${program} failed: ${said.trim().replaceAll('\n', ' ')}`);
+  if (code !== 0) throw new OperatorError(`${program} failed: ${said.trim().replaceAll('\n', ' ')}`);
 }

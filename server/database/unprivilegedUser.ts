@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { StartError } from './startError.ts';
+import { OperatorError } from '../operatorError.ts';
 
 export interface SystemUser {
   readonly uid: number;
@@ -17,7 +17,7 @@ export function unprivilegedUser(): SystemUser | null {
   if (process.getuid?.() !== 0) return null;
   const found = lookUp(OWN_NAME) ?? create() ?? lookUp('postgres') ?? lookUp('nobody');
   if (found === null)
-    throw new StartError('Postgres cannot run as root and no other user was found: set DATABASE_URL.');
+    throw new OperatorError('Postgres cannot run as root and no other user was found: set DATABASE_URL.');
   return found;
 }
 

@@ -44,7 +44,7 @@ async function refusal(environment: Record<string, string>): Promise<string> {
     (error) => error,
   );
   if (typeof stopOrError === 'function') await stopOrError();
-  expect(stopOrError.name).toMatch(/^(StartError|DatabaseUnfitError)$/);
+  expect(stopOrError.name).toBe('OperatorError');
   expect(stopOrError.message).not.toContain('\n');
   return stopOrError.message;
 }

@@ -1,9 +1,10 @@
+import { OperatorError } from '../../operatorError.ts';
 import type { Progress } from '../progress.ts';
 import { differenceOf, RowDigest } from './digest.ts';
-import { type BackupDigests, BackupError, type BackupHead } from './format.ts';
+import type { BackupDigests, BackupHead } from './format.ts';
 import { readArchive } from './readArchive.ts';
 
-/** Reads a backup through and compares every table with the digests that it ends with. Throws `BackupError`. */
+/** Reads a backup through and compares every table with the digests that it ends with. Throws `OperatorError`. */
 export async function checkBackup(
   file: string,
   progress: Progress,
@@ -23,12 +24,12 @@ export async function checkBackup(
   });
   // `readArchive` answers only after it has read one.
   const head = found as BackupHead | null;
-  if (head === null) throw new BackupError('It has no beginning.');
+  if (head === null) throw new OperatorError('It has no beginning.');
   for (const [table, digest] of seen) {
     const wanted = digests[table];
-    if (wanted === undefined) throw new BackupError(`It has no digest of ${table}.`);
+    if (wanted === undefined) throw new OperatorError(`It has no digest of ${table}.`);
     const difference = differenceOf(table, wanted, digest.end());
-    if (difference !== null) throw new BackupError(`It is damaged: ${difference}.`);
+    if (difference !== null) throw new OperatorError(`It is damaged: ${difference}.`);
   }
   return { head, digests };
 }

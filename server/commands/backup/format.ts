@@ -40,11 +40,6 @@ export type TableDigest = z.infer<typeof TableDigest>;
 export const BackupDigests = z.record(z.string(), TableDigest);
 export type BackupDigests = z.infer<typeof BackupDigests>;
 
-/** The file is not a backup, or not a whole one; the message is one line for whoever gave it. */
-export class BackupError extends Error {
-  override readonly name = 'BackupError';
-}
-
 export function partName(table: string, part: number): string {
   return `tables/${table}/${String(part).padStart(6, '0')}.copy`;
 }

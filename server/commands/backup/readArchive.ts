@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { OperatorError } from '../../operatorError.ts';
 import { plainFault } from '../../plainFault.ts';
-import { ArchiveError, readAll, readTar } from '../readTar.ts';
-import { BackupDigests, BackupError, BackupHead, FIRST_ENTRY, LAST_ENTRY, tableOfPart } from './format.ts';
+import { readAll, readTar } from '../readTar.ts';
+import { BackupDigests, BackupHead, FIRST_ENTRY, LAST_ENTRY, tableOfPart } from './format.ts';
 
 export interface ArchiveReader {
   /** Called once, before anything else. */
@@ -16,24 +17,19 @@ const LARGEST_JSON_BYTES = 16 * 1024 * 1024;
 export async function readArchive(file: string, reader: ArchiveReader): Promise<BackupDigests> {
   let head: BackupHead | null = null;
   const ending: { digests: BackupDigests | null } = { digests: null };
-  try {
-    await readTar(file, async (name, bytes) => {
-      const table = tableOfPart(name);
-      if (ending.digests !== null) throw new BackupError(`It goes on with "${name}" after its end.`);
-      if (head === null) {
-        if (name !== FIRST_ENTRY) throw new BackupError(`It does not begin with ${FIRST_ENTRY}.`);
-        head = await jsonOf(BackupHead, bytes);
-        await reader.head(head);
-      } else if (table !== null && head.tables.some((known) => known.name === table)) {
-        for await (const piece of bytes) await reader.rows(table, piece);
-      } else if (name === LAST_ENTRY) ending.digests = await jsonOf(BackupDigests, bytes);
-      else throw new BackupError(`It holds "${name}", which does not belong there.`);
-    });
-  } catch (error) {
-    if (error instanceof ArchiveError) throw new BackupError(error.message, { cause: error });
-    throw error;
-  }
-  if (ending.digests === null) throw new BackupError('It is cut short: its end is missing.');
+  await readTar(file, async (name, bytes) => {
+    const table = tableOfPart(name);
+    if (ending.digests !== null) throw new OperatorError(`It goes on with "${name}" after its end.`);
+    if (head === null) {
+      if (name !== FIRST_ENTRY) throw new OperatorError(`It does not begin with ${FIRST_ENTRY}.`);
+      head = await jsonOf(BackupHead, bytes);
+      await reader.head(head);
+    } else if (table !== null && head.tables.some((known) => known.name === table)) {
+      for await (const piece of bytes) await reader.rows(table, piece);
+    } else if (name === LAST_ENTRY) ending.digests = await jsonOf(BackupDigests, bytes);
+    else throw new OperatorError(`It holds "${name}", which does not belong there.`);
+  });
+  if (ending.digests === null) throw new OperatorError('It is cut short: its end is missing.');
   return ending.digests;
 }
 
@@ -46,9 +42,9 @@ async function jsonOf<Schema extends z.ZodType>(
   try {
     value = JSON.parse(text);
   } catch (cause) {
-    throw new BackupError('One of its lists is no JSON.', { cause });
+    throw new OperatorError('One of its lists is no JSON.', { cause });
   }
   const read = schema.safeParse(value, { error: plainFault });
   if (read.success) return read.data;
-  throw new BackupError(`It is no backup of this program: ${z.prettifyError(read.error)}`);
+  throw new OperatorError(`It is no backup of this program: ${z.prettifyError(read.error)}`);
 }

@@ -7,11 +7,12 @@ import { ensureTraceMonth } from '../../../ingest/tracePartitions.ts';
 import { MIGRATIONS } from '../../../migrations/index.ts';
 import { migrate, migrateTo } from '../../database/migrate.ts';
 import type { Database } from '../../database/openDatabase.ts';
+import { OperatorError } from '../../operatorError.ts';
 import type { Progress } from '../progress.ts';
 import { copyIn, copyOut, quoted } from '../tables.ts';
 import { checkBackup } from './checkBackup.ts';
 import { differenceOf, RowDigest } from './digest.ts';
-import { type BackupDigests, BackupError, type BackupHead } from './format.ts';
+import type { BackupDigests, BackupHead } from './format.ts';
 import { readArchive } from './readArchive.ts';
 import { readSameText } from './session.ts';
 
@@ -57,7 +58,9 @@ export async function restoreBackup(
 function refuseNewer({ migrations }: BackupHead): void {
   const unknown = migrations.find((name) => !Object.hasOwn(MIGRATIONS, name));
   if (unknown !== undefined)
-    throw new BackupError(`It is of a newer program, with the migration "${unknown}": restore it with that.`);
+    throw new OperatorError(
+      `It is of a newer program, with the migration "${unknown}": restore it with that.`,
+    );
 }
 
 /** A backup is never mixed with what is there. */
@@ -68,7 +71,7 @@ async function refuseFull(client: ClientBase): Promise<void> {
   if (!rows[0].known) return;
   const found = await client.query('select from accounts limit 1');
   if (found.rowCount !== 0)
-    throw new BackupError('The database is in use already: restore into an empty one.');
+    throw new OperatorError('The database is in use already: restore into an empty one.');
 }
 
 /**
@@ -103,7 +106,7 @@ async function fill(client: ClientBase, file: string, head: BackupHead, progress
       if (open?.table !== name) {
         await close();
         const table = head.tables.find((one) => one.name === name);
-        if (table === undefined) throw new BackupError(`It has rows of ${name}, which it does not name.`);
+        if (table === undefined) throw new OperatorError(`It has rows of ${name}, which it does not name.`);
         open = { table: name, stream: client.query(copyFrom(copyIn(table))) };
       }
       progress.add(counts.get(name)?.take(piece) ?? 0);
@@ -125,7 +128,7 @@ async function compare(
     for await (const piece of client.query(copyTo(copyOut(table)))) progress.add(digest.take(piece));
     const difference = differenceOf(table.name, digests[table.name], digest.end());
     if (difference !== null)
-      throw new BackupError(`What was restored is not what was backed up: ${difference}.`);
+      throw new OperatorError(`What was restored is not what was backed up: ${difference}.`);
   }
 }
 

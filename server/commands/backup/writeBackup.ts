@@ -1,6 +1,7 @@
 import type { ClientBase } from 'pg';
 import { to as copyTo } from 'pg-copy-streams';
 import { PARTITIONS } from '../../../ingest/tracePartitions.ts';
+import { OperatorError } from '../../operatorError.ts';
 import { type AddEntry, jsonEntry, writeArchive } from '../archive.ts';
 import type { Progress } from '../progress.ts';
 import { copyOut, quoted, type TableShape, tablesInOrder } from '../tables.ts';
@@ -8,7 +9,6 @@ import { checkBackup } from './checkBackup.ts';
 import { RowDigest } from './digest.ts';
 import {
   type BackupDigests,
-  BackupError,
   type BackupHead,
   FIRST_ENTRY,
   FORMAT_VERSION,
@@ -51,7 +51,7 @@ async function headOf(client: ClientBase, now: Date): Promise<BackupHead> {
   const { rows } = await client.query<{ known: boolean }>(
     "select to_regclass('kysely_migration') is not null as known",
   );
-  if (!rows[0].known) throw new BackupError('The database is empty: there is nothing to back up.');
+  if (!rows[0].known) throw new OperatorError('The database is empty: there is nothing to back up.');
   const { rows: migrations } = await client.query<{ name: string }>(
     'select name from kysely_migration order by name',
   );
@@ -85,7 +85,7 @@ async function writeTables(
   for (const table of head.tables) {
     const digest = await writeTable(client, table, add, progress);
     if (digest.rows !== table.rows)
-      throw new BackupError(`${table.name} has ${table.rows} rows, and ${digest.rows} were written.`);
+      throw new OperatorError(`${table.name} has ${table.rows} rows, and ${digest.rows} were written.`);
     digests[table.name] = digest;
   }
   await add(LAST_ENTRY, jsonEntry(digests));

@@ -68,8 +68,3 @@ export function kindOf(name: string): keyof typeof EXPORTED | null {
   const kind = match?.[1] ?? '';
   return kind in EXPORTED ? (kind as keyof typeof EXPORTED) : null;
 }
-
-/** The file is no export, or not a whole one; the message is one line for whoever gave it. */
-export class ExchangeError extends Error {
-  override readonly name = 'ExchangeError';
-}

@@ -7,10 +7,11 @@ import { prepareStroke, storeStrokes } from '../../../ingest/storeStrokes.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
 import { newToken } from '../../access/tokens.ts';
+import { OperatorError } from '../../operatorError.ts';
 import { plainFault } from '../../plainFault.ts';
 import { columnsOf } from '../../things/rooms.ts';
-import { ArchiveError, readAll, readTar } from '../readTar.ts';
-import { EXPORTED, ExchangeError, type ExportedStroke, ExportHead, kindOf } from './format.ts';
+import { readAll, readTar } from '../readTar.ts';
+import { EXPORTED, type ExportedStroke, ExportHead, kindOf } from './format.ts';
 
 const LARGEST_FILE_BYTES = 1024 * 1024 * 1024;
 
@@ -38,19 +39,14 @@ export async function importExport(
   const counts: ImportedCounts = { coaches: 0, rooms: 0, services: 0, stored: 0, duplicate: 0, loggers: [] };
   const into: Into = { trx, client, accountId, counts };
   let head: ExportHead | null = null;
-  try {
-    await readTar(file, async (name, bytes) => {
-      if (name === 'export.json') head = await read(ExportHead, name, bytes);
-      const kind = kindOf(name);
-      if (kind === null) return;
-      if (head === null) throw new ExchangeError('It does not begin with export.json.');
-      await take(into, kind, name, bytes);
-    });
-  } catch (error) {
-    if (error instanceof ArchiveError) throw new ExchangeError(error.message, { cause: error });
-    throw error;
-  }
-  if (head === null) throw new ExchangeError('It is no export of this program: export.json is missing.');
+  await readTar(file, async (name, bytes) => {
+    if (name === 'export.json') head = await read(ExportHead, name, bytes);
+    const kind = kindOf(name);
+    if (kind === null) return;
+    if (head === null) throw new OperatorError('It does not begin with export.json.');
+    await take(into, kind, name, bytes);
+  });
+  if (head === null) throw new OperatorError('It is no export of this program: export.json is missing.');
   return counts;
 }
 
@@ -151,7 +147,7 @@ async function takeStrokes(into: Into, name: string, strokes: readonly ExportedS
   for (const [index, outcome] of outcomes.entries()) {
     if (outcome.outcome === 'duplicate') counts.duplicate++;
     else if (outcome.outcome !== 'stored')
-      throw new ExchangeError(`${name}: the stroke ${strokes[index].id} is of no room that was imported.`);
+      throw new OperatorError(`${name}: the stroke ${strokes[index].id} is of no room that was imported.`);
     else {
       counts.stored++;
       const { excluded, note, placedAt, placedBy } = strokes[index];
@@ -177,10 +173,10 @@ async function read<Schema extends z.ZodType>(
   try {
     value = JSON.parse((await readAll(bytes, LARGEST_FILE_BYTES)).toString());
   } catch (cause) {
-    if (cause instanceof ArchiveError) throw cause;
-    throw new ExchangeError(`${name} is no JSON.`, { cause });
+    if (cause instanceof OperatorError) throw cause;
+    throw new OperatorError(`${name} is no JSON.`, { cause });
   }
   const parsed = schema.safeParse(value, { error: plainFault });
   if (parsed.success) return parsed.data;
-  throw new ExchangeError(`${name} cannot be read: ${z.prettifyError(parsed.error)}`);
+  throw new OperatorError(`${name} cannot be read: ${z.prettifyError(parsed.error)}`);
 }

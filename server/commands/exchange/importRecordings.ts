@@ -8,7 +8,7 @@ import { decodeStrokes } from '../../../ingest/json/strokes.ts';
 import { prepareStroke, type Sender, storeStrokes } from '../../../ingest/storeStrokes.ts';
 import type { StrokeToStore } from '../../../ingest/strokeToStore.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import { CommandError } from '../commandError.ts';
+import { OperatorError } from '../../operatorError.ts';
 import type { Progress } from '../progress.ts';
 
 export interface RecordingOptions {
@@ -55,9 +55,9 @@ export async function senderFor(
     return { accountId, coachId, loggerId: id, senderId: id };
   }
   if (found.length === 0)
-    throw new CommandError(`There is no room ${roomId}, or its coach has no logger: create one first.`);
+    throw new OperatorError(`There is no room ${roomId}, or its coach has no logger: create one first.`);
   const known = found.map((one) => `  ${one.loggerId}  ${one.name}`).join('\n');
-  throw new CommandError(`Say which logger recorded them, with --logger:\n${known}`);
+  throw new OperatorError(`Say which logger recorded them, with --logger:\n${known}`);
 }
 
 /** The side of a room which has but one. */
@@ -75,7 +75,7 @@ export async function importRecordings(
   progress: Progress,
 ): Promise<ImportedRecordings> {
   const names = (await readdir(folder)).filter((name) => /\.csv$/i.test(name)).sort();
-  if (names.length === 0) throw new CommandError(`There is no .csv file in ${folder}.`);
+  if (names.length === 0) throw new OperatorError(`There is no .csv file in ${folder}.`);
   const result: ImportedRecordings = { stored: 0, duplicate: 0, refused: [] };
   progress.begin('Recordings', names.length);
   for (const name of names) {

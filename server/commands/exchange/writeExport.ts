@@ -1,12 +1,13 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
+import { OperatorError } from '../../operatorError.ts';
 import { coachOf } from '../../things/coaches.ts';
 import { loggerOf } from '../../things/loggers.ts';
 import { roomOf } from '../../things/rooms.ts';
 import { type AddEntry, jsonEntry } from '../archive.ts';
 import type { Progress } from '../progress.ts';
-import { EXPORT_VERSION, ExchangeError, type ExportHead, README } from './format.ts';
+import { EXPORT_VERSION, type ExportHead, README } from './format.ts';
 import { writeRoom } from './writeRoom.ts';
 
 export interface ExportedCounts {
@@ -15,7 +16,7 @@ export interface ExportedCounts {
   strokes: number;
 }
 
-/** Writes one coach of an account, or all of them, into an open archive. Throws `ExchangeError` where there is no such coach. */
+/** Writes one coach of an account, or all of them, into an open archive. Throws `OperatorError` where there is no such coach. */
 export async function writeExport(
   db: Kysely<Tables>,
   accountId: AccountInScope,
@@ -38,7 +39,7 @@ export async function writeExport(
   if (coachId !== null) query = query.where('id', '=', coachId);
   const coaches = await query.orderBy('id').execute();
   if (coachId !== null && coaches.length === 0)
-    throw new ExchangeError(`The account has no coach ${coachId}.`);
+    throw new OperatorError(`The account has no coach ${coachId}.`);
   const counts = { coaches: coaches.length, rooms: 0, strokes: 0 };
   progress.begin('Coaches', coaches.length);
   const head: ExportHead = {
