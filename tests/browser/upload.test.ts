@@ -2,13 +2,19 @@ import { mkdtemp, open, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test, vi } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
 import { clampCsv, csvFile } from './support/csvFile.ts';
 import { addCoach, addRoom } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
+
+const withoutTimes = (csv: string): string =>
+  csv
+    .split('\r\n')
+    .map((row) => row.slice(row.indexOf(';') + 1))
+    .join('\r\n');
 
 describePages('adding a recording from a file', (place) => {
   let api: Api;
@@ -81,6 +87,29 @@ describePages('adding a recording from a file', (place) => {
     await start.fill('2026-05-06T16:20:11');
     await page.getByText('Nothing stands in the way.').waitFor();
     expect(await store.isDisabled()).toBe(false);
+  });
+
+  test('keeps a rate that is being typed when what is made of a chosen column comes meanwhile', async () => {
+    const { page } = await openPage();
+    await file(page).setInputFiles(csvFile(withoutTimes(clampCsv())));
+    const rate = page.getByLabel('Samples a second');
+    await rate.waitFor();
+    const held: (() => void)[] = [];
+    await page.route('**/strokes/preview?**', async (route) => {
+      await new Promise<void>((go) => held.push(go));
+      await route.continue();
+    });
+    await page.getByLabel('What column 1 is').selectOption('front, current in amperes');
+    await page.getByText('Reading the file').waitFor();
+    await rate.pressSequentially('10');
+    await vi.waitFor(() => expect(held).toHaveLength(1));
+    held[0]();
+    await page.getByText('Reading the file').waitFor({ state: 'detached' });
+    expect(await rate.inputValue()).toBe('10');
+    await page.unroute('**/strokes/preview?**');
+    await rate.press('Tab');
+    await page.getByText('2 strokes in 77.9 s of recording').waitFor();
+    expect(await rate.inputValue()).toBe('10');
   });
 
   test('takes a file that is dropped, and a direction that is chosen', async () => {

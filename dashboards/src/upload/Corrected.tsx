@@ -4,6 +4,7 @@ import { fieldTime } from '../fieldTime.ts';
 import { words } from '../words.ts';
 import { type Corrections, hasTimes } from './corrections.ts';
 import { startProblem } from './startProblem.ts';
+import { useTyped } from './useTyped.ts';
 
 interface CorrectedProps {
   readonly preview: StrokesPreview;
@@ -16,32 +17,19 @@ export function Corrected({ preview, said, onChange }: CorrectedProps) {
   const say = words.upload;
   const missing = (pointer: string) => preview.problems.some((problem) => problem.pointer === pointer);
   const asFileSays = preview.startedAt === null ? '' : fieldTime(new Date(preview.startedAt));
+  const start = useTyped(said.startedAt === '' ? asFileSays : said.startedAt, (startedAt) =>
+    onChange({ startedAt }),
+  );
+  const rate = useTyped(said.rateHz, (rateHz) => onChange({ rateHz }));
   const badStart = said.startedAt !== '' && Number.isNaN(Date.parse(said.startedAt));
   return (
     <div class="controls">
       <Field label={say.start} hint={say.startHint} problem={badStart ? say.startBad : startProblem(preview)}>
-        {(ids) => (
-          <input
-            {...ids}
-            type="datetime-local"
-            step="1"
-            value={said.startedAt === '' ? asFileSays : said.startedAt}
-            onChange={(event) => onChange({ startedAt: event.currentTarget.value })}
-          />
-        )}
+        {(ids) => <input {...ids} {...start} type="datetime-local" step="1" />}
       </Field>
       {!hasTimes(preview.columns) && (
         <Field label={say.rate} hint={say.rateHint} problem={missing('/rateHz') ? say.rateMissing : null}>
-          {(ids) => (
-            <input
-              {...ids}
-              type="text"
-              inputMode="decimal"
-              maxLength={16}
-              value={said.rateHz}
-              onChange={(event) => onChange({ rateHz: event.currentTarget.value })}
-            />
-          )}
+          {(ids) => <input {...ids} {...rate} type="text" inputMode="decimal" maxLength={16} />}
         </Field>
       )}
     </div>
