@@ -1,4 +1,4 @@
-/** What we use of an open WebSocket; the library's own types come without its package. */
+/** What we use of an open WebSocket. */
 export interface Socket {
   readonly bufferedAmount: number;
   /** `then` is called once the message has left for the other end, or never will. */

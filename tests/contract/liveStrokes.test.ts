@@ -97,8 +97,10 @@ describe('a stroke sent as it happens', () => {
       supply: { rateHz: 10, volts: [12.9, 12.1] },
       ambientC: -3.5,
     });
+    // What the current's sign tells is known once the stroke is analysed.
+    await settled(service, token, fleet.roomId);
     const { body } = await service.request('GET', `/strokes/${strokeId}`, { token });
-    expect(body).toMatchObject({ startedAt: '2026-05-02T16:20:11.250Z', direction: null });
+    expect(body).toMatchObject({ startedAt: '2026-05-02T16:20:11.250Z', direction: 'extend' });
   });
 
   test('speaks CBOR where it is spoken to in CBOR', async () => {
