@@ -1,6 +1,67 @@
+import { type SelectQueryBuilder, sql } from 'kysely';
 import { z } from 'zod';
 import { invalidField } from './problems.ts';
 import { Id, Time } from './schemas/common.ts';
+
+/** What a request asks of a list. */
+export interface PageAsked {
+  readonly limit: number;
+  readonly cursor?: string;
+}
+
+/** One page as the API answers it. */
+export interface AnsweredPage<Item> {
+  readonly items: Item[];
+  readonly next: string | null;
+}
+
+/** Of which list: cursors name it, such as `rooms/<coach's id>`. */
+interface AskedOfList extends PageAsked {
+  readonly list: string;
+}
+
+/** One page of what a query finds, in the order of ids, which follow time. */
+export async function pageById<DB, Table extends keyof DB, Row extends { readonly id: string }, Item>(
+  query: SelectQueryBuilder<DB, Table, Row>,
+  { list, limit, cursor }: AskedOfList,
+  itemOf: (row: Row) => Item,
+  order: 'oldest-first' | 'latest-first' = 'oldest-first',
+): Promise<AnsweredPage<Item>> {
+  const isOldestFirst = order === 'oldest-first';
+  const [after] = readCursor(list, cursor, IdPlace) ?? [];
+  const left =
+    after === undefined
+      ? query
+      : query.where(isOldestFirst ? sql<boolean>`id > ${after}` : sql<boolean>`id < ${after}`);
+  const rows = await left
+    .orderBy(sql`id`, isOldestFirst ? 'asc' : 'desc')
+    .limit(oneMoreThan(limit))
+    .execute();
+  return answerPage(list, pageFrom(rows, limit), itemOf, ({ id }) => [id]);
+}
+
+/** One page of what a query finds, the latest first by that column, then by id. */
+export async function pageByTime<
+  DB,
+  Table extends keyof DB,
+  Column extends string,
+  Row extends { readonly id: string } & Readonly<Record<Column, Date>>,
+  Item,
+>(
+  query: SelectQueryBuilder<DB, Table, Row>,
+  column: Column,
+  { list, limit, cursor }: AskedOfList,
+  itemOf: (row: Row) => Item,
+): Promise<AnsweredPage<Item>> {
+  const time = sql.ref(column);
+  const after = readCursor(list, cursor, TimePlace);
+  const left =
+    after === null
+      ? query
+      : query.where(sql<boolean>`(${time}, id) < (${after[0]}::timestamptz, ${after[1]}::uuid)`);
+  const rows = await left.orderBy(time, 'desc').orderBy(sql`id`, 'desc').limit(oneMoreThan(limit)).execute();
+  return answerPage(list, pageFrom(rows, limit), itemOf, (row) => [row[column].toISOString(), row.id]);
+}
 
 /** Some rows of a list, and whether there are more behind them. */
 export interface Page<Row> {
@@ -20,15 +81,10 @@ export function pageFrom<Row>(found: readonly Row[], limit: number): Page<Row> {
 /** Where a list goes on: what it is ordered by, of the last item that was answered. It stays whole while rows are added. */
 type ListPlace = readonly (string | number)[];
 
-/** The place in a list that is ordered by time, then id. */
-export const TimePlace = z.tuple([Time, Id]);
-
+const TimePlace = z.tuple([Time, Id]);
 const IdPlace = z.tuple([Id]);
 
-/**
- * Reads a cursor of the list named `list`, such as `rooms/<coach's id>`. A cursor that is broken, or was given by
- * another list, is the problem `invalid-field`.
- */
+/** Reads a cursor of a list. One that is broken, or was given by another list, is the problem `invalid-field`. */
 export function readCursor<Place extends ListPlace>(
   list: string,
   cursor: string | undefined,
@@ -41,30 +97,16 @@ export function readCursor<Place extends ListPlace>(
   return read.data;
 }
 
-/** The same of a list that is ordered by id. */
-export function readIdCursor(list: string, cursor: string | undefined): string | null {
-  return readCursor(list, cursor, IdPlace)?.[0] ?? null;
-}
-
-/** One page as the API answers it. */
+/** The rows of a page as items, and how to go on behind them. */
 export function answerPage<Row, Item>(
   list: string,
   page: Page<Row>,
   itemOf: (row: Row) => Item,
   placeOf: (row: Row) => ListPlace,
-): { items: Item[]; next: string | null } {
+): AnsweredPage<Item> {
   const last = page.rows.at(-1);
   const next = page.more && last !== undefined ? writeCursor(list, placeOf(last)) : null;
   return { items: page.rows.map(itemOf), next };
-}
-
-/** The same of a list that is ordered by id. */
-export function answerIdPage<Row extends { readonly id: string }, Item>(
-  list: string,
-  page: Page<Row>,
-  itemOf: (row: Row) => Item,
-) {
-  return answerPage(list, page, itemOf, ({ id }) => [id]);
 }
 
 function writeCursor(list: string, place: ListPlace): string {

@@ -2,7 +2,7 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
 import { takeTurn } from '../database/takeTurn.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { invalidField, notFound } from '../problems.ts';
 import type { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
 import { holdCoach } from '../things/coaches.ts';
@@ -53,17 +53,10 @@ export async function findGrant(db: Kysely<Tables>, accountId: AccountInScope, i
   return grantOf(row);
 }
 
-/** Of one coach, in the order in which they were given, which their ids follow; those that ran out stay to be read. */
-export async function listGrants(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  coachId: string,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<Grant>> {
-  let query = grants(db, accountId).where('g.coach_id', '=', coachId);
-  if (page.afterId !== null) query = query.where('g.id', '>', page.afterId);
-  const rows = await query.orderBy('g.id').limit(oneMoreThan(page.limit)).execute();
-  return pageFrom(rows.map(grantOf), page.limit);
+/** Of one coach, in the order in which they were given; those that ran out stay to be read. */
+export function listGrants(db: Kysely<Tables>, accountId: AccountInScope, coachId: string, asked: PageAsked) {
+  const query = grants(db, accountId).where('g.coach_id', '=', coachId);
+  return pageById(query, { list: `grants/${coachId}`, ...asked }, grantOf);
 }
 
 /** Ends it at once; an invitation that was not accepted yet is worth nothing from then on. */

@@ -1,7 +1,7 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Tables } from '../../migrations/tables.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
 import type { Person } from '../schemas/session.ts';
@@ -25,16 +25,9 @@ export async function findColleague(
   return colleagueOf(row);
 }
 
-/** In the order in which they were invited, which their ids follow. */
-export async function listColleagues(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<Colleague>> {
-  let query = colleagues(db, accountId);
-  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
-  const rows = await query.orderBy('id').limit(oneMoreThan(page.limit)).execute();
-  return pageFrom(rows.map(colleagueOf), page.limit);
+/** In the order in which they were invited. */
+export function listColleagues(db: Kysely<Tables>, accountId: AccountInScope, asked: PageAsked) {
+  return pageById(colleagues(db, accountId), { list: 'people', ...asked }, colleagueOf);
 }
 
 /** Adds a person without a password: the invitation sets it. */

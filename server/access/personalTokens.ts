@@ -4,7 +4,7 @@ import { v7 as newId } from 'uuid';
 import type { PersonalTokenTable, Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { takeTurn } from '../database/takeTurn.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
 import type { Caller } from './caller.ts';
@@ -85,15 +85,10 @@ export async function createPersonalToken(
   return { ...personalTokenOf(row), token: text };
 }
 
-/** Those that have not run out, the latest first, which their ids follow. */
-export async function listPersonalTokens(
-  db: Kysely<Tables>,
-  person: Scope,
-  page: { readonly limit: number; readonly beforeId: string | null },
-): Promise<Page<PersonalTokenRow>> {
-  let query = living(db, person).selectAll();
-  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
-  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
+/** Those that have not run out, the latest first. */
+export function listPersonalTokens(db: Kysely<Tables>, person: Scope, asked: PageAsked) {
+  const list = `tokens of ${person.personId}`;
+  return pageById(living(db, person).selectAll(), { list, ...asked }, personalTokenOf, 'latest-first');
 }
 
 export async function endPersonalToken(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
@@ -117,7 +112,7 @@ function living(db: Kysely<Tables>, person: Scope) {
 
 type PersonalTokenRow = Selectable<PersonalTokenTable>;
 
-export function personalTokenOf({
+function personalTokenOf({
   id,
   name,
   may_change,

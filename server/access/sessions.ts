@@ -2,7 +2,7 @@ import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { SessionTable, Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
@@ -86,25 +86,20 @@ export async function endSession(db: Kysely<Tables>, token: Token): Promise<void
     .execute();
 }
 
-/** Where the person is signed in, the latest first, which their ids follow. */
-export async function listSessions(
-  db: Kysely<Tables>,
-  person: Scope,
-  page: { readonly limit: number; readonly beforeId: string | null },
-): Promise<Page<SessionRow>> {
-  let query = db
+/** Where the person is signed in, the latest first; `current` is the token that asks. */
+export function listSessions(db: Kysely<Tables>, person: Scope, current: Token | null, asked: PageAsked) {
+  const query = db
     .selectFrom('sessions')
     .selectAll()
     .where('account_id', '=', person.accountId)
     .where('person_id', '=', person.personId)
     .where('expires_at', '>', new Date())
     .where('last_seen_at', '>', idleBefore());
-  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
-  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
+  const list = `sessions of ${person.personId}`;
+  return pageById(query, { list, ...asked }, (row) => sessionPlaceOf(row, current), 'latest-first');
 }
 
-/** `current` is the token that asks. */
-export function sessionPlaceOf(row: SessionRow, current: Token | null): SessionPlace {
+function sessionPlaceOf(row: SessionRow, current: Token | null): SessionPlace {
   return {
     id: row.id,
     current: current !== null && row.token_hash.equals(current.hash),

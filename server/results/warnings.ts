@@ -1,14 +1,12 @@
 import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
-import { answerPage, oneMoreThan, pageFrom, readCursor, TimePlace } from '../paging.ts';
+import { type AnsweredPage, type PageAsked, pageByTime } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Warning } from '../schemas/results.ts';
 import { type WarningRow, warningView } from './warningView.ts';
 
-export interface WarningsQuestion {
-  readonly limit: number;
-  readonly cursor?: string;
+interface WarningsQuestion extends PageAsked {
   readonly state: 'open' | 'acknowledged' | 'cleared' | 'all';
 }
 
@@ -18,7 +16,7 @@ export async function listWarnings(
   person: Scope,
   roomId: string | null,
   { limit, cursor, state }: WarningsQuestion,
-): Promise<{ items: Warning[]; next: string | null }> {
+): Promise<AnsweredPage<Warning>> {
   let query = selectWarnings(db);
   query =
     roomId === null
@@ -31,17 +29,7 @@ export async function listWarnings(
       .where('w.acknowledged_at', state === 'open' ? 'is' : 'is not', null);
   }
   const list = `warnings/${roomId ?? 'all'}`;
-  const after = readCursor(list, cursor, TimePlace);
-  if (after !== null) {
-    const [at, id] = after;
-    query = query.where(sql<boolean>`(w.opened_at, w.id) < (${at}::timestamptz, ${id}::uuid)`);
-  }
-  const rows = await query
-    .orderBy('w.opened_at', 'desc')
-    .orderBy('w.id', 'desc')
-    .limit(oneMoreThan(limit))
-    .execute();
-  return answerPage(list, pageFrom(rows, limit), warningView, (row) => [row.opened_at.toISOString(), row.id]);
+  return pageByTime(query, 'opened_at', { list, limit, cursor }, warningView);
 }
 
 /** A warning of the account; to everyone else it does not exist. */

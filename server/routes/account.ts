@@ -1,12 +1,10 @@
 import { DEALER, personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
 import { PageQuery, pageOf } from '../schemas/common.ts';
-import { changeAccount, findAccount, listRetentionRuns, retentionRunOf } from '../things/account.ts';
+import { changeAccount, findAccount, listRetentionRuns } from '../things/account.ts';
 
 const tags = ['account'];
-const RUNS = 'retention-runs';
 const config = { see: DEALER, problems: ['not-found'] } as const;
 
 /** The caller's own account, for its dealers. */
@@ -42,11 +40,6 @@ export async function accountRoutes(app: App): Promise<void> {
       },
       config,
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const beforeId = readIdCursor(RUNS, cursor);
-      const page = await listRetentionRuns(request.db, personOf(request).accountId, { limit, beforeId });
-      return answerIdPage(RUNS, page, retentionRunOf);
-    },
+    (request) => listRetentionRuns(request.db, personOf(request).accountId, request.query),
   );
 }

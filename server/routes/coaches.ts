@@ -1,13 +1,10 @@
-import type { FastifyRequest } from 'fastify';
 import { DEALER, personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Coach, CoachBody, CoachesQuery, CoachPatch } from '../schemas/coach.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import {
   changeCoach,
-  coachOf,
   createCoach,
   deleteCoach,
   findCoach,
@@ -19,8 +16,6 @@ import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
 
 const tags = ['coaches'];
-const LIST = 'coaches';
-const DELETED = 'coaches/deleted';
 
 export async function coachRoutes(app: App): Promise<void> {
   app.post(
@@ -48,14 +43,9 @@ export async function coachRoutes(app: App): Promise<void> {
       config: { visits: true },
     },
     async (request) => {
-      const { limit, cursor, state } = request.query;
-      const list = state === 'deleted' ? DELETED : LIST;
-      const afterId = readIdCursor(list, cursor);
-      const person = personOf(request);
-      const page = await (state === 'present'
-        ? listCoaches(request.db, person, { limit, afterId })
-        : listDeleted(request, { limit, afterId }));
-      return answerIdPage(list, page, coachOf);
+      const { state, ...asked } = request.query;
+      const list = state === 'deleted' ? listDeletedCoaches : listCoaches;
+      return list(request.db, personOf(request), asked);
     },
   );
 
@@ -117,11 +107,4 @@ export async function coachRoutes(app: App): Promise<void> {
       return inTransaction(request.db, (trx) => restoreCoach(trx, accountId, request.params.id));
     },
   );
-}
-
-/** For whoever is no dealer there are none. */
-async function listDeleted(request: FastifyRequest, page: { limit: number; afterId: string | null }) {
-  const { role, accountId } = personOf(request);
-  if (role !== 'dealer') return { rows: [], more: false };
-  return listDeletedCoaches(request.db, accountId, page);
 }

@@ -1,7 +1,6 @@
 import { DEALER, personOf } from '../access/caller.ts';
 import { createGrant, findGrant, listGrants, removeGrant } from '../access/grants.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
 import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
@@ -44,13 +43,9 @@ export async function grantRoutes(app: App): Promise<void> {
       },
       config: { see: DEALER, byHand: true },
     },
-    async (request) => {
-      const { coachId } = request.params;
-      const { limit, cursor } = request.query;
-      const list = `grants/${coachId}`;
-      const afterId = readIdCursor(list, cursor);
-      const page = await listGrants(request.db, personOf(request).accountId, coachId, { limit, afterId });
-      return answerIdPage(list, page, (row) => row);
+    (request) => {
+      const { accountId } = personOf(request);
+      return listGrants(request.db, accountId, request.params.coachId, request.query);
     },
   );
 

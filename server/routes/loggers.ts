@@ -1,17 +1,9 @@
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Logger, LoggerBody, LoggerPatch, LoggerWithToken } from '../schemas/logger.ts';
 import { findCoach } from '../things/coaches.ts';
-import {
-  changeLogger,
-  createLogger,
-  findLogger,
-  listLoggers,
-  loggerOf,
-  removeLogger,
-} from '../things/loggers.ts';
+import { changeLogger, createLogger, findLogger, listLoggers, removeLogger } from '../things/loggers.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
 
@@ -53,11 +45,7 @@ export async function loggerRoutes(app: App): Promise<void> {
     async (request) => {
       const { accountId } = personOf(request);
       const coach = await findCoach(request.db, accountId, request.params.coachId);
-      const list = `loggers/${coach.id}`;
-      const afterId = readIdCursor(list, request.query.cursor);
-      const { limit } = request.query;
-      const page = await listLoggers(request.db, accountId, coach.id, { limit, afterId });
-      return answerIdPage(list, page, loggerOf);
+      return listLoggers(request.db, accountId, coach.id, request.query);
     },
   );
 

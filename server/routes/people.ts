@@ -10,14 +10,12 @@ import {
 } from '../access/people.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
 
 const tags = ['people'];
-const LIST = 'people';
 
 /** The people of the account, for its dealers. */
 export async function peopleRoutes(app: App): Promise<void> {
@@ -52,12 +50,7 @@ export async function peopleRoutes(app: App): Promise<void> {
       },
       config: { see: DEALER, byHand: true, problems: ['not-found'] },
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const afterId = readIdCursor(LIST, cursor);
-      const page = await listColleagues(request.db, personOf(request).accountId, { limit, afterId });
-      return answerIdPage(LIST, page, (row) => row);
-    },
+    (request) => listColleagues(request.db, personOf(request).accountId, request.query),
   );
 
   app.get(

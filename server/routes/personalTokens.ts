@@ -1,12 +1,6 @@
 import { personOf } from '../access/caller.ts';
-import {
-  createPersonalToken,
-  endPersonalToken,
-  listPersonalTokens,
-  personalTokenOf,
-} from '../access/personalTokens.ts';
+import { createPersonalToken, endPersonalToken, listPersonalTokens } from '../access/personalTokens.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
 import { NO_CONTENT } from './answers.ts';
@@ -46,14 +40,7 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       },
       config: { byHand: true },
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const person = personOf(request);
-      const list = `tokens of ${person.personId}`;
-      const beforeId = readIdCursor(list, cursor);
-      const page = await listPersonalTokens(request.db, person, { limit, beforeId });
-      return answerIdPage(list, page, personalTokenOf);
-    },
+    (request) => listPersonalTokens(request.db, personOf(request), request.query),
   );
 
   app.delete(

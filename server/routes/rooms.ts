@@ -1,7 +1,6 @@
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Room, RoomBody, RoomPatch } from '../schemas/room.ts';
 import { findCoach } from '../things/coaches.ts';
@@ -47,11 +46,7 @@ export async function roomRoutes(app: App): Promise<void> {
     async (request) => {
       const { accountId } = personOf(request);
       const coach = await findCoach(request.db, accountId, request.params.coachId);
-      const list = `rooms/${coach.id}`;
-      const afterId = readIdCursor(list, request.query.cursor);
-      const { limit } = request.query;
-      const page = await listRooms(request.db, accountId, coach.id, { limit, afterId });
-      return answerIdPage(list, page, roomOf);
+      return listRooms(request.db, accountId, coach.id, request.query);
     },
   );
 

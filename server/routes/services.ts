@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { answerPage, readCursor, TimePlace } from '../paging.ts';
 import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
 import { ServiceBody, ServicePatch, ServiceSeen } from '../schemas/service.ts';
 import { findRoom } from '../things/rooms.ts';
@@ -12,7 +11,6 @@ import {
   findService,
   listServices,
   removeService,
-  serviceSeen,
 } from '../things/services.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
@@ -54,18 +52,8 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request) => {
       const caller = personOf(request);
-      const { accountId } = caller;
-      const room = await findRoom(request.db, accountId, request.params.roomId);
-      const list = `services/${room.id}`;
-      const after = readCursor(list, request.query.cursor, TimePlace);
-      const { limit } = request.query;
-      const page = await listServices(request.db, accountId, room.id, { limit, after });
-      return answerPage(
-        list,
-        page,
-        (row) => serviceSeen(caller, row),
-        (row) => [row.at.toISOString(), row.id],
-      );
+      const room = await findRoom(request.db, caller.accountId, request.params.roomId);
+      return listServices(request.db, caller, room.id, request.query);
     },
   );
 

@@ -2,9 +2,8 @@ import { tokenOf } from '../access/authenticate.ts';
 import { personOf } from '../access/caller.ts';
 import { changePassword } from '../access/changePassword.ts';
 import { clearSessionCookie } from '../access/sessionCookie.ts';
-import { endSessionById, endSessions, listSessions, sessionPlaceOf } from '../access/sessions.ts';
+import { endSessionById, endSessions, listSessions } from '../access/sessions.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { PasswordBody, SessionPlace } from '../schemas/access.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NO_CONTENT } from './answers.ts';
@@ -24,14 +23,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
       },
       config: { byHand: true },
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const person = personOf(request);
-      const list = `sessions of ${person.personId}`;
-      const page = await listSessions(request.db, person, { limit, beforeId: readIdCursor(list, cursor) });
-      const current = tokenOf(request);
-      return answerIdPage(list, page, (row) => sessionPlaceOf(row, current));
-    },
+    (request) => listSessions(request.db, personOf(request), tokenOf(request), request.query),
   );
 
   app.delete(

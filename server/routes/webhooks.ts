@@ -1,18 +1,15 @@
 import { DEALER, personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { answerIdPage, readIdCursor } from '../paging.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
 import {
   changeWebhook,
   createWebhook,
-  deliveryOf,
   findWebhook,
   listDeliveries,
   listWebhooks,
   removeWebhook,
   testWebhook,
-  webhookOf,
 } from '../webhooks/webhooks.ts';
 import { NO_CONTENT } from './answers.ts';
 import { createOnce } from './createOnce.ts';
@@ -55,12 +52,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       },
       config,
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const afterId = readIdCursor('webhooks', cursor);
-      const page = await listWebhooks(request.db, personOf(request).accountId, { limit, afterId });
-      return answerIdPage('webhooks', page, webhookOf);
-    },
+    (request) => listWebhooks(request.db, personOf(request).accountId, request.query),
   );
 
   app.get(
@@ -131,13 +123,6 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       },
       config,
     },
-    async (request) => {
-      const { limit, cursor } = request.query;
-      const { id } = request.params;
-      const list = `webhooks/${id}/deliveries`;
-      const beforeId = readIdCursor(list, cursor);
-      const page = await listDeliveries(request.db, personOf(request).accountId, id, { limit, beforeId });
-      return answerIdPage(list, page, deliveryOf);
-    },
+    (request) => listDeliveries(request.db, personOf(request).accountId, request.params.id, request.query),
   );
 }

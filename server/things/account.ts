@@ -1,7 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { RetentionRunTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
 
@@ -26,20 +26,13 @@ export async function changeAccount(
   return findAccount(db, accountId);
 }
 
-export type RetentionRunRow = Selectable<RetentionRunTable>;
-
-/** The latest first, which their ids follow. */
-export async function listRetentionRuns(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  page: { limit: number; beforeId: string | null },
-): Promise<Page<RetentionRunRow>> {
-  let query = db.selectFrom('retention_runs').selectAll().where('account_id', '=', accountId);
-  if (page.beforeId !== null) query = query.where('id', '<', page.beforeId);
-  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(page.limit)).execute(), page.limit);
+/** The latest first. */
+export function listRetentionRuns(db: Kysely<Tables>, accountId: AccountInScope, asked: PageAsked) {
+  const query = db.selectFrom('retention_runs').selectAll().where('account_id', '=', accountId);
+  return pageById(query, { list: 'retention-runs', ...asked }, retentionRunOf, 'latest-first');
 }
 
-export function retentionRunOf(row: RetentionRunRow): RetentionRun {
+function retentionRunOf(row: Selectable<RetentionRunTable>): RetentionRun {
   return {
     id: row.id,
     ranAt: row.ran_at.toISOString(),

@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
 import type { CoachTable, Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
 import { isSameName } from '../work/peers.ts';
@@ -50,13 +50,9 @@ function found(row: CoachRow | undefined): CoachRow {
   return row;
 }
 
-/** Those of the account and those that are visited, in the order in which they were created, which their ids follow. */
-export async function listCoaches(
-  db: Kysely<Tables>,
-  person: Scope,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<CoachRow>> {
-  let query = db
+/** Those of the account and those that are visited, in the order in which they were created. */
+export function listCoaches(db: Kysely<Tables>, person: Scope, asked: PageAsked) {
+  const query = db
     .selectFrom('coaches')
     .selectAll()
     .where(({ eb, or }) =>
@@ -67,8 +63,7 @@ export async function listCoaches(
         ),
       ]),
     );
-  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
-  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+  return pageById(query, { list: 'coaches', ...asked }, coachOf);
 }
 
 /** Changes a coach; as one of another model its rooms lend to and borrow from others. */
@@ -134,18 +129,13 @@ async function setDeleted(
   if (rows[0]?.done !== true) throw notFound('coach');
 }
 
-/** Those that can still be restored, in the order in which they were created. */
-export async function listDeletedCoaches(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<CoachRow>> {
-  const { rows } = await sql<CoachRow>`
-    select * from deleted_coaches(${accountId})
-    where ${page.afterId}::uuid is null or id > ${page.afterId}::uuid
-    order by id limit ${oneMoreThan(page.limit)}
-  `.execute(db);
-  return pageFrom(rows, page.limit);
+/** Those that can still be restored, in the order in which they were created; for whoever is no dealer there are none. */
+export function listDeletedCoaches(db: Kysely<Tables>, { accountId, role }: Scope, asked: PageAsked) {
+  const query = db
+    .selectFrom(sql<CoachRow>`deleted_coaches(${accountId})`.as('coach'))
+    .selectAll()
+    .$if(role !== 'dealer', (all) => all.where(sql<boolean>`false`));
+  return pageById(query, { list: 'coaches/deleted', ...asked }, coachOf);
 }
 
 async function roomsOf(db: Kysely<Tables>, accountId: AccountInScope, coachId: string): Promise<string[]> {

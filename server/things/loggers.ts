@@ -4,7 +4,7 @@ import type { LoggerTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { newToken } from '../access/tokens.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Logger, LoggerBody, LoggerPatch } from '../schemas/logger.ts';
 import { placeStrokes, queuePlacing } from './clockOffset.ts';
@@ -53,20 +53,19 @@ export async function findLogger(db: Kysely<Tables>, accountId: AccountInScope, 
   return loggerOf(row);
 }
 
-/** In the order in which they were created, which their ids follow. */
-export async function listLoggers(
+/** In the order in which they were created. */
+export function listLoggers(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   coachId: string,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<LoggerRow>> {
-  let query = db
+  asked: PageAsked,
+) {
+  const query = db
     .selectFrom('loggers')
     .selectAll()
     .where('account_id', '=', accountId)
     .where('coach_id', '=', coachId);
-  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
-  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+  return pageById(query, { list: `loggers/${coachId}`, ...asked }, loggerOf);
 }
 
 /** Changes a logger. With another offset of its clock, its strokes stand in their new places when this answers. */

@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
 import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import { keepKeys } from '../results/keepKeys.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
@@ -77,20 +77,14 @@ function found(row: RoomRow | undefined): RoomRow {
   return row;
 }
 
-/** In the order in which they were created, which their ids follow. */
-export async function listRooms(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  coachId: string,
-  page: { limit: number; afterId: string | null },
-): Promise<Page<RoomRow>> {
-  let query = db
+/** In the order in which they were created. */
+export function listRooms(db: Kysely<Tables>, accountId: AccountInScope, coachId: string, asked: PageAsked) {
+  const query = db
     .selectFrom('rooms')
     .selectAll()
     .where('account_id', '=', accountId)
     .where('coach_id', '=', coachId);
-  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
-  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+  return pageById(query, { list: `rooms/${coachId}`, ...asked }, roomOf);
 }
 
 /** What the measuring of each stroke depends on, and what only the judging does. */

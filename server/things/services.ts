@@ -4,7 +4,7 @@ import { markRoomDirty } from '../../ingest/roomProgress.ts';
 import type { ServiceTable, Tables } from '../../migrations/tables.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageByTime } from '../paging.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Service, ServiceBody, ServiceSeen } from '../schemas/service.ts';
 import { findRoom } from './rooms.ts';
@@ -25,7 +25,7 @@ export function serviceOf(row: ServiceRow): Service {
   };
 }
 
-export function serviceSeen(caller: PersonCaller, row: ServiceRow): ServiceSeen {
+function serviceSeen(caller: PersonCaller, row: ServiceRow): ServiceSeen {
   return { ...serviceOf(row), mayChange: mayChange(caller, row) };
 }
 
@@ -60,27 +60,13 @@ export async function findService(
 }
 
 /** Newest work first. */
-export async function listServices(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  roomId: string,
-  page: { limit: number; after: readonly [at: string, id: string] | null },
-): Promise<Page<ServiceRow>> {
-  let query = db
+export function listServices(db: Kysely<Tables>, caller: PersonCaller, roomId: string, asked: PageAsked) {
+  const query = db
     .selectFrom('services')
     .selectAll()
-    .where('account_id', '=', accountId)
+    .where('account_id', '=', caller.accountId)
     .where('room_id', '=', roomId);
-  if (page.after !== null) {
-    const [at, id] = page.after;
-    query = query.where(({ eb, refTuple, tuple }) => eb(refTuple('at', 'id'), '<', tuple(new Date(at), id)));
-  }
-  const found = await query
-    .orderBy('at', 'desc')
-    .orderBy('id', 'desc')
-    .limit(oneMoreThan(page.limit))
-    .execute();
-  return pageFrom(found, page.limit);
+  return pageByTime(query, 'at', { list: `services/${roomId}`, ...asked }, (row) => serviceSeen(caller, row));
 }
 
 export async function changeService(

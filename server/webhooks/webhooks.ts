@@ -4,7 +4,7 @@ import type { WebhookDeliveryTable, WebhookTable } from '../../migrations/notice
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { Event } from '../notices/notice.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
+import { type PageAsked, pageById } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
 import { refuseUrl } from './refuseUrl.ts';
@@ -39,15 +39,9 @@ export async function createWebhook(
   return { ...webhookOf(row), secret: secretText(row.secret) };
 }
 
-/** The oldest first, which their ids follow. */
-export async function listWebhooks(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  page: { readonly limit: number; readonly afterId: string | null },
-): Promise<Page<Selectable<WebhookTable>>> {
-  let query = own(db, accountId).selectAll();
-  if (page.afterId !== null) query = query.where('id', '>', page.afterId);
-  return pageFrom(await query.orderBy('id').limit(oneMoreThan(page.limit)).execute(), page.limit);
+/** The oldest first. */
+export function listWebhooks(db: Kysely<Tables>, accountId: AccountInScope, asked: PageAsked) {
+  return pageById(own(db, accountId).selectAll(), { list: 'webhooks', ...asked }, webhookOf);
 }
 
 export async function findWebhook(
@@ -127,19 +121,19 @@ export async function listDeliveries(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   webhookId: string,
-  { limit, beforeId }: { readonly limit: number; readonly beforeId: string | null },
-): Promise<Page<DeliveryRow>> {
+  asked: PageAsked,
+) {
   await findWebhook(db, accountId, webhookId);
-  let query = db
+  const query = db
     .selectFrom('webhook_deliveries')
     .selectAll()
     .where('account_id', '=', accountId)
     .where('webhook_id', '=', webhookId);
-  if (beforeId !== null) query = query.where('id', '<', beforeId);
-  return pageFrom(await query.orderBy('id', 'desc').limit(oneMoreThan(limit)).execute(), limit);
+  const list = `webhooks/${webhookId}/deliveries`;
+  return pageById(query, { list, ...asked }, deliveryOf, 'latest-first');
 }
 
-export function deliveryOf(row: DeliveryRow): WebhookDelivery {
+function deliveryOf(row: DeliveryRow): WebhookDelivery {
   return {
     id: row.id,
     // Written by `enqueueWebhooks` and `testWebhook` and nobody else.
@@ -157,7 +151,7 @@ function own(db: Kysely<Tables>, accountId: AccountInScope) {
   return db.selectFrom('webhooks').where('account_id', '=', accountId);
 }
 
-export function webhookOf(row: Selectable<WebhookTable>): Webhook {
+function webhookOf(row: Selectable<WebhookTable>): Webhook {
   return {
     id: row.id,
     url: row.url,
