@@ -1,5 +1,4 @@
 import type { RoomDescription } from '../../analysis/trace.ts';
-import { drawFleet, type FleetMember } from '../../server/demo/simulator/drawFleet.ts';
 import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
@@ -9,6 +8,7 @@ import { type CableMember, drawCableFleet } from './cable/fleet.ts';
 import { cableHistory } from './cable/history.ts';
 import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
 import { forcesHistory } from './forces/history.ts';
+import { drawFleet, type FleetMember } from './motor/drawFleet.ts';
 import { drawPinionFleet, type PinionMember } from './pinion/fleet.ts';
 import { pinionHistory } from './pinion/history.ts';
 import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';

@@ -1,12 +1,12 @@
 import type { LentNormal } from '../../analysis/baseline/lending.ts';
 import { borrow } from '../../analysis/baseline/lent.ts';
 import { type LentToRoom, lentByRoom } from '../../analysis/room/fold.ts';
-import type { FleetMember } from '../../server/demo/simulator/drawFleet.ts';
 import { drawRoom } from '../../server/demo/simulator/drawRoom.ts';
 import { heavyRoom } from '../../server/demo/simulator/faults/friction.ts';
 import { Random } from '../../server/demo/simulator/random.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { fromMotorFleet } from './fleets.ts';
+import type { FleetMember } from './motor/drawFleet.ts';
 import { type PlayedHistory, playHistory } from './playFleet.ts';
 
 /** How rooms of a lot differ from each other, and how long each is watched. */

@@ -1,5 +1,4 @@
-import type { SensorState } from '../condition.ts';
-import type { SimulatedRoom } from '../room.ts';
+import type { SensorState } from '../../../../server/demo/simulator/condition.ts';
 import {
   anySide,
   type FaultKind,
@@ -8,7 +7,8 @@ import {
   type PlannedFault,
   planFault,
   withAt,
-} from './fault.ts';
+} from '../../../../server/demo/simulator/faults/fault.ts';
+import type { SimulatedRoom } from '../../../../server/demo/simulator/room.ts';
 
 interface SensorFault extends FaultSpan {
   readonly sideIndex: number;

@@ -1,8 +1,8 @@
-import type { HealthyVariant } from './plan.ts';
-import type { PlannedService } from './plannedService.ts';
-import type { Random } from './random.ts';
-import type { SimulatedRoom } from './room.ts';
-import { batterySupply, shoreSupply } from './supply.ts';
+import type { HealthyVariant } from '../../../server/demo/simulator/plan.ts';
+import type { PlannedService } from '../../../server/demo/simulator/plannedService.ts';
+import type { Random } from '../../../server/demo/simulator/random.ts';
+import type { SimulatedRoom } from '../../../server/demo/simulator/room.ts';
+import { batterySupply, shoreSupply } from '../../../server/demo/simulator/supply.ts';
 
 interface Happening {
   readonly storage?: HealthyVariant['storage'];

@@ -1,9 +1,9 @@
-import { drawRoom } from './drawRoom.ts';
-import type { PlannedFault } from './faults/fault.ts';
+import { drawRoom } from '../../../server/demo/simulator/drawRoom.ts';
+import type { PlannedFault } from '../../../server/demo/simulator/faults/fault.ts';
+import type { HistoryPlan } from '../../../server/demo/simulator/plan.ts';
+import { Random } from '../../../server/demo/simulator/random.ts';
+import type { SimulatedRoom } from '../../../server/demo/simulator/room.ts';
 import { FAULTS } from './faults/index.ts';
-import type { HistoryPlan } from './plan.ts';
-import { Random } from './random.ts';
-import type { SimulatedRoom } from './room.ts';
 import { HEALTHY_VARIANTS } from './variants.ts';
 
 /** One room of a fleet with its story; `simulateHistory(room, plan, seed)` tells it. */

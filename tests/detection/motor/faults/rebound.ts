@@ -1,5 +1,11 @@
-import type { SimulatedRoom } from '../room.ts';
-import { type FaultKind, loadFactor, namedSide, type PlannedFault, planFault } from './fault.ts';
+import {
+  type FaultKind,
+  loadFactor,
+  namedSide,
+  type PlannedFault,
+  planFault,
+} from '../../../../server/demo/simulator/faults/fault.ts';
+import type { SimulatedRoom } from '../../../../server/demo/simulator/room.ts';
 
 const GREATEST_RISE = 0.9;
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
-import { drawFleet } from '../../../server/demo/simulator/drawFleet.ts';
-import { FAULTS } from '../../../server/demo/simulator/faults/index.ts';
 import { type HistoryEvent, simulateHistory } from '../../../server/demo/simulator/simulateHistory.ts';
+import { drawFleet } from '../../detection/motor/drawFleet.ts';
+import { FAULTS } from '../../detection/motor/faults/index.ts';
 
 const ROOM_ID = '01890a5d-ac96-774b-bcce-b302099a8057';
 
