@@ -2,11 +2,11 @@ import fastify, { type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { App } from './appTypes.ts';
 import type { Database } from './database/openDatabase.ts';
-import { answerProblem } from './errorHandler.ts';
 import { measureApp } from './metrics/measureApp.ts';
+import { answerProblem } from './requests/errorHandler.ts';
+import { validateWithZod } from './requests/validation.ts';
 import { healthRoutes } from './routes/health.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
-import { validateWithZod } from './validation.ts';
 
 export interface WorkerAppOptions extends MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];

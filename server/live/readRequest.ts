@@ -1,7 +1,7 @@
 import { plainFault } from '../plainFault.ts';
 import { ProblemError } from '../problems.ts';
+import { faultsOf } from '../requests/validation.ts';
 import { LiveRequest } from '../schemas/live.ts';
-import { faultsOf } from '../validation.ts';
 
 /** Every message of a person is short: a type and an id or a token. */
 const LONGEST_MESSAGE_BYTES = 4096;

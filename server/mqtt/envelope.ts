@@ -6,7 +6,7 @@ import { setFaultyAside } from '../../ingest/json/partlyRead.ts';
 import { checkJsonShape, MOST_DEPTH_OF_STROKES } from '../../ingest/json/shape.ts';
 import { MAX_NESTS } from '../../ingest/limits.ts';
 import { invalidField, ProblemError } from '../problems.ts';
-import { LARGE_BODY_BYTES } from '../requestBodies.ts';
+import { LARGE_BODY_BYTES } from '../requests/requestBodies.ts';
 
 /** What a message on `slideload/<loggerId>/strokes` holds. */
 export interface Envelope {

@@ -1,7 +1,7 @@
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
 import type { Database } from '../database/openDatabase.ts';
-import { problemOf } from '../errorHandler.ts';
 import { invalidField, PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
+import { problemOf } from '../requests/errorHandler.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { type Envelope, formOf, readEnvelope, writeResult } from './envelope.ts';
 import { senderOfMessage } from './senderOfMessage.ts';

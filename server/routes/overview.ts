@@ -3,10 +3,9 @@ import type { App } from '../appTypes.ts';
 import { overview } from '../results/overview.ts';
 import { overviewCsv } from '../results/overviewCsv.ts';
 import { overviewSummary } from '../results/overviewSummary.ts';
-import { preferredType } from '../results/preferredType.ts';
 import { pageOf } from '../schemas/common.ts';
 import { CoachOverview, OverviewQuery, OverviewSummary, OverviewSummaryQuery } from '../schemas/overview.ts';
-import { jsonOrCsv, sendText } from './sendText.ts';
+import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
 
 const tags = ['results'];
 
@@ -25,8 +24,7 @@ export async function overviewRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const person = personOf(request);
-      reply.header('vary', 'accept');
-      if (preferredType(request.headers.accept, ['application/json', 'text/csv']) === 'text/csv')
+      if (wantsCsv(reply))
         return sendText(reply, 'text/csv', await overviewCsv(request.db, person, request.query));
       return overview(request.db, person, request.query);
     },

@@ -3,10 +3,9 @@ import { DEALER, personOf } from '../access/caller.ts';
 import { actOf, listRecord, recordCsv } from '../access/record.ts';
 import type { App } from '../appTypes.ts';
 import { answerPage, readCursor } from '../paging.ts';
-import { preferredType } from '../results/preferredType.ts';
 import { Id, pageOf } from '../schemas/common.ts';
 import { RecordedAct, RecordQuery } from '../schemas/record.ts';
-import { jsonOrCsv, sendText } from './sendText.ts';
+import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
 
 const LIST = 'record';
 const Place = z.tuple([z.iso.datetime({ offset: true }), Id]);
@@ -26,8 +25,7 @@ export async function recordRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      reply.header('vary', 'accept');
-      if (preferredType(request.headers.accept, ['application/json', 'text/csv']) === 'text/csv')
+      if (wantsCsv(reply))
         return sendText(reply, 'text/csv', await recordCsv(request.db, accountId, request.query));
       const after = readCursor(LIST, request.query.cursor, Place);
       const page = await listRecord(request.db, accountId, request.query, after);

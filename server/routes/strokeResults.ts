@@ -1,7 +1,6 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { normalOfRoom } from '../results/normal.ts';
-import { preferredType } from '../results/preferredType.ts';
 import { readInTurn } from '../results/readInTurn.ts';
 import { readTrace } from '../results/readTrace.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
@@ -11,7 +10,7 @@ import { travelOfStroke } from '../results/travel.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
 import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';
-import { jsonOrCsv, sendText } from './sendText.ts';
+import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
 
 const tags = ['strokes'];
 const POINTS = 4000;
@@ -36,9 +35,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         ? readInTurn(read, (bytes) => request.holdAnswer(reply, bytes))
         : read());
       const trace = points === undefined ? sent : thinTrace(sent, points);
-      const type = preferredType(request.headers.accept, ['application/json', 'text/csv']);
-      reply.header('vary', 'accept');
-      if (type === 'text/csv') return sendText(reply, type, traceAsCsv(trace));
+      if (wantsCsv(reply)) return sendText(reply, 'text/csv', traceAsCsv(trace));
       return sendText(reply, 'application/json', traceAsJson(trace, isThinner(trace, sent)));
     },
   );

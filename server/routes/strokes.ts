@@ -6,7 +6,7 @@ import { callerOf, personOf, STAFF } from '../access/caller.ts';
 import { rowsToSendTo } from '../access/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
-import { LARGE_BODY } from '../requestBodies.ts';
+import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
 import { onlySide } from '../results/onlySide.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';

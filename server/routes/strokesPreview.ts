@@ -3,7 +3,7 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { personOf, STAFF } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { LARGE_BODY } from '../requestBodies.ts';
+import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { previewStrokes } from '../results/previewStrokes.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { StrokesPreview } from '../schemas/preview.ts';

@@ -3,11 +3,11 @@ import compress from '@fastify/compress';
 import fastify from 'fastify';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { App } from '../../server/appTypes.ts';
-import { answerProblem } from '../../server/errorHandler.ts';
-import { takeJson } from '../../server/jsonBody.ts';
 import { limitBodies } from '../../server/limits/bodies.ts';
 import { DEFAULT_LIMITS } from '../../server/limits/limits.ts';
-import { LARGE_BODY, LARGE_BODY_BYTES, refuseCompressedBody } from '../../server/requestBodies.ts';
+import { answerProblem } from '../../server/requests/errorHandler.ts';
+import { takeJson } from '../../server/requests/jsonBody.ts';
+import { LARGE_BODY, LARGE_BODY_BYTES, refuseCompressedBody } from '../../server/requests/requestBodies.ts';
 import { sendRequest } from '../support/request.ts';
 
 /** The very parts that a route for large bodies stands on, with a route that says how much it got. */

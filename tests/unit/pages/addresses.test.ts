@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { isPageAddress, PAGE_ADDRESSES } from '../../../server/pageAddresses.ts';
+import { isPageAddress, PAGE_ADDRESSES } from '../../../server/requests/pageAddresses.ts';
 
 test('the service knows the very addresses that the pages have', async () => {
   const app = await readFile(new URL('../../../dashboards/src/app.tsx', import.meta.url), 'utf8');

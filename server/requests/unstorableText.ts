@@ -1,6 +1,6 @@
 import type { FastifyRequest } from 'fastify';
-import type { FieldFault } from '../ingest/decodeError.ts';
-import { isStorable } from '../ingest/storableText.ts';
+import type { FieldFault } from '../../ingest/decodeError.ts';
+import { isStorable } from '../../ingest/storableText.ts';
 import { InvalidInput, pointerOf } from './validation.ts';
 
 declare module 'fastify' {

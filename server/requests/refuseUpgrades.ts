@@ -1,7 +1,7 @@
 import type { RouteOptions } from 'fastify';
 import fp from 'fastify-plugin';
-import type { App } from './appTypes.ts';
-import { ProblemError } from './problems.ts';
+import type { App } from '../appTypes.ts';
+import { ProblemError } from '../problems.ts';
 
 declare module 'fastify' {
   interface FastifyContextConfig {

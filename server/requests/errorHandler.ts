@@ -1,8 +1,8 @@
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
-import { DecodeError } from '../ingest/decodeError.ts';
-import { codeOf, IS_GONE } from '../ingest/errorCode.ts';
-import { isUnavailable } from '../ingest/unavailable.ts';
-import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from './problems.ts';
+import { DecodeError } from '../../ingest/decodeError.ts';
+import { codeOf, IS_GONE } from '../../ingest/errorCode.ts';
+import { isUnavailable } from '../../ingest/unavailable.ts';
+import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from '../problems.ts';
 import { InvalidInput } from './validation.ts';
 
 const SECONDS_UNTIL_RETRY = '5';

@@ -1,7 +1,7 @@
 import type { Socket } from 'node:net';
 import type { Duplex } from 'node:stream';
 import type { ConnectionError } from 'fastify';
-import { PROBLEMS, type ProblemName, problemBody } from './problems.ts';
+import { PROBLEMS, type ProblemName, problemBody } from '../problems.ts';
 
 /** So long a client may go on sending before it is cut off: cut off at once it would not get to read the answer. */
 const LINGER_MS = 1000;

@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import type { Socket } from 'node:net';
 import fp from 'fastify-plugin';
-import type { App } from './appTypes.ts';
+import type { App } from '../appTypes.ts';
 
 type Upgraded = (request: IncomingMessage, socket: Socket, head: Buffer) => void;
 

@@ -1,8 +1,8 @@
 import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
-import { checkJsonShape } from '../ingest/json/shape.ts';
-import type { App } from './appTypes.ts';
-import { ProblemError } from './problems.ts';
+import { checkJsonShape } from '../../ingest/json/shape.ts';
+import type { App } from '../appTypes.ts';
+import { ProblemError } from '../problems.ts';
 
 const UTF8 = new TextDecoder('utf-8', { fatal: true });
 

@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import fp from 'fastify-plugin';
-import type { App } from './appTypes.ts';
-import { PROBLEMS, ProblemError, problemBody } from './problems.ts';
+import type { App } from '../appTypes.ts';
+import { PROBLEMS, ProblemError, problemBody } from '../problems.ts';
 
 /** What Node's own server would answer without a word, were it not told to leave it to us: a problem like any other. */
 export const checkHead = fp(async (app: App) => {

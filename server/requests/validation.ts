@@ -1,8 +1,8 @@
 import type { FastifySchemaCompiler } from 'fastify';
 import { z } from 'zod';
-import { type FieldFault, pointerPart } from '../ingest/decodeError.ts';
-import { plainFault } from './plainFault.ts';
-import { ProblemError } from './problems.ts';
+import { type FieldFault, pointerPart } from '../../ingest/decodeError.ts';
+import { plainFault } from '../plainFault.ts';
+import { ProblemError } from '../problems.ts';
 
 const MOST_FAULTS = 20;
 const IN_PLAIN_WORDS = { error: plainFault };

@@ -1,5 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import { ProblemError } from './problems.ts';
+import { ProblemError } from '../problems.ts';
 
 export const LARGE_BODY_BYTES = 32 * 1024 * 1024;
 

@@ -1,9 +1,9 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { App } from './appTypes.ts';
+import type { App } from '../appTypes.ts';
+import { notFound, ProblemError } from '../problems.ts';
 import { sendProblem } from './errorHandler.ts';
 import { isPageAddress } from './pageAddresses.ts';
-import { notFound, ProblemError } from './problems.ts';
-import { preferredType } from './results/preferredType.ts';
+import { preferredType } from './preferredType.ts';
 
 interface KnownRoute {
   readonly address: RegExp;
