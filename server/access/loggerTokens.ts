@@ -4,10 +4,8 @@ import { gathered } from '../database/gathered.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notSignedIn } from '../problems.ts';
 import type { LoggerCaller } from './caller.ts';
+import { isToBeNoted } from './seen.ts';
 import type { Token } from './tokens.ts';
-
-/** A logger is noted as seen at most this often: a write for every stroke would cost as much as the stroke. */
-const SEEN_EVERY_MS = 60_000;
 
 /** For each pool one gatherer: a logger sends many strokes at once, and many loggers send in the same evening. */
 const lookUps = new WeakMap<Database['pool'], (token: Token) => Promise<LoggerCaller | null>>();
@@ -56,9 +54,7 @@ async function loggersOfTokens(
     text: LOGGERS_OF_TOKENS,
     values: [distinct.map(({ accountId }) => accountId), distinct.map(({ hash }) => hash)],
   });
-  const unseen = rows.filter(
-    ({ last_seen_at: seenAt }) => seenAt === null || Date.now() - seenAt.getTime() > SEEN_EVERY_MS,
-  );
+  const unseen = rows.filter(({ last_seen_at }) => isToBeNoted(last_seen_at));
   if (unseen.length > 0) await noteSeen(db, unseen);
   const found = new Map(rows.map((row) => [nameOf(row.account_id, row.token_hash), row]));
   return tokens.map(({ accountId, hash }) => {

@@ -10,12 +10,11 @@ import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../sche
 import type { Caller } from './caller.ts';
 import { changesSomething } from './sameOrigin.ts';
 import { accountInScope, type Scope } from './scope.ts';
+import { isToBeNoted } from './seen.ts';
 import { newToken, type Token } from './tokens.ts';
 
 /** A person's tokens are few: more than this are a script gone wrong. */
 const MOST_TOKENS = 50;
-/** Noted as used at most this often: a write for each request would cost more than the request. */
-const SEEN_EVERY_MS = 60_000;
 
 /** The person who gave the token to a script; null when it is none, or over. */
 export async function personOfScript(database: Database, token: Token): Promise<Scope | null> {
@@ -31,7 +30,7 @@ export async function personOfScript(database: Database, token: Token): Promise<
     .where(sql<boolean>`t.until > now()`)
     .executeTakeFirst();
   if (found === undefined) return null;
-  if (Date.now() - (found.last_seen_at?.getTime() ?? 0) > SEEN_EVERY_MS)
+  if (isToBeNoted(found.last_seen_at))
     await db
       .updateTable('personal_tokens')
       .set({ last_seen_at: sql`now()` })

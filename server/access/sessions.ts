@@ -6,13 +6,12 @@ import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { SessionPlace } from '../schemas/access.ts';
 import { accountInScope, type Scope } from './scope.ts';
+import { isToBeNoted } from './seen.ts';
 import { newToken, type Token } from './tokens.ts';
 
 const SESSION_DAYS = 30;
 /** A session that nobody used for so long ends before its time. */
 const IDLE_DAYS = 14;
-/** It is noted as used at most this often: a write for each request would cost more than the request. */
-const SEEN_EVERY_MS = 60_000;
 const DAY_MS = 86_400_000;
 
 type SessionRow = Selectable<SessionTable>;
@@ -56,7 +55,7 @@ export async function personOfToken(database: Database, token: Token): Promise<S
     .where('sessions.last_seen_at', '>', idleBefore())
     .executeTakeFirst();
   if (found === undefined) return null;
-  if (Date.now() - found.last_seen_at.getTime() > SEEN_EVERY_MS) await noteSeen(db, token);
+  if (isToBeNoted(found.last_seen_at)) await noteSeen(db, token);
   return {
     kind: 'person',
     accountId: accountInScope(token.accountId),

@@ -1,8 +1,8 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
+import { parse as uuidBytes } from 'uuid';
+import { ID_BYTES, idOfBytes } from './idOfBytes.ts';
 
 const SECRET_BYTES = 32;
-const ACCOUNT_BYTES = 16;
 
 const PREFIX = {
   person: 'slp_',
@@ -39,19 +39,10 @@ export function readToken(text: string): Token | null {
   const kind = KINDS.find((each) => text.startsWith(PREFIX[each]));
   if (kind === undefined) return null;
   const bytes = Buffer.from(text.slice(PREFIX[kind].length), 'base64url');
-  if (bytes.length !== ACCOUNT_BYTES + SECRET_BYTES) return null;
+  if (bytes.length !== ID_BYTES + SECRET_BYTES) return null;
   // Base64 can be written in several ways: only the one that was handed out counts.
   if (PREFIX[kind] + bytes.toString('base64url') !== text) return null;
-  return { kind, accountId: accountIn(bytes), hash: hashOf(text) };
-}
-
-function accountIn(bytes: Buffer): string {
-  try {
-    return uuidOf(bytes.subarray(0, ACCOUNT_BYTES));
-  } catch {
-    // Not a UUID: an id that belongs to nobody makes the look-up find nothing.
-    return '00000000-0000-0000-0000-000000000000';
-  }
+  return { kind, accountId: idOfBytes(bytes.subarray(0, ID_BYTES)), hash: hashOf(text) };
 }
 
 function hashOf(text: string): Buffer {

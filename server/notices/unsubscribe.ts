@@ -1,11 +1,11 @@
 import { createHmac, timingSafeEqual } from 'node:crypto';
-import { parse as uuidBytes, stringify as uuidOf } from 'uuid';
+import { parse as uuidBytes } from 'uuid';
+import { ID_BYTES, idOfBytes } from '../access/idOfBytes.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
 import { type ReaderRow, readReader } from './reader.ts';
 
 const PREFIX = 'slu_';
-const ID_BYTES = 16;
 const SIGNATURE_BYTES = 32;
 
 /** The secret of a link that ends a person's messages: who it is, signed with the key of the person's own row. */
@@ -21,7 +21,10 @@ export async function unsubscribe(database: Database, token: string): Promise<vo
   const isWhole =
     bytes.length === 2 * ID_BYTES + SIGNATURE_BYTES && PREFIX + bytes.toString('base64url') === token;
   if (!isWhole) throw notFound('link');
-  const who = { accountId: idIn(bytes, 0), personId: idIn(bytes, ID_BYTES) };
+  const who = {
+    accountId: idOfBytes(bytes.subarray(0, ID_BYTES)),
+    personId: idOfBytes(bytes.subarray(ID_BYTES, 2 * ID_BYTES)),
+  };
   const { db } = inScope(database, { accounts: [who.accountId] });
   const reader = await readReader(db, who);
   const signed = bytes.subarray(2 * ID_BYTES);
@@ -40,13 +43,4 @@ export async function unsubscribe(database: Database, token: string): Promise<vo
 
 function signatureOf(who: Buffer, key: Buffer): Buffer {
   return createHmac('sha256', key).update(who).digest();
-}
-
-function idIn(bytes: Buffer, from: number): string {
-  try {
-    return uuidOf(bytes.subarray(from, from + ID_BYTES));
-  } catch {
-    // Not a UUID: nobody has it.
-    return '00000000-0000-0000-0000-000000000000';
-  }
 }
