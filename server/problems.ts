@@ -71,6 +71,15 @@ export function invalidField(pointer: string, detail: string): ProblemError {
   return new ProblemError('invalid-field', detail, { errors: [{ pointer, detail }] });
 }
 
+const AGAIN_AFTER_S = '10';
+
+/** Of whoever sends more at once than can be taken. */
+export function tooMuchAtOnce(): ProblemError {
+  return new ProblemError('too-many-requests', 'This is too much at once. Send again after the others.', {
+    headers: { 'retry-after': AGAIN_AFTER_S },
+  });
+}
+
 export function notSignedIn(): ProblemError {
   return new ProblemError('not-signed-in', 'Sign in, or send a token that is valid here.', {
     headers: { 'www-authenticate': 'Bearer' },

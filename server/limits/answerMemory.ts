@@ -1,4 +1,4 @@
-import { tooMuchAtOnce } from './tooMuch.ts';
+import { tooMuchAtOnce } from '../problems.ts';
 
 interface Waiting {
   readonly sender: string;

@@ -1,9 +1,8 @@
 import fp from 'fastify-plugin';
 import type { App } from '../appTypes.ts';
-import { ProblemError } from '../problems.ts';
+import { ProblemError, tooMuchAtOnce } from '../problems.ts';
 import type { Limits } from './limits.ts';
 import { senderOf } from './senderOf.ts';
-import { tooMuchAtOnce } from './tooMuch.ts';
 
 const WINDOW_S = 60;
 

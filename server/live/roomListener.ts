@@ -1,7 +1,7 @@
 import type { FastifyBaseLogger } from 'fastify';
 import pg from 'pg';
 import { PIECES_CHANNEL } from '../../ingest/live/pieceStatement.ts';
-import { ROOM_CHANNEL, type RoomKey, roomOfNotice } from './roomChannel.ts';
+import { ROOM_CHANNEL, type RoomKey, roomOfNotice } from '../database/roomChannel.ts';
 
 const TRY_AGAIN_AFTER_MS = 1000;
 

@@ -1,5 +1,5 @@
 import type { Severity } from '../../migrations/columns.ts';
-import type { WARNING_EVENTS } from './notice.ts';
+import type { WarningEvent } from '../schemas/webhook.ts';
 import { atLeast } from './severityOrder.ts';
 
 /** A warning that comes under no id at all any more is gone once it stayed away for so long. */
@@ -29,7 +29,7 @@ export interface Told extends Standing {
 
 /** Something to tell. `standing` is null where the warning no longer follows from the history. */
 export interface News {
-  readonly event: (typeof WARNING_EVENTS)[number];
+  readonly event: WarningEvent;
   readonly told: Told;
   readonly standing: Standing | null;
   /** Among all that was ever told of the room: no two have the same. */

@@ -2,8 +2,9 @@ import { type Kysely, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Severity } from '../../migrations/columns.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import type { Event } from '../schemas/webhook.ts';
 import { newsBody } from '../webhooks/newsBody.ts';
-import type { Event, Notice, SilentNotice, WarningNotice } from './notice.ts';
+import type { Notice, SilentNotice, WarningNotice } from './notice.ts';
 import { placeOfSeverity } from './severityOrder.ts';
 import { whoSees } from './whoSees.ts';
 

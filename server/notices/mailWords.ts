@@ -1,7 +1,5 @@
 import type { Severity } from '../../migrations/columns.ts';
-import type { WarningNotice } from './notice.ts';
-
-type Event = WarningNotice['event'];
+import type { WarningEvent } from '../schemas/webhook.ts';
 
 const SEVERITIES: Readonly<Record<Severity, string>> = {
   watch: 'can wait',
@@ -13,18 +11,18 @@ function count(n: number, one: string, many: string): string {
   return `${n} ${n === 1 ? one : many}`;
 }
 
-function what(event: Event, severity: Severity): string {
+function what(event: WarningEvent, severity: Severity): string {
   if (event === 'warning.cleared') return 'a warning has cleared';
   return `${event === 'warning.worse' ? 'worse: ' : ''}${SEVERITIES[severity]}`;
 }
 
 /** Every word that messages say. They report what was measured; none may promise that a room is in order. */
 export const mailWords = {
-  subject: (event: Event, severity: Severity, coach: string, room: string) =>
+  subject: (event: WarningEvent, severity: Severity, coach: string, room: string) =>
     `${coach}, ${room}: ${what(event, severity)}`,
   several: (n: number, stop: boolean) =>
     `${count(n, 'notice', 'notices')}${stop ? ', stop using a room' : ''}`,
-  line: (event: Event, severity: Severity, coach: string, room: string) =>
+  line: (event: WarningEvent, severity: Severity, coach: string, room: string) =>
     `${coach}, ${room}: ${what(event, severity)}.`,
   since: (when: string) => `First seen ${when}.`,
   wasOpen: (from: string, to: string) => `It stood from ${from} to ${to}.`,

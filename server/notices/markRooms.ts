@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomKey } from '../live/roomChannel.ts';
+import type { RoomKey } from '../database/roomChannel.ts';
 import { placeOfSeverity } from './severityOrder.ts';
 
 /** What holds for less than this is told to nobody: late strokes may yet explain it. */

@@ -1,10 +1,6 @@
 import type { WarningKind } from '../../analysis/warning.ts';
 import type { Severity } from '../../migrations/columns.ts';
-
-export const WARNING_EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared'] as const;
-/** What programs can be told of. */
-export const EVENTS = [...WARNING_EVENTS, 'logger.silent'] as const;
-export type Event = (typeof EVENTS)[number];
+import type { WarningEvent } from '../schemas/webhook.ts';
 
 /** The coach that something is told of, and whose it is. */
 export interface OfCoach {
@@ -15,7 +11,7 @@ export interface OfCoach {
 
 /** A warning as it stood when it was told. */
 export interface WarningNotice extends OfCoach {
-  readonly event: (typeof WARNING_EVENTS)[number];
+  readonly event: WarningEvent;
   readonly at: string;
   readonly roomId: string;
   readonly room: string;

@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Scope, visitsOf } from '../access/scope.ts';
-import { announceRooms } from '../live/roomChannel.ts';
+import { announceRooms } from '../database/roomChannel.ts';
 import type { AcknowledgementsBody } from '../schemas/results.ts';
 
 /**

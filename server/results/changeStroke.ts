@@ -6,7 +6,7 @@ import type { AccountInScope } from '../access/scope.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Stroke, StrokePatch } from '../schemas/stroke.ts';
-import { keepKeys } from './keepKeys.ts';
+import { keepKeys } from '../things/keepKeys.ts';
 import { findStroke, strokeView } from './strokeView.ts';
 
 /**

@@ -1,8 +1,13 @@
 import { z } from 'zod';
 import { DIRECTIONS } from '../../analysis/trace.ts';
 import { SEVERITIES, WARNING_KINDS } from '../../analysis/warning.ts';
-import { EVENTS } from '../notices/notice.ts';
 import { Id, Time } from './common.ts';
+
+const WARNING_EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared'] as const;
+export type WarningEvent = (typeof WARNING_EVENTS)[number];
+/** What programs can be told of. */
+export const EVENTS = [...WARNING_EVENTS, 'logger.silent'] as const;
+export type Event = (typeof EVENTS)[number];
 
 const LONGEST_URL = 2000;
 

@@ -5,11 +5,11 @@ import type { RoomTable, Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
-import { keepKeys } from '../results/keepKeys.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { holdCoach } from './coaches.ts';
+import { keepKeys } from './keepKeys.ts';
 import { refuseToLoseSides } from './keepSides.ts';
 
 export type RoomRow = Selectable<RoomTable>;

@@ -3,10 +3,16 @@ import { v7 as newId } from 'uuid';
 import type { WebhookDeliveryTable, WebhookTable } from '../../migrations/noticeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import type { Event } from '../notices/notice.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
-import type { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
+import type {
+  Event,
+  NewWebhook,
+  Webhook,
+  WebhookBody,
+  WebhookDelivery,
+  WebhookPatch,
+} from '../schemas/webhook.ts';
 import { refuseUrl } from './refuseUrl.ts';
 import { newSecret, secretText } from './signature.ts';
 

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { forgetAnalyses } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomKey } from '../live/roomChannel.ts';
+import type { RoomKey } from '../database/roomChannel.ts';
 import { holdingRoom } from './claimRooms.ts';
 import { type FoldedHistory, foldHistory, UnjudgedStroke } from './foldHistory.ts';
 import { measureBatch } from './measureStrokes.ts';

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomKey } from '../live/roomChannel.ts';
+import type { RoomKey } from '../database/roomChannel.ts';
 import { type EventsOfRoom, eventsOfRooms } from './eventsOfRooms.ts';
 import { foldEvents } from './foldHistory.ts';
 import { measureBatch } from './measureStrokes.ts';

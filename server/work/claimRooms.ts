@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomKey } from '../live/roomChannel.ts';
+import type { RoomKey } from '../database/roomChannel.ts';
 
 export interface Claim {
   /** Rooms that this connection holds now, and nobody else works on until it lets them go. */

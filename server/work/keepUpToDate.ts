@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomKey } from '../live/roomChannel.ts';
+import type { RoomKey } from '../database/roomChannel.ts';
 import { rest } from '../rest.ts';
 import { analyseRooms } from './analyseRooms.ts';
 import { type Claim, claimRooms, releaseRooms } from './claimRooms.ts';

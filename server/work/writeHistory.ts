@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { announceRooms } from '../live/roomChannel.ts';
+import { announceRooms } from '../database/roomChannel.ts';
 import { replaceCheckpoints } from './checkpoints.ts';
 import type { FoldedHistory } from './foldHistory.ts';
 import { MEASURED_BY_NOW } from './measuredBy.ts';

@@ -1,6 +1,6 @@
 import pg from 'pg';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import type { RoomKey } from '../../server/live/roomChannel.ts';
+import type { RoomKey } from '../../server/database/roomChannel.ts';
 import { analyseRoom } from '../../server/work/analyseRoom.ts';
 import { analyseRooms } from '../../server/work/analyseRooms.ts';
 import { eventsOfRooms } from '../../server/work/eventsOfRooms.ts';
