@@ -14,6 +14,23 @@ function mind(check: string, cautions: readonly Caution[]): string {
   return check;
 }
 
+/** What takes the place of a check while the room must stay where it is, by its text; null: the check waits. */
+const AT_REST = new Map<string, string | null>();
+
+/** A check that moves the room, the cautions beside it, and what is checked while the room must stay where it is. */
+function move(check: string, cautions: readonly Caution[], atRest: string | null = null): string {
+  AT_REST.set(check, atRest);
+  return mind(check, cautions);
+}
+
+/** Of some checks those that leave the room where it is: for a room that nobody should move. */
+export function checksAtRest(checks: readonly string[]): string[] {
+  return checks.flatMap((check) => {
+    const atRest = AT_REST.get(check);
+    return atRest === undefined ? [check] : (atRest ?? []);
+  });
+}
+
 /** The cautions that belong to a check; none where the check is of an older version. */
 export function cautionsOfCheck(check: string): string[] {
   return (MINDED.get(check) ?? []).map((caution) => CAUTIONS[caution]);
@@ -100,27 +117,33 @@ const LOOK_FIRST = [
 ];
 
 const UNEVEN = [
-  mind(
+  move(
     'Measure from wall to flange at all corners with the room fully in: one corner that differs shows the side.',
     ['travel'],
+    mind(
+      'Measure from wall to flange at all corners, with the room where it is: one corner that differs shows the side.',
+      ['travel'],
+    ),
   ),
-  mind(
+  move(
     'Watch both sides through a whole stroke with a second person at the switch: see which one lags or lifts.',
     ['travel'],
   ),
 ];
 
 const ONE_PLACE = [
-  mind('Run the room to that place, stop, and look at the rack and its neighbourhood there.', [
-    'travel',
-    'supply',
-  ]),
+  move(
+    'Run the room to that place and stop. Then disconnect the supply, and look at the rack and what is near it there.',
+    ['travel', 'supply'],
+    mind('Find that place along the rack, and look at the rack and what is near it there.', [
+      'travel',
+      'supply',
+    ]),
+  ),
 ];
 
 const ANY_PLACE = [
-  mind('Watch and listen to that side through a whole stroke: the place may change from stroke to stroke.', [
-    'travel',
-  ]),
+  move('Watch and listen through a whole stroke: the place may change from stroke to stroke.', ['travel']),
 ];
 
 const FRICTION: Record<Drive, readonly string[]> = {
@@ -133,9 +156,9 @@ const FRICTION: Record<Drive, readonly string[]> = {
       'After cleaning, a thin dry PTFE film on the shoes is usual; opinions differ and some manuals forbid it: the manual decides.',
       ['manual'],
     ),
-    mind(
+    move(
       'With both motors disengaged as the manual says, the room should move by hand: if it does not, find what binds.',
-      ['supply', 'weight'],
+      ['travel', 'supply', 'weight', 'manual'],
     ),
   ],
   'through-frame': [
@@ -143,9 +166,13 @@ const FRICTION: Record<Drive, readonly string[]> = {
       'Clean the teeth and the rams. Do not lubricate them: wheels and glides of plastic run dry, and sticky or silicone products hold dirt and burn the motor.',
       ['travel', 'supply'],
     ),
-    mind(
+    move(
       'Listen where it squeals: the roller at the inner end of the ram, or the bolt through the gear pack, which needs the weight off it first.',
       ['travel', 'weight'],
+      mind(
+        'Look at the roller at the inner end of the ram, and at the bolt through the gear pack, which needs the weight off it first.',
+        ['travel', 'supply', 'weight'],
+      ),
     ),
   ],
   cable: [
@@ -170,7 +197,13 @@ const WEIGHT: Record<Drive, readonly string[]> = {
       ['travel', 'weight'],
     ),
   ],
-  'through-frame': [mind('See whether the room sits square on its rams and its wheels turn.', ['travel'])],
+  'through-frame': [
+    move(
+      'See whether the room sits square on its rams and its wheels turn.',
+      ['travel'],
+      mind('See whether the room sits square on its rams.', ['travel']),
+    ),
+  ],
   cable: [mind('See whether the room rests on its rollers or slides.', ['travel'])],
   other: [mind('See what carries the weight of the room.', ['travel', 'weight'])],
 };
@@ -200,7 +233,7 @@ const FASTENERS: Record<Drive, readonly string[]> = {
 
 const GEAR: Record<Drive, readonly string[]> = {
   'in-wall': [
-    mind('Watch the bearing block: it should follow its shaft at once and never pivot in its rack.', [
+    move('Watch the bearing block: it should follow its shaft at once and never pivot in its rack.', [
       'travel',
     ]),
     mind(
@@ -213,7 +246,7 @@ const GEAR: Record<Drive, readonly string[]> = {
       'Count and look at the teeth of the gear and rack for wear and breaks; the gear has 15 or 18 of them as a rule.',
       ['travel', 'supply'],
     ),
-    mind('See whether the cross shaft turns both gears together.', ['travel']),
+    move('See whether the cross shaft turns both gears together.', ['travel']),
   ],
   cable: [mind('Look at the drum and chain for a slipped or broken link.', ['travel', 'supply'])],
   other: [mind('Look at the gear and what it drives for broken teeth and slip.', ['travel', 'supply'])],

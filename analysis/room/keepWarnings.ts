@@ -1,5 +1,5 @@
 import { cautionsFor } from '../advice/cautions.ts';
-import { checksFor } from '../advice/checks.ts';
+import { checksAtRest, checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
 import { SEVERITIES, type Severity, type Warning, type WarningKind } from '../warning.ts';
@@ -72,6 +72,7 @@ function severityOf(state: RoomState, open: Warning, { kind, severity }: Finding
 
 function told(state: RoomState, event: StrokeEvent, finding: Finding) {
   const { kind, side, direction, position, pattern, severity, headline, evidence } = finding;
+  const checks = checksFor(kind, state.room.drive, pattern, evidence.doubt ?? null);
   return {
     kind,
     side,
@@ -82,7 +83,8 @@ function told(state: RoomState, event: StrokeEvent, finding: Finding) {
     headline,
     evidence,
     latestStrokeId: event.strokeId,
-    checks: checksFor(kind, state.room.drive, pattern, evidence.doubt ?? null),
+    // Who is told to leave a room where it is is not asked to run it.
+    checks: severity === 'stop' ? checksAtRest(checks) : checks,
     cautions: cautionsFor(kind),
   };
 }

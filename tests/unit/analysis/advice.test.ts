@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS, cautionsFor } from '../../../analysis/advice/cautions.ts';
-import { cautionsOfCheck, checksFor } from '../../../analysis/advice/checks.ts';
+import { cautionsOfCheck, checksAtRest, checksFor } from '../../../analysis/advice/checks.ts';
 import type { Doubt } from '../../../analysis/measures.ts';
 import { DRIVES, type Drive } from '../../../analysis/trace.ts';
 import {
@@ -195,6 +195,30 @@ test('what is doubted of a record is checked first, and a date sends nobody to t
     expect(cautionsOfCheck(check).length, check).toBeGreaterThan(0);
     for (const caution of cautionsOfCheck(check)) expect(cautions).toContain(caution);
   }
+});
+
+describe('of a room that must stay where it is', () => {
+  test('nothing is checked that moves it, and something always is, with its cautions', () => {
+    for (const { kind, drive, checks, cautions } of ALL) {
+      if (kind === 'weak-supply' || kind === 'sensor-doubt') continue;
+      const atRest = checksAtRest(checks);
+      expect(atRest.length, `${kind} ${drive}`).toBeGreaterThan(0);
+      expect(new Set(atRest).size, `${kind} ${drive}`).toBe(atRest.length);
+      for (const check of atRest) {
+        expect(check).not.toMatch(
+          /\brun the room\b|whole stroke|by hand|fully in|listen|turns both|wheels turn|follow/i,
+        );
+        expect(cautionsOfCheck(check).length, check).toBeGreaterThan(0);
+        for (const caution of cautionsOfCheck(check)) expect(cautions, check).toContain(caution);
+      }
+    }
+  });
+
+  test('what only looks at it stays as it is', () => {
+    const checks = checksFor('short-travel', 'cable', null);
+    expect(checksAtRest(checks).slice(0, 2)).toEqual(checks.slice(0, 2));
+    expect(checksAtRest(checks)[2]).toMatch(/^Measure .* with the room where it is/);
+  });
 });
 
 describe('the cautions of a check', () => {

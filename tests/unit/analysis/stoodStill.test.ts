@@ -60,6 +60,8 @@ test.each([
     verdict: 'stop',
     headline: `Going out, the room does not move: the motor${room === ROOM ? 's stall' : ' stalls'} from the start.`,
   });
+  // Nobody is to run a room that is to stay where it is.
+  expect(warnings[0].checks.join(' ')).not.toMatch(/whole stroke|fully in/);
 });
 
 test('pressing on where the room has come in already is no trouble, however often', () => {
