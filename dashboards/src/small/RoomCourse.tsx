@@ -3,6 +3,7 @@ import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
 import { LineKey, WorkKey } from '../charts/keys.tsx';
 import { Loaded } from '../components/states.tsx';
+import { isTrouble } from '../concern.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { bandOf, courseBegin, courseOf } from './course.ts';
@@ -15,7 +16,8 @@ const MOST_SIDES = 2;
 function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trends: readonly Trend[] }) {
   const sides = room.sides.slice(0, MOST_SIDES);
   const courses = sides.map((side, i) => courseOf(trends[i], side, i, true));
-  const summary = courses.map((course) => courseSentence(course, room.sides.length === 1)).join(' ');
+  const ofRoom = { only: room.sides.length === 1, inTrouble: isTrouble(room.verdict) };
+  const summary = courses.map((course) => courseSentence(course, ofRoom)).join(' ');
   const work = courses[0]?.work ?? [];
   if (courses.every((course) => course.line.points.length === 0))
     return <p class="about">{words.trend.empty}</p>;

@@ -32,6 +32,7 @@ export const thingsWords = {
     drewNormal: (who: string) => `${who} drew just its normal the last time it went out.`,
     inside: 'That is usual for it.',
     outside: 'That is not usual for it.',
+    single: 'A single stroke may differ by that much.',
     label: (summary: string) => `Picture of the last strokes. ${summary}`,
   },
 
