@@ -205,7 +205,7 @@ function ofMoments(side: string, moments: number, sides: readonly string[]): Fin
     position: null,
     pattern: null,
     severity: 'service',
-    headline: `The load of ${nameSide(side, sides)} is lost ${moments} times on the way, for a moment each: the room may not be driven there.`,
+    headline: `The load of ${nameSide(side, sides)} is lost ${moments} times on the way, for a moment each: the motor may turn then without moving the room.`,
     evidence: { moments },
   };
 }
@@ -223,7 +223,7 @@ function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding
     position: whole ? null : (from + to) / 2,
     pattern: null,
     severity: whole ? 'stop' : 'service',
-    headline: `There is hardly any load on ${nameSide(side, sides)} ${where}: the room may not be driven there.`,
+    headline: `There is hardly any load on ${nameSide(side, sides)} ${where}: the motor may turn there without moving the room.`,
     evidence: { from: Math.round(1000 * from) / 1000, to: Math.round(1000 * to) / 1000 },
   };
 }

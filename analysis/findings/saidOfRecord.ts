@@ -17,7 +17,7 @@ export const MISDATED = {
 /** Of a record that several strokes show to be cut off. */
 export const CUT = {
   doubt: 'clipped',
-  detail: 'The highest readings are all the same: cut off.',
+  detail: 'Its highest readings are all the same: they are cut off.',
 } as const satisfies SaidOfRecord;
 
 /** Of a sensor that was turned. */
@@ -63,10 +63,10 @@ export function sharedScale(
 /** A rate that was told wrongly stretches every stroke alike, by a factor, natural logarithm. */
 export function wrongRate(rate: number): SaidOfRecord {
   const percent = Math.round(100 * Math.abs(Math.expm1(rate)));
-  const as = rate > 0 ? 'longer' : 'shorter';
+  const as = rate > 0 ? 'more' : 'less';
   return {
     doubt: 'clock',
-    detail: `Every stroke seems to take ${percent} % ${as} than it did, at an unchanged current.`,
+    detail: `Every stroke seems to take ${percent} % ${as} time than it did, at an unchanged current.`,
   };
 }
 

@@ -225,7 +225,7 @@ function finding(side: string | null, said: SaidOfRecord, sides: readonly string
     position: null,
     pattern: null,
     severity: 'watch',
-    headline: `${whose} is not to be trusted: ${detail}`,
+    headline: `${whose} cannot be trusted. ${detail}`,
     evidence: { doubt, detail, ...(restAmps === undefined ? {} : { restAmps }) },
   };
 }

@@ -39,6 +39,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
   // On its way back it goes on as it was said, until it is cleared.
   if (open !== undefined && points < GOING_BACK) return { present: [open], gone: [] };
   const other = state.room.sides.find((name) => name !== side) ?? side;
+  const whole = Math.round(100 * points);
   return {
     present: [
       {
@@ -48,7 +49,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
         position: null,
         pattern: null,
         severity: points >= STOP_SHIFT ? 'stop' : points >= SERVICE_SHIFT ? 'service' : 'watch',
-        headline: `The ${side} side now carries ${Math.round(100 * points)} points more of the load than is normal for this room; the ${other} side carries that much less.`,
+        headline: `The ${side} side now carries more of the load than is normal for this room, by ${whole} ${whole === 1 ? 'point' : 'points'} of 100; the ${other} side carries that much less.`,
         evidence: {
           sharePoints: Math.round(1000 * points) / 10,
           shareNow: Math.round(1000 * (context.analysis.share?.[side] ?? 0)) / 1000,

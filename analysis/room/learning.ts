@@ -10,16 +10,22 @@ import type { RoomState } from './state.ts';
 
 /** Strokes of a direction until the room's verdict is more than `learning` (contract, section 5: status). */
 export function strokesToLearn(state: RoomState, direction: Direction): number {
-  const lent = movedChannels(state, direction).map((channel) => channel.lent);
+  const channels = movedChannels(state, direction);
+  const lent = channels.map((channel) => channel.lent);
   if (lent.length === 0 || lent.includes(null)) return LEARNING_STROKES;
-  return Math.min(LEARNING_STROKES, 1 + Math.max(...lent.map((each) => each?.needed ?? 0)));
+  const needed = 1 + Math.max(...lent.map((each) => each?.needed ?? 0));
+  const seen = state.usable[direction];
+  // Work on the mechanism has it learn anew what was lent.
+  const lacking = channels.filter((channel) => !isReady(channel));
+  const missing = lacking.map((channel) => Math.max(1, channel.needed - channel.values.length));
+  return Math.min(LEARNING_STROKES, seen < needed ? needed : seen + Math.max(0, ...missing));
 }
 
 /** Whether too few usable strokes of a direction were seen, or a borrowed normal of it is not ready. */
 export function isLearning(state: RoomState, direction: Direction): boolean {
   const seen = state.usable[direction];
   if (seen >= LEARNING_STROKES) return false;
-  return seen < strokesToLearn(state, direction) || !movedChannels(state, direction).every(isReady);
+  return seen < strokesToLearn(state, direction);
 }
 
 /** Those of the sides that were recorded; of all sides while none was. */

@@ -1,5 +1,6 @@
 import { isBorrowing, isReady } from '../baseline/channel.ts';
 import { limitsOfMeasure } from '../baseline/judge.ts';
+import { nameSide, wayOf } from '../findings/names.ts';
 import type { Limits, RoomSummary } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
@@ -51,7 +52,7 @@ function headlineOf(state: RoomState, verdict: Verdict): string {
     case 'learning': {
       const [extends_, retracts] = DIRECTIONS.map((direction) => {
         const needed = strokesToLearn(state, direction);
-        return `${Math.min(needed, state.usable[direction])} of ${needed} ${direction}s`;
+        return `${Math.min(needed, state.usable[direction])} of ${needed} strokes ${wayOf(direction)}`;
       });
       return `Learning this room's normal: ${extends_} and ${retracts} so far.`;
     }
@@ -70,13 +71,13 @@ function borrowedSentence(state: RoomState): string {
 function latestSentence(state: RoomState): string {
   if (state.latest === null) return 'The latest stroke has no normal to compare with yet.';
   const { side, direction, percent, beyond } = state.latest;
-  const who = state.room.sides.length > 1 ? `The ${side} side` : 'The motor';
-  const stroke = `the latest stroke, ${direction === 'extend' ? 'out' : 'in'}`;
-  if (percent === 0) return `${who} drew just its normal on ${stroke}.`;
+  const who = nameSide(side, state.room.sides);
+  const when = `When the room last ${direction === 'extend' ? 'went out' : 'came in'}, ${who}`;
+  if (percent === 0) return `${when} drew just its normal.`;
   const spread = beyond
     ? 'outside its usual spread, which a single stroke may be'
     : 'inside its usual spread';
-  return `${who} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal on ${stroke}: ${spread}.`;
+  return `${when} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal: ${spread}.`;
 }
 
 /** The limits of every measure that has a baseline, by side and direction. */

@@ -73,7 +73,7 @@ describe('a date that cannot be', () => {
     const [warning] = await clockWarnings();
     expect(warning).toMatchObject({ kind: 'sensor-doubt', state: 'open', openedAt: stroke.placedAt });
     expect(warning.firstStrokeId).toBe(stroke.id);
-    expect(warning.headline).toContain('The date of a stroke is not to be trusted');
+    expect(warning.headline).toContain('The date of a stroke cannot be trusted');
     expect(warning.checks[0]).toContain('date and time of the logger');
   });
 

@@ -100,10 +100,24 @@ describe('a new room of a model that seven rooms are known of', () => {
     expect(verdicts.map(({ verdict }) => verdict)).toEqual(
       verdicts.map((_, i) => (i < 3 ? 'learning' : 'clear')),
     );
-    expect(verdicts[0].headline).toContain('1 of 2 extends and 0 of 2 retracts');
+    expect(verdicts[0].headline).toContain('1 of 2 strokes out and 0 of 2 strokes in');
     expect(verdicts[3].headline).toContain('Judged by others of the same model until it has its own normal.');
     expect(verdicts[15].headline).not.toContain('same model');
     expect(warnings).toEqual([]);
+  });
+
+  test('says after work how many strokes it still learns from, not that it has all of them', () => {
+    const events = [...strokeEvents(12, ROOM, 1), serviceEvent(6, 'gear-replaced')];
+    const { verdicts: said } = foldLent(
+      lent,
+      events.sort((a, b) => a.atMs - b.atMs),
+    );
+    const counts = said
+      .filter(({ verdict }) => verdict === 'learning')
+      .map(({ headline }) => [...headline.matchAll(/(\d+) of (\d+) strokes/g)]);
+    expect(counts.length).toBeGreaterThan(2);
+    for (const ways of counts)
+      expect(ways.some(([, seen, needed]) => Number(seen) < Number(needed))).toBe(true);
   });
 
   test('borrows less with every stroke of its own', () => {
