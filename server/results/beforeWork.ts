@@ -6,7 +6,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 
 /** What no work on a room mends. */
-const NOT_OF_THE_ROOM: readonly WarningKind[] = ['weak-supply', 'sensor-doubt'];
+export const NOT_OF_THE_ROOM: readonly WarningKind[] = ['weak-supply', 'sensor-doubt'];
 const ENOUGH = 2;
 
 export interface BeforeWork {

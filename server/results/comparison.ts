@@ -1,4 +1,5 @@
 import { type Kysely, sql } from 'kysely';
+import { aroseSentence } from '../../analysis/compare/aroseSentence.ts';
 import { compareSpans } from '../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
@@ -8,6 +9,7 @@ import type { Comparison } from '../schemas/results.ts';
 import { findRoom } from '../things/rooms.ts';
 import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/roomEvents.ts';
 import { describeRoom } from '../work/roomRow.ts';
+import { troubleRaised } from './afterWork.ts';
 import { strokesInTrouble } from './beforeWork.ts';
 
 /** Enough for a narrow interval, and near enough to the repair that wear in between hardly counts. */
@@ -33,11 +35,14 @@ export async function compareRoom(
   const { before, after } = question.service
     ? await aroundService(db, accountId, roomId, question.service)
     : await betweenSpans(db, accountId, roomId, question);
+  const compared = compareSpans(before.strokes, after, describeRoom(room));
+  const arose = await troubleRaised(db, accountId, roomId, after);
   return {
     account: await accountName(db, accountId),
-    ...compareSpans(before.strokes, after, describeRoom(room)),
+    ...compared,
+    sentence: [compared.sentence, aroseSentence(arose)].filter(Boolean).join(' '),
     before: { ...spanOf(before.strokes), since: before.since },
-    after: spanOf(after),
+    after: { ...spanOf(after), arose },
   };
 }
 
@@ -51,7 +56,7 @@ async function accountName(db: Kysely<Tables>, accountId: AccountInScope): Promi
   return account?.name ?? null;
 }
 
-function spanOf(strokes: readonly StrokeEvent[]): Comparison['after'] {
+function spanOf(strokes: readonly StrokeEvent[]): Omit<Comparison['after'], 'arose'> {
   const at = (stroke: StrokeEvent | undefined) =>
     stroke === undefined ? null : new Date(stroke.atMs).toISOString();
   return { from: at(strokes[0]), to: at(strokes.at(-1)), strokes: strokes.length };

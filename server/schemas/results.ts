@@ -174,7 +174,8 @@ export const Comparison = z
     sentence: z.string(),
     /** `since`: the warning that the strokes before begin with; null: they go back as far as strokes or other work do. */
     before: ComparedSpan.extend({ since: z.enum(WARNING_KINDS).nullable() }),
-    after: ComparedSpan,
+    /** `arose`: the gravest warning that one of these strokes raised; null: none. */
+    after: ComparedSpan.extend({ arose: z.enum(WARNING_KINDS).nullable() }),
     groups: z.array(
       z.object({
         side: z.string(),

@@ -62,6 +62,7 @@ test('a repair is held against the strokes in trouble, not against the healthy o
     from: dayAt(repairedOn),
     to: dayAt(repairedOn + STROKES_AFTER - 1),
     strokes: STROKES_AFTER,
+    arose: null,
   });
   for (const { shifts, strokesBefore, strokesAfter } of body.groups) {
     const [running] = shifts;
@@ -71,6 +72,36 @@ test('a repair is held against the strokes in trouble, not against the healthy o
     expect(strokesBefore).toBeLessThanOrEqual(STROKES_IN_TROUBLE / 2);
     expect(strokesAfter).toBe(STROKES_AFTER / 2);
   }
+});
+
+test('less current on a side that lost its load after the work is told as no relief', async () => {
+  const fleet = await newFleet(service, token);
+  const lost = (day: number) => {
+    const body = strokeBody(fleet.roomId, day);
+    const [front, rear] = body.sides.map((side, place) => ({
+      ...side,
+      amps: side.amps.map((amps, at) =>
+        at < RUNS_FROM || at >= RUNS_UNTIL ? amps : amps * (place === 0 ? 1.7 : 0.15),
+      ),
+    }));
+    return { ...body, sides: [front, rear] };
+  };
+  const days = Array.from({ length: HEALTHY_STROKES + STROKES_IN_TROUBLE }, (_, day) => day);
+  await store(
+    service,
+    fleet,
+    days.map((day) => (day < HEALTHY_STROKES ? strokeBody(fleet.roomId, day) : lost(day))),
+  );
+  const serviceId = await newService(service, fleet, dayAt(HEALTHY_STROKES - 0.5));
+  await settled(service, token, fleet.roomId);
+  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
+    token,
+  });
+  expect(body.sentence).toMatch(/the rear side draws 8\d % less than before/);
+  expect(body.sentence).toMatch(
+    /Since then a side has run with hardly any load: that it draws less is no relief\.$/,
+  );
+  expect(body.after.arose).toBe('dropped-load');
 });
 
 test('one stroke out and one in before the work, and as many after it, are enough for an answer', async () => {
@@ -137,5 +168,5 @@ test('strokes whose record says nothing are neither counted nor parted from the 
     token,
   });
   expect(body.before).toEqual({ from: dayAt(0), to: dayAt(3), strokes: 4, since: null });
-  expect(body.after).toEqual({ from: dayAt(6), to: dayAt(9), strokes: 4 });
+  expect(body.after).toEqual({ from: dayAt(6), to: dayAt(9), strokes: 4, arose: null });
 });

@@ -47,8 +47,10 @@ function helpedBy(outcome: Outcome, isGone: boolean | null): Helped {
 export function Answer(props: AnswerProps) {
   const say = words.compare;
   const { comparison, service } = props;
+  const { arose } = comparison.after;
   const outcome = outcomeOf(comparison.groups);
-  if (service === null) return <p class="answer-headline">{say.between[outcome]}</p>;
+  if (service === null)
+    return <p class="answer-headline">{say.between[arose === 'dropped-load' ? 'lostLoad' : outcome]}</p>;
   const warning = warningBefore(props);
   const isGone = warning === null ? null : warning.clearedAt !== null;
   const kind = words.services.kinds[service.kind];
@@ -56,7 +58,10 @@ export function Answer(props: AnswerProps) {
   return (
     <>
       <p class="answer-headline" dir="auto">
-        {say.helped[helpedBy(outcome, isGone)](work, dayText(service.at))}
+        {say.helped[arose === 'dropped-load' ? 'lostLoad' : helpedBy(outcome, isGone)](
+          work,
+          dayText(service.at),
+        )}
       </p>
       {warning !== null && (
         <p>
@@ -65,6 +70,7 @@ export function Answer(props: AnswerProps) {
             : say.warningGone(words.warnings.kinds[warning.kind], dayText(warning.clearedAt))}
         </p>
       )}
+      {arose !== null && <p>{say.warningArose(words.warnings.kinds[arose])}</p>}
     </>
   );
 }

@@ -32,6 +32,8 @@ export const compareWords = {
         `Neither yes nor no: since “${work}” on ${day} part of the room draws less and part of it more.`,
       more: (work: string, day: string) =>
         `No, it is worse: since “${work}” on ${day} the room draws more than before.`,
+      lostLoad: (work: string, day: string) =>
+        `No: since “${work}” on ${day} a side has run with hardly any load. That it draws less is no relief.`,
       unknown: (work: string, day: string) =>
         `Too early to tell: too few strokes have come in around “${work}” on ${day}.`,
     },
@@ -44,11 +46,13 @@ export const compareWords = {
       same: 'The two spans are not told apart by the current.',
       both: 'Part of the room draws less in the later span, and part of it more.',
       more: 'The room draws more in the later span than in the earlier.',
+      lostLoad: 'In the later span a side runs with hardly any load. That it draws less is no relief.',
       unknown: 'There are too few strokes in these spans to tell.',
     },
     warningGone: (kind: string, day: string) =>
       `The warning that stood before it, “${kind}”, has been gone since ${day}.`,
     warningStands: (kind: string) => `The warning that stood before it, “${kind}”, still stands.`,
+    warningArose: (kind: string) => `A warning has come up since: “${kind}”.`,
     pictures: 'Along the travel, and measure by measure',
     keys: 'Key',
     before: 'Before',
