@@ -73,9 +73,11 @@ export function useLinks(): void {
       if (event.defaultPrevented || !plain || !(event.target instanceof Element)) return;
       const link = event.target.closest('a');
       if (link === null || link.target !== '' || link.hasAttribute('download')) return;
-      if (link.origin !== location.origin || link.pathname.startsWith('/api/') || link.hash !== '') return;
+      if (link.origin !== location.origin || link.pathname.startsWith('/api/')) return;
+      // A place of this very page.
+      if (link.hash !== '' && link.pathname === location.pathname) return;
       event.preventDefault();
-      if (link.href !== location.href) navigate(link.pathname + link.search);
+      if (link.href !== location.href) navigate(link.pathname + link.search + link.hash);
     };
     document.addEventListener('click', clicked);
     return () => document.removeEventListener('click', clicked);

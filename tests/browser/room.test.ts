@@ -83,6 +83,15 @@ describePages('a room that got worse', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('leads from the coach to what is to be checked, not to the top of the room', async () => {
+    const { page } = await place.visitAs(place.person, `/coaches/${fleet.coach.id}`);
+    await page.getByRole('link', { name: 'What to check, and what not to do' }).first().click();
+    await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
+    const checks = page.locator('#checks');
+    await checks.waitFor();
+    await expect.poll(async () => Math.abs((await checks.boundingBox())?.y ?? 9999)).toBeLessThan(450);
+  });
+
   test('shows the course of each side with its finding in words and as a table', async () => {
     const { page } = await openRoom();
     const front = page.getByRole('figure', { name: 'Side: front' });

@@ -3,6 +3,7 @@ import { useLiveRooms } from '../api/useLiveRooms.ts';
 import { lazily } from '../components/Lazily.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';
 import { byConcern } from '../concern.ts';
+import { CHECKS } from '../room/Advice.tsx';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
 import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
@@ -43,7 +44,7 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
               <RoomAnswer
                 key={room.id}
                 status={room}
-                checksAt={`/rooms/${room.id}`}
+                checksAt={`/rooms/${room.id}#${CHECKS}`}
                 heading={
                   <h2 class="answer-room">
                     <a href={`/rooms/${room.id}`} dir="auto">

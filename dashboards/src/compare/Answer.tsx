@@ -70,7 +70,7 @@ export function Answer(props: AnswerProps) {
             : say.warningGone(words.warnings.kinds[warning.kind], dayText(warning.clearedAt))}
         </p>
       )}
-      {arose !== null && <p>{say.warningArose(words.warnings.kinds[arose])}</p>}
+      {arose && <p>{say.warningArose(words.warnings.kinds[arose])}</p>}
     </>
   );
 }

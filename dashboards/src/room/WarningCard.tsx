@@ -12,9 +12,6 @@ import { EvidencePicture } from './EvidencePicture.tsx';
 import { evidenceLines } from './evidence.ts';
 import { howSure } from './howSure.ts';
 
-/** The id of the checks of the first warning of a page. */
-export const CHECKS = 'checks';
-
 interface WarningProps {
   readonly warning: Warning;
   readonly room: Room;
@@ -27,7 +24,10 @@ interface WarningProps {
 function aboutLines(warning: Warning, room: Room): [string, string][] {
   const lines: [string, string | null][] = [
     [words.warnings.side, warning.side === null ? null : sideName(warning.side)],
-    [words.warnings.direction, warning.direction === null ? null : words.directions[warning.direction]],
+    [
+      words.warnings.direction,
+      warning.direction === null ? null : words.warnings.directions[warning.direction],
+    ],
     [words.warnings.place, warning.position === null ? null : placeText(warning.position, room.travelMetres)],
     [words.warnings.pattern, warning.pattern === null ? null : words.warnings.patterns[warning.pattern]],
   ];
@@ -37,6 +37,12 @@ function aboutLines(warning: Warning, room: Room): [string, string][] {
 /** Whether only the time of the record is in doubt, of which its current shows nothing. */
 function isOfClock({ kind, evidence }: Warning): boolean {
   return kind === 'sensor-doubt' && evidence.doubt === 'clock';
+}
+
+function likelyCause(warning: Warning): string {
+  const say = words.warnings;
+  if (isOfClock(warning)) return say.likelyMisdated;
+  return warning.pattern === null ? say.likely[warning.kind] : say.likelyOfPattern[warning.pattern];
 }
 
 /** A warning in the order in which it is asked about: seen, how sure, likely cause, checks, what not to do, when to stop. */
@@ -87,9 +93,9 @@ export function WarningCard({ warning, room, isFirst = false, onAcknowledged }: 
           <h4>{words.warnings.sureTitle}</h4>
           <p>{howSure(warning)}</p>
           <h4>{words.warnings.likelyTitle}</h4>
-          <p>{isOfClock(warning) ? words.warnings.likelyMisdated : words.warnings.likely[warning.kind]}</p>
+          <p>{likelyCause(warning)}</p>
         </div>
-        {warning.state !== 'cleared' && <Advice warning={warning} id={isFirst ? CHECKS : undefined} />}
+        {warning.state !== 'cleared' && <Advice warning={warning} isFirst={isFirst} />}
       </div>
       {onAcknowledged !== undefined && <Acknowledge warning={warning} onDone={onAcknowledged} />}
     </article>

@@ -7,6 +7,9 @@ const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [
   ['Amps', (value) => quantity(value, 'A')],
   ['Volts', (value) => quantity(value, 'V')],
   ['Percent', (value) => percent(value / 100)],
+  ['percentPerStroke', (value) => percent(value / 100)],
+  ['percentPerStrokeBefore', (value) => percent(value / 100)],
+  ['partOfStall', percent],
   ['Share', percent],
   ['shareNow', percent],
   ['Ratio', percent],
@@ -35,7 +38,15 @@ function valueText(value: unknown): string | null {
 }
 
 /** Told by the warning itself, in its own words and its own rounding. */
-const TOLD_ELSEWHERE: readonly string[] = ['position', 'pattern', 'side', 'way', 'meanVolts'];
+const TOLD_ELSEWHERE: readonly string[] = [
+  'position',
+  'pattern',
+  'side',
+  'way',
+  'meanVolts',
+  'doubt',
+  'detail',
+];
 
 function labelOf(name: string, ending: string): string {
   const known: Readonly<Record<string, string>> = words.evidence.names;
@@ -46,7 +57,10 @@ function labelOf(name: string, ending: string): string {
 
 /** A warning's evidence as label and value; nested values are for machines and are left out. */
 export function evidenceLines(evidence: Readonly<Record<string, unknown>>): [string, string][] {
-  return Object.entries(evidence).flatMap(([name, value]): [string, string][] => {
+  const names = Object.keys(words.evidence.names);
+  const placeOf = (name: string) => (names.includes(name) ? names.indexOf(name) : names.length);
+  const told = Object.entries(evidence).sort(([a], [b]) => placeOf(a) - placeOf(b));
+  return told.flatMap(([name, value]): [string, string][] => {
     if (TOLD_ELSEWHERE.includes(name)) return [];
     const ending = ENDINGS.find(([end]) => name.endsWith(end));
     const text = typeof value === 'number' && ending !== undefined ? ending[1](value) : valueText(value);

@@ -66,7 +66,7 @@ export const roomWords = {
       noBand: 'Its normal is not known yet.',
       beyond: (n: number) =>
         n === 0
-          ? 'None is outside the normal.'
+          ? 'No single stroke is outside the normal.'
           : n === 1
             ? '1 is outside the normal.'
             : `${n} are outside the normal.`,

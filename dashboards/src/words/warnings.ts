@@ -46,8 +46,7 @@ export const warningsWords = {
         'The room moves harder than it did. Dirt, a dry or worn slide, or a seal that drags is the usual cause.',
       'uneven-sides':
         'One side does part of the work of the other. A worn block or gear, or sides that are out of step, is the usual cause.',
-      'stall-spike':
-        'Something catches for a moment. At one place it is often a screw that stands out. Once a turn it is often a tooth of the gear.',
+      'stall-spike': 'Something catches for a moment.',
       'dropped-load':
         'One side turns but does not push. A gear that slips, a broken block or a loose shaft is the usual cause.',
       'late-side':
@@ -61,11 +60,19 @@ export const warningsWords = {
       'sensor-doubt':
         'The clamp, its zero or the logger is likely at fault, not the room. Its numbers cannot be trusted for now.',
     },
+    likelyOfPattern: {
+      'same-place':
+        'Something catches at one place, every time. It is often a screw that stands out, or a dent in the rack.',
+      'once-per-turn':
+        'Something catches once in every turn of the gear. It is often a worn or broken tooth of it.',
+      scattered:
+        'Something catches now here, now there. It is often a gear that does not sit firmly in its rack.',
+    },
     likelyMisdated:
       'The clock of the logger is likely off, or somebody entered a wrong date. How much the room drew can be trusted; when it did, and where on its way, cannot.',
     picture: {
       course: (n: number, doing: 'extend' | 'retract', outside: number) =>
-        `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}. ${outside === 0 ? 'None was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
+        `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}. ${outside === 0 ? 'None of them alone was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
       supply: (n: number, lowest: string, highest: string) =>
         `Supply while running, ${n} strokes: ${lowest} to ${highest}.`,
       below: (n: number, limit: string) =>
@@ -110,30 +117,47 @@ export const warningsWords = {
     side: 'Side',
     place: 'Place',
     pattern: 'How it comes',
-    direction: 'Direction',
+    direction: 'Which way',
+    directions: { extend: 'going out', retract: 'coming in' },
   },
 
   evidence: {
     yes: 'yes',
     no: 'no',
     points: (value: string) => `${value} points`,
-    /** Evidence that has a better name than its own; the rest is named by itself. */
+    /** In the order in which it is told; what has no name here is named by itself, after the rest. */
     names: {
       risePercent: 'Above its normal by',
-      sigmas: 'Times its usual spread',
-      expectedAmps: 'Expected',
-      measuredAmps: 'Measured',
+      measuredAmps: 'Latest stroke',
+      expectedAmps: 'Expected of it',
+      runningAmps: 'Running current',
+      limitAmps: 'Limit',
+      timesLimit: 'Times the limit',
+      modelAmps: 'Others of its model',
+      timesModel: 'Times those',
+      stallAmps: 'Standing still',
+      partOfStall: 'Part of that',
+      heightPercent: 'Height of the peaks',
       strokesWithSpikes: 'Strokes with peaks',
       strokesLookedAt: 'Strokes looked at',
-      heightPercent: 'Height of the peaks',
+      shareNow: 'Share on the latest stroke',
       sharePoints: 'Share moved by',
-      shareNow: 'Share now',
+      laterS: 'Later than usual by',
+      lagS: 'Latest stroke, behind the other side',
       shortPercent: 'Shorter by',
-      leastVolts: 'Limit',
-      stalled: 'Stood still there',
-      moments: 'Times without load',
       shortStrokes: 'Short strokes of the latest six',
+      stalled: 'Stood still there',
       stoodStill: 'Did not move',
+      from: 'From',
+      to: 'To',
+      moments: 'Times without load',
+      leastVolts: 'Limit',
+      fellPercent: 'Fell with the work by',
+      climbedPercent: 'Climbed back by',
+      percentPerStroke: 'Each stroke since',
+      percentPerStrokeBefore: 'Each stroke before the work',
+      restAmps: 'Reads at rest',
+      sigmas: 'Times its usual spread',
     },
   },
 } as const;

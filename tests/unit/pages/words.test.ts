@@ -39,6 +39,7 @@ const FOR_OWNERS: Readonly<Record<string, unknown>> = {
   notices,
   'how sure a warning is': warnings.sure,
   'what a warning likely is': warnings.likely,
+  'what peaks likely are': warnings.likelyOfPattern,
   'when to stop': warnings.stopWhen,
   problems,
   signIn,
