@@ -1,5 +1,5 @@
 import type { Selectable } from 'kysely';
-import type { RoomTable } from '../migrations/tables.ts';
+import type { RoomTable } from '../migrations/thingTables.ts';
 import type { StrokeToStore } from './strokeToStore.ts';
 
 /** As JSON brings it. */

@@ -4,6 +4,7 @@ import type { ColumnType, JSONColumnType } from 'kysely';
 export type Time = ColumnType<Date, Date | string, Date | string>;
 export type TimeOrNull = ColumnType<Date | null, Date | string | null | undefined, Date | string | null>;
 export type TimeByDefault = ColumnType<Date, Date | string | undefined, Date | string>;
+export type TextOrNull = ColumnType<string | null, string | null | undefined, string | null>;
 export type Json = JSONColumnType<object>;
 export type JsonOrNull = ColumnType<object | null, string | null | undefined, string | null>;
 

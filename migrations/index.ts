@@ -18,7 +18,7 @@ import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
 import * as removedStrokes from './0022-removed-strokes.ts';
 import * as removedStrokesOutliveRooms from './0023-removed-strokes-outlive-rooms.ts';
 
-/** Every migration by name, in order. Never edit one that was merged: add another. */
+/** Every migration by name, in order; some numbers were never used. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0001-first-tables': firstTables,
   '0002-grants-and-invitations': grantsAndInvitations,

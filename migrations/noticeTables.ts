@@ -1,5 +1,5 @@
 import type { ColumnType, Generated } from 'kysely';
-import type { Json, Severity, Time, TimeByDefault, TimeOrNull } from './columns.ts';
+import type { Json, Severity, TextOrNull, Time, TimeByDefault, TimeOrNull } from './columns.ts';
 
 /** What was told of a warning, to whoever wanted it. */
 export interface ToldWarningTable {
@@ -55,7 +55,7 @@ export interface WebhookTable {
   events: string[];
   severity: Severity;
   enabled: Generated<boolean>;
-  disabled_because: ColumnType<string | null, string | null | undefined, string | null>;
+  disabled_because: TextOrNull;
   secret: Buffer;
   /** How often it did not answer well in a row. */
   failures: Generated<number>;

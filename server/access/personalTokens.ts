@@ -1,7 +1,8 @@
 import type { FastifyRequest } from 'fastify';
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { PersonalTokenTable, Tables } from '../../migrations/tables.ts';
+import type { PersonalTokenTable } from '../../migrations/peopleTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { takeTurn } from '../database/takeTurn.ts';
 import { type PageAsked, pageById } from '../paging.ts';

@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { RecordTable, Tables } from '../../migrations/tables.ts';
+import type { RecordTable } from '../../migrations/peopleTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
 import { invalidField } from '../problems.ts';
 import type { RecordedAct, RecordQuery } from '../schemas/record.ts';

@@ -1,6 +1,7 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { SessionTable, Tables } from '../../migrations/tables.ts';
+import type { SessionTable } from '../../migrations/peopleTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';

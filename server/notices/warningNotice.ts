@@ -1,6 +1,6 @@
 import type { Selectable } from 'kysely';
 import type { WarningKind } from '../../analysis/warning.ts';
-import type { WarningTable } from '../../migrations/tables.ts';
+import type { WarningTable } from '../../migrations/resultTables.ts';
 import type { News } from './compareTold.ts';
 import type { WarningNotice } from './notice.ts';
 

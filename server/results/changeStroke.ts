@@ -1,7 +1,8 @@
 import type { Kysely, Selectable, Updateable } from 'kysely';
 import { HAS_TRACE, markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
-import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { StrokeTable } from '../../migrations/strokeTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';

@@ -1,5 +1,6 @@
 import type { Kysely, Selectable } from 'kysely';
-import type { LoggerTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { LoggerTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope, Scope } from '../access/scope.ts';
 import { answerPage } from '../paging.ts';
 import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';

@@ -1,7 +1,8 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { RoomSummary } from '../../analysis/history.ts';
 import { beginRoom, summariseRoom } from '../../analysis/room/fold.ts';
-import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
 import { describeRoom } from '../work/roomRow.ts';

@@ -1,7 +1,8 @@
 import type { Kysely, Selectable } from 'kysely';
 import { MISDATED } from '../../analysis/findings/saidOfRecord.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
-import type { StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { StrokeTable } from '../../migrations/strokeTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Stroke } from '../schemas/stroke.ts';

@@ -1,7 +1,7 @@
 import type { Selectable } from 'kysely';
 import { cautionsOfCheck } from '../../analysis/advice/checks.ts';
 import type { SpikePattern, WarningKind } from '../../analysis/warning.ts';
-import type { WarningTable } from '../../migrations/tables.ts';
+import type { WarningTable } from '../../migrations/resultTables.ts';
 import type { Warning } from '../schemas/results.ts';
 
 /** A row with the name of whoever acknowledged it. */

@@ -1,5 +1,6 @@
 import type { Kysely, Selectable } from 'kysely';
-import type { RetentionRunTable, Tables } from '../../migrations/tables.ts';
+import type { RetentionRunTable } from '../../migrations/strokeTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';

@@ -1,7 +1,8 @@
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
-import type { CoachTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { CoachTable } from '../../migrations/thingTables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';

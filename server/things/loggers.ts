@@ -1,6 +1,7 @@
 import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { LoggerTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { LoggerTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { newToken } from '../access/tokens.ts';
 import { inTransaction } from '../database/inTransaction.ts';

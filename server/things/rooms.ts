@@ -1,7 +1,8 @@
 import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
-import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';

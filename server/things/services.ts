@@ -1,7 +1,8 @@
 import type { Kysely, Selectable, Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import { markRoomDirty } from '../../ingest/roomProgress.ts';
-import type { ServiceTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { ServiceTable } from '../../migrations/thingTables.ts';
 import type { PersonCaller } from '../access/caller.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { type PageAsked, pageByTime } from '../paging.ts';

@@ -1,6 +1,7 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
-import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
 import { type FoldStart, startAtCheckpoint } from './foldStart.ts';
 import { peersOf } from './peers.ts';

@@ -4,7 +4,9 @@ import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import { orderEvents } from '../../analysis/room/fold.ts';
 import type { ServiceKind } from '../../analysis/trace.ts';
 import { weatherOf } from '../../ingest/weather.ts';
-import type { ServiceTable, StrokeTable, Tables } from '../../migrations/tables.ts';
+import type { StrokeTable } from '../../migrations/strokeTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { ServiceTable } from '../../migrations/thingTables.ts';
 
 /** Strokes read at a time: their analyses are some kilobytes each. */
 const STROKES_AT_A_TIME = 500;

@@ -1,7 +1,8 @@
 import type { Selectable } from 'kysely';
 import { type Kysely, sql } from 'kysely';
 import type { RoomDescription } from '../../analysis/trace.ts';
-import type { RoomTable, Tables } from '../../migrations/tables.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import type { RoomTable } from '../../migrations/thingTables.ts';
 import { type Peers, peersOf } from './peers.ts';
 
 export interface RoomToAnalyse {

@@ -1,6 +1,7 @@
 import { type Insertable, type Kysely, type Selectable, sql } from 'kysely';
 import type { Warning } from '../../analysis/warning.ts';
-import type { Tables, WarningTable } from '../../migrations/tables.ts';
+import type { WarningTable } from '../../migrations/resultTables.ts';
+import type { Tables } from '../../migrations/tables.ts';
 import { markRooms } from '../notices/markRooms.ts';
 import type { FoldedHistory } from './foldHistory.ts';
 import type { Place } from './foldStart.ts';
