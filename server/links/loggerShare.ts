@@ -1,5 +1,3 @@
-import type { Link } from './link.ts';
-
 /**
  * What one logger may have at once in one process, over all its links together: every coach of a lot may be wired to
  * one board, and a board that lost its links begins new ones while the old ones hang until they are dropped for their
@@ -7,10 +5,19 @@ import type { Link } from './link.ts';
  */
 export const MOST_OF_ONE_LOGGER = { links: 256, strokes: 256, bytes: 4 * 1024 * 1024 } as const;
 
+/** A link, as far as it concerns what its logger has in all. */
+interface OwnLink {
+  /** Under way on it. */
+  readonly strokes: number;
+  /** Reads on only while the logger's share allows it. */
+  holdBack(): void;
+  close(code: number, reason: string): void;
+}
+
 /** The part of one logger in what this process does at once. */
 export class LoggerShare {
   /** Those that are open, the oldest first. */
-  readonly links = new Set<Link>();
+  readonly links = new Set<OwnLink>();
   #bytes = 0;
 
   /** Strokes under way. */

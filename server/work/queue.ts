@@ -20,9 +20,6 @@ import { startAnalysisThread } from './startAnalysisThread.ts';
 import type { AnalysisLog } from './threadMessages.ts';
 import { WITHDRAW_NORMALS, type WithdrawNormalsPayload, withdrawNormals } from './withdrawNormals.ts';
 
-/** What earlier versions queued for each change; rooms now say by their own mark that they are due. */
-const FORMER_JOB = 'analyse-room';
-
 /** The queue's name for the work of `ensureTracePartitions`. */
 const ENSURE_PARTITIONS = 'ensure-trace-partitions';
 /** The queue's name for the work of `removeTraces`, done daily, also where nothing ran at that hour. */
@@ -86,7 +83,6 @@ export async function startWorker({
       41 3 * * * ${REMOVE_TRACES} ?fill=2d
       7 * * * * ${TELL_BY_CLOCK}`,
       taskList: {
-        [FORMER_JOB]: async () => undefined,
         // Written by `queuePlacing` and nobody else.
         [PLACE_STROKES]: (payload) => {
           const logger = payload as PlaceStrokesPayload;
