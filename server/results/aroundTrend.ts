@@ -1,10 +1,11 @@
 import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import type { Queries } from '../../ingest/queries.ts';
 import { notFound } from '../problems.ts';
+import type { TrendQuery } from '../schemas/results.ts';
 import type { Service } from '../schemas/service.ts';
 import type { RoomLimits } from '../work/foldHistory.ts';
 import { LEVELS, RISING } from './forecast.ts';
-import type { TrendPlace, TrendQuestion } from './trendPoints.ts';
+import type { TrendPlace } from './trendPoints.ts';
 
 /** What a trend is read against. */
 export interface AroundTrend {
@@ -24,7 +25,7 @@ export interface AroundTrend {
 export async function aroundTrend(
   pool: Queries,
   { accountId, roomId, side }: TrendPlace,
-  { measure, direction, from, to }: TrendQuestion,
+  { measure, direction, from, to }: TrendQuery,
 ): Promise<AroundTrend> {
   // Postgres counts from 1. The name has been checked against the registry.
   const index = MEASURE_NAMES.indexOf(measure) + 1;

@@ -5,7 +5,7 @@ import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
-import type { Comparison } from '../schemas/results.ts';
+import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
 import { findRoom } from '../things/rooms.ts';
 import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/roomEvents.ts';
 import { describeRoom } from '../work/roomRow.ts';
@@ -16,20 +16,12 @@ import { strokesInTrouble } from './beforeWork.ts';
 const MOST_STROKES_BY_SERVICE = 60;
 const MOST_STROKES_BY_SPAN = 2000;
 
-export interface ComparisonQuestion {
-  readonly service?: string;
-  readonly beforeFrom?: string;
-  readonly beforeTo?: string;
-  readonly afterFrom?: string;
-  readonly afterTo?: string;
-}
-
 /** Before against after: around a service, or between two spans. */
 export async function compareRoom(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
-  question: ComparisonQuestion,
+  question: ComparisonQuery,
 ): Promise<Comparison> {
   const room = await findRoom(db, accountId, roomId);
   const { before, after } = question.service
@@ -103,7 +95,7 @@ async function betweenSpans(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
-  { beforeFrom, beforeTo, afterFrom, afterTo }: ComparisonQuestion,
+  { beforeFrom, beforeTo, afterFrom, afterTo }: ComparisonQuery,
 ) {
   const between = async (from: string | undefined, to: string | undefined): Promise<StrokeEvent[]> => {
     // The schema asks for all four where no service is named.

@@ -8,15 +8,9 @@ import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
-import type { Normal, NormalSide } from '../schemas/travel.ts';
+import type { Normal, NormalQuery, NormalSide } from '../schemas/travel.ts';
 import { findRoom } from '../things/rooms.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
-
-export interface NormalQuestion {
-  readonly direction: Direction;
-  /** The stroke whose time, supply and temperature it is asked for. */
-  readonly stroke?: string;
-}
 
 interface Place {
   readonly accountId: AccountInScope;
@@ -33,7 +27,7 @@ export async function normalOfRoom(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
-  { direction, stroke }: NormalQuestion,
+  { direction, stroke }: NormalQuery,
 ): Promise<Normal> {
   const room = await findRoom(db, accountId, roomId);
   const at = stroke === undefined ? null : await timeOfStroke(db, accountId, roomId, stroke);

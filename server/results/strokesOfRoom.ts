@@ -1,24 +1,17 @@
 import { type Kysely, sql } from 'kysely';
-import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import { type AnsweredPage, type PageAsked, pageByTime } from '../paging.ts';
-import type { Stroke } from '../schemas/stroke.ts';
+import { type AnsweredPage, pageByTime } from '../paging.ts';
+import type { Stroke, StrokesQuery } from '../schemas/stroke.ts';
 import { findRoom } from '../things/rooms.ts';
 import { strokeView } from './strokeView.ts';
-
-interface StrokesQuestion extends PageAsked {
-  readonly direction?: Direction;
-  readonly from?: string;
-  readonly to?: string;
-}
 
 /** The room's strokes, newest first. A direction also finds the strokes whose current told it. */
 export async function strokesOfRoom(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
-  { limit, cursor, direction, from, to }: StrokesQuestion,
+  { limit, cursor, direction, from, to }: StrokesQuery,
 ): Promise<AnsweredPage<Stroke>> {
   await findRoom(db, accountId, roomId);
   let query = db

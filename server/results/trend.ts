@@ -4,12 +4,12 @@ import type { Queries } from '../../ingest/queries.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
-import type { Trend } from '../schemas/results.ts';
+import type { Trend, TrendQuery } from '../schemas/results.ts';
 import { findRoom } from '../things/rooms.ts';
 import { aroundTrend } from './aroundTrend.ts';
 import { forecastFrom } from './forecast.ts';
 import { limitsOf } from './roomLimits.ts';
-import { type TrendQuestion, trendPoints } from './trendPoints.ts';
+import { trendPoints } from './trendPoints.ts';
 
 /**
  * The trend of one measure as JSON text of the `Trend` schema. A room has tens of thousands of strokes after some
@@ -20,7 +20,7 @@ export async function trendText(
   pool: Queries,
   accountId: AccountInScope,
   roomId: string,
-  question: TrendQuestion,
+  question: TrendQuery,
 ): Promise<string> {
   const { measure, direction } = question;
   // A side that is named is not waited for: whether the room has it is found out beside its points.
@@ -39,7 +39,7 @@ export async function trendText(
 }
 
 /** A measure of the whole stroke stands beside every side. */
-function sideOf(sides: readonly string[], { measure, side }: TrendQuestion): string {
+function sideOf(sides: readonly string[], { measure, side }: TrendQuery): string {
   if (side !== undefined) {
     if (sides.includes(side)) return side;
     throw invalidField('/side', `The room has no such side. It has: ${sides.join(', ')}.`);

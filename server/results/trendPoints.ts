@@ -1,20 +1,9 @@
-import { MEASURE_NAMES, type MeasureName } from '../../analysis/measures.ts';
-import type { Direction } from '../../analysis/trace.ts';
+import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import type { Queries } from '../../ingest/queries.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import type { Trend } from '../schemas/results.ts';
+import type { Trend, TrendQuery } from '../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
-
-export interface TrendQuestion {
-  readonly measure: MeasureName;
-  readonly direction: Direction;
-  readonly side?: string;
-  readonly from?: string;
-  readonly to?: string;
-  /** At most about so many; all where it is left out. */
-  readonly points?: number;
-}
 
 /** Whose points: one side of a room. */
 export interface TrendPlace {
@@ -38,7 +27,7 @@ interface TrendPoints {
 export async function trendPoints(
   pool: Queries,
   place: TrendPlace,
-  question: TrendQuestion,
+  question: TrendQuery,
 ): Promise<TrendPoints> {
   const { points: most } = question;
   if (most !== undefined) {
@@ -92,7 +81,7 @@ const ASKED = {
 async function ask<Row extends object>(
   pool: Queries,
   { accountId, roomId, side }: TrendPlace,
-  { measure, direction, from, to }: TrendQuestion,
+  { measure, direction, from, to }: TrendQuery,
   asked: keyof typeof ASKED,
   more: readonly string[] = [],
 ): Promise<Row> {

@@ -1,21 +1,17 @@
 import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
-import { type AnsweredPage, type PageAsked, pageByTime } from '../paging.ts';
+import { type AnsweredPage, pageByTime } from '../paging.ts';
 import { notFound } from '../problems.ts';
-import type { Warning } from '../schemas/results.ts';
+import type { Warning, WarningsQuery } from '../schemas/results.ts';
 import { type WarningRow, warningView } from './warningView.ts';
-
-interface WarningsQuestion extends PageAsked {
-  readonly state: 'open' | 'acknowledged' | 'cleared' | 'all';
-}
 
 /** The warnings of one room, or of all that the person sees at home and on visits, newest first. */
 export async function listWarnings(
   db: Kysely<Tables>,
   person: Scope,
   roomId: string | null,
-  { limit, cursor, state }: WarningsQuestion,
+  { limit, cursor, state }: WarningsQuery,
 ): Promise<AnsweredPage<Warning>> {
   let query = selectWarnings(db);
   query =

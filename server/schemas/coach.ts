@@ -3,8 +3,8 @@ import { Id, Name, Notes, PageQuery, Time } from './common.ts';
 
 const fields = {
   name: Name,
-  model: z.string().trim().min(1).max(300).nullable(),
-  year: z.number().int().min(1900).max(2100).nullable(),
+  model: Name.nullable(),
+  year: z.int().min(1900).max(2100).nullable(),
   notes: Notes.nullable(),
 };
 

@@ -51,14 +51,17 @@ export function pageOf<Item extends z.ZodType>(item: Item) {
   return z.object({ items: z.array(item), next: z.string().nullable() });
 }
 
+/** A field at fault; `pointer` is a JSON pointer to it (RFC 6901). */
+export const FieldFault = z.object({ pointer: z.string(), detail: z.string() });
+
 /** RFC 9457, with the fields at fault. */
 export const Problem = z
   .object({
     type: z.string(),
     title: z.string(),
-    status: z.number().int(),
+    status: z.int(),
     detail: z.string(),
-    errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
+    errors: z.array(FieldFault).optional(),
   })
   .meta({ id: 'Problem' });
 export type Problem = z.infer<typeof Problem>;

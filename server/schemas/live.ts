@@ -27,7 +27,6 @@ const samplesOf = {
   direction: z.enum(DIRECTIONS).nullable(),
   startedAt: Time,
   seq: z
-    .number()
     .int()
     .describe(
       'Of the last piece in it: counts from 0 through all pieces of the stroke, whatever side they are of.',

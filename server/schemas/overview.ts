@@ -1,20 +1,18 @@
 import { z } from 'zod';
 import { VERDICTS } from '../../analysis/warning.ts';
-import { Id, PageQuery, Time } from './common.ts';
+import { Id, Name, PageQuery, Time } from './common.ts';
 import { RoomStatus } from './results.ts';
 import { ROLES } from './session.ts';
 
 const OVERVIEW_SORTS = ['concern', 'name', 'heard', 'newest'] as const;
 
-const Text = z.string().trim().min(1).max(300);
-
 /** Which coaches are asked for: all of these that are given must hold. */
 const filters = {
   /** Part of the coach's name, its model or a room's name. */
-  q: Text.optional(),
-  model: Text.optional(),
+  q: Name.optional(),
+  model: Name.optional(),
   /** A room of this name. */
-  room: Text.optional(),
+  room: Name.optional(),
   /** A room with this verdict; with `room`, that room. */
   verdict: z.enum(VERDICTS).optional(),
   /** A logger that was not heard for long. */
@@ -81,18 +79,18 @@ export const OverviewSummaryQuery = z.object({ since: Time.optional() });
 /** All that the caller sees, in numbers. */
 export const OverviewSummary = z
   .object({
-    coaches: z.number().int(),
-    rooms: z.record(z.enum(VERDICTS), z.number().int()),
-    silentLoggers: z.number().int(),
+    coaches: z.int(),
+    rooms: z.record(z.enum(VERDICTS), z.int()),
+    silentLoggers: z.int(),
     models: z.array(z.string()),
     roomNames: z.array(z.string()),
     /** Rooms whose verdict is another than at `since`, and coaches that are new; null where nobody asked. */
     changes: z
       .object({
-        worse: z.number().int(),
-        better: z.number().int(),
-        cleared: z.number().int(),
-        arrived: z.number().int(),
+        worse: z.int(),
+        better: z.int(),
+        cleared: z.int(),
+        arrived: z.int(),
       })
       .nullable(),
   })

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { DIRECTIONS } from '../../analysis/trace.ts';
-import { Time } from './common.ts';
+import { FieldFault, Time } from './common.ts';
 
 const Line = z.object({ name: z.string(), seconds: z.array(z.number()), values: z.array(z.number()) });
 
@@ -14,7 +14,7 @@ export const StrokesPreview = z
     /** What each column is taken for; `kind/side/unit` is how `columns=` says it. */
     columns: z.array(
       z.object({
-        column: z.number().int(),
+        column: z.int(),
         title: z.string().nullable(),
         kind: z.enum(['time', 'side', 'supply', 'ambient', 'none']),
         side: z.string().nullable(),
@@ -22,13 +22,13 @@ export const StrokesPreview = z
         examples: z.array(z.string()),
       }),
     ),
-    rows: z.number().int(),
+    rows: z.int(),
     startedAt: Time.nullable(),
     strokes: z.array(
       z.object({
         fromS: z.number(),
         toS: z.number(),
-        samples: z.number().int(),
+        samples: z.int(),
         startedAt: Time.nullable(),
         /** Null: the sign of the current does not tell, or is the same in all of several strokes. */
         direction: z.enum(DIRECTIONS).nullable(),
@@ -38,7 +38,7 @@ export const StrokesPreview = z
     sides: z.array(Line),
     supply: Line.nullable(),
     /** What stands in the way of storing it. */
-    problems: z.array(z.object({ pointer: z.string(), detail: z.string() })),
+    problems: z.array(FieldFault),
   })
   .meta({ id: 'StrokesPreview' });
 export type StrokesPreview = z.infer<typeof StrokesPreview>;

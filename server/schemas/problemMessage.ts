@@ -7,7 +7,7 @@ export const ProblemMessage = z.object({
   type: z.literal('problem'),
   problem: Problem,
   key: z.string().optional(),
-  nextSeq: z.number().int().optional().describe('The piece that the stroke goes on with.'),
+  nextSeq: z.int().optional().describe('The piece that the stroke goes on with.'),
 });
 export type ProblemMessage = z.infer<typeof ProblemMessage>;
 

@@ -18,6 +18,8 @@ export const TrendQuery = SpanQuery.extend({
     ),
 });
 
+export type TrendQuery = z.infer<typeof TrendQuery>;
+
 const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
 
 /** When a steady rise will reach the service line: strokes of this direction from the latest, 80 % interval. */
@@ -49,7 +51,7 @@ export const Trend = z
     services: z.array(Service),
     forecast: Forecast.nullable(),
     /** There only where points were left out: how many strokes there are, and how many of them beyond. */
-    thinned: z.object({ points: z.number().int(), beyond: z.number().int() }).optional(),
+    thinned: z.object({ points: z.int(), beyond: z.int() }).optional(),
   })
   .meta({ id: 'Trend' });
 export type Trend = z.infer<typeof Trend>;
@@ -58,15 +60,15 @@ export const RoomStatus = z
   .object({
     verdict: z.enum(VERDICTS),
     headline: z.string(),
-    strokes: z.number().int(),
-    openWarnings: z.number().int(),
+    strokes: z.int(),
+    openWarnings: z.int(),
     lastStrokeAt: Time.nullable(),
-    pending: z.number().int(),
+    pending: z.int(),
     /**
      * The part of the room's normal that other rooms of its coach model lend, 0 to 1, and how many they are: null for
      * whoever sees the room by a grant, for whom those others do not exist.
      */
-    borrowed: z.object({ share: z.number(), rooms: z.number().int().nullable() }).nullable(),
+    borrowed: z.object({ share: z.number(), rooms: z.int().nullable() }).nullable(),
   })
   .meta({ id: 'RoomStatus' });
 export type RoomStatus = z.infer<typeof RoomStatus>;
@@ -74,6 +76,7 @@ export type RoomStatus = z.infer<typeof RoomStatus>;
 export const WarningsQuery = PageQuery.extend({
   state: z.enum(['open', 'acknowledged', 'cleared', 'all']).default('all'),
 });
+export type WarningsQuery = z.infer<typeof WarningsQuery>;
 
 export const Warning = z
   .object({
@@ -135,6 +138,8 @@ export const ComparisonQuery = z
     message: 'Must not be before afterFrom.',
   });
 
+export type ComparisonQuery = z.infer<typeof ComparisonQuery>;
+
 function isInOrder(from: string | undefined, to: string | undefined): boolean {
   return from === undefined || to === undefined || Date.parse(from) <= Date.parse(to);
 }
@@ -161,7 +166,7 @@ const ProfileBand = z.object({
 const ComparedSpan = z.object({
   from: Time.nullable(),
   to: Time.nullable(),
-  strokes: z.number().int(),
+  strokes: z.int(),
 });
 
 /** Before against after a repair. Shifts are after less before, with a 95 % interval. */
@@ -180,8 +185,8 @@ export const Comparison = z
       z.object({
         side: z.string(),
         direction: z.enum(DIRECTIONS),
-        strokesBefore: z.number().int(),
-        strokesAfter: z.number().int(),
+        strokesBefore: z.int(),
+        strokesAfter: z.int(),
         shifts: z.array(Shift),
         /** Ranges of travel whose current changed, with one error rate for the whole profile. */
         changedBins: z.array(z.object({ from: z.number(), to: z.number(), shiftAmps: z.number() })),

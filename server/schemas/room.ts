@@ -19,7 +19,7 @@ const fields = {
     .max(8)
     .refine((sides) => new Set(sides).size === sides.length, { message: 'Two sides have the same name.' }),
   travelMetres: z.number().positive().max(10).nullable(),
-  gearTeeth: z.number().int().min(4).max(200).nullable(),
+  gearTeeth: z.int().min(4).max(200).nullable(),
   rackPitchMm: z.number().positive().max(100).nullable(),
   ratedAmps: z.number().positive().max(1000).nullable(),
   nominalVolts: z.number().min(5).max(60),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Id } from './common.ts';
+import { Id, Name } from './common.ts';
 
 export const ROLES = ['dealer', 'technician', 'owner'] as const;
 export type Role = (typeof ROLES)[number];
@@ -23,6 +23,6 @@ export const SignedIn = z.object({ person: Person, token: z.string() }).meta({ i
 export const SetUpBody = z.strictObject({
   token: z.string().min(1).max(200),
   email: Email,
-  name: z.string().trim().min(1).max(300),
+  name: Name,
   password: Password,
 });

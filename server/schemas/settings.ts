@@ -53,7 +53,6 @@ const told = {
     .describe('Nothing is mailed from then to then, in the time zone of the settings; what comes up waits.'),
   digest: z.boolean().describe('A dealer’s week, on Mondays.'),
   silentAfterDays: z
-    .number()
     .int()
     .min(1)
     .max(365)

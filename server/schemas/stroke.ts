@@ -110,6 +110,7 @@ export type StrokePatch = z.infer<typeof StrokePatch>;
 export const StrokesQuery = PageQuery.extend(SpanQuery.shape).extend({
   direction: z.enum(DIRECTIONS).optional(),
 });
+export type StrokesQuery = z.infer<typeof StrokesQuery>;
 
 export const StrokeOutcome = z.object({
   key: z.string().nullable(),

@@ -13,7 +13,7 @@ import { Time } from './common.ts';
 import { ProblemMessage } from './problemMessage.ts';
 
 const Key = z.string().min(1).max(MAX_KEY_CHARACTERS).describe("The sender's own name for the stroke.");
-const Seq = z.number().int().min(0).describe('Counts from 0 through all pieces of the stroke.');
+const Seq = z.int().min(0).describe('Counts from 0 through all pieces of the stroke.');
 const RateHz = z.number().min(MIN_RATE_HZ).max(MAX_RATE_HZ);
 const Token = z.string().max(200).optional().describe('Of the logger, where the request brought none.');
 const Samples = z.array(z.number().nullable()).min(1).max(MAX_SAMPLES);
@@ -49,10 +49,10 @@ export const LinkMessage = z
       'A stroke begins, or is taken up again after the link dropped: the stroke less its samples.',
     ),
     z.strictObject({ ...ofSide, amps: Samples }).describe('null is a missed sample.'),
-    z.strictObject({ ...ofSide, milliamps: z.array(z.number().int().nullable()).min(1).max(MAX_SAMPLES) }),
+    z.strictObject({ ...ofSide, milliamps: z.array(z.int().nullable()).min(1).max(MAX_SAMPLES) }),
     z.strictObject({
       ...ofSide,
-      counts: z.array(z.number().int().nullable()).min(1).max(MAX_SAMPLES),
+      counts: z.array(z.int().nullable()).min(1).max(MAX_SAMPLES),
       ampsPerCount: z.number().describe('Amperes that one count stands for; not 0.'),
     }),
     z
@@ -66,13 +66,13 @@ export const LinkMessage = z
 export const LinkAnswer = z
   .discriminatedUnion('type', [
     z
-      .object({ type: z.literal('ack'), key: z.string(), seq: z.number().int() })
+      .object({ type: z.literal('ack'), key: z.string(), seq: z.int() })
       .describe('The piece of this number, and all before it, would survive the death of the service.'),
     z
       .object({ type: z.literal('stored'), key: z.string(), strokeId: z.string() })
       .describe('The stroke is stored as a whole: the logger may forget it.'),
     z
-      .object({ type: z.literal('resume'), key: z.string(), nextSeq: z.number().int() })
+      .object({ type: z.literal('resume'), key: z.string(), nextSeq: z.int() })
       .describe('The stroke was begun before: go on with the piece of this number.'),
     ProblemMessage,
   ])

@@ -6,7 +6,7 @@ const Places = z.array(z.number().nullable());
 
 const NormalSide = z.object({
   /** How many strokes it was made of. */
-  strokes: z.number().int(),
+  strokes: z.int(),
   lower: Places,
   centre: Places,
   upper: Places,
@@ -17,6 +17,8 @@ export const NormalQuery = z.object({
   direction: z.enum(DIRECTIONS),
   stroke: Id.optional().describe('A stroke of the room: its time, supply and temperature.'),
 });
+
+export type NormalQuery = z.infer<typeof NormalQuery>;
 
 /** What is normal along the travel, amperes in 64 equal steps from fully in to fully out; null: not known yet. */
 export const Normal = z

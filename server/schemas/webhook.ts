@@ -49,7 +49,7 @@ export const Webhook = z
     /** Why it was switched off by itself; null: it was not. */
     disabledBecause: z.string().nullable(),
     /** How often it did not answer well in a row, and when it is tried again; null: it answers well. */
-    failing: z.object({ times: z.number().int(), tryAt: Time }).nullable(),
+    failing: z.object({ times: z.int(), tryAt: Time }).nullable(),
     createdAt: Time,
     updatedAt: Time,
   })
@@ -67,9 +67,9 @@ export const WebhookDelivery = z
     id: Id,
     event: z.enum([...EVENTS, 'test']),
     state: z.enum(['waiting', 'sent', 'dropped', 'failed']),
-    attempts: z.number().int(),
+    attempts: z.int(),
     /** Of the last answer; null: there was none. */
-    status: z.number().int().nullable(),
+    status: z.int().nullable(),
     error: z.string().nullable(),
     madeAt: Time,
     endedAt: Time.nullable(),
