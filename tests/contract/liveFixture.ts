@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { LoggerLink } from '../support/loggerLink.ts';
+import { afterEach } from 'vitest';
+import { type LoggerLink, openLink } from '../support/loggerLink.ts';
 import type { TestService } from '../support/service.ts';
 import { type Fleet, strokeBody } from './strokeFixture.ts';
 
@@ -36,6 +37,22 @@ export function liveStroke(fleet: Fleet, day = 0, key: string = randomUUID()): L
     pieces,
     end: { type: 'end', key },
     sides,
+  };
+}
+
+/** Opens links to the service, each of which is dropped after the test that opened it. */
+export function linksOf(service: () => Pick<TestService, 'url'>) {
+  let links: LoggerLink[] = [];
+  afterEach(async () => {
+    // One that reads nothing would not hear of its end.
+    for (const link of links) link.socket.resume();
+    await Promise.all(links.map((link) => link.drop()));
+    links = [];
+  });
+  return async (token: string | null, headers = {}, url = service().url): Promise<LoggerLink> => {
+    const link = await openLink(url, token, headers);
+    links.push(link);
+    return link;
   };
 }
 

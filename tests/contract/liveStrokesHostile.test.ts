@@ -1,9 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import pg from 'pg';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type LoggerLink, openLink } from '../support/loggerLink.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
-import { liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
+import { linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 import { type Fleet, newFleet } from './strokeFixture.ts';
 
 const SILENT = 4408;
@@ -13,25 +12,16 @@ const TOO_BIG = 1009;
 let service: TestService;
 let token: string;
 let fleet: Fleet;
-let links: LoggerLink[] = [];
 
 beforeAll(async () => {
   service = await startService({ worker: false });
   token = await service.signIn();
   fleet = await newFleet(service, token);
 });
-afterEach(async () => {
-  for (const link of links) link.socket.resume();
-  await Promise.all(links.map((link) => link.drop()));
-  links = [];
-});
 afterAll(() => service?.stop());
 
-async function open(of: string = fleet.loggerToken, url: string = service.url): Promise<LoggerLink> {
-  const link = await openLink(url, of);
-  links.push(link);
-  return link;
-}
+const openFor = linksOf(() => service);
+const open = (of: string = fleet.loggerToken, url: string = service.url) => openFor(of, {}, url);
 
 const SIDES = [{ side: 'front', rateHz: 50 }];
 const begin = (more: object = {}) => ({
