@@ -2,8 +2,8 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { accountInScope, type Scope } from '../access/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
-import { overview } from '../results/overview.ts';
-import { overviewSummary } from '../results/overviewSummary.ts';
+import { overview } from '../results/overview/overview.ts';
+import { overviewSummary } from '../results/overview/overviewSummary.ts';
 import { enqueueMail } from './enqueue.ts';
 import type { DigestNotice } from './notice.ts';
 

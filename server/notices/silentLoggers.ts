@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { SILENT_DAYS } from '../results/coachesInSight.ts';
+import { SILENT_DAYS } from '../results/overview/coachesInSight.ts';
 import { enqueueMail, enqueueWebhooks } from './enqueue.ts';
 import type { SilentNotice } from './notice.ts';
 

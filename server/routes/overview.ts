@@ -1,8 +1,8 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { overview } from '../results/overview.ts';
-import { overviewCsv } from '../results/overviewCsv.ts';
-import { overviewSummary } from '../results/overviewSummary.ts';
+import { overview } from '../results/overview/overview.ts';
+import { overviewCsv } from '../results/overview/overviewCsv.ts';
+import { overviewSummary } from '../results/overview/overviewSummary.ts';
 import { pageOf } from '../schemas/common.ts';
 import { CoachOverview, OverviewQuery, OverviewSummary, OverviewSummaryQuery } from '../schemas/overview.ts';
 import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';

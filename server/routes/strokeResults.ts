@@ -1,12 +1,12 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
 import { normalOfRoom } from '../results/normal.ts';
-import { readInTurn } from '../results/readInTurn.ts';
-import { readTrace } from '../results/readTrace.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
-import { isThinner, thinTrace } from '../results/thinTrace.ts';
-import { traceAsCsv, traceAsJson } from '../results/traceText.ts';
-import { travelOfStroke } from '../results/travel.ts';
+import { readInTurn } from '../results/trace/readInTurn.ts';
+import { readTrace } from '../results/trace/readTrace.ts';
+import { isThinner, thinTrace } from '../results/trace/thinTrace.ts';
+import { traceAsCsv, traceAsJson } from '../results/trace/traceText.ts';
+import { travelOfStroke } from '../results/trace/travel.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
 import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';

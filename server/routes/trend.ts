@@ -1,6 +1,6 @@
 import { personOf } from '../access/caller.ts';
 import type { App } from '../appTypes.ts';
-import { trendText } from '../results/trend.ts';
+import { trendText } from '../results/trend/trend.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { Trend, TrendQuery } from '../schemas/results.ts';
 import { sendText } from './sendText.ts';

@@ -2,7 +2,7 @@ import pg from 'pg';
 import { v7 as newId } from 'uuid';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { VERDICTS, type Verdict } from '../../analysis/warning.ts';
-import { BY_CONCERN } from '../../server/results/coachesInSight.ts';
+import { BY_CONCERN } from '../../server/results/overview/coachesInSight.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 
 let service: TestService;

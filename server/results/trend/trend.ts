@@ -1,14 +1,14 @@
 import type { Kysely } from 'kysely';
-import { MEASURES } from '../../analysis/measures.ts';
-import type { Queries } from '../../ingest/queries.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
-import { invalidField } from '../problems.ts';
-import type { Trend, TrendQuery } from '../schemas/results.ts';
-import { findRoom } from '../things/rooms.ts';
+import { MEASURES } from '../../../analysis/measures.ts';
+import type { Queries } from '../../../ingest/queries.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { AccountInScope } from '../../access/scope.ts';
+import { invalidField } from '../../problems.ts';
+import type { Trend, TrendQuery } from '../../schemas/results.ts';
+import { findRoom } from '../../things/rooms.ts';
+import { limitsOf } from '../roomLimits.ts';
 import { aroundTrend } from './aroundTrend.ts';
 import { forecastFrom } from './forecast.ts';
-import { limitsOf } from './roomLimits.ts';
 import { trendPoints } from './trendPoints.ts';
 
 /**

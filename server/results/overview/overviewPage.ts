@@ -1,11 +1,11 @@
 import { type Kysely, type RawBuilder, sql } from 'kysely';
 import { z } from 'zod';
-import type { Verdict } from '../../analysis/warning.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope, Scope } from '../access/scope.ts';
-import { oneMoreThan, type Page, pageFrom, readCursor } from '../paging.ts';
-import type { OverviewQuery } from '../schemas/overview.ts';
-import type { Role } from '../schemas/session.ts';
+import type { Verdict } from '../../../analysis/warning.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { AccountInScope, Scope } from '../../access/scope.ts';
+import { oneMoreThan, type Page, pageFrom, readCursor } from '../../paging.ts';
+import type { OverviewQuery } from '../../schemas/overview.ts';
+import type { Role } from '../../schemas/session.ts';
 import { accountsInSight, coachesInSight, IS_SILENT, VERDICT, verdictsBefore } from './coachesInSight.ts';
 
 /** Every order of the list is by one number, then by name and id. */

@@ -1,4 +1,4 @@
-import type { RecordedTrace } from '../../ingest/stroke.ts';
+import type { RecordedTrace } from '../../../ingest/stroke.ts';
 
 /** `14.832,` and a little more: what a number takes in the text of an answer. */
 const BYTES_OF_NUMBER = 8;

@@ -1,8 +1,8 @@
 import { stringify } from 'csv-stringify/sync';
 import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import type { Scope } from '../access/scope.ts';
-import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { Scope } from '../../access/scope.ts';
+import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
 import { overview } from './overview.ts';
 
 const COACHES_AT_A_TIME = 500;

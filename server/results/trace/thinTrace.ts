@@ -1,5 +1,5 @@
-import { downsample } from '../../analysis/statistics/downsample.ts';
-import { type Clock, type RecordedTrace, sampleTimes } from '../../ingest/stroke.ts';
+import { downsample } from '../../../analysis/statistics/downsample.ts';
+import { type Clock, type RecordedTrace, sampleTimes } from '../../../ingest/stroke.ts';
 
 /** The trace with at most so many points a side: the smallest and the largest of each stretch, with their times. */
 export function thinTrace(trace: RecordedTrace, points: number): RecordedTrace {

@@ -1,16 +1,16 @@
 import type { Kysely } from 'kysely';
-import { downsample } from '../../analysis/statistics/downsample.ts';
-import type { Direction } from '../../analysis/trace.ts';
-import { type AlongTravel, travelTrace } from '../../analysis/travelTrace.ts';
-import { toStrokeTrace } from '../../ingest/stroke.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
-import { notFound } from '../problems.ts';
-import type { TravelTrace } from '../schemas/travel.ts';
-import { findRoom } from '../things/rooms.ts';
-import { describeRoom } from '../work/roomRow.ts';
+import { downsample } from '../../../analysis/statistics/downsample.ts';
+import type { Direction } from '../../../analysis/trace.ts';
+import { type AlongTravel, travelTrace } from '../../../analysis/travelTrace.ts';
+import { toStrokeTrace } from '../../../ingest/stroke.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { AccountInScope } from '../../access/scope.ts';
+import { notFound } from '../../problems.ts';
+import type { TravelTrace } from '../../schemas/travel.ts';
+import { findRoom } from '../../things/rooms.ts';
+import { describeRoom } from '../../work/roomRow.ts';
+import { findStroke } from '../strokeView.ts';
 import { readTrace } from './readTrace.ts';
-import { findStroke } from './strokeView.ts';
 
 /** A stroke's samples by where the room was; at most so many points a side. */
 export async function travelOfStroke(

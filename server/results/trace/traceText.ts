@@ -1,5 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
-import { type Clock, type RecordedTrace, sampleTimes } from '../../ingest/stroke.ts';
+import { type Clock, type RecordedTrace, sampleTimes } from '../../../ingest/stroke.ts';
 
 /** JSON text of the trace, number by number as it was sent; a gap is null. */
 export function traceAsJson(trace: RecordedTrace, thinned = false): string {

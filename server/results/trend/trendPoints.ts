@@ -1,7 +1,7 @@
-import { MEASURE_NAMES } from '../../analysis/measures.ts';
-import type { Queries } from '../../ingest/queries.ts';
-import type { AccountInScope } from '../access/scope.ts';
-import type { Trend, TrendQuery } from '../schemas/results.ts';
+import { MEASURE_NAMES } from '../../../analysis/measures.ts';
+import type { Queries } from '../../../ingest/queries.ts';
+import type { AccountInScope } from '../../access/scope.ts';
+import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
 

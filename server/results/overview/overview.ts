@@ -1,12 +1,12 @@
 import type { Kysely, Selectable } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import type { LoggerTable } from '../../migrations/thingTables.ts';
-import type { AccountInScope, Scope } from '../access/scope.ts';
-import { answerPage } from '../paging.ts';
-import type { CoachOverview, OverviewQuery } from '../schemas/overview.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { LoggerTable } from '../../../migrations/thingTables.ts';
+import type { AccountInScope, Scope } from '../../access/scope.ts';
+import { answerPage } from '../../paging.ts';
+import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
+import { type RoomsInSight, roomStatuses } from '../roomStatus.ts';
 import { IS_SILENT } from './coachesInSight.ts';
 import { type CoachRow, overviewList, overviewPage } from './overviewPage.ts';
-import { type RoomsInSight, roomStatuses } from './roomStatus.ts';
 
 type RoomOverview = CoachOverview['rooms'][number];
 type Logger = Pick<Selectable<LoggerTable>, 'id' | 'coach_id' | 'name' | 'last_seen_at'> & {

@@ -1,9 +1,9 @@
-import { MEASURE_NAMES } from '../../analysis/measures.ts';
-import type { Queries } from '../../ingest/queries.ts';
-import { notFound } from '../problems.ts';
-import type { TrendQuery } from '../schemas/results.ts';
-import type { Service } from '../schemas/service.ts';
-import type { RoomLimits } from '../work/foldHistory.ts';
+import { MEASURE_NAMES } from '../../../analysis/measures.ts';
+import type { Queries } from '../../../ingest/queries.ts';
+import { notFound } from '../../problems.ts';
+import type { TrendQuery } from '../../schemas/results.ts';
+import type { Service } from '../../schemas/service.ts';
+import type { RoomLimits } from '../../work/foldHistory.ts';
 import { LEVELS, RISING } from './forecast.ts';
 import type { TrendPlace } from './trendPoints.ts';
 

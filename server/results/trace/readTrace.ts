@@ -1,9 +1,9 @@
 import type { Kysely } from 'kysely';
-import type { RecordedTrace } from '../../ingest/stroke.ts';
-import { decodeTrace } from '../../ingest/traceCodec.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
-import { notFound, ProblemError } from '../problems.ts';
+import type { RecordedTrace } from '../../../ingest/stroke.ts';
+import { decodeTrace } from '../../../ingest/traceCodec.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { AccountInScope } from '../../access/scope.ts';
+import { notFound, ProblemError } from '../../problems.ts';
 
 /** The samples of a stroke as they were sent. */
 export async function readTrace(

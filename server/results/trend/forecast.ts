@@ -1,7 +1,7 @@
-import { strokesToLine } from '../../analysis/forecast/strokesToLine.ts';
-import type { Limits } from '../../analysis/history.ts';
-import type { MeasureName } from '../../analysis/measures.ts';
-import type { Trend } from '../schemas/results.ts';
+import { strokesToLine } from '../../../analysis/forecast/strokesToLine.ts';
+import type { Limits } from '../../../analysis/history.ts';
+import type { MeasureName } from '../../../analysis/measures.ts';
+import type { Trend } from '../../schemas/results.ts';
 
 /** A year of one direction's strokes tells a trend; an older one may have ended. */
 export const LEVELS = 60;
