@@ -1,4 +1,5 @@
-import { presentForNow, select } from './select.ts';
+import { neighboursOfRank } from './nearRank.ts';
+import { presentForNow } from './select.ts';
 
 /**
  * Median: the middle value, or the mean of the two middle ones where their number is even.
@@ -18,10 +19,8 @@ export function medianInPlace(values: Float64Array): number {
 /** As `medianInPlace`, of `values[from]` up to but without `values[end]` alone. */
 export function medianOfStretch(values: Float64Array, from: number, end: number): number {
   if (end <= from) return Number.NaN;
-  const middle = from + ((end - from) >> 1);
-  const upper = select(values, middle, from, end - 1);
-  if ((end - from) % 2 === 1) return upper;
-  let lower = values[from];
-  for (let i = from + 1; i < middle; i++) if (values[i] > lower) lower = values[i];
-  return lower + (upper - lower) / 2;
+  const middle = from + ((end - from - 1) >> 1);
+  const isOdd = (end - from) % 2 === 1;
+  const { at, after } = neighboursOfRank(values, middle, from, end - 1);
+  return isOdd ? at : at + (after - at) / 2;
 }

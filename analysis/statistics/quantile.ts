@@ -1,4 +1,5 @@
-import { presentForNow, select } from './select.ts';
+import { neighboursOfRank } from './nearRank.ts';
+import { presentForNow } from './select.ts';
 
 /** Which of Hyndman and Fan's definitions; 7 is the usual default, 8 the median-unbiased one. */
 export type QuantileType = 6 | 7 | 8;
@@ -24,12 +25,9 @@ export function quantileInPlace(values: Float64Array, probability: number, type:
   if (n === 0) return Number.NaN;
   const rank = Math.min(Math.max(rankOf(probability, n, type), 0), n - 1);
   const below = Math.floor(rank + 4 * Number.EPSILON * n);
-  const lower = select(values, below);
+  const { at, after } = neighboursOfRank(values, below, 0, n - 1);
   const fraction = rank - below;
-  if (fraction <= 4 * Number.EPSILON * n) return lower;
-  let upper = Number.POSITIVE_INFINITY;
-  for (let i = below + 1; i < n; i++) if (values[i] < upper) upper = values[i];
-  return lower + fraction * (upper - lower);
+  return fraction <= 4 * Number.EPSILON * n ? at : at + fraction * (after - at);
 }
 
 /** Zero-based rank, fraction included; the caller keeps it within the sample. */

@@ -1,7 +1,7 @@
 /** Stretches as short as this are put in order by insertion, which then is quicker. */
 const SHORT = 12;
 /** Above this many values it pays to look at a sample of them first. */
-const WORTH_SAMPLING = 300;
+const WORTH_SAMPLING = 600;
 
 /**
  * Moves the `k`-th smallest of `values[from..to]` to index `k`, nothing greater before it and nothing smaller
@@ -55,7 +55,7 @@ function swap(values: Float64Array, a: number, b: number): void {
 }
 
 /** Insertion sort of `values[from..to]`. */
-function sortStretch(values: Float64Array, from: number, to: number): void {
+export function sortStretch(values: Float64Array, from: number, to: number): void {
   for (let i = from + 1; i <= to; i++) {
     const value = values[i];
     let place = i;

@@ -29,6 +29,31 @@ describe('order statistics', () => {
     );
   });
 
+  test('so it is of many values too: all alike, of few levels, in order, at either end and with one far away', () => {
+    const shapes: Record<string, (i: number, n: number) => number> = {
+      alike: () => 3,
+      levels: (i) => (i * 7919) % 5,
+      rising: (i) => i,
+      falling: (i, n) => n - i,
+      steps: (i, n) => (i < n / 2 ? 0 : 9) + ((i * 31) % 17) / 100,
+      periodic: (i, n) => Math.floor((32 * i) / n) % 2,
+      far: (i, n) => (i === n - 1 ? 1e9 : Math.sin(i)),
+      random: (i) => ((i * 2654435761) % 4294967296) / 4294967296,
+    };
+    for (const [shape, valueAt] of Object.entries(shapes)) {
+      for (const n of [250, 251, 252, 1001, 5000]) {
+        const values = Array.from({ length: n }, (_, i) => valueAt(i, n));
+        const sorted = values.toSorted((a, b) => a - b);
+        for (let rank = 0; rank < n; rank += rank < 3 || rank > n - 4 ? 1 : Math.floor(n / 9)) {
+          const at = quantile(values, rank / (n - 1));
+          expect([shape, n, rank, at]).toEqual([shape, n, rank, sorted[rank]]);
+        }
+        const middle = (sorted[(n - 1) >> 1] + sorted[n >> 1]) / 2;
+        expect(Math.abs(median(values) - middle)).toBeLessThanOrEqual(1e-12 * Math.abs(middle));
+      }
+    }
+  });
+
   test('inputs are left as they were and NaN counts as missing', () => {
     const values = Object.freeze([3, Number.NaN, 1, 2]);
     expect(median(values)).toBe(2);
