@@ -49,12 +49,16 @@ function medianOfThrees(values: ArrayLike<number>): Float64Array {
   medians[n - 1] = medianOfTwo(values[n - 2], values[n - 1]);
   for (let i = 1; i < n - 1; i++) {
     const [a, b, c] = [values[i - 1], values[i], values[i + 1]];
-    if (Number.isNaN(a)) medians[i] = medianOfTwo(b, c);
-    else if (Number.isNaN(b)) medians[i] = medianOfTwo(a, c);
-    else if (Number.isNaN(c)) medians[i] = medianOfTwo(a, b);
-    else medians[i] = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    // Of which one that is missing makes it missing too.
+    medians[i] = Number.isNaN(middle) ? medianOfPresent(a, b, c) : middle;
   }
   return medians;
+}
+
+function medianOfPresent(a: number, b: number, c: number): number {
+  if (Number.isNaN(a)) return medianOfTwo(b, c);
+  return Number.isNaN(b) ? medianOfTwo(a, c) : medianOfTwo(a, b);
 }
 
 function medianOfTwo(a: number, b: number): number {
