@@ -60,6 +60,8 @@ export function withoutBraking(trace: SideTrace): SideTrace {
 
 /** Whether the sign changes at this sample, after several that were alike. Missed samples are no hindrance. */
 function turnsAt(amps: Float64Array, i: number): boolean {
+  // Of nearly all samples the one before has the same sign.
+  if (amps[i] * amps[i - 1] > 0) return false;
   const sign = Math.sign(amps[i]);
   if (!(Math.abs(sign) === 1)) return false;
   for (let j = i - 1; j >= i - DRIVEN_SAMPLES; j--) if (amps[j] * sign >= 0) return false;
@@ -67,6 +69,7 @@ function turnsAt(amps: Float64Array, i: number): boolean {
 }
 
 function swingAt({ timesS, amps }: SideTrace, from: number): Swing | null {
+  if (!(timesS[from] - timesS[0] >= LEAST_DRIVEN_S)) return null;
   const sign = Math.sign(amps[from]);
   const span = (fromS: number, toS: number) =>
     amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
@@ -84,8 +87,7 @@ function swingAt({ timesS, amps }: SideTrace, from: number): Swing | null {
   const before = present(span(timesS[from] - Math.max(LEAST_DRIVEN_S, DRIVEN_TIMES * lastS), timesS[from]));
   const middle = (drive + rest) / 2;
   const isDriven = (value: number) => (value - middle) * sign < 0;
-  const long = timesS[from] - timesS[0] >= LEAST_DRIVEN_S;
-  if (!long || before.filter(isDriven).length < DRIVEN_PART * before.length) return null;
+  if (before.filter(isDriven).length < DRIVEN_PART * before.length) return null;
   if (Math.abs(rest) > MOST_REST * Math.abs(drive) || (rest - drive) * sign <= 0) return null;
   return isRest({ timesS, amps }, swing.end, drive, rest, from) ? swing : null;
 }

@@ -39,14 +39,13 @@ const USUAL_STRIDE = 8;
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
   const read = present(amps);
   const rest = longRest(read)?.level ?? restOf(read);
-  let largest = 0;
-  for (const value of read) largest = Math.max(largest, Math.abs(value - rest));
   // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
-  const reach = STRONG_PART * largest;
+  const reach = STRONG_PART * furthestFrom(rest, read);
   let more = 0;
   let above = Number.POSITIVE_INFINITY;
   let below = Number.NEGATIVE_INFINITY;
-  for (const value of read) {
+  for (let i = 0; i < read.length; i++) {
+    const value = read[i];
     const from = value - rest;
     if (from > reach) {
       more++;
@@ -67,8 +66,7 @@ function restOf(read: Float64Array): number {
   const count = Math.max(FEWEST_AT_EDGE, Math.round(EDGE_PART * read.length));
   if (read.length < FEWEST_EDGES * count) return 0;
   const [head, tail] = [median(read.subarray(0, count)), median(read.subarray(-count))];
-  let largest = 0;
-  for (const value of read) largest = Math.max(largest, Math.abs(value));
+  const largest = furthestFrom(0, read);
   const agree = Math.abs(head - tail) <= AGREEING_PART * largest;
   const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
   const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(HIGH_REST_AMPS, MOST_REST_PART * largest);
@@ -78,4 +76,14 @@ function restOf(read: Float64Array): number {
   // One that begins in a start and ends in a stall does so above that level.
   const driven = Math.abs(rest) > HIGH_REST_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
   return agree && near && !running && !driven ? rest : 0;
+}
+
+/** How far a reading lies from a level at most. */
+function furthestFrom(level: number, read: Float64Array): number {
+  let furthest = 0;
+  for (let i = 0; i < read.length; i++) {
+    const away = Math.abs(read[i] - level);
+    if (away > furthest) furthest = away;
+  }
+  return furthest;
 }

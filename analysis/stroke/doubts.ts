@@ -1,5 +1,5 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
-import { flickers, isCrest, lowestSame } from './highestReadings.ts';
+import { flickers, highestReadings, isCrest } from './highestReadings.ts';
 import { offsetDetail } from './offsetDetail.ts';
 import type { RestLevel } from './restLevel.ts';
 import { differenceNoise } from './rests.ts';
@@ -79,23 +79,19 @@ function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
 function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
   const { startS, inrushEndS, endS } = measured.phases;
   const { timesS, peakAmps } = signal;
-  let highest = -Infinity;
-  for (const value of peakAmps) if (value > highest) highest = value;
-  const same = lowestSame(highest);
+  const { amps: highest, same, count: all } = highestReadings(peakAmps);
+  // Fewer are cut off nowhere.
+  if (all < FEWEST_SAME) return false;
   let starting = 0;
   let stopping = 0;
-  let all = 0;
   for (let i = 0; i < peakAmps.length; i++) {
     if (peakAmps[i] < same) continue;
-    all++;
     if (timesS[i] >= startS - START_S.before && timesS[i] <= Math.max(inrushEndS, startS + START_S.after))
       starting++;
     if (timesS[i] >= endS - STOP_S) stopping++;
   }
   const times = (highest - offsetAmps) / measured.runningAmps;
-  const low =
-    all >= FEWEST_SAME &&
-    ((times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same)));
+  const low = (times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same));
   const atStopToo =
     all >= SAME_AT_BOTH.all && starting >= SAME_AT_BOTH.starting && stopping >= SAME_AT_BOTH.stopping;
   if (!low && !atStopToo) return false;

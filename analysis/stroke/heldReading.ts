@@ -1,5 +1,5 @@
 import type { HeldReading } from '../measures.ts';
-import { flickers, isCrest, lowestSame } from './highestReadings.ts';
+import { flickers, highestReadings, isCrest, lowestSame } from './highestReadings.ts';
 import type { RestLevel } from './restLevel.ts';
 import type { SideSignal } from './sideSignal.ts';
 
@@ -15,9 +15,7 @@ export function heldReading(
   { noiseAmps, offsetAmps }: RestLevel,
   runningAmpsP90: number,
 ): HeldReading | null {
-  const amps = peakAmps.reduce((highest, value) => Math.max(highest, value), Number.NEGATIVE_INFINITY);
-  const same = lowestSame(amps);
-  const count = peakAmps.reduce((sum, value) => (value < same ? sum : sum + 1), 0);
+  const { amps, same, count } = highestReadings(peakAmps);
   if (count < FEWEST) return null;
   const running = runningAmpsP90 + (offsetAmps ?? 0);
   if (isCrest(peakAmps, same, count, running) || flickers(peakAmps, same, count)) return null;

@@ -12,6 +12,20 @@ export function lowestSame(amps: number): number {
   return amps - SAME_PART * Math.abs(amps) - SAME_AMPS;
 }
 
+/** The highest reading, the least that counts as the same, and how many do; amperes. Minus infinity where there is none. */
+export function highestReadings(peakAmps: Float64Array): {
+  readonly amps: number;
+  readonly same: number;
+  readonly count: number;
+} {
+  let amps = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] > amps) amps = peakAmps[i];
+  const same = lowestSame(amps);
+  let count = 0;
+  for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] >= same) count++;
+  return { amps, same, count };
+}
+
 /** The highest reading below a level. */
 export function nextBelow(peakAmps: Float64Array, level: number): number {
   let next = -Infinity;

@@ -38,10 +38,9 @@ export interface SideSignal {
 /** `sign`: +1, or -1 where the current that drives the room reads negative. Null with fewer than two samples. */
 export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const { timesS, amps } = trace;
-  const steps = new Float64Array(Math.max(0, timesS.length - 1));
-  for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
-  const isEven = areEven(steps);
-  const rawStepS = toTheNanosecond(isEven ? steps[0] : median(steps));
+  const isEven = areEven(timesS);
+  const steps = isEven ? timesS.subarray(0, 0) : stepsOf(timesS);
+  const rawStepS = toTheNanosecond(isEven ? timesS[1] - timesS[0] : median(steps));
   const keptTimes = new Float64Array(amps.length);
   const keptAmps = new Float64Array(amps.length);
   let kept = 0;
@@ -77,10 +76,19 @@ function toTheNanosecond(stepS: number): number {
   return Math.round(stepS * STEPS_TO_A_SECOND) / STEPS_TO_A_SECOND || stepS;
 }
 
-function areEven(steps: Float64Array): boolean {
-  const slack = EVEN_PART * steps[0];
-  for (let i = 1; i < steps.length; i++) if (!(Math.abs(steps[i] - steps[0]) <= slack)) return false;
-  return steps.length > 0;
+function stepsOf(timesS: Float64Array): Float64Array {
+  const steps = new Float64Array(Math.max(0, timesS.length - 1));
+  for (let i = 1; i < timesS.length; i++) steps[i - 1] = timesS[i] - timesS[i - 1];
+  return steps;
+}
+
+/** Whether all steps between times are alike, of which there is one at least. */
+function areEven(timesS: Float64Array): boolean {
+  const first = timesS[1] - timesS[0];
+  const slack = EVEN_PART * first;
+  for (let i = 2; i < timesS.length; i++)
+    if (!(Math.abs(timesS[i] - timesS[i - 1] - first) <= slack)) return false;
+  return timesS.length > 1;
 }
 
 function longestCrowd(steps: Float64Array, shortS: number): number {

@@ -83,10 +83,10 @@ const DRAWN_IN_AT = 3;
 /** Root mean square of the values, those beyond three times `scale` (or their mean size, if larger) drawn in to there. */
 function drawnInDeviation(values: Float64Array, scale: number): number {
   let size = 0;
-  for (const value of values) size += Math.abs(value);
+  for (let i = 0; i < values.length; i++) size += Math.abs(values[i]);
   const reach = DRAWN_IN_AT * Math.max(scale, size / values.length);
   let squares = 0;
-  for (const value of values) squares += Math.min(Math.abs(value), reach) ** 2;
+  for (let i = 0; i < values.length; i++) squares += Math.min(Math.abs(values[i]), reach) ** 2;
   return Math.sqrt(squares / values.length);
 }
 
