@@ -38,16 +38,6 @@ export async function keepAtWork<Piece>(
   await Promise.all(underWay);
 }
 
-/** Does all that is due at a moment, and ends. */
-export async function workThrough<Piece>(lane: Lane<Piece>, now: Date): Promise<void> {
-  const going = new AbortController();
-  for (;;) {
-    const pieces = await lane.claim(lane.places, now);
-    if (pieces.length === 0) return;
-    await Promise.all(pieces.map((piece) => lane.work(piece, now, going.signal)));
-  }
-}
-
 /** While the database does not answer there is nothing to do. */
 async function claimed<Piece>(
   lane: Lane<Piece>,

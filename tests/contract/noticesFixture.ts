@@ -4,7 +4,7 @@ import { inScope } from '../../server/database/openDatabase.ts';
 import { type Mailer, smtpMailer } from '../../server/mail/mailer.ts';
 import { writeDigests } from '../../server/notices/digests.ts';
 import { GATHER_S } from '../../server/notices/enqueue.ts';
-import { workThrough } from '../../server/notices/lane.ts';
+import type { Lane } from '../../server/notices/lane.ts';
 import { tellSilentLoggers } from '../../server/notices/silentLoggers.ts';
 import { telling } from '../../server/notices/startTelling.ts';
 import { writeWarnings } from '../../server/work/writeWarnings.ts';
@@ -118,4 +118,14 @@ export function newWarning(more: Partial<Warning> = {}): Warning {
     cautions: ['Keep everyone out of the travel.'],
     ...more,
   };
+}
+
+/** Does all that is due at a moment, and ends. */
+async function workThrough<Piece>(lane: Lane<Piece>, now: Date): Promise<void> {
+  const going = new AbortController();
+  for (;;) {
+    const pieces = await lane.claim(lane.places, now);
+    if (pieces.length === 0) return;
+    await Promise.all(pieces.map((piece) => lane.work(piece, now, going.signal)));
+  }
 }
