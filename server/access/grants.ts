@@ -48,8 +48,9 @@ export async function createGrant(
 }
 
 export async function findGrant(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Grant> {
-  const row = await grants(db, accountId).where('g.id', '=', id).executeTakeFirst();
-  if (row === undefined) throw notFound('grant');
+  const row = await grants(db, accountId)
+    .where('g.id', '=', id)
+    .executeTakeFirstOrThrow(() => notFound('grant'));
   return grantOf(row);
 }
 
@@ -61,12 +62,12 @@ export function listGrants(db: Kysely<Tables>, accountId: AccountInScope, coachI
 
 /** Ends it at once; an invitation that was not accepted yet is worth nothing from then on. */
 export async function removeGrant(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<void> {
-  const { numDeletedRows } = await db
+  await db
     .deleteFrom('grants')
     .where('account_id', '=', accountId)
     .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('grant');
+    .returning('id')
+    .executeTakeFirstOrThrow(() => notFound('grant'));
 }
 
 /** People of the account see its coaches already; a grant must not give them another role. */

@@ -90,8 +90,7 @@ async function joinAccount(db: Kysely<Tables>, token: Token, password: string): 
       .where('account_id', '=', token.accountId)
       .where('id', '=', person_id)
       .returning(['id', 'account_id as accountId', 'email', 'name', 'role'])
-      .executeTakeFirst();
-    if (person === undefined) throw notFound('invitation');
+      .executeTakeFirstOrThrow(() => notFound('invitation'));
     await enterDirectory(trx, person);
     return person;
   });
@@ -122,28 +121,24 @@ function takeGrant(
 }
 
 async function invitationOf(db: Kysely<Tables>, token: Token): Promise<InvitationRow> {
-  const found = await db
+  return db
     .selectFrom('invitations')
     .select(['person_id', 'grant_id'])
     .where('account_id', '=', token.accountId)
     .where('token_hash', '=', token.hash)
     .where(sql<boolean>`expires_at > now()`)
-    .executeTakeFirst();
-  if (found === undefined) throw notFound('invitation');
-  return found;
+    .executeTakeFirstOrThrow(() => notFound('invitation'));
 }
 
 /** Of two acceptances at once the second waits here, and finds nothing. */
 async function useUp(trx: Transaction<Tables>, token: Token): Promise<InvitationRow> {
-  const used = await trx
+  return trx
     .deleteFrom('invitations')
     .where('account_id', '=', token.accountId)
     .where('token_hash', '=', token.hash)
     .where(sql<boolean>`expires_at > now()`)
     .returning(['person_id', 'grant_id'])
-    .executeTakeFirst();
-  if (used === undefined) throw notFound('invitation');
-  return used;
+    .executeTakeFirstOrThrow(() => notFound('invitation'));
 }
 
 async function emailOfGrant(db: Kysely<Tables>, accountId: string, grantId: string): Promise<string> {
@@ -152,8 +147,7 @@ async function emailOfGrant(db: Kysely<Tables>, accountId: string, grantId: stri
     .select('email')
     .where('account_id', '=', accountId)
     .where('id', '=', grantId)
-    .executeTakeFirst();
-  if (grant === undefined) throw notFound('invitation');
+    .executeTakeFirstOrThrow(() => notFound('invitation'));
   return grant.email;
 }
 
@@ -167,8 +161,7 @@ async function emailOfPerson(
     .select('email')
     .where('account_id', '=', accountId)
     .where('id', '=', personId)
-    .executeTakeFirst();
-  if (person === undefined) throw notFound('invitation');
+    .executeTakeFirstOrThrow(() => notFound('invitation'));
   return person.email;
 }
 

@@ -79,14 +79,14 @@ export async function resetPassword(database: Database, sent: string, password: 
   refuseCommonPassword(password, found.email, '/password');
   const password_hash = await hashPassword(password);
   return inTransaction(db, async (trx) => {
-    const { numDeletedRows } = await trx
+    // Of two at once the second waits here, and finds nothing.
+    await trx
       .deleteFrom('password_resets')
       .where('account_id', '=', token.accountId)
       .where('token_hash', '=', token.hash)
       .where(sql<boolean>`expires_at > now()`)
-      .executeTakeFirstOrThrow();
-    // Of two at once the second waits here, and finds nothing.
-    if (numDeletedRows === 0n) throw notFound('link');
+      .returning('person_id')
+      .executeTakeFirstOrThrow(() => notFound('link'));
     for (const table of ['password_resets', 'sessions', 'personal_tokens'] as const)
       await trx
         .deleteFrom(table)
@@ -112,7 +112,7 @@ export async function checkReset(database: Database, sent: string): Promise<void
 }
 
 async function personOfReset(db: Kysely<Tables>, token: Token): Promise<Person> {
-  const found = await db
+  return db
     .selectFrom('password_resets as r')
     .innerJoin('people as p', (join) =>
       join.onRef('p.account_id', '=', 'r.account_id').onRef('p.id', '=', 'r.person_id'),
@@ -121,7 +121,5 @@ async function personOfReset(db: Kysely<Tables>, token: Token): Promise<Person> 
     .where('r.account_id', '=', token.accountId)
     .where('r.token_hash', '=', token.hash)
     .where(sql<boolean>`r.expires_at > now()`)
-    .executeTakeFirst();
-  if (found === undefined) throw notFound('link');
-  return found;
+    .executeTakeFirstOrThrow(() => notFound('link'));
 }

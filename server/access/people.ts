@@ -20,8 +20,9 @@ export async function findColleague(
   accountId: AccountInScope,
   id: string,
 ): Promise<Colleague> {
-  const row = await colleagues(db, accountId).where('id', '=', id).executeTakeFirst();
-  if (row === undefined) throw notFound('person');
+  const row = await colleagues(db, accountId)
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow(() => notFound('person'));
   return colleagueOf(row);
 }
 
@@ -41,8 +42,7 @@ export async function invitePerson(
     .values({ account_id: accountId, id: newId(), ...body, password_hash: null })
     .onConflict((conflict) => conflict.columns(['account_id', 'email']).doNothing())
     .returning('id')
-    .executeTakeFirst();
-  if (added === undefined) throw addressTaken();
+    .executeTakeFirstOrThrow(() => addressTaken());
   const invitation = await newInvitation(trx, accountId, { personId: added.id });
   return { person: await findColleague(trx, accountId, added.id), invitation };
 }

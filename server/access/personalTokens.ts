@@ -92,13 +92,13 @@ export function listPersonalTokens(db: Kysely<Tables>, person: Scope, asked: Pag
 }
 
 export async function endPersonalToken(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
-  const { numDeletedRows } = await db
+  await db
     .deleteFrom('personal_tokens')
     .where('account_id', '=', person.accountId)
     .where('person_id', '=', person.personId)
     .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('token');
+    .returning('id')
+    .executeTakeFirstOrThrow(() => notFound('token'));
 }
 
 /** The person's tokens that have not run out: nobody is shown the others. */

@@ -111,8 +111,10 @@ function sessionPlaceOf(row: SessionRow, current: Token | null): SessionPlace {
 
 /** Ends one of the person's sessions. */
 export async function endSessionById(db: Kysely<Tables>, person: Scope, id: string): Promise<void> {
-  const { numDeletedRows } = await endings(db, person).where('id', '=', id).executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('session');
+  await endings(db, person)
+    .where('id', '=', id)
+    .returning('id')
+    .executeTakeFirstOrThrow(() => notFound('session'));
 }
 
 /** Signs the person out everywhere, save where `except` was given. */

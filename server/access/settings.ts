@@ -13,8 +13,7 @@ export async function readSettings(db: Kysely<Tables>, person: Scope): Promise<S
     .select(['units', 'time_zone', 'locale'])
     .where('account_id', '=', person.accountId)
     .where('id', '=', person.personId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('person');
+    .executeTakeFirstOrThrow(() => notFound('person'));
   return { units: row.units, timeZone: row.time_zone, locale: row.locale };
 }
 
@@ -23,13 +22,9 @@ export async function changeSettings(
   person: Scope,
   { units, timeZone, locale }: SettingsPatch,
 ): Promise<Settings> {
-  const change = {
-    ...(units === undefined ? {} : { units }),
-    ...(timeZone === undefined ? {} : { time_zone: timeZone }),
-    ...(locale === undefined ? {} : { locale }),
-  };
-  // An update of no columns is none.
-  if (Object.keys(change).length > 0)
+  // Fields that are not named stay out, and an update of no columns is none.
+  const change = { units, time_zone: timeZone, locale };
+  if (Object.values(change).some((value) => value !== undefined))
     await db
       .updateTable('people')
       .set(change)

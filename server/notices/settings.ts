@@ -14,8 +14,7 @@ export async function readNoticeSettings(db: Kysely<Tables>, person: Scope): Pro
     .select(['silent_after_days', 'mail_paused_at', 'mail_paused_because'])
     .where('account_id', '=', person.accountId)
     .where('id', '=', person.personId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('person');
+    .executeTakeFirstOrThrow(() => notFound('person'));
   const { quiet_from, quiet_to, mail_paused_at, mail_paused_because } = row;
   return {
     email: row.email,
@@ -37,15 +36,16 @@ export async function changeNoticeSettings(
   person: Scope,
   { warningsFrom, cleared, quiet, digest, silentAfterDays }: NoticeSettingsPatch,
 ): Promise<KeptNoticeSettings> {
+  // Fields that are not named stay out, and an update of no columns is none.
   const change = {
-    ...(warningsFrom === undefined ? {} : { notices_from: warningsFrom }),
-    ...(cleared === undefined ? {} : { notices_cleared: cleared }),
-    ...(quiet === undefined ? {} : { quiet_from: quiet?.from ?? null, quiet_to: quiet?.to ?? null }),
-    ...(digest === undefined ? {} : { digest }),
-    ...(silentAfterDays === undefined ? {} : { silent_after_days: silentAfterDays }),
+    notices_from: warningsFrom,
+    notices_cleared: cleared,
+    quiet_from: quiet === null ? null : quiet?.from,
+    quiet_to: quiet === null ? null : quiet?.to,
+    digest,
+    silent_after_days: silentAfterDays,
   };
-  // An update of no columns is none.
-  if (Object.keys(change).length > 0) await setOwn(db, person, change);
+  if (Object.values(change).some((value) => value !== undefined)) await setOwn(db, person, change);
   if (quiet !== undefined) await lookAtWaiting(db, person);
   return readNoticeSettings(db, person);
 }

@@ -21,7 +21,8 @@ export async function acknowledgeWarning(
     .set({
       acknowledged_at: sql`coalesce(acknowledged_at, now())`,
       acknowledged_by: sql`coalesce(acknowledged_by, ${caller.personId})`,
-      ...(note === undefined ? {} : { acknowledgement_note: note }),
+      // One that was left out leaves an earlier one.
+      acknowledgement_note: note,
     })
     .where('account_id', '=', caller.accountId)
     .where('id', '=', warningId)

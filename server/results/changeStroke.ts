@@ -40,8 +40,7 @@ export async function changeStroke(
       .where('account_id', '=', accountId)
       .where('id', '=', strokeId)
       .returningAll()
-      .executeTakeFirst();
-    if (after === undefined) throw notFound('stroke');
+      .executeTakeFirstOrThrow(() => notFound('stroke'));
     return strokeView(after);
   });
 }
@@ -141,8 +140,7 @@ async function checkRoom(
     .where('rooms.account_id', '=', stroke.account_id)
     .where('rooms.id', '=', roomId)
     .where('present.id', '=', stroke.room_id)
-    .executeTakeFirst();
-  if (room === undefined) throw invalidField('/roomId', 'There is no such room in this coach.');
+    .executeTakeFirstOrThrow(() => invalidField('/roomId', 'There is no such room in this coach.'));
   const unknown = stroke.recorded_sides.filter((side) => !room.sides.includes(side));
   if (unknown.length > 0) throw invalidField('/roomId', `That room has no side ${unknown.join(', ')}.`);
 }

@@ -70,8 +70,7 @@ async function timeOfStroke(
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('id', '=', strokeId)
-    .executeTakeFirst();
-  if (row === undefined) throw invalidField('/stroke', 'The room has no such stroke.');
+    .executeTakeFirstOrThrow(() => invalidField('/stroke', 'The room has no such stroke.'));
   return row.placed_at;
 }
 

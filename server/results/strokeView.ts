@@ -57,12 +57,10 @@ export async function findStroke(
   accountId: AccountInScope,
   strokeId: string,
 ): Promise<Selectable<StrokeTable>> {
-  const row = await db
+  return db
     .selectFrom('strokes')
     .selectAll()
     .where('account_id', '=', accountId)
     .where('id', '=', strokeId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('stroke');
-  return row;
+    .executeTakeFirstOrThrow(() => notFound('stroke'));
 }

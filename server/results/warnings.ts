@@ -34,12 +34,10 @@ export async function findWarning(
   accountId: AccountInScope,
   warningId: string,
 ): Promise<WarningRow> {
-  const row = await selectWarnings(db)
+  return selectWarnings(db)
     .where('w.account_id', '=', accountId)
     .where('w.id', '=', warningId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('warning');
-  return row;
+    .executeTakeFirstOrThrow(() => notFound('warning'));
 }
 
 /** All warnings of one room, oldest first. */

@@ -7,13 +7,11 @@ import { notFound } from '../problems.ts';
 import type { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
 
 export async function findAccount(db: Kysely<Tables>, accountId: AccountInScope): Promise<Account> {
-  const row = await db
+  return db
     .selectFrom('accounts')
     .select(['id', 'name', 'trace_months as traceMonths'])
     .where('id', '=', accountId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('account');
-  return row;
+    .executeTakeFirstOrThrow(() => notFound('account'));
 }
 
 export async function changeAccount(

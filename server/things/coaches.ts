@@ -39,16 +39,13 @@ export async function createCoach(
 }
 
 export async function findCoach(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<Coach> {
-  return coachOf(found(await rowOf(db, accountId, id).executeTakeFirst()));
+  return coachOf(await rowOf(db, accountId, id).executeTakeFirstOrThrow(noSuchCoach));
 }
+
+const noSuchCoach = () => notFound('coach');
 
 function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
   return db.selectFrom('coaches').selectAll().where('account_id', '=', accountId).where('id', '=', id);
-}
-
-function found(row: CoachRow | undefined): CoachRow {
-  if (row === undefined) throw notFound('coach');
-  return row;
 }
 
 /** Those of the account and those that are visited, in the order in which they were created. */
@@ -75,7 +72,7 @@ export async function changeCoach(
   change: Partial<CoachBody>,
 ): Promise<Coach> {
   // Its model is nobody else's to change meanwhile: else rooms could go on with what they borrowed as those of another.
-  const before = found(await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirst());
+  const before = await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirstOrThrow(noSuchCoach);
   if (change.model !== undefined && !isSameName(change.model, before.model)) {
     const rooms = await roomsOf(trx, accountId, id);
     await markRoomsDirty(trx, accountId, rooms, BEGINNING);
@@ -155,12 +152,11 @@ export async function holdCoach(
   accountId: AccountInScope,
   id: string,
 ): Promise<void> {
-  const row = await trx
+  await trx
     .selectFrom('coaches')
     .select('id')
     .where('account_id', '=', accountId)
     .where('id', '=', id)
     .forKeyShare()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('coach');
+    .executeTakeFirstOrThrow(noSuchCoach);
 }

@@ -49,8 +49,7 @@ export async function findLogger(db: Kysely<Tables>, accountId: AccountInScope, 
     .selectAll()
     .where('account_id', '=', accountId)
     .where('id', '=', id)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('logger');
+    .executeTakeFirstOrThrow(() => notFound('logger'));
   return loggerOf(row);
 }
 
@@ -84,8 +83,7 @@ export async function changeLogger(
       .where('account_id', '=', accountId)
       .where('id', '=', id)
       .returningAll()
-      .executeTakeFirst();
-    if (row === undefined) throw notFound('logger');
+      .executeTakeFirstOrThrow(() => notFound('logger'));
     if (clockOffsetS !== undefined) await queuePlacing(trx, accountId, id);
     return loggerOf(row);
   });
@@ -95,10 +93,10 @@ export async function changeLogger(
 
 /** Its token is worth nothing from now on; the strokes that it sent stay. */
 export async function removeLogger(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<void> {
-  const { numDeletedRows } = await db
+  await db
     .deleteFrom('loggers')
     .where('account_id', '=', accountId)
     .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('logger');
+    .returning('id')
+    .executeTakeFirstOrThrow(() => notFound('logger'));
 }

@@ -66,16 +66,13 @@ export async function createRoom(
 
 /** A room of the account; to everyone else it does not exist. */
 export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<RoomRow> {
-  return found(await rowOf(db, accountId, id).executeTakeFirst());
+  return rowOf(db, accountId, id).executeTakeFirstOrThrow(noSuchRoom);
 }
+
+const noSuchRoom = () => notFound('room');
 
 function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
   return db.selectFrom('rooms').selectAll().where('account_id', '=', accountId).where('id', '=', id);
-}
-
-function found(row: RoomRow | undefined): RoomRow {
-  if (row === undefined) throw notFound('room');
-  return row;
 }
 
 /** In the order in which they were created. */
@@ -100,7 +97,7 @@ export async function changeRoom(
   change: Partial<RoomBody>,
 ): Promise<Room> {
   // What it changes from is nobody else's to change meanwhile: else what hangs on it would stay as it is.
-  const before = roomOf(found(await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirst()));
+  const before = roomOf(await rowOf(trx, accountId, id).forNoKeyUpdate().executeTakeFirstOrThrow(noSuchRoom));
   const { sides } = change;
   if (sides !== undefined && before.sides.some((side) => !sides.includes(side)))
     await refuseToLoseSides(trx, accountId, id, sides);
@@ -128,7 +125,7 @@ export async function removeRoom(
 ): Promise<void> {
   await queueWithdrawal(trx, accountId, [id]);
   // Whoever stores a stroke there, or moves one to it, is done or waits: no stroke goes without its key.
-  found(await rowOf(trx, accountId, id).forUpdate().executeTakeFirst());
+  await rowOf(trx, accountId, id).forUpdate().executeTakeFirstOrThrow(noSuchRoom);
   await keepKeys(trx, accountId, { roomId: id });
   await trx.deleteFrom('rooms').where('account_id', '=', accountId).where('id', '=', id).execute();
 }

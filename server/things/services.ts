@@ -57,7 +57,7 @@ export async function findService(
   caller: PersonCaller,
   id: string,
 ): Promise<ServiceSeen> {
-  return serviceSeen(caller, await findRow(db, caller.accountId, id));
+  return serviceSeen(caller, await rowOf(db, caller.accountId, id).executeTakeFirstOrThrow(noSuchService));
 }
 
 /** Newest work first. */
@@ -88,8 +88,7 @@ export async function changeService(
     .where('account_id', '=', caller.accountId)
     .where('id', '=', id)
     .returningAll()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('service');
+    .executeTakeFirstOrThrow(noSuchService);
   return serviceSeen(caller, row);
 }
 
@@ -104,22 +103,15 @@ export async function removeService(
   await trx.deleteFrom('services').where('account_id', '=', caller.accountId).where('id', '=', id).execute();
 }
 
-async function findRow(db: Kysely<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
-  return found(await rowOf(db, accountId, id).executeTakeFirst());
+/** For whoever changes it: its time, from which the room is marked, is nobody else's to change meanwhile. */
+async function holdRow(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
+  return rowOf(trx, accountId, id).forUpdate().executeTakeFirstOrThrow(noSuchService);
 }
 
-/** The same for whoever changes it: its time, from which the room is marked, is nobody else's to change meanwhile. */
-async function holdRow(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
-  return found(await rowOf(trx, accountId, id).forUpdate().executeTakeFirst());
-}
+const noSuchService = () => notFound('service');
 
 function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {
   return db.selectFrom('services').selectAll().where('account_id', '=', accountId).where('id', '=', id);
-}
-
-function found(row: ServiceRow | undefined): ServiceRow {
-  if (row === undefined) throw notFound('service');
-  return row;
 }
 
 /** Owners change what they recorded themselves, and nothing else. */

@@ -55,8 +55,10 @@ export async function findWebhook(
   accountId: AccountInScope,
   id: string,
 ): Promise<Webhook> {
-  const row = await own(db, accountId).selectAll().where('id', '=', id).executeTakeFirst();
-  if (row === undefined) throw notFound('webhook');
+  const row = await own(db, accountId)
+    .selectAll()
+    .where('id', '=', id)
+    .executeTakeFirstOrThrow(() => notFound('webhook'));
   return webhookOf(row);
 }
 
@@ -76,8 +78,7 @@ export async function changeWebhook(
     .where('account_id', '=', accountId)
     .where('id', '=', id)
     .returningAll()
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('webhook');
+    .executeTakeFirstOrThrow(() => notFound('webhook'));
   return webhookOf(row);
 }
 
@@ -87,12 +88,12 @@ export async function removeWebhook(
   accountId: AccountInScope,
   id: string,
 ): Promise<void> {
-  const { numDeletedRows } = await db
+  await db
     .deleteFrom('webhooks')
     .where('account_id', '=', accountId)
     .where('id', '=', id)
-    .executeTakeFirstOrThrow();
-  if (numDeletedRows === 0n) throw notFound('webhook');
+    .returning('id')
+    .executeTakeFirstOrThrow(() => notFound('webhook'));
 }
 
 /** Puts a test on its way, before all else that waits for the webhook, and without regard to how it answered before. */

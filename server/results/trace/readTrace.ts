@@ -15,8 +15,7 @@ export async function readTrace(
     .select(['t.trace', 's.received_at'])
     .where('s.account_id', '=', accountId)
     .where('s.id', '=', strokeId)
-    .executeTakeFirst();
-  if (row === undefined) throw notFound('stroke');
+    .executeTakeFirstOrThrow(() => notFound('stroke'));
   if (row.trace === null) throw await removed(db, accountId, row.received_at);
   return decodeTrace(row.trace);
 }
