@@ -4,30 +4,23 @@ import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDat
 import { plainOwnerUrl } from '../database/plainOwner.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
 import { OperatorError } from '../operatorError.ts';
-import { reachDatabaseOf } from './reachDatabase.ts';
+import { onInstalledDatabase } from './installedDatabase.ts';
 
 const CONNECTIONS = 4;
 
 /** Does something with the installation's database and leaves it as it was found: running or stopped. */
-export async function withDatabase<Result>(
+export function withDatabase<Result>(
   environment: NodeJS.ProcessEnv,
   act: (database: Database) => Promise<Result>,
 ): Promise<Result> {
-  const { url, leave } = await reachDatabaseOf(readConfiguration(environment));
-  try {
+  return onInstalledDatabase(readConfiguration(environment), async (url) => {
     const held = await reachDatabase(() => plainOwnerUrl(url, console.error));
     const database = openDatabase(held, CONNECTIONS, {
       patience: WITHOUT_LIMITS,
       itsOwn: { spanning: 'commands' },
     });
-    try {
-      return await act(database);
-    } finally {
-      await database.pool.end();
-    }
-  } finally {
-    await leave();
-  }
+    return act(database).finally(() => database.pool.end());
+  });
 }
 
 /** The same where the schema must be this program's. Throws `OperatorError` where it is not, or not yet. */

@@ -1,12 +1,13 @@
 import { personOf } from '../access/caller.ts';
-import { changeSettings, lastLook, noteLook, readSettings } from '../access/settings.ts';
+import { lastLook, noteLook } from '../access/looks.ts';
+import { changeSettings, readSettings } from '../access/settings.ts';
 import type { App } from '../appTypes.ts';
 import {
   changeNoticeSettings,
   type KeptNoticeSettings,
   readNoticeSettings,
   resumeMail,
-} from '../notices/settings.ts';
+} from '../notices/noticeSettings.ts';
 import { Look, NoticeSettings, NoticeSettingsPatch, Settings, SettingsPatch } from '../schemas/settings.ts';
 
 const tags = ['session'];

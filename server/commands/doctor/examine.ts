@@ -1,7 +1,7 @@
 import type { Configuration } from '../../configuration.ts';
 import { openDatabase } from '../../database/openDatabase.ts';
 import { reachDatabase } from '../../database/reachDatabase.ts';
-import { reachDatabaseOf } from '../reachDatabase.ts';
+import { onInstalledDatabase } from '../installedDatabase.ts';
 import { examineDatabase } from './database.ts';
 import { examineDataFolder, holdsDatabase } from './dataFolder.ts';
 import { broken, type Finding } from './finding.ts';
@@ -20,8 +20,7 @@ export async function examine(configuration: Configuration, now: Date): Promise<
     if (!holdsDatabase(configuration.dataDir)) return findings;
   }
   try {
-    const { url, leave } = await reachDatabaseOf(configuration);
-    try {
+    await onInstalledDatabase(configuration, async (url) => {
       const { pool } = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
       try {
         await reachDatabase(() => pool.query('select 1'));
@@ -31,9 +30,7 @@ export async function examine(configuration: Configuration, now: Date): Promise<
       } finally {
         await pool.end();
       }
-    } finally {
-      await leave();
-    }
+    });
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
     findings.push(

@@ -8,22 +8,18 @@ import { pidFile } from '../database/postmaster.ts';
 import { ifThere } from '../ifThere.ts';
 import { OperatorError } from '../operatorError.ts';
 
-export interface ReachedDatabase {
-  readonly url: string;
-  /** Gives it back: a Postgres that was started for this command stops. */
-  readonly leave: () => Promise<void>;
-}
-
 /**
- * The database that a service with this configuration works on: the one that `DATABASE_URL` names, the embedded one
- * of a service that runs, or the embedded one started for the time being.
+ * Does something with the database that a service with this configuration works on: the one that `DATABASE_URL` names,
+ * the embedded one of a service that runs, or the embedded one started for the time being.
  */
-export async function reachDatabaseOf({ databaseUrl, dataDir }: Configuration): Promise<ReachedDatabase> {
-  if (databaseUrl !== null) return { url: databaseUrl, leave: async () => undefined };
-  const running = await urlOfRunning(resolve(dataDir));
-  if (running !== null) return { url: running, leave: async () => undefined };
+export async function onInstalledDatabase<Result>(
+  { databaseUrl, dataDir }: Configuration,
+  act: (url: string) => Promise<Result>,
+): Promise<Result> {
+  const url = databaseUrl ?? (await urlOfRunning(resolve(dataDir)));
+  if (url !== null) return act(url);
   const postgres = await startEmbeddedPostgres(dataDir);
-  return { url: postgres.url, leave: () => postgres.stop() };
+  return act(postgres.url).finally(() => postgres.stop());
 }
 
 /** Null where no service runs on the folder. */
