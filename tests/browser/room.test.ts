@@ -92,6 +92,28 @@ describePages('a room that got worse', (place) => {
     await expect.poll(async () => Math.abs((await checks.boundingBox())?.y ?? 9999)).toBeLessThan(450);
   });
 
+  test('keeps still on a phone while its course is on its way', async () => {
+    const { page } = await place.visitAs(place.person, '/sign-ins', {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    await page.addInitScript(`window.moved = 0;
+      new PerformanceObserver((list) => { for (const each of list.getEntries()) window.moved += each.value; })
+        .observe({ type: 'layout-shift', buffered: true });`);
+    const held: (() => void)[] = [];
+    await page.route('**/api/v1/measures', async (route) => {
+      await new Promise<void>((go) => held.push(go));
+      await route.continue();
+    });
+    await page.goto(`/rooms/${fleet.steady.id}`);
+    await page.getByRole('heading', { name: 'Work done' }).waitFor();
+    await expect.poll(() => held.length).toBe(1);
+    held[0]();
+    await page.getByRole('figure', { name: 'Side: rear' }).locator('canvas').waitFor();
+    expect(await page.evaluate('moved')).toBeLessThan(0.1);
+  });
+
   test('shows the course of each side with its finding in words and as a table', async () => {
     const { page } = await openRoom();
     const front = page.getByRole('figure', { name: 'Side: front' });

@@ -58,7 +58,7 @@ function RoomHere({ room, reload }: RoomHereProps) {
   // What the sections show follows from strokes, warnings and work: they ask anew when these have changed.
   const version = status.value === null ? '' : [strokes, pending, openWarnings, changes].join('/');
   return (
-    <>
+    <div class="fills-screen">
       <Trail
         steps={[
           { href: '/', text: words.nav.coaches },
@@ -75,14 +75,16 @@ function RoomHere({ room, reload }: RoomHereProps) {
       )}
       <WarningsSection room={room} version={version} onChange={changed} />
       <Later>
-        <Trends room={room} version={version} />
+        <div class="trend-place">
+          <Trends room={room} version={version} />
+        </div>
         <div class="beside beside-list">
           <StrokesSection room={room} version={version} />
           <ServicesSection room={room} version={version} onChange={changed} />
         </div>
         {coach !== undefined && coach.role !== 'owner' && <RoomTools room={room} onChange={reload} />}
       </Later>
-    </>
+    </div>
   );
 }
 

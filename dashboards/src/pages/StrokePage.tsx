@@ -134,7 +134,7 @@ function StrokeOf({ id }: { readonly id: string }) {
 
 export function StrokePage({ id }: { readonly id: string }) {
   return (
-    <div class="one-stroke">
+    <div class="fills-screen">
       <StrokeOf id={id} />
     </div>
   );
