@@ -1,5 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { saveCsv } from '../api/saveCsv.ts';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { CoachOverview, OverviewSummary } from '../api/types.ts';
 import { useEvery } from '../api/useEvery.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
@@ -15,7 +14,9 @@ import { Changes } from './Changes.tsx';
 import { Chosen } from './Chosen.tsx';
 import { CoachRow } from './CoachRow.tsx';
 import { Filters } from './Filters.tsx';
+import { ListHead } from './ListHead.tsx';
 import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
+import { useEndInSight } from './useEndInSight.ts';
 import { useGradually } from './useGradually.ts';
 
 const COACHES_AT_ONCE = 25;
@@ -27,23 +28,6 @@ interface LotProps {
   readonly since: string | null;
   /** Of somebody who looks at few, and sells none: without what a dealer needs among hundreds, while they are few. */
   readonly isOwners: boolean;
-}
-
-/** Loads on as the reader nears the end of what is there. */
-function useEndInSight(onEnd: () => void) {
-  const end = useRef<HTMLDivElement>(null);
-  const tell = useRef(onEnd);
-  tell.current = onEnd;
-  useEffect(() => {
-    if (end.current === null) return;
-    const watching = new IntersectionObserver(
-      (seen) => seen.some((entry) => entry.isIntersecting) && tell.current(),
-      { rootMargin: '800px' },
-    );
-    watching.observe(end.current);
-    return () => watching.disconnect();
-  });
-  return end;
 }
 
 /** The whole lot: in order of concern unless asked otherwise, with what changed since the last visit. */
@@ -108,26 +92,13 @@ export function Lot({ since, isOwners }: LotProps) {
           ) : (
             <>
               {!isPlain && (
-                <div class="list-head">
-                  <p class="about" role="status">
-                    {say.shown(list.items.length, list.hasMore)}
-                  </p>
-                  <button
-                    type="button"
-                    class="quiet"
-                    onClick={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
-                  >
-                    {say.selectShown}
-                  </button>
-                  <button
-                    type="button"
-                    class="quiet"
-                    aria-disabled={saving.busy}
-                    onClick={() => void saving.send(() => saveCsv([path], words.lot.fileName))}
-                  >
-                    {saving.busy ? say.saving : say.csvShown}
-                  </button>
-                </div>
+                <ListHead
+                  shown={list.items.length}
+                  hasMore={list.hasMore}
+                  path={path}
+                  saving={saving}
+                  onChooseAll={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
+                />
               )}
               {saving.problem !== null && <Failure problem={saving.problem} />}
               {chosen.size > 0 && (

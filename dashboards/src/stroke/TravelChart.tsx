@@ -2,27 +2,18 @@ import { useCallback, useMemo } from 'preact/hooks';
 import type { DoneAnalysis, Normal, NormalSide, Room, Stroke, TravelTrace } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { Chart } from '../charts/Chart.tsx';
-import {
-  BandKey,
-  LetterKey,
-  LineKey,
-  MarkKey,
-  PhaseKey,
-  SamplesKey,
-  SupplyKey,
-  TurnKey,
-} from '../charts/keys.tsx';
 import type { NumberedMark } from '../charts/marks.ts';
 import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
+import type { Overlay, ProfileLine } from '../charts/profileLine.ts';
 import type { ChartTheme } from '../charts/theme.ts';
-import { type Overlay, type ProfileLine, travelSpec } from '../charts/travelSpec.ts';
+import { travelSpec } from '../charts/travelSpec.ts';
 import type { View } from '../charts/view.ts';
 import { Waiting } from '../components/states.tsx';
-import { lengthText, percent, quantity, whenText } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { lengthText, percent } from '../format.ts';
 import { words } from '../words.ts';
 import { gearTurns, metresPerTurn } from './gearTurns.ts';
 import { LETTERS } from './overlayChoice.ts';
+import { TravelKeys } from './TravelKeys.tsx';
 import { TravelTable } from './TravelTable.tsx';
 import { readoutAt, sideSummary } from './travelWords.ts';
 
@@ -85,9 +76,7 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
         <Waiting />
       </section>
     );
-  const kinds = (['spike', 'dip'] as const).filter((kind) => marks.some((mark) => mark.kind === kind));
   const turnMetres = metresPerTurn(room);
-  const along = travel.value;
   return (
     <section>
       <Chart
@@ -98,40 +87,16 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
           normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',
         ].join('\n')}
         keys={
-          <>
-            {lines.map(({ side }) => (
-              <LineKey key={side} text={say.medianOf(sideName(side))} side={sides.indexOf(side)} />
-            ))}
-            {along !== null && <SamplesKey text={say.everySample} />}
-            {normal.size > 0 && <BandKey text={say.normalBand} />}
-            {others.map((other, i) => (
-              <LetterKey
-                key={other.id}
-                letter={LETTERS[i]}
-                place={i}
-                text={`${whenText(other.startedAt)}, ${words.directions[other.direction ?? 'unknown']}`}
-              />
-            ))}
-            {kinds.map((kind) => (
-              <MarkKey key={kind} text={kind === 'spike' ? say.spike : say.dip} dip={kind === 'dip'} />
-            ))}
-            {turns.length > 0 && <TurnKey text={say.gearTurn} />}
-            {along !== null && along.supply !== null && <SupplyKey text={say.volts} />}
-            {along !== null && (
-              <>
-                <PhaseKey text={say.phases.inrush} phase="inrush" />
-                <PhaseKey text={say.phases.running} phase="running" />
-                {along.sides.some(({ endStop }) => endStop !== null) && (
-                  <PhaseKey text={say.phases.endStop} phase="end-stop" />
-                )}
-              </>
-            )}
-            {stroke.ambientC !== null && (
-              <li>
-                {say.ambient}: {quantity(stroke.ambientC, '°C')}
-              </li>
-            )}
-          </>
+          <TravelKeys
+            stroke={stroke}
+            sides={sides}
+            shown={lines.map(({ side }) => side)}
+            others={others}
+            marks={marks}
+            travel={travel.value}
+            hasNormal={normal.size > 0}
+            hasTurns={turns.length > 0}
+          />
         }
         picture={
           <>

@@ -1,5 +1,5 @@
 import type { NormalSide } from '../api/types.ts';
-import type { Overlay, ProfileLine } from '../charts/travelSpec.ts';
+import type { Overlay, ProfileLine } from '../charts/profileLine.ts';
 import { percent, placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

@@ -1,0 +1,80 @@
+import { useCallback, useEffect, useMemo } from 'preact/hooks';
+import type { MeasureTitle, Room, Trend } from '../api/types.ts';
+import { Chart } from '../charts/Chart.tsx';
+import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
+import type { ChartTheme } from '../charts/theme.ts';
+import { trendSpec } from '../charts/trendSpec.ts';
+import { shownValue, type TrendScale, trendExtent } from '../charts/trendValues.ts';
+import type { View } from '../charts/view.ts';
+import { quantity, whenText } from '../format.ts';
+import { navigate } from '../router.ts';
+import { sideTitle } from '../sideName.ts';
+import { words } from '../words.ts';
+import { TrendKeys } from './TrendKeys.tsx';
+import { TrendTable } from './TrendTable.tsx';
+import { trendSummary } from './trendSummary.ts';
+
+const HEIGHT_PX = 230;
+
+/** What is drawn of a side, and on which scale. */
+export interface DrawnTrend {
+  readonly room: Room;
+  readonly measure: MeasureTitle;
+  /** null: the measure is of the whole stroke. */
+  readonly side: string | null;
+  readonly scale: TrendScale;
+  /** Of all sides that are shown, so that their pictures can be compared by eye; null until one is known. */
+  readonly extent: readonly [number, number] | null;
+  readonly report: (key: string, extent: readonly [number, number]) => void;
+  readonly reportAs: string;
+}
+
+interface TrendChartProps extends DrawnTrend {
+  readonly trend: Trend;
+  readonly onView: (view: View | null) => void;
+}
+
+/** A finger cannot drag out a part or aim at a point. */
+const isTouched = (): boolean => matchMedia('(hover: none)').matches;
+
+const viewText = ({ min, max }: View) => words.zoom.span(whenText(min * 1000), whenText(max * 1000));
+
+/** A side's course as a picture, in words and as a table. */
+export function TrendChart(props: TrendChartProps) {
+  const { trend, scale, side, room, measure, extent, report, reportAs, onView } = props;
+  const sideIndex = side === null ? 0 : room.sides.indexOf(side);
+  const { unit } = measure;
+  const own = useMemo(() => trendExtent(trend, scale), [trend, scale]);
+  const [low, high] = extent ?? own ?? [0, 1];
+  useEffect(() => {
+    if (own !== null) report(reportAs, own);
+  }, [own, report, reportAs]);
+  const spec = useCallback(
+    (theme: ChartTheme, library: PlotLibrary) =>
+      trendSpec({ trend, scale, sideIndex, extent: [low, high], unit }, theme, library),
+    [trend, scale, sideIndex, low, high, unit],
+  );
+  const readout = (index: number | null) => {
+    const point = index === null ? undefined : trend.points[index];
+    if (point === undefined) return isTouched() ? words.trend.touchHint : words.trend.hint;
+    return `${whenText(point.at)}: ${quantity(shownValue(point, scale), measure.unit)}`;
+  };
+  return (
+    <Chart
+      title={side === null ? words.trend.bothSides : sideTitle(side)}
+      summary={trendSummary(trend, measure.unit, scale)}
+      keys={<TrendKeys room={room} trend={trend} scale={scale} sideIndex={sideIndex} />}
+      picture={
+        <Plot
+          spec={spec}
+          heightPx={HEIGHT_PX}
+          readout={readout}
+          viewText={viewText}
+          onView={onView}
+          onPick={(index) => navigate(`/strokes/${trend.points[index].strokeId}`)}
+        />
+      }
+      table={<TrendTable trend={trend} unit={measure.unit} />}
+    />
+  );
+}
