@@ -56,10 +56,11 @@ function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; re
   return (
     <Loaded load={load}>
       {({ analysis }) => {
-        const profile = analysis?.status === 'done' ? analysis.sides[side]?.profile : undefined;
+        const of = analysis?.status === 'done' ? analysis.sides[side] : undefined;
+        const profile = of?.profile;
         const known = profile?.filter((amps) => amps !== null) ?? [];
-        if (profile === undefined || known.length < 2) return null;
-        const highest = quantity(Math.max(...known), 'A');
+        if (of === undefined || profile === undefined || known.length < 2) return null;
+        const highest = quantity(Math.max(...known, ...of.spikes.map(({ amps }) => amps)), 'A');
         const summary =
           place === null
             ? say.travel(sideName(side), highest)

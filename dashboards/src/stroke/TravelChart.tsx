@@ -83,7 +83,9 @@ export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, o
         level={level}
         title={say.travel}
         summary={[
-          ...lines.map((line) => sideSummary(line, normal.get(line.side))),
+          ...lines.map((line) =>
+            sideSummary(line, normal.get(line.side), analysis.sides[line.side]?.spikes ?? []),
+          ),
           normal.size === 0 && normalLoad.value !== null ? say.noNormal : '',
         ].join('\n')}
         keys={

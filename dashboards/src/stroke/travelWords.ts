@@ -1,4 +1,4 @@
-import type { NormalSide } from '../api/types.ts';
+import type { NormalSide, Spike } from '../api/types.ts';
 import type { Overlay, ProfileLine } from '../charts/profileLine.ts';
 import { percent, placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
@@ -8,19 +8,25 @@ import { outsideRanges } from './normalRanges.ts';
 /** More stretches than this are told as a number. */
 const RANGES_TOLD = 3;
 
-/** What the travel picture shows of one side, in sentences. */
-export function sideSummary({ side, profile }: ProfileLine, normal: NormalSide | undefined): string {
+/** What the travel picture shows of one side, in sentences. A spike may be narrower than a step of the profile, and higher. */
+export function sideSummary(
+  { side, profile }: ProfileLine,
+  normal: NormalSide | undefined,
+  spikes: readonly Spike[],
+): string {
   const say = words.stroke;
-  const known = profile.flatMap((amps, bin) => (amps === null ? [] : [{ amps, bin }]));
+  const known = profile.flatMap((amps, bin) =>
+    amps === null ? [] : [{ amps, position: (bin + 0.5) / profile.length }],
+  );
   if (known.length === 0) return '';
   const inOrder = [...known].sort((a, b) => a.amps - b.amps);
-  const peak = inOrder[inOrder.length - 1];
+  const peak = [...known, ...spikes].reduce((highest, one) => (one.amps > highest.amps ? one : highest));
   const middle = inOrder[Math.floor(inOrder.length / 2)];
   const course = say.travelSummary(
     sideName(side),
     quantity(middle.amps, 'A'),
     quantity(peak.amps, 'A'),
-    percent((peak.bin + 0.5) / profile.length),
+    percent(peak.position),
   );
   return normal === undefined ? course : `${course} ${againstNormal(profile, normal)}`;
 }

@@ -2,7 +2,7 @@
 export const noticesWords = {
   notices: {
     title: 'What you are told',
-    lead: 'By mail, from which warning on, and when not.',
+    lead: 'Which warnings are mailed to you, and when you are left in peace.',
     to: (email: string) => `Mail goes to ${email}.`,
     notMailed:
       'There is no mail server here yet, so nothing is mailed. What you choose is kept until there is one; whoever runs the service can set it up.',
