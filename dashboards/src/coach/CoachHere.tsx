@@ -7,10 +7,10 @@ import { CHECKS } from '../room/Advice.tsx';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
 import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
-import { CoachTools } from './CoachTools.tsx';
 import { Loggers } from './Loggers.tsx';
 import { SeeAll } from './SeeAll.tsx';
 
+const CoachTools = lazily(async () => (await import('./CoachTools.tsx')).CoachTools);
 const CoachSight = lazily(async () => (await import('../people/CoachSight.tsx')).CoachSight);
 
 interface CoachHereProps {

@@ -12,13 +12,13 @@ import { Trail } from '../components/Trail.tsx';
 import { useRunningStrokes } from '../live/useRunningStrokes.ts';
 import { CHECKS } from '../room/Advice.tsx';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
-import { RoomTools } from '../room/RoomTools.tsx';
 import { ServicesSection } from '../room/ServicesSection.tsx';
 import { StrokesSection } from '../room/StrokesSection.tsx';
 import { TrendSection } from '../room/TrendSection.tsx';
 import { WarningsSection } from '../room/WarningsSection.tsx';
 import { words } from '../words.ts';
 
+const RoomTools = lazily(async () => (await import('../room/RoomTools.tsx')).RoomTools);
 const LiveSection = lazily(async () => (await import('../live/LiveSection.tsx')).LiveSection);
 const WHILE_PENDING_MS = 2_000;
 const OTHERWISE_MS = 60_000;
