@@ -99,9 +99,10 @@ class Writer {
         ? say.wasOpen(this.#when(openedAt), this.#when(clearedAt))
         : say.since(this.#when(openedAt)),
     ];
-    if (!isOver && this.#inFull && checks.length > 0) lines.push(say.checks, ...checks.map(say.item));
-    // Wherever something is to be looked at, and wherever a room is to be left alone, the cautions stand with it.
+    if (!isOver) lines.push(say.means[severity]);
+    // Wherever something is to be looked at, and wherever a room is to be left alone, the cautions stand before it.
     if (!isOver && (this.#inFull || severity === 'stop')) lines.push(say.cautions, ...cautions.map(say.item));
+    if (!isOver && this.#inFull && checks.length > 0) lines.push(say.checks, ...checks.map(say.item));
     return [...lines, ...this.#link(`/rooms/${notice.roomId}`)].join('\n');
   }
 

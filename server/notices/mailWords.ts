@@ -26,8 +26,14 @@ export const mailWords = {
     `${coach}, ${room}: ${what(event, severity)}.`,
   since: (when: string) => `First seen ${when}.`,
   wasOpen: (from: string, to: string) => `It stood from ${from} to ${to}.`,
+  /** What its reader is to do, as the pages say it of a room. */
+  means: {
+    watch: 'It can wait; keep an eye on it.',
+    service: 'Have it looked at before the next trip.',
+    stop: 'Leave this room where it is until it has been looked at.',
+  } as Readonly<Record<Severity, string>>,
   checks: 'What to check, in this order:',
-  cautions: 'What to mind:',
+  cautions: 'Before you touch anything:',
   item: (text: string) => `- ${text}`,
   andMore: (n: number) => `And ${count(n, 'more', 'more')}: look at the list of coaches.`,
   promise:

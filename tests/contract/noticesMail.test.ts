@@ -43,6 +43,15 @@ describe('a warning is told', () => {
       'List-Unsubscribe-Post: List-Unsubscribe=One-Click',
     ])
       expect(mails()[0]).toContain(part);
+    // Nobody should have begun before reading what to mind.
+    const [mail] = mails();
+    const places = [
+      'Leave this room where it is',
+      'Keep everyone out of the travel.',
+      'Look at the rack.',
+    ].map((part) => mail.indexOf(part));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
   });
 
   test('once by ten processes that look and send at once', async () => {
