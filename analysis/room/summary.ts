@@ -75,9 +75,9 @@ function latestSentence(state: RoomState): string {
   const when = `When the room last ${direction === 'extend' ? 'went out' : 'came in'}, ${who}`;
   if (percent === 0) return `${when} drew just its normal.`;
   const spread = beyond
-    ? 'outside its usual spread, which a single stroke may be'
-    : 'inside its usual spread';
-  return `${when} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal: ${spread}.`;
+    ? 'outside its usual spread. One stroke alone raises no warning; the next ones will tell.'
+    : 'inside its usual spread.';
+  return `${when} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal: ${spread}`;
 }
 
 /** The limits of every measure that has a baseline, by side and direction. */
