@@ -34,13 +34,13 @@ describePages('a room that got worse', (place) => {
   test('on a weak supply shows the volts, the limit and since when', async () => {
     const api = await place.api();
     const room = await addRoom(api, await addCoach(api, 'Weak 24'), 'Den');
-    const strokes = Array.from({ length: 6 }, (_, day) => {
+    const stroke = (day: number) => {
       const at = new Date(Date.parse('2026-05-01T15:00:00Z') + day * 86_400_000);
       const way = day % 2 === 0 ? 'extend' : 'retract';
       const body = strokeBody(room.id, `weak/${day}`, at, way, [{ side: 'front', runningAmps: 8.5 }]);
       return { ...body, supply: { rateHz: 10, volts: Array(216).fill(day < 3 ? 12.5 : 9.846) } };
-    });
-    await ask(api, 'POST', '/strokes', strokes);
+    };
+    await ask(api, 'POST', '/strokes', [0, 1, 2, 3, 4, 5].map(stroke));
     await allAnalysed(api, room);
     const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
     const warning = page.getByRole('article').filter({ hasText: 'Supply too low while running' });
@@ -52,6 +52,9 @@ describePages('a room that got worse', (place) => {
     expect(await picture.locator('.small-beyond').count()).toBe(3);
     expect(await picture.locator('.small-limit, .small-place').count()).toBe(2);
     expect(await warning.getByRole('term').allTextContents()).toEqual(['Limit']);
+    // What comes in while the page stands is in the picture, too.
+    await ask(api, 'POST', '/strokes', stroke(6));
+    await warning.getByRole('img', { name: /^Supply while running, 7 strokes: .* 4 were below/ }).waitFor();
   });
 
   test('tells its verdict, what was measured, and cautions with the checks', async () => {

@@ -1,5 +1,6 @@
 import type { Room, Stroke, Trend, Warning } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { useRefresh } from '../api/useRefresh.ts';
 import { Loaded } from '../components/states.tsx';
 import { percent, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
@@ -23,6 +24,7 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
   const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(warning.openedAt) });
   if (warning.clearedAt !== null) asked.set('to', warning.clearedAt);
   const load = useLoad<Trend>(`/rooms/${room.id}/trend?${asked}`);
+  useRefresh(warning.latestStrokeId, load.reload);
   const say = words.warnings.picture;
   return (
     <Loaded load={load}>

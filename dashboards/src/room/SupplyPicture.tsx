@@ -1,5 +1,6 @@
 import type { Page, Room, Stroke, Warning } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
+import { useRefresh } from '../api/useRefresh.ts';
 import { Loaded } from '../components/states.tsx';
 import { quantity } from '../format.ts';
 import { alongOf, courseBegin, MOST_STROKES } from '../small/course.ts';
@@ -18,6 +19,7 @@ export function SupplyPicture({ warning, room, limitVolts }: SupplyProps) {
   const asked = new URLSearchParams({ from: courseBegin(warning.openedAt), limit: String(MOST_STROKES) });
   if (warning.clearedAt !== null) asked.set('to', warning.clearedAt);
   const load = useLoad<Page<Stroke>>(`/rooms/${room.id}/strokes?${asked}`);
+  useRefresh(warning.latestStrokeId, load.reload);
   const say = words.warnings.picture;
   return (
     <Loaded load={load}>
