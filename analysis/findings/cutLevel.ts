@@ -51,7 +51,9 @@ export function isCutOff(
 
 /** Whether most of these strokes were cut where the latest one is, and none of them since reads more. */
 function isLevelOf(latest: readonly HighestRead[], now: HighestRead, within: number): boolean {
-  const cut = latest.filter((read) => read.isCut && isOneLevel(read, now, within));
+  const cut = latest.filter(
+    (read) => read.isCut && isOneLevel(read, now, within) && !isHeldElsewhere(read, now),
+  );
   const since = latest.slice(latest.indexOf(cut[0]));
   return now.isCut && cut.length >= FEWEST && !since.some((read) => isAbove(read, now));
 }
@@ -95,6 +97,20 @@ function highestOf(
   const running = isCut ? Math.max(...profile.map((amps) => amps ?? 0)) : 0;
   const amps = Math.max(inrushAmps, endStopAmps ?? 0, running);
   return { direction, amps, rawAmps: amps + (offsetAmps ?? 0), isCut, held: held ?? null };
+}
+
+/** Whether both were held at their highest, each at a reading of its own: a sensor that comes to its end has one. */
+function isHeldElsewhere(one: HighestRead, other: HighestRead): boolean {
+  if (one.held === null || other.held === null) return false;
+  return !isOneLevel(
+    { ...one, ...heldAt(one, one.held) },
+    { ...other, ...heldAt(other, other.held) },
+    SAME_LEVEL,
+  );
+}
+
+function heldAt({ amps, rawAmps }: HighestRead, held: HeldReading): { amps: number; rawAmps: number } {
+  return { amps: held.amps - (rawAmps - amps), rawAmps: held.amps };
 }
 
 /** A sensor that comes to its end is cut before its zero is taken off; one whose logger holds it, after. */

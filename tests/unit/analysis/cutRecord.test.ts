@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { isCutOff } from '../../../analysis/findings/cutLevel.ts';
+import type { CutMemory } from '../../../analysis/findings/cutMemory.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
 import { foldAll } from './support/folded.ts';
@@ -60,6 +62,23 @@ test.each([
     levels.map(() => ['clipped']),
   );
   expect(saidAfter(levels)).toBeNull();
+});
+
+/** Whether the last of these strokes is cut, all of one level, held at these readings of a converter of 0.78 A a step. */
+function isCutAt(readings: readonly number[]): boolean {
+  const { analysis } = heldAt(27, 0);
+  if (analysis.status !== 'done') throw new Error('it was measured');
+  const memory: CutMemory = { latest: [] };
+  const answers = readings.map((amps, index) => {
+    const measured = { ...analysis.sides.main, held: { amps, noiseSteps: 0 } };
+    return isCutOff(memory, measured, directionOf(index), true, false);
+  });
+  return answers[answers.length - 1];
+}
+
+test('crests of one level that a coarse sensor read highest at different steps are cut by none', () => {
+  expect(isCutAt([30.4688, 30.4688, 30.4687])).toBe(true);
+  expect(isCutAt([30.4688, 31.25, 28.125, 31.25])).toBe(false);
 });
 
 test('a smooth crest that a coarse sensor reads in steps is no cut', () => {
