@@ -7,6 +7,7 @@ import { type Direction, otherWay } from '../trace.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
 import { longestBelow } from './longestBelow.ts';
 import { lostMoments } from './lostMoments.ts';
+import { takesUpPlay } from './lostMotion.ts';
 import { nameSide } from './names.ts';
 import { neverLoaded } from './neverLoaded.ts';
 import { flag, flagsOf, isLasting, isOver } from './recent.ts';
@@ -59,6 +60,8 @@ export function droppedOn(context: FindingContext): Dropped[] {
     const isRead = readsOn(analysis, side, channel.profile, stretch);
     if (mayLie && !isRead && !stallStands(context, side, isWhole(stretch))) return [];
     if (hasFormerProfile(channel) && !isBorneBySome(context, side)) return [];
+    const isBothWays = flagsOf(state.recent, keyOf(side, otherWay(direction))).some(Boolean);
+    if (!isSaid && !isBothWays && takesUpPlay(context, side, stretch)) return [];
     return [{ side, ...stretch }];
   });
 }

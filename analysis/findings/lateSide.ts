@@ -9,7 +9,7 @@ import { mayBeThePlace } from './stay.ts';
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
-const LEAST_PART = 0.02;
+const LEAST_PART = 0.01;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
 const SERVICE_PART = 0.08;

@@ -209,3 +209,30 @@ test('a cable that is slack where the way in begins leaves its start without loa
   expect(warnings).toMatchObject([{ kind: 'dropped-load', side: 'main' }]);
   expect(Math.abs((warnings[0].position ?? 9) - 0.885)).toBeLessThan(0.03);
 });
+
+/** A side that idles at the beginning of each of its ways, or of one place of the travel; it ends so much later. */
+function idlesFirst(laterS: number, isAtPlace: boolean): StrokeEvent[] {
+  return strokeEvents(STROKES, ROOM, 3, (i) => (i >= FAULT_FROM ? { lagS: laterS } : {})).map((event, i) => {
+    if (i < FAULT_FROM) return event;
+    const isIn = isAtPlace || directionOf(i) === 'extend';
+    const idle = (bin: number) => (isIn ? bin < 8 : bin >= 56);
+    return changed(event, {
+      rear: ({ profile }) => ({
+        profile: profile.map((amps, bin) => (amps !== null && idle(bin) ? 0.2 * amps : amps)),
+      }),
+    });
+  });
+}
+
+test('a side that takes up play where each of its ways begins, and ends as much later, is late: no load was lost', () => {
+  const { warnings } = foldAll(ROOM, idlesFirst(2.5, false));
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'rear']]);
+});
+
+test.each([
+  { name: 'that ends with the other all the same', events: idlesFirst(0, false) },
+  { name: 'at one place of the travel, going out and coming in', events: idlesFirst(2.5, true) },
+])('a side without load where a way begins $name has lost it there', ({ events }) => {
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings).toContainEqual(expect.objectContaining({ kind: 'dropped-load', side: 'rear' }));
+});
