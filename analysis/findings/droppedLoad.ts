@@ -3,8 +3,9 @@ import type { DoneAnalysis } from '../measures.ts';
 import { channelOf } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import { type Direction, otherWay } from '../trace.ts';
+import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { type Finding, type FindingAnswer, type FindingContext, openOf } from './finding.ts';
+import { isOverSince, keepHowOften } from './howOften.ts';
 import { longestBelow } from './longestBelow.ts';
 import { lostMoments } from './lostMoments.ts';
 import { takesUpPlay } from './lostMotion.ts';
@@ -185,10 +186,10 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
     const flags = flag(state.recent, `dropped-load ${side}`, isLost);
     const ofWay = flag(state.recent, keyOf(side, direction), isLost);
     const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
+    keepHowOften(state.dropped[direction], side, open !== undefined, ofWay);
     // What only one direction shows is not over for the strokes of the other.
-    const back = flagsOf(state.recent, keyOf(side, otherWay(direction)));
-    const isQuietEachWay = [ofWay, back].every((way) => !way.slice(-CLEAR_EACH_WAY).some(Boolean));
-    if (open !== undefined && isOver(flags, CLEAR_STROKES) && isQuietEachWay) gone.push(open);
+    const isOverEachWay = DIRECTIONS.every((way) => isOverSince(state.dropped[way][side], CLEAR_EACH_WAY));
+    if (open !== undefined && isOver(flags, CLEAR_STROKES) && isOverEachWay) gone.push(open);
     // The first strokes of one way alone may have been the odd ones.
     const channel = channelOf(state, side, direction);
     const told = channel !== undefined && isReady(channel) ? [flags, ofWay] : [flags];

@@ -17,6 +17,8 @@ const IDLE_ALL_ALONG = 0.44;
 const DRIVING_PART = 0.6;
 /** So many bins of 64 in a row are more than a light place, where no usual course tells. */
 const LEAST_BINS = 8;
+/** What draws so much of its rating works, whatever the other side does, which may be the heavy one. A guess, no source. */
+const IDLE_OF_RATING = 0.35;
 /** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
 const SAME_MOTOR = 0.6;
 
@@ -35,9 +37,10 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   if (isKnown || doubtful.has(side) || analysis.sides[side] === undefined) return null;
   const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
   if (others.length === 0) return null;
-  const startsAlike = others.every(
-    (name) => analysis.sides[side].inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps,
-  );
+  const { inrushAmps, runningAmps } = analysis.sides[side];
+  const { ratedAmps } = state.room;
+  if (ratedAmps !== null && runningAmps >= IDLE_OF_RATING * ratedAmps) return null;
+  const startsAlike = others.every((name) => inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps);
   return startsAlike ? idleStretch(analysis, side, others) : null;
 }
 

@@ -1,5 +1,6 @@
 import { incompleteBeta } from '../statistics/incompleteBeta.ts';
 import type { Direction } from '../trace.ts';
+import { type HowOftenOfSides, isOverSince, keepHowOften } from './howOften.ts';
 import type { Swing } from './swing.ts';
 import type { Standing } from './wayCovered.ts';
 
@@ -20,6 +21,8 @@ export interface SpikeMemory {
   sides: Record<string, SpikedStroke[]>;
   /** Of strokes before those, while nothing was said of peaks: how many there were, and how many had one. */
   usual: Record<string, { strokes: number; spiked: number }>;
+  /** Of each side of which peaks are said, from the strokes that told them on. */
+  said: HowOftenOfSides;
   /** Where the latest stroke left the room; null: not known. */
   stands: Standing | null;
 }
@@ -28,7 +31,7 @@ export interface SpikeMemory {
 export const SPIKE_STROKES = 8;
 
 export function beginSpikeMemory(): SpikeMemory {
-  return { sides: {}, usual: {}, stands: null };
+  return { sides: {}, usual: {}, said: {}, stands: null };
 }
 
 /** `isSaid`: peaks of this side are said already: how often they come then is not how often they did. */
@@ -43,7 +46,25 @@ export function keepSpikes(
   const left = kept.length > SPIKE_STROKES ? kept.shift() : undefined;
   if (left !== undefined && !isSaid) memory.usual[side] = withOneMore(memory.usual[side], left);
   memory.sides[side] = kept;
+  keepHowOften(memory.said, side, isSaid, kept.map(isPeaked));
   return kept;
+}
+
+const isPeaked = ({ positions, swing }: SpikedStroke): boolean => positions.length > 0 || swing !== null;
+
+/** So many strokes without a peak are the fewest that clear what was said: a guess, no source. */
+const CLEAR_STROKES = 8;
+
+/** Whether a side of which peaks were said has gone without any for long enough. */
+export function haveStopped({ said }: SpikeMemory, side: string): boolean {
+  return isOverSince(said[side], CLEAR_STROKES);
+}
+
+/** What was said is over: peaks from before that are none of what comes. */
+export function forgetSaid(memory: SpikeMemory, side: string): void {
+  const quiet = memory.said[side]?.quiet ?? 0;
+  memory.sides[side] = quiet === 0 ? [] : (memory.sides[side] ?? []).slice(-quiet);
+  delete memory.said[side];
 }
 
 /** So many strokes tell how often a side peaks by itself; older ones are forgotten by and by. */

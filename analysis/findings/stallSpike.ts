@@ -6,7 +6,7 @@ import type { Dropped } from './droppedLoad.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { nameSide } from './names.ts';
 import { isOwnCourse } from './ownCourse.ts';
-import { fewestScattered, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
+import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
 import { sharedSwing, swingOf } from './swing.ts';
@@ -18,8 +18,6 @@ const LEAST_STROKES = 3;
 const SEAL = 0.06;
 /** So near the edge of a stretch without load, as a part of the travel, a peak is the jolt of it. */
 const JOLT = 0.05;
-/** This many strokes in a row without one clear it. */
-const CLEAR_STROKES = 5;
 /** Heights over the running current at which a spike is more than something to watch. */
 const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
@@ -67,7 +65,8 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
-    if (open !== undefined && hasStopped(strokes)) {
+    if (open !== undefined && haveStopped(state.spikes, side)) {
+      forgetSaid(state.spikes, side);
       gone.push(open);
       continue;
     }
@@ -150,14 +149,6 @@ function stillThere(found: PatternFound, open: Warning | undefined): PatternFoun
 function passesSaid(way: WayCovered, open: Warning | undefined): boolean {
   const place = open?.position ?? null;
   return place !== null && passes(way, place, JOLT);
-}
-
-function hasStopped(strokes: readonly SpikedStroke[]): boolean {
-  const last = strokes.slice(-CLEAR_STROKES);
-  return (
-    last.length === CLEAR_STROKES &&
-    last.every(({ positions, swing }) => positions.length === 0 && swing === null)
-  );
 }
 
 /** The part of the travel that the gear rolls off in one turn: teeth times pitch over travel. */

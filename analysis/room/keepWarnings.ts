@@ -50,9 +50,10 @@ function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning
 
 /**
  * So many strokes in a row must find less before it is told as less: one calm stroke is no relief. Each time that
- * it fell, twice as many: what lies about a threshold is not told now as the one and now as the other.
+ * it fell, four times as many: what lies about a threshold is not told now as the one and now as the other.
  */
 const CALMER_STROKES = 8;
+const TIMES_EACH_FALL = 4;
 
 /** A room that stood still and moves again is better for it at once. */
 const SEES_RELIEF: ReadonlySet<WarningKind> = new Set(['short-travel']);
@@ -61,11 +62,11 @@ const SEES_RELIEF: ReadonlySet<WarningKind> = new Set(['short-travel']);
 function severityOf(state: RoomState, open: Warning, { kind, severity }: Finding): Severity {
   const change = SEVERITIES.indexOf(severity) - SEVERITIES.indexOf(open.severity);
   const { strokes, falls } = state.calmer[open.id] ?? { strokes: 0, falls: 0 };
-  if (change >= 0 || SEES_RELIEF.has(kind)) {
+  if (change >= 0 || (open.severity === 'stop' && SEES_RELIEF.has(kind))) {
     state.calmer[open.id] = { strokes: 0, falls };
     return severity;
   }
-  const falling = strokes + 1 >= CALMER_STROKES * 2 ** falls;
+  const falling = strokes + 1 >= CALMER_STROKES * TIMES_EACH_FALL ** falls;
   state.calmer[open.id] = falling ? { strokes: 0, falls: falls + 1 } : { strokes: strokes + 1, falls };
   return falling ? severity : open.severity;
 }

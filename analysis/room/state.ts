@@ -5,6 +5,7 @@ import { beginClockMemory, type ClockMemory } from '../findings/clockMemory.ts';
 import { beginComings, type Comings } from '../findings/comesBack.ts';
 import { beginCutMemory, type CutMemory } from '../findings/cutMemory.ts';
 import { beginHeavyMemory, type HeavyMemory } from '../findings/heavyMemory.ts';
+import type { HowOftenOfSides } from '../findings/howOften.ts';
 import { beginLagMemory, type LagMemory } from '../findings/lagMemory.ts';
 import { beginLoadMemory, type LoadMemory } from '../findings/loadMemory.ts';
 import { beginReboundMemory, type ReboundMemory } from '../findings/reboundMemory.ts';
@@ -36,6 +37,8 @@ export interface RoomState {
   stay: StayMemory;
   load: LoadMemory;
   spikes: SpikeMemory;
+  /** Of each side that is said to have lost its load. */
+  readonly dropped: Readonly<Record<Direction, HowOftenOfSides>>;
   lag: LagMemory;
   travel: TravelMemory;
   rebound: ReboundMemory;
@@ -83,6 +86,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     stay: beginStayMemory(),
     load: beginLoadMemory(room.sides),
     spikes: beginSpikeMemory(),
+    dropped: { extend: {}, retract: {} },
     lag: beginLagMemory(),
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),

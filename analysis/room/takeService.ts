@@ -1,9 +1,10 @@
 import { compareAnew, relearn } from '../baseline/learn.ts';
 import { beginComings } from '../findings/comesBack.ts';
 import { noteService } from '../findings/drawRebound.ts';
+import { noteWork } from '../findings/howOften.ts';
 import { restLoad } from '../findings/loadShift.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
-import type { ServiceKind } from '../trace.ts';
+import { DIRECTIONS, type ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { lendNoMore } from './lendStroke.ts';
 import type { RoomState } from './state.ts';
@@ -49,5 +50,7 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
   restLoad(state.load);
   state.load.risings = beginComings();
   noteService(state.rebound, event.kind, event.side);
+  noteWork(state.spikes.said, event.side);
+  for (const direction of DIRECTIONS) noteWork(state.dropped[direction], event.side);
   return { expectations: [], warnings: [] };
 }

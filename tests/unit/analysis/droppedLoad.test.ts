@@ -236,3 +236,15 @@ test.each([
   const { warnings } = foldAll(ROOM, events);
   expect(warnings).toContainEqual(expect.objectContaining({ kind: 'dropped-load', side: 'rear' }));
 });
+
+test('a side that works within its rating does not idle, though the other draws three times as much from the first stroke on', () => {
+  const heavy = strokeEvents(12, ROOM, 3, () => ({ factors: [2.7, 1] }));
+  const [front, rear] = ['front', 'rear'].map((side) =>
+    heavy.map(({ analysis }) => (analysis.status === 'done' ? analysis.sides[side].runningAmps : 0)),
+  );
+  const kinds = (ratedAmps: number | null) =>
+    foldAll({ ...ROOM, ratedAmps }, heavy).warnings.map(({ kind, side }) => [kind, side]);
+  expect(Math.max(...rear) / Math.min(...front)).toBeLessThan(0.44);
+  expect(kinds(1.3 * rear[0])).toEqual([['heavy-room', 'front']]);
+  expect(kinds(4 * rear[0])).toEqual([['dropped-load', 'rear']]);
+});

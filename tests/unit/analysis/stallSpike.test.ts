@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { beginSpikeMemory, fewestScattered } from '../../../analysis/findings/spikeMemory.ts';
-import { changed } from './support/contexts.ts';
+import { orderEvents } from '../../../analysis/room/fold.ts';
+import { type Change, changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
-import { strokeEvents } from './support/strokeEvents.ts';
+import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
 
 const LEARNT = 30;
 
@@ -24,10 +25,38 @@ function saidOf(strokes: number, placesOf: (index: number) => readonly number[])
   }));
 }
 
+const peakAt =
+  (position: number): Change =>
+  ({ runningAmps }) => ({ spikes: [{ position, amps: 1.5 * runningAmps, widthS: 0.3 }] });
+
 test('a place that was seen stays the place while peaks go on, though some come elsewhere', () => {
   const elsewhere = [0.2, 0.71, 0.35, 0.88, 0.14, 0.57];
   const said = saidOf(14, (i) => (i < 6 ? [0.42] : [elsewhere[i % elsewhere.length]]));
   expect(said).toEqual([{ kind: 'stall-spike', pattern: 'same-place', position: 0.42 }]);
+});
+
+test('peaks that stay away for six strokes now and then are one warning, and over after nine without', () => {
+  const comes = (i: number) => i < 4 || (i >= 10 && i < 14) || (i >= 20 && i < 24);
+  const told = (strokes: number) => {
+    const events = strokeEvents(LEARNT + strokes, ONE_MOTOR, 4).map((event, i) =>
+      i < LEARNT || !comes(i - LEARNT) ? event : changed(event, { all: peakAt(0.42) }),
+    );
+    return foldAll(ONE_MOTOR, events).warnings.map(({ clearedAtMs }) => clearedAtMs !== null);
+  };
+  expect(told(30)).toEqual([false]);
+  expect(told(44)).toEqual([true]);
+});
+
+test('after fasteners were seated three strokes without a peak clear it, and it is not said anew for those before', () => {
+  const work = LEARNT + 6;
+  const strokes = strokeEvents(work + 10, ONE_MOTOR, 4).map((event, i) =>
+    i < LEARNT || i >= work ? event : changed(event, { all: peakAt(0.42) }),
+  );
+  const events = [...strokes, serviceEvent(work, 'fasteners-seated', 'main')].sort(orderEvents);
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ clearedAtMs }) => strokes.findIndex(({ atMs }) => atMs === clearedAtMs))).toEqual([
+    work + 2,
+  ]);
 });
 
 test('what came anywhere at first and then at one place is told by that', () => {
