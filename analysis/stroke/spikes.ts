@@ -8,7 +8,7 @@ const COURSE_PART = 0.1;
 const SHORTEST_COURSE_S = 1.2;
 /** A spike stands this many standard deviations, and this part of the running level, above the course. */
 const SPIKE_SIGMAS = 6;
-const SPIKE_PART = 0.18;
+const SPIKE_PART = 0.14;
 const DIP_PART = 0.25;
 const MOST_KEPT = 40;
 /** They are looked for in means over about so long, seconds. */

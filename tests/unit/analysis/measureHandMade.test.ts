@@ -153,6 +153,14 @@ test.each([
   }
 });
 
+test('a peak of a sixth of the running current is told; one of a tenth is how a current goes', () => {
+  const peaks = (part: number) =>
+    measureShape({ bumps: [{ atS: 9, widthS: 0.3, amps: part * PLAIN.runningAmps }], noiseAmps: 0.03 })
+      .spikes;
+  expect(peaks(1 / 6)).toHaveLength(1);
+  expect(peaks(0.1)).toEqual([]);
+});
+
 test('noise that a logger without negative numbers shows by half at rest is said as it is', () => {
   for (let seed = 1; seed <= 10; seed++) {
     const side = sideOf('main', { runningAmps: 11, inrushAmps: 70, stopAmps: 75, noiseAmps: 2.9, seed });
