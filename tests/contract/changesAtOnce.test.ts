@@ -1,6 +1,7 @@
 import pg from 'pg';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { newRoomOf, type RoomOfModel } from './lentFixture.ts';
 
 let service: TestService;
@@ -11,8 +12,6 @@ beforeAll(async () => {
   token = await service.signIn();
 });
 afterAll(() => service.stop());
-
-const WAITING = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
 
 test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: string, body: object]]>([
   [
@@ -44,7 +43,7 @@ test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: str
     await other.query('begin');
     await other.query(change, [id]);
     const back = service.request('PATCH', path, { token, body });
-    while ((await other.query(WAITING)).rowCount === 0) await other.query('select pg_stat_clear_snapshot()');
+    await untilSomebodyWaits(other);
     await other.query('commit');
     expect((await back).status).toBe(200);
     const { rows } = await other.query(

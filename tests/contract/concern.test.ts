@@ -4,6 +4,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { VERDICTS, type Verdict } from '../../analysis/warning.ts';
 import { BY_CONCERN } from '../../server/results/overview/coachesInSight.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 
 let service: TestService;
 let member: Member;
@@ -84,8 +85,7 @@ test.each<[Verdict, Verdict]>([
   await client.query('begin');
   await client.query(FOUND, [one, first]);
   const writing = found(other, second);
-  const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
-  while ((await client.query(waiting)).rowCount === 0) await client.query('select pg_stat_clear_snapshot()');
+  await untilSomebodyWaits(client);
   await client.query('commit');
   await client.end();
   await writing;

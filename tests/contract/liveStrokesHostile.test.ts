@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 import { type Fleet, newFleet } from './strokeFixture.ts';
 
@@ -218,8 +219,7 @@ test('a piece that is sent twice and could not be kept is not acknowledged', asy
   await client.query('delete from live_strokes where key = $1', [stroke.key]);
   link.say(stroke.pieces[1]);
   // Until the service's own statement waits for the stroke.
-  const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
-  while ((await client.query(waiting)).rowCount === 0) await client.query('select pg_stat_clear_snapshot()');
+  await untilSomebodyWaits(client);
   link.say(stroke.pieces[1]);
   // Messages are taken one after the other: at its answer the one before has been taken.
   link.say({ type: 'shout' });

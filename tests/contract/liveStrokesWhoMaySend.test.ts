@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 import { type Fleet, newFleet, send, strokeBody } from './strokeFixture.ts';
 
@@ -146,8 +147,7 @@ async function deletedBehind(
     await client.query('begin');
     await client.query(lock, values);
     message();
-    const waiting = 'select from pg_locks where not granted and transactionid = pg_current_xact_id()::xid';
-    while ((await client.query(waiting)).rowCount === 0);
+    await untilSomebodyWaits(client);
     await client.query('update coaches set deleted_at = now() where id = $1', [coach.coachId]);
     await client.query('update rooms set deleted_at = now() where coach_id = $1', [coach.coachId]);
     await client.query('commit');

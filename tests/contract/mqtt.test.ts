@@ -11,6 +11,7 @@ import { inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import { takeMessage } from '../../server/mqtt/takeMessage.ts';
 import { type ChildOnDatabase, childOnDatabase } from '../support/childOnDatabase.ts';
 import { startBroker, type TestBroker } from '../support/testBroker.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { type Fleet, newFleet, strokeBody } from './strokeFixture.ts';
 
 /** Each death takes a start, and a start some seconds on a busy machine. */
@@ -207,8 +208,7 @@ test('the broker is answered after the commit, and not before', async () => {
   const message = { token: fleet.loggerToken, strokes: stroke(6) };
   await board.publish(message);
   // Until the service's own statement waits for the lock.
-  const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
-  while ((await client.query(waiting)).rowCount === 0);
+  await untilSomebodyWaits(client);
   expect(acknowledged).toBe(false);
   await client.query('commit');
   await ack;

@@ -13,6 +13,7 @@ import { readRoom } from '../../server/work/roomRow.ts';
 import { Turns } from '../../server/work/turns.ts';
 import { whatStillHolds } from '../../server/work/whatStillHolds.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { dayAt, type Fleet, newFleet, newService, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
@@ -232,8 +233,7 @@ async function whileWriting(meanwhile: () => Promise<unknown>): Promise<readonly
     await other.query('begin');
     await other.query('select from room_results where room_id = $1 for update', [fleet.roomId]);
     const writing = together();
-    const waiting = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
-    while ((await other.query(waiting)).rowCount === 0) await other.query('select pg_stat_clear_snapshot()');
+    await untilSomebodyWaits(other);
     await meanwhile();
     await other.query('commit');
     return await writing;

@@ -1,6 +1,7 @@
 import pg from 'pg';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { dayAt, newFleet, newService } from './strokeFixture.ts';
 
 let service: TestService;
@@ -11,8 +12,6 @@ beforeAll(async () => {
   token = await service.signIn();
 });
 afterAll(() => service.stop());
-
-const WAITING = `select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'`;
 
 test.each<[string, (path: string) => Promise<{ status: number }>]>([
   ['moved to another', (path) => service.request('PATCH', path, { token, body: { at: dayAt(20) } })],
@@ -27,26 +26,22 @@ test.each<[string, (path: string) => Promise<{ status: number }>]>([
     onTestFinished(async () => {
       await Promise.all([holder.end(), analysis.end()]);
     });
-    const untilWaiting = async (count: number): Promise<void> => {
-      while ((await holder.query(WAITING)).rowCount !== count)
-        await holder.query('select pg_stat_clear_snapshot()');
-    };
     await holder.query('begin');
     const { rows: before } = await holder.query(
       'select revision from room_progress where room_id = $1 for update',
       [fleet.roomId],
     );
     const first = service.request('PATCH', path, { token, body: { at: dayAt(3) } });
-    await untilWaiting(1);
+    await untilSomebodyWaits(holder);
     // In between the room is brought up to date, unless the other change overtook that: so the revision tells the analysis.
     const done = analysis.query(
       `update room_progress set dirty_from = case when revision > $2::bigint + 1 then dirty_from end
        where room_id = $1`,
       [fleet.roomId, before[0].revision],
     );
-    await untilWaiting(2);
+    await untilSomebodyWaits(holder, 2);
     const second = change(path);
-    await untilWaiting(3);
+    await untilSomebodyWaits(holder, 3);
     await holder.query('commit');
     expect((await first).status).toBe(200);
     await done;

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openLink } from '../support/loggerLink.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { untilSomebodyWaits } from '../support/untilSomebodyWaits.ts';
 import { liveStroke, sayAll, sayPieces } from './liveFixture.ts';
 import { type Fleet, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
 
@@ -72,8 +73,7 @@ test('sent again while it is being removed, it is a duplicate as well', async ()
     ]);
     const beside = stroke();
     const sent = send(service, fleet.loggerToken, [body, beside]);
-    const waiting = 'select from pg_locks where not granted and transactionid = pg_current_xact_id()::xid';
-    while ((await client.query(waiting)).rowCount === 0);
+    await untilSomebodyWaits(client);
     await client.query('commit');
     expect((await sent).body.results).toMatchObject([
       { key: body.key, strokeId, outcome: 'duplicate' },
