@@ -6,9 +6,9 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
+import { describeRoom } from '../things/describeRoom.ts';
 import { findRoom } from '../things/rooms.ts';
 import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/roomEvents.ts';
-import { describeRoom } from '../work/roomRow.ts';
 import { troubleRaised } from './afterWork.ts';
 import { strokesInTrouble } from './beforeWork.ts';
 

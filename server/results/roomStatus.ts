@@ -5,7 +5,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope } from '../access/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
-import { describeRoom } from '../work/roomRow.ts';
+import { describeRoom } from '../things/describeRoom.ts';
 import { withoutLenders } from './withoutLenders.ts';
 
 /** Whose rooms are asked for, and how whoever asks sees them. */

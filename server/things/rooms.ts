@@ -10,6 +10,7 @@ import type { Room, RoomBody } from '../schemas/room.ts';
 import { isSameName } from '../work/peers.ts';
 import { queueWithdrawal } from '../work/withdrawNormals.ts';
 import { holdCoach } from './coaches.ts';
+import { describeRoom } from './describeRoom.ts';
 import { keepKeys } from './keepKeys.ts';
 import { refuseToLoseSides } from './keepSides.ts';
 
@@ -20,14 +21,7 @@ export function roomOf(row: RoomRow): Room {
     id: row.id,
     coachId: row.coach_id,
     name: row.name,
-    drive: row.drive,
-    sides: row.sides,
-    travelMetres: row.travel_metres,
-    gearTeeth: row.gear_teeth,
-    rackPitchMm: row.rack_pitch_mm,
-    ratedAmps: row.rated_amps,
-    nominalVolts: row.nominal_volts,
-    positiveDirection: row.positive_direction,
+    ...describeRoom(row),
     createdAt: row.created_at.toISOString(),
     updatedAt: row.updated_at.toISOString(),
   };

@@ -1,9 +1,9 @@
 import type { RoomDescription } from '../../analysis/trace.ts';
 import type { Measurer, RoomRow } from '../../ingest/measurer.ts';
 import type { BroughtAnalysis, StrokeToStore } from '../../ingest/strokeToStore.ts';
+import { describeRoom } from '../things/describeRoom.ts';
 import { isOfThisAnalysis } from './measuredBy.ts';
 import { MeasuringInPieces } from './measuringInPieces.ts';
-import { describeRoom } from './roomRow.ts';
 import { type MeasureThread, startMeasureThread } from './startMeasureThread.ts';
 
 /** Of more than so many rooms, those heard of longest ago are forgotten. */

@@ -3,10 +3,11 @@ import { ANALYSIS_VERSION } from '../../analysis/room/fold.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
+import { describeRoom } from '../things/describeRoom.ts';
 import { type FoldStart, startAtCheckpoint } from './foldStart.ts';
 import { peersOf } from './peers.ts';
 import type { RoomMemory } from './roomMemory.ts';
-import { describeRoom, type RoomToAnalyse } from './roomRow.ts';
+import type { RoomToAnalyse } from './roomRow.ts';
 
 /** A room whose results are out of date, and what is needed to go on with it. */
 export interface DirtyRoom {

@@ -1,8 +1,7 @@
-import type { Selectable } from 'kysely';
 import { type Kysely, sql } from 'kysely';
 import type { RoomDescription } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { RoomTable } from '../../migrations/thingTables.ts';
+import { describeRoom } from '../things/describeRoom.ts';
 import { type Peers, peersOf } from './peers.ts';
 
 export interface RoomToAnalyse {
@@ -33,20 +32,4 @@ export async function readRoom(
   if (row === undefined) return null;
   const peers = row.deleted_at === null ? peersOf(row) : null;
   return { accountId, roomId, description: describeRoom(row), peers, version: row.version };
-}
-
-type DescribedBy = Omit<Selectable<RoomTable>, 'name' | 'created_at' | 'updated_at' | 'deleted_at'>;
-
-/** The room as the analysis knows it. */
-export function describeRoom(row: DescribedBy): RoomDescription {
-  return {
-    drive: row.drive,
-    sides: row.sides,
-    travelMetres: row.travel_metres,
-    gearTeeth: row.gear_teeth,
-    rackPitchMm: row.rack_pitch_mm,
-    ratedAmps: row.rated_amps,
-    nominalVolts: row.nominal_volts,
-    positiveDirection: row.positive_direction,
-  };
 }

@@ -7,8 +7,8 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
 import { notFound } from '../../problems.ts';
 import type { TravelTrace } from '../../schemas/travel.ts';
+import { describeRoom } from '../../things/describeRoom.ts';
 import { findRoom } from '../../things/rooms.ts';
-import { describeRoom } from '../../work/roomRow.ts';
 import { findStroke } from '../strokeView.ts';
 import { readTrace } from './readTrace.ts';
 
