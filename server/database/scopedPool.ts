@@ -3,10 +3,15 @@ import { ENTER_SCOPE, type RowScope, settingsOf } from './rowScope.ts';
 
 type OnConnect = Parameters<pg.Pool['connect']>[0];
 
+/** What the pool does not tell of itself: its idle connections, of which it takes the last. Without it any one will do. */
+interface KnownOfPool {
+  readonly _idle?: { readonly client: pg.PoolClient }[];
+}
+
 /**
  * A pool whose connections enter a scope when they are taken: the one asked for by `connectIn`, else `itsOwn`, which
  * is nothing unless said otherwise. So none is ever left in the scope of whoever had it before. The scope is
- * remembered beside the connection: to enter the same one again costs no round trip.
+ * remembered beside the connection: to enter the same one again costs no round trip, and one that is in it is taken first.
  */
 export class ScopedPool extends pg.Pool {
   readonly #itsOwn: RowScope;
@@ -18,10 +23,11 @@ export class ScopedPool extends pg.Pool {
   }
 
   async connectIn(scope: RowScope): Promise<pg.PoolClient> {
-    const client = await super.connect();
     const settings = settingsOf(scope);
     const wanted = settings.join(' ');
-    if ((this.#entered.get(client) ?? NOTHING) === wanted) return client;
+    this.#offer(wanted);
+    const client = await super.connect();
+    if (this.#settingsIn(client) === wanted) return client;
     try {
       await client.query({ name: 'enter-scope', text: ENTER_SCOPE, values: settings });
     } catch (error) {
@@ -31,6 +37,17 @@ export class ScopedPool extends pg.Pool {
     }
     this.#entered.set(client, wanted);
     return client;
+  }
+
+  /** Puts an idle connection that is in that scope already where the pool takes the next one from. */
+  #offer(wanted: string): void {
+    const { _idle: idle = [] } = this as unknown as KnownOfPool;
+    const place = idle.findLastIndex(({ client }) => this.#settingsIn(client) === wanted);
+    if (place >= 0) idle.push(...idle.splice(place, 1));
+  }
+
+  #settingsIn(client: pg.PoolClient): string {
+    return this.#entered.get(client) ?? NOTHING;
   }
 
   override connect(): Promise<pg.PoolClient>;
