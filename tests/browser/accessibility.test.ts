@@ -40,6 +40,7 @@ const STATES: readonly State[] = [
         .getByRole('img', { name: /^Picture of the last strokes/ })
         .first()
         .waitFor();
+      await page.getByRole('heading', { name: 'Add and change' }).waitFor();
       for (const form of await page.locator('.opens > summary').all()) await form.click();
       await page.getByLabel('Name of the room').waitFor();
       await page.getByRole('button', { name: 'Delete', exact: true }).last().click();
