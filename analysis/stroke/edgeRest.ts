@@ -11,6 +11,7 @@ import {
   SHORTEST_REST_S,
 } from './rests.ts';
 import { beforeStep, beginsWithStart, isRagged } from './startAtEdge.ts';
+import { afterStep, mayBeLightRunning } from './switchedOff.ts';
 
 /** Shorter rests at the edges of a record say nothing of the sensor's offset, unless both say the same. */
 const SHORTEST_LONE_REST_S = 0.3;
@@ -59,7 +60,8 @@ function restBelow(search: RestSearch, highest: number): Rest | null {
   const edges = edgesOf(search, highest);
   const isRest = (edge: Edge) => countsAsRest(search, edges, edge);
   const first = isRest(edges.first) && !isStart(search, edges.first) ? edges.first.amps : NONE;
-  const last = isRest(edges.last) ? edges.last.amps : NONE;
+  const runs = !edges.alike && mayBeLightRunning(search, edges.last.amps);
+  const last = isRest(edges.last) && !runs ? edges.last.amps : NONE;
   if (first.length + last.length === 0) return null;
   const rest = new Float64Array(first.length + last.length);
   rest.set(first);
@@ -82,7 +84,7 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   while (tail < n - head && isLow(n - 1 - tail)) tail++;
   // The samples next to the motion may hold part of it.
   const first = edgeOf(beforeStep(signal.amps.subarray(0, Math.max(0, head - 1)), rough));
-  const last = edgeOf(signal.amps.subarray(Math.min(n, n - tail + 1)));
+  const last = edgeOf(afterStep(signal.amps.subarray(Math.min(n, n - tail + 1)), rough));
   const apartAmps = Math.abs(first.level - last.level);
   const alike = apartAmps < AGREEING_PART * Math.abs(rough);
   const [lower, higher] = first.level > last.level ? [last, first] : [first, last];
