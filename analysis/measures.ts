@@ -124,8 +124,8 @@ export interface DoneAnalysis {
   /** Each side's share of the running current; null unless every side of the room was recorded. */
   readonly share: Readonly<Record<string, number>> | null;
   /**
-   * How much later than the first listed side the last one came to its end, seconds; null with one side, where one of the
-   * two was not recorded, and where both were switched off together before either came to its stop.
+   * How much later than the first listed side the last one came to its end, seconds; null with one side, and where one of the
+   * two was not recorded.
    */
   readonly lagS: number | null;
   /** Mean supply while running, volts; null when it was not recorded. */

@@ -1,6 +1,6 @@
 import type { Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
-import { SWITCHED_OFF_TOGETHER_S } from '../stroke/lag.ts';
+import { lagAtStops, SWITCHED_OFF_TOGETHER_S } from '../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from './chartDesign.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { beginLagMemory } from './lagMemory.ts';
@@ -32,7 +32,7 @@ function fromTogether(context: FindingContext): LagJudged | null {
   const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
   const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
   const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
-  const lagS = endedTogether(context) ? 0 : analysis.lagS;
+  const lagS = endedTogether(context) ? 0 : lagAtStops(analysis);
   if (lagS === null || !asEver || stopped) return null;
   const noise = SWITCHED_OFF_TOGETHER_S / 2;
   return { rise: lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
@@ -40,7 +40,7 @@ function fromTogether(context: FindingContext): LagJudged | null {
 
 function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {
   const ended = state.room.sides.every((side) => analysis.sides[side]?.endStopAmps === null);
-  return ended && analysis.lagS === null && doubtful.size === 0;
+  return ended && lagAtStops(analysis) === null && doubtful.size === 0;
 }
 
 /** A side that takes so much less time and draws so much more, natural logarithm, is itself another than it was. Guesses, no source. */

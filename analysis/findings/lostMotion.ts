@@ -1,3 +1,4 @@
+import { lagAtStops } from '../stroke/lag.ts';
 import type { FindingContext } from './finding.ts';
 
 /** The way begins within this part of the travel; a start that is high takes the first of it. */
@@ -18,9 +19,10 @@ export function takesUpPlay(
   { from, to }: { readonly from: number; readonly to: number },
 ): boolean {
   const { sides } = state.room;
-  if (sides.length !== 2 || analysis.lagS === null) return false;
+  const lagS = lagAtStops(analysis);
+  if (sides.length !== 2 || lagS === null) return false;
   if ((direction === 'extend' ? from : 1 - to) > BEGINNING) return false;
-  const lag = residual(sides[0], 'lagS')?.rise ?? analysis.lagS;
+  const lag = residual(sides[0], 'lagS')?.rise ?? lagS;
   const later = side === sides[1] ? lag : -lag;
   return later > Math.max(LEAST_S, LATER_PART * (to - from) * analysis.sides[side].durationS);
 }

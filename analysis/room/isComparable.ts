@@ -4,6 +4,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { isSameRecording } from '../baseline/samplingRate.ts';
 import { areBrief, isLetGo } from '../findings/stallHeld.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
+import { lagAtStops } from '../stroke/lag.ts';
 import type { RoomState } from './state.ts';
 
 /** One side of one stroke, and the baseline that it is held against. */
@@ -21,7 +22,7 @@ const STALLS_AS_A_RULE = 0.5;
 /**
  * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without,
  * nor are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends
- * on their rate; a spread within a step or two of the sensor is not measured. `endStop`: this stroke's stall against its
+ * on their rate; sides that were switched off together show no lag at their stops; a spread within a step or two of the sensor is not measured. `endStop`: this stroke's stall against its
  * baseline, null where there is none.
  */
 export function isComparable(
@@ -32,6 +33,7 @@ export function isComparable(
 ): boolean {
   const measured = analysis.sides[channel.side];
   if (isTooCoarse(measured, measure, value)) return false;
+  if (measure === 'lagS' && lagAtStops(analysis) === null) return false;
   const { endStopAmps, rateHz = null } = measured;
   const travel = state.travel[analysis.direction];
   const stallsUsually = travel.stopRate === null ? null : travel.stopRate >= STALLS_AS_A_RULE;

@@ -4,6 +4,7 @@ import { isHeavyAlone } from '../findings/heavyRoom.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, measureValue } from '../measures.ts';
+import { lagAtStops } from '../stroke/lag.ts';
 import type { Direction } from '../trace.ts';
 import { doubtfulSides } from './context.ts';
 import type { RoomState } from './state.ts';
@@ -29,7 +30,7 @@ export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneA
 /** Every measure of one side on its baseline's scale, by index of MEASURES; null where the stroke has none. */
 function scaledValues(analysis: DoneAnalysis, side: string): (number | null)[] {
   return MEASURE_NAMES.map((measure) => {
-    const value = measureValue(analysis, measure, side);
+    const value = measure === 'lagS' ? lagAtStops(analysis) : measureValue(analysis, measure, side);
     return value === null ? null : toScale(measure, value);
   });
 }

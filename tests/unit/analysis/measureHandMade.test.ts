@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
 import { signOf } from '../../../analysis/stroke/direction.ts';
+import { lagAtStops } from '../../../analysis/stroke/lag.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import {
   chargeOf,
@@ -290,6 +291,17 @@ test('share and lag say which side works harder and which comes later', () => {
   expect(found.share?.rear).toBeCloseTo(0.6, 2);
   expect(Math.abs((found.lagS ?? 0) - 1.5)).toBeLessThan(0.1);
 });
+
+test.each([-0.2, -0.1, 0, 0.06, 0.2])(
+  'sides that limit switches end %d s apart have that lag, as each end is seen; but the room learns none of it',
+  (laterS) => {
+    const limited = { stopAmps: null, idleAfterS: 1, noiseAmps: 0.05 };
+    const sides = [sideOf('front', limited), sideOf('rear', { ...limited, movingS: 20 + laterS, seed: 2 })];
+    const found = done(measureStroke(traceOf(sides), ROOM));
+    expect(Math.abs((found.lagS ?? 9) - laterS)).toBeLessThan(0.04);
+    expect(lagAtStops(found)).toBeNull();
+  },
+);
 
 test('one side alone has no share and no lag', () => {
   const found = done(measureStroke(traceOf([sideOf('rear')]), ROOM));
