@@ -102,6 +102,27 @@ describe('backup and restore', () => {
 });
 
 describe('export and import', () => {
+  const changed = (from: string, to: string) => (whole: Buffer) => {
+    const tar = gunzipSync(whole);
+    tar.write(to, tar.indexOf(from));
+    return gzipSync(tar);
+  };
+  test.each<[string, (whole: Buffer) => Buffer, string]>([
+    [
+      'cut short',
+      (whole) => whole.subarray(0, whole.length / 2),
+      'It cannot be read: unexpected end of file.',
+    ],
+    ['no JSON', changed('{', '?'), 'export.json is no JSON.'],
+    ['of another kind', changed('"drive"', '"dribe"'), 'cannot be read: '],
+  ])('an export that is %s is refused', async (name, spoil, says) => {
+    const file = join(folder, `lot ${name}.tar.gz`);
+    expect((await runCommand(service.databaseUrl, 'export', file)).code).toBe(0);
+    await writeFile(file, spoil(await readFile(file)));
+    const { code, err } = await runCommand(service.databaseUrl, 'import', file);
+    expect([code, err]).toEqual([1, expect.stringContaining(says)]);
+  });
+
   test('another installation makes the same results of it, and nothing more the second time', async () => {
     const file = join(folder, 'lot.tar.gz');
     const exported = await runCommand(service.databaseUrl, 'export', file, '--json');

@@ -1,6 +1,6 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { OperatorError } from '../../operatorError.ts';
-import { plainFault } from '../../plainFault.ts';
+import { readJson } from '../readJson.ts';
 import { readAll, readTar } from '../readTar.ts';
 import { BackupDigests, BackupHead, FIRST_ENTRY, LAST_ENTRY, tableOfPart } from './format.ts';
 
@@ -12,6 +12,7 @@ export interface ArchiveReader {
 }
 
 const LARGEST_JSON_BYTES = 16 * 1024 * 1024;
+const COMPLAINTS = { noJson: 'One of its lists is no JSON.', unfit: 'It is no backup of this program' };
 
 /** Reads a backup from its beginning to its end and answers the digests written there. */
 export async function readArchive(file: string, reader: ArchiveReader): Promise<BackupDigests> {
@@ -37,14 +38,5 @@ async function jsonOf<Schema extends z.ZodType>(
   schema: Schema,
   bytes: AsyncIterable<Buffer>,
 ): Promise<z.infer<Schema>> {
-  const text = (await readAll(bytes, LARGEST_JSON_BYTES)).toString();
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (cause) {
-    throw new OperatorError('One of its lists is no JSON.', { cause });
-  }
-  const read = schema.safeParse(value, { error: plainFault });
-  if (read.success) return read.data;
-  throw new OperatorError(`It is no backup of this program: ${z.prettifyError(read.error)}`);
+  return readJson(schema, await readAll(bytes, LARGEST_JSON_BYTES), COMPLAINTS);
 }

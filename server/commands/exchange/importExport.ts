@@ -1,6 +1,6 @@
 import type { Transaction } from 'kysely';
 import type { PoolClient } from 'pg';
-import { z } from 'zod';
+import type { z } from 'zod';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import { markRoomDirty } from '../../../ingest/roomProgress.ts';
 import { prepareStroke, storeStrokes } from '../../../ingest/storeStrokes.ts';
@@ -8,8 +8,8 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scope.ts';
 import { newToken } from '../../access/tokens.ts';
 import { OperatorError } from '../../operatorError.ts';
-import { plainFault } from '../../plainFault.ts';
 import { columnsOf } from '../../things/rooms.ts';
+import { readJson } from '../readJson.ts';
 import { readAll, readTar } from '../readTar.ts';
 import { EXPORTED, type ExportedStroke, ExportHead, kindOf } from './format.ts';
 
@@ -169,14 +169,6 @@ async function read<Schema extends z.ZodType>(
   name: string,
   bytes: AsyncIterable<Buffer>,
 ): Promise<z.infer<Schema>> {
-  let value: unknown;
-  try {
-    value = JSON.parse((await readAll(bytes, LARGEST_FILE_BYTES)).toString());
-  } catch (cause) {
-    if (cause instanceof OperatorError) throw cause;
-    throw new OperatorError(`${name} is no JSON.`, { cause });
-  }
-  const parsed = schema.safeParse(value, { error: plainFault });
-  if (parsed.success) return parsed.data;
-  throw new OperatorError(`${name} cannot be read: ${z.prettifyError(parsed.error)}`);
+  const complaints = { noJson: `${name} is no JSON.`, unfit: `${name} cannot be read` };
+  return readJson(schema, await readAll(bytes, LARGEST_FILE_BYTES), complaints);
 }
