@@ -57,6 +57,23 @@ describePages('a room that got worse', (place) => {
     await warning.getByRole('img', { name: /^Supply while running, 7 strokes: .* 4 were below/ }).waitFor();
   });
 
+  test('that is heavy from the start shows what it draws, not that this is its normal', async () => {
+    const api = await place.api();
+    const room = await addRoom(api, await addCoach(api, 'Heavy 24'), 'Den');
+    const strokes = [0, 1, 2, 3, 4, 5].map((day) => {
+      const at = new Date(Date.parse('2026-05-01T15:00:00Z') + day * 86_400_000);
+      const way = day % 2 === 0 ? 'extend' : 'retract';
+      return strokeBody(room.id, `heavy/${day}`, at, way, [{ side: 'front', runningAmps: 19 }]);
+    });
+    await ask(api, 'POST', '/strokes', strokes);
+    await allAnalysed(api, room);
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
+    const warning = page.getByRole('article').filter({ hasText: 'Heavy from the start' });
+    await warning
+      .getByRole('img', { name: /^3 strokes going out: 1[89]\.\d\sA to (19|2\d)\.\d\sA\.$/ })
+      .waitFor();
+  });
+
   test('tells its verdict, what was measured, and cautions with the checks', async () => {
     const { page, troubles } = await openRoom();
     const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });

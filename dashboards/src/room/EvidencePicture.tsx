@@ -34,12 +34,18 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
         if (shown < 2) return null;
         const strokes = trend.points.slice(-shown);
         const place = placeOfBegin(strokes, warning);
-        const summary = say.course(shown, direction, course.line.beyond?.length ?? 0);
+        // What is heavy from the start is so by its normal, too: that is not what it is held against.
+        const isHeavy = warning.kind === 'heavy-room';
+        const amps = course.line.points.flatMap(([, value]) => value ?? []);
+        const summary = isHeavy
+          ? say.heavy(shown, direction, quantity(Math.min(...amps), 'A'), quantity(Math.max(...amps), 'A'))
+          : say.course(shown, direction, course.line.beyond?.length ?? 0);
+        const band = isHeavy ? null : course.band;
         return (
-          <EvidenceFigure summary={summary} strokes={strokes} place={place} banded={course.band !== null}>
+          <EvidenceFigure summary={summary} strokes={strokes} place={place} banded={band !== null}>
             <SmallChart
               lines={[course.line]}
-              band={course.band}
+              band={band}
               uprights={course.work}
               place={place}
               label={summary}
