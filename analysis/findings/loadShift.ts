@@ -180,7 +180,8 @@ function latestRise({ state }: FindingContext, side: string): number | null {
   return rises.length === 0 || isDoubted ? null : median(rises.slice(-LEAST_RUN));
 }
 
-function hasMoved(rises: readonly number[]): boolean {
+/** Whether one of these sides fell while another rose, so that the load moved rather than grew. */
+export function hasMoved(rises: readonly number[]): boolean {
   if (rises.length < 2) return false;
   const most = Math.max(...rises);
   const least = Math.min(...rises);

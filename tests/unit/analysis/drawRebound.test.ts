@@ -60,3 +60,44 @@ test('work on one side says nothing of a rise of the other', () => {
     ['rising-draw', ROOM.sides[1], false],
   ]);
 });
+
+test('what comes back on one side alone after work on both is said of that side, and as nothing else', () => {
+  const back = (i: number) => (i < WORK ? 1 : Math.min(1.1, 0.78 + 0.005 * (i - WORK)));
+  const events = strokeEvents(WORK + 60, ROOM, 11, (i) => ({ factors: [1, back(i)] }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs])).toEqual([
+    ['draw-rebound', ROOM.sides[1], null],
+  ]);
+  expect(warnings[0].headline).toContain(ROOM.sides[1]);
+});
+
+test('a side that only takes load from the other after the work is none that comes back', () => {
+  const taken = (i: number) => (i < WORK ? 0 : Math.min(0.25, 0.008 * (i - WORK)));
+  const events = strokeEvents(WORK + 60, ROOM, 11, (i) => ({
+    factors: i < WORK ? [1, 1] : [0.85 + taken(i), 0.85 - taken(i)],
+  }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind }) => kind)).not.toContain('draw-rebound');
+});
+
+test('a climb that has not come back to where it was before the work is none of its own, however slow', () => {
+  const level = (i: number) => (i < WORK ? 1 : Math.min(1.1, 0.7 + 0.006 * (i - WORK)));
+  const events = strokeEvents(WORK + 60, ROOM, 11, (i) => ({
+    factors: [level(i), level(i)],
+    ambientC: null,
+  }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind }) => kind)).toEqual(['draw-rebound']);
+});
+
+test('a climb that comes to rest at the line between two severities is not told now as the one and now as the other', () => {
+  const level = (i: number) => (i < WORK ? 1 : Math.min(1, 0.8 + 0.008 * (i - WORK)));
+  const swing = (i: number) => 1 + 0.035 * Math.sin(i / 6);
+  const events = strokeEvents(WORK + 140, ROOM, 11, (i) => ({
+    factors: [level(i) * swing(i), level(i) * swing(i)],
+  }));
+  const { judgements } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  const told = judgements.flatMap(({ warnings }) => warnings.map(({ severity }) => severity));
+  expect([...told].sort((a, b) => Number(a === 'service') - Number(b === 'service'))).toEqual(told);
+  expect(new Set(told)).toEqual(new Set(['watch', 'service']));
+});
