@@ -47,7 +47,7 @@ function shapeOf(profile: readonly (number | null)[]): ProfileShape | null {
     profile.slice(Math.round(part * third), Math.round((part + 1) * third)).filter((amps) => amps !== null),
   );
   if (thirds.some(({ length }) => length < FEWEST_IN_THIRD)) return null;
-  const [inner, middle, outer] = thirds.map(meanOf);
+  const [inner, middle, outer] = thirds.map((part) => meanOf(part));
   return {
     spreadAmps: quantile(measured, 0.9) - quantile(measured, 0.1),
     slope: (outer - inner) / mean,
@@ -56,8 +56,11 @@ function shapeOf(profile: readonly (number | null)[]): ProfileShape | null {
   };
 }
 
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+/** Of the values from one place up to but without another. */
+function meanOf(values: readonly number[], from = 0, end = values.length): number {
+  let sum = 0;
+  for (let i = from; i < end; i++) sum += values[i];
+  return sum / (end - from);
 }
 
 /** Half the window, in bins, of the moving mean that is taken for the slow course. */
@@ -65,8 +68,8 @@ const COURSE_BINS = 8;
 
 function rippleOf(measured: readonly number[]): number {
   const about = measured.map((amps, i) => {
-    const near = measured.slice(Math.max(0, i - COURSE_BINS), i + COURSE_BINS + 1);
-    return amps - meanOf(near);
+    const end = Math.min(measured.length, i + COURSE_BINS + 1);
+    return amps - meanOf(measured, Math.max(0, i - COURSE_BINS), end);
   });
   let strongest = 0;
   for (let cycles = FEWEST_CYCLES; cycles <= MOST_CYCLES; cycles++) {

@@ -70,16 +70,17 @@ function highestStretch(
 ): Omit<HeavyStretch, 'side'> | null {
   const known = new Float64Array(profile.length);
   let count = 0;
-  const ratios = Float64Array.from(profile, (amps, bin) => {
-    const normal = usual[bin] ?? null;
-    if (amps === null || normal === null || !(amps > 0 && normal > 0)) return Number.NaN;
-    known[count] = Math.log(amps / normal);
-    return known[count++];
-  });
+  const ratios = new Float64Array(profile.length).fill(Number.NaN);
+  for (let bin = 0; bin < ratios.length; bin++) {
+    const [amps, normal] = [profile[bin], usual[bin] ?? null];
+    if (amps === null || normal === null || !(amps > 0 && normal > 0)) continue;
+    ratios[bin] = Math.log(amps / normal);
+    known[count++] = ratios[bin];
+  }
   if (count < profile.length / 2) return null;
   const centre = medianInPlace(known.subarray(0, count));
   let high = 0;
-  for (const ratio of ratios) if (ratio - centre > HIGH) high++;
+  for (let bin = 0; bin < ratios.length; bin++) if (ratios[bin] - centre > HIGH) high++;
   if (high < FEWEST_BINS) return null;
   const smooth = rollingMedian(
     ratios.map((ratio) => ratio - centre),

@@ -19,12 +19,14 @@ export interface JudgedStroke {
 
 /** Holds a stroke against the room's baselines, which it leaves as they are; after `noteStay`, which dates the copper. */
 export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis): JudgedStroke {
-  const residuals = new Map<string, Residual>();
+  const residuals = new Map<string, Map<MeasureName, Residual>>();
   const expectations: Expectation[] = [];
   for (const side of Object.keys(analysis.sides)) {
     const channel = channelOf(state, side, analysis.direction);
     if (channel === undefined) continue;
     const conditions = sideConditions(state, event, analysis, side);
+    const ofSide = new Map<MeasureName, Residual>();
+    residuals.set(side, ofSide);
     for (const measure of MEASURE_NAMES) {
       const value = measureValue(analysis, measure, side);
       if (value === null) continue;
@@ -33,7 +35,7 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
         coarseSpread(analysis.sides[side], measure, value),
       );
       // In MEASURES the stall comes before the turns that are counted by it.
-      const endStop = residuals.get(`${side}|endStopAmps`) ?? null;
+      const endStop = ofSide.get('endStopAmps') ?? null;
       const judged = isComparable({ state, analysis, channel }, measure, value, endStop)
         ? judgeMeasure(channel, {
             measure,
@@ -43,13 +45,13 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
             zero,
           })
         : null;
-      if (judged !== null) residuals.set(`${side}|${measure}`, judged);
+      if (judged !== null) ofSide.set(measure, judged);
       const { expected = null, beyond = null } = judged ?? {};
       const adjusted = judged?.adjusted ?? adjustedAsARule(measure, conditions, value);
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     }
   }
-  const residual: JudgedStroke['residual'] = (side, measure) => residuals.get(`${side}|${measure}`) ?? null;
+  const residual: JudgedStroke['residual'] = (side, measure) => residuals.get(side)?.get(measure) ?? null;
   return { expectations: excuseLag(state, analysis, expectations, residual), residual };
 }
 

@@ -52,7 +52,9 @@ export function huberRegression(
 
 /** Median of the absolute residuals, made to estimate the sigma of normal noise. */
 export function scaleAboutZero(residuals: Float64Array): number {
-  return MAD_TO_SIGMA * medianInPlace(residuals.map(Math.abs));
+  const sizes = new Float64Array(residuals.length);
+  for (let i = 0; i < sizes.length; i++) sizes[i] = Math.abs(residuals[i]);
+  return MAD_TO_SIGMA * medianInPlace(sizes);
 }
 
 /** Huber (1981), equation 7.6.5 with the small-sample factor of 7.6.10. */

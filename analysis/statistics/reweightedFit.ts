@@ -91,12 +91,10 @@ const ALIKE_PART = 1e-6;
 
 /** There is no scale before the first fit: take the noise to be as wide as the responses are. */
 function firstNoise(responses: ArrayLike<number>, options: ReweightedFitOptions): number {
-  const values = Float64Array.from(responses);
-  const centre = median(values);
-  const spread = options.scaleOf(
-    values.map((value) => value - centre),
-    0,
-  );
+  const centre = median(responses);
+  const about = new Float64Array(responses.length);
+  for (let i = 0; i < about.length; i++) about[i] = responses[i] - centre;
+  const spread = options.scaleOf(about, 0);
   return spread > 0 ? spread : ALIKE_PART * (Math.abs(centre) || 1);
 }
 
@@ -107,11 +105,14 @@ function largestMove(next: Float64Array, previous: Float64Array, previousScale: 
 }
 
 function residualsOf(rows: readonly ArrayLike<number>[], y: ArrayLike<number>, coefficients: Float64Array) {
-  return Float64Array.from(rows, (row, i) => {
+  const residuals = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i];
     let fitted = 0;
     for (let j = 0; j < coefficients.length; j++) fitted += row[j] * coefficients[j];
-    return y[i] - fitted;
-  });
+    residuals[i] = y[i] - fitted;
+  }
+  return residuals;
 }
 
 /** What a step is solved for. */
@@ -133,10 +134,11 @@ function solve({ rows, responses, weights }: Observed, scale: number, { means, p
   const normal = new Float64Array(size * size);
   const right = new Float64Array(size);
   for (let i = 0; i < rows.length; i++) {
+    const row = rows[i];
     for (let a = 0; a < size; a++) {
-      const weighted = weights[i] * rows[i][a];
+      const weighted = weights[i] * row[a];
       right[a] += weighted * responses[i];
-      for (let b = 0; b <= a; b++) normal[a * size + b] += weighted * rows[i][b];
+      for (let b = 0; b <= a; b++) normal[a * size + b] += weighted * row[b];
     }
   }
   for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) normal[b * size + a] = normal[a * size + b];
