@@ -62,7 +62,7 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   const amps = Math.round(10 * Math.max(...heavy.map((name) => drawn(state.heavy[name]).most))) / 10;
   const who = side === null ? 'Each side' : nameSide(side, state.room.sides);
   const { should, evidence } = standard(context, heavy, amps);
-  const headline = `${who} draws ${amps} A; ${should}. It has been so from the first strokes on.`;
+  const headline = `${who} draws ${every ? 'up to ' : ''}${amps} A; ${should}. It has been so from the first strokes on.`;
   return {
     present: [
       {

@@ -60,7 +60,8 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {
     say('gaps', gapsDetail(signal));
   }
-  if (isClipped(signal, measured, offset)) say('clipped', 'The highest readings are all the same: cut off.');
+  if (isClipped(signal, measured, offset))
+    say('clipped', 'Its highest readings are all the same: they are cut off.');
   return found;
 }
 

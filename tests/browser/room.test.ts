@@ -70,7 +70,7 @@ describePages('a room that got worse', (place) => {
     const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
     const warning = page.getByRole('article').filter({ hasText: 'Heavy from the start' });
     await warning
-      .getByRole('img', { name: /^3 strokes going out: 1[89]\.\d\sA to (19|2\d)\.\d\sA\.$/ })
+      .getByRole('img', { name: /^front: 3 strokes going out, 1[89]\.\d\sA to (19|2\d)\.\d\sA\.$/ })
       .waitFor();
   });
 

@@ -38,7 +38,13 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
         const isHeavy = warning.kind === 'heavy-room';
         const amps = course.line.points.flatMap(([, value]) => value ?? []);
         const summary = isHeavy
-          ? say.heavy(shown, direction, quantity(Math.min(...amps), 'A'), quantity(Math.max(...amps), 'A'))
+          ? say.heavy(
+              sideName(side),
+              shown,
+              direction,
+              quantity(Math.min(...amps), 'A'),
+              quantity(Math.max(...amps), 'A'),
+            )
           : say.course(shown, direction, course.line.beyond?.length ?? 0);
         const band = isHeavy ? null : course.band;
         return (

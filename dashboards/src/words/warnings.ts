@@ -73,8 +73,8 @@ export const warningsWords = {
     picture: {
       course: (n: number, doing: 'extend' | 'retract', outside: number) =>
         `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}. ${outside === 0 ? 'None of them alone was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
-      heavy: (n: number, doing: 'extend' | 'retract', lowest: string, highest: string) =>
-        `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}: ${lowest} to ${highest}.`,
+      heavy: (side: string, n: number, doing: 'extend' | 'retract', lowest: string, highest: string) =>
+        `${side}: ${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}, ${lowest} to ${highest}.`,
       supply: (n: number, lowest: string, highest: string) =>
         `Supply while running, ${n} strokes: ${lowest} to ${highest}.`,
       below: (n: number, limit: string) =>

@@ -120,7 +120,7 @@ test('stalls that were let go at once read too little, and the highest tells how
 test('what is said names what the room is told against, and never less than it draws', () => {
   const [byStall] = warningsOf('in-wall', 6, 0.56);
   expect(byStall.headline).toMatch(
-    /^Each side draws 6\.\d A; it stalls at 1[01](\.\d)? A already, and no motor of any drive should run so near its stall\./,
+    /^Each side draws up to 6\.\d A; it stalls at 1[01](\.\d)? A already, and no motor of any drive should run so near its stall\./,
   );
   expect(byStall.evidence).toMatchObject({ partOfStall: expect.closeTo(0.56, 1) });
   const [byDrive] = warningsOf('in-wall', 22, 0.3);
