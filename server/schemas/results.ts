@@ -22,15 +22,16 @@ export type TrendQuery = z.infer<typeof TrendQuery>;
 
 const Limits = z.object({ lower: z.number(), centre: z.number(), upper: z.number() });
 
-/** When a steady rise will reach the service line: strokes of this direction from the latest, 80 % interval. */
+/** When a steady rise will reach the service line. */
 const Forecast = z
   .object({
     serviceLine: z.number(),
-    strokes: z.number(),
+    strokes: z
+      .number()
+      .describe('Strokes of this direction alone, from the latest one until the line is reached.'),
     lower: z.number(),
-    /** Null: it may never. */
-    upper: z.number().nullable(),
-    coverage: z.number(),
+    upper: z.number().nullable().describe('Null: it may be out of sight, or never.'),
+    coverage: z.number().describe('The chance that the line is reached between lower and upper.'),
     percentPerStroke: z.number(),
   })
   .meta({ id: 'Forecast' });

@@ -3,8 +3,8 @@ import type { Limits } from '../../../analysis/history.ts';
 import type { MeasureName } from '../../../analysis/measures.ts';
 import type { Trend } from '../../schemas/results.ts';
 
-/** A year of one direction's strokes tells a trend; an older one may have ended. */
-export const LEVELS = 60;
+/** So many strokes of one direction hold a slow rise and the quiet stretch before it, from which it is told apart. */
+export const LEVELS = 120;
 /** The service line: a fifth above the room's normal, where a rising draw is no longer only watched. */
 const SERVICE_RISE = 0.2;
 /** Measures that wear moves up. */
