@@ -24,6 +24,20 @@ test('a room that runs faster on a charger calls nobody, though its stall tells 
   expect(saidOf(null, onCharger)).toEqual([]);
 });
 
+test('a room that a limit switch ends is quickened by a charger by more than the volts grow: what the winding takes does not', () => {
+  const events = strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map((event, i) =>
+    changed(event, {
+      all: ({ durationS, inrushAmps }) => ({
+        // A start that is read now at its peak and now beside it tells no turns.
+        inrushAmps: inrushAmps * (0.9 + 0.15 * Math.sin(2.4 * i)),
+        endStopAmps: null,
+        durationS: i < FROM ? durationS : 0.82 * durationS,
+      }),
+    }),
+  );
+  expect(foldAll(ONE_MOTOR, events).warnings.map(({ kind }) => kind)).toEqual([]);
+});
+
 test('a room that takes as little time and shows a part of its course only ends its travel early', () => {
   const said = saidOf(null, (measured) => ({
     ...onCharger(measured),
