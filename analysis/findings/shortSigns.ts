@@ -32,6 +32,11 @@ export function isShortAlone(made: TravelMade, shortBy: number): boolean {
   return shortBy > Math.max(leastShort(made), SIGMAS * (made.judged.deviation + extrapolated(made.judged)));
 }
 
+/** Whether it is shorter by far more than that, and by a good part of the way. */
+export function isSurelyShort({ judged }: TravelMade, shortBy: number): boolean {
+  return shortBy > Math.max(FAR_FROM_END, SURELY_SIGMAS * (judged.deviation + extrapolated(judged)));
+}
+
 /** The latest strokes were all a little short, by as sure a measure as this one. */
 export function isShortAgain({ latest }: DirectionTravel, made: TravelMade): boolean {
   const { judged, by } = made;
@@ -73,10 +78,7 @@ export function isLetGoAnywhere(travel: DirectionTravel): boolean {
  * Whether the motor came to a stand far from the end on a way that began at the other end, as the whole stroke before it
  * tells: something stands in the way, and one stroke is enough to say so.
  */
-export function isBlocked(
-  { state, event, direction, residual }: FindingContext,
-  { shortBy, judged }: TravelMade,
-): boolean {
+export function isBlocked({ state, event, direction, residual }: FindingContext, made: TravelMade): boolean {
   const { travel } = state;
   const beganAtEnd =
     !travel.followsUnread &&
@@ -89,11 +91,10 @@ export function isBlocked(
     const stop = residual(side, 'endStopAmps');
     return stop !== null && stop.rise > LEAST_STALL;
   });
-  const surely = SURELY_SIGMAS * (judged.deviation + extrapolated(judged));
   // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
   const isCut = state.clock[direction].at(-1)?.whole === false;
   const isAtEnd = !lacksItsBeginning(travel, direction);
-  return shortBy > Math.max(FAR_FROM_END, surely) && beganAtEnd && isAtEnd && stalls && isCut;
+  return isSurelyShort(made, made.shortBy) && beganAtEnd && isAtEnd && stalls && isCut;
 }
 
 /**

@@ -2,6 +2,7 @@ import { type Direction, otherWay } from '../trace.ts';
 import type { Warning } from '../warning.ts';
 import { isFasterOnly } from './fasterOnly.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { noteFirstShort } from './firstShort.ts';
 import { lacksOwnEnd, noteMissingEnd } from './lackedEnd.ts';
 import { isWhole, madeTogether, takeBack } from './movementParts.ts';
 import { flag, isLasting, isOver } from './recent.ts';
@@ -107,6 +108,7 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   // Each of these tells by itself; strokes that are merely short may be so for the supply of their stay.
   const surely = missesStop || blocked || lacking !== null;
   const seems = !explained && (surely || ((alone || again) && !mayBeTheStay(context, made)));
+  noteFirstShort(context, made, shortBy);
   remember(context, way, { short: seems, explained });
   const short = seems && !isLetGoAnywhere(own);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * leastShort(made);

@@ -75,8 +75,8 @@ export function endsEarly(
   const usual = shortBy ?? median(own.latest.flatMap(({ short }) => (short > 0 ? [short] : [])));
   const percent = Math.round(-100 * Math.expm1(-usual));
   const lacked = lackedEnd(travel);
-  const isOfOther = lacked !== null && !wasWhole(travel[lacked], usual);
-  const at = open?.direction ?? missesStop(travel) ?? (isOfOther ? lacked : direction);
+  const told = lacked ?? travel.began?.direction ?? direction;
+  const at = open?.direction ?? missesStop(travel) ?? (wasWhole(travel[told], usual) ? direction : told);
   own.saidOf = at;
   const stalls = travel[at].latest.at(-1)?.stopped === true;
   return {

@@ -59,6 +59,11 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   isStep: boolean;
   /** Which end of the travel the latest short strokes lacked, whichever way they went (`missingEnd`). */
   missing: number[];
+  /**
+   * Which way the first of the latest short strokes in a row went, surely short right after a whole one the other way, and by how
+   * much it was, natural logarithm; null: the latest was not short, or nobody saw which came first.
+   */
+  began: { readonly direction: Direction; readonly shortBy: number } | null;
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
@@ -89,6 +94,7 @@ export function beginTravelMemory(): TravelMemory {
     counted: null,
     isStep: false,
     missing: [],
+    began: null,
     mayBeCut: false,
   };
 }

@@ -67,6 +67,31 @@ test.each([
   },
 );
 
+/** Volts that nobody records, another lot for each way: the way back is now quicker and now slower for them. */
+const VOLTS_BACK = [12.9, 12.8, 11.6, 12.7, 11.7, 12.8, 12.9, 11.8];
+
+test.each(['extend', 'retract'] as const)(
+  'the way that was short first (%s) is the one that ends early, though the way back is now and then the shorter in time',
+  (way) => {
+    const from = FROM + (directionOf(FROM) === way ? 0 : 1);
+    const events = strokeEvents(STROKES, ONE_MOTOR, 4, () => ({ volts: null, ambientC: 20 })).map(
+      (event, i) => {
+        const isBack = directionOf(i) !== way;
+        const volts = i < from ? 12.1 + 0.4 * Math.sin(2.3 * i) : isBack ? VOLTS_BACK[i % 8] : 11.9;
+        return changed(event, {
+          all: (measured) => ({
+            ...runsOn(volts, i < from ? 1 : 0.6, false, way)(measured),
+            // Neither a start nor a course tells anything.
+            inrushAmps: 1.2 * measured.runningAmps,
+            profile: measured.profile.map(() => measured.runningAmps),
+          }),
+        });
+      },
+    );
+    expect(saidOf(events).map(({ kind, direction }) => [kind, direction])).toEqual([['short-travel', way]]);
+  },
+);
+
 test.each([3, 5])(
   'a way back that is let go once before its stop (%d strokes on) is still the way back',
   (after) => {
