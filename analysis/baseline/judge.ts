@@ -113,6 +113,18 @@ function beyondQuantile(fit: Fit): number {
 }
 
 /**
+ * The level that a rise of a measure is counted from, in the measure's own unit, under the conditions of its limits: the
+ * reference's, or what was followed below it. A rise that was followed is no part of it, or the line that it is to reach would
+ * go before it. Null while learning.
+ */
+export function normalOfMeasure(channel: Channel, measure: MeasureName): number | null {
+  const index = MEASURE_INDEX[measure];
+  const fit = channel.fits[index];
+  if (!isReady(channel) || fit === null) return null;
+  return fromScale(measure, predict(fit, [1, 0, 0]).value + Math.min(0, channel.level[index]));
+}
+
+/**
  * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
  * mean, the motor's usual copper. Null while learning.
  */

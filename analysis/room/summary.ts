@@ -1,5 +1,5 @@
 import { isBorrowing, isReady } from '../baseline/channel.ts';
-import { limitsOfMeasure } from '../baseline/judge.ts';
+import { limitsOfMeasure, normalOfMeasure } from '../baseline/judge.ts';
 import { nameSide, wayOf } from '../findings/names.ts';
 import type { Limits, RoomSummary } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
@@ -80,14 +80,16 @@ function latestSentence(state: RoomState): string {
   return `${when} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal: ${spread}`;
 }
 
-/** The limits of every measure that has a baseline, by side and direction. */
+/** The limits of every measure that has a baseline, by side and direction, and what a rise of it is counted from. */
 export function limitsOf(
   state: RoomState,
-): { side: string; direction: Direction; measure: MeasureName; limits: Limits }[] {
+): { side: string; direction: Direction; measure: MeasureName; limits: Limits; normal: number }[] {
   return state.channels.filter(isReady).flatMap((channel) =>
     MEASURE_NAMES.flatMap((measure) => {
       const limits = limitsOfMeasure(channel, measure);
-      return limits === null ? [] : [{ side: channel.side, direction: channel.direction, measure, limits }];
+      const normal = normalOfMeasure(channel, measure);
+      if (limits === null || normal === null) return [];
+      return [{ side: channel.side, direction: channel.direction, measure, limits, normal }];
     }),
   );
 }

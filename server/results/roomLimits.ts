@@ -29,12 +29,16 @@ interface LimitsQuestion {
 }
 
 /** Null while that side is learning in that direction. */
-export function limitsOf(
-  all: readonly RoomLimits[],
-  { measure, side, direction }: LimitsQuestion,
-): Limits | null {
-  const found = all.find(
-    (one) => one.measure === measure && one.side === side && one.direction === direction,
-  );
-  return found?.limits ?? null;
+export function limitsOf(all: readonly RoomLimits[], question: LimitsQuestion): Limits | null {
+  return withLimits(all, question)?.limits ?? null;
+}
+
+/** The level that a rise is counted from, on the scale of the limits; null while learning. */
+export function normalOf(all: readonly RoomLimits[], question: LimitsQuestion): number | null {
+  const found = withLimits(all, question);
+  return found?.normal ?? found?.limits.centre ?? null;
+}
+
+function withLimits(all: readonly RoomLimits[], { measure, side, direction }: LimitsQuestion) {
+  return all.find((one) => one.measure === measure && one.side === side && one.direction === direction);
 }

@@ -41,7 +41,14 @@ export interface FoldedHistory {
   readonly isSettled: boolean;
 }
 
-export type RoomLimits = { side: string; direction: string; measure: string; limits: Limits };
+export type RoomLimits = {
+  side: string;
+  direction: string;
+  measure: string;
+  limits: Limits;
+  /** What a rise is counted from; not there in results of before it was kept, which are made anew. */
+  normal?: number;
+};
 
 /** The analysis could not judge a stroke: that one must be set aside, or the room would stand still for ever. */
 export class UnjudgedStroke extends Error {

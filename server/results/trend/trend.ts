@@ -6,7 +6,7 @@ import type { AccountInScope } from '../../access/scope.ts';
 import { invalidField } from '../../problems.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { findRoom } from '../../things/rooms.ts';
-import { limitsOf } from '../roomLimits.ts';
+import { limitsOf, normalOf } from '../roomLimits.ts';
 import { aroundTrend } from './aroundTrend.ts';
 import { forecastFrom } from './forecast.ts';
 import { trendPoints } from './trendPoints.ts';
@@ -33,7 +33,8 @@ export async function trendText(
   const { sides, services, levels } = around;
   sideOf(sides, question);
   const limits = limitsOf(around.limits, { measure, side, direction });
-  const forecast = limits === null ? null : forecastFrom(levels, limits);
+  const normal = normalOf(around.limits, { measure, side, direction });
+  const forecast = normal === null ? null : forecastFrom(levels, normal);
   const rest: Omit<Trend, 'points'> = { limits, services, forecast, ...(thinned && { thinned }) };
   return `{"points":${text},${JSON.stringify(rest).slice(1)}`;
 }
