@@ -1,5 +1,6 @@
 import { type Residual, SEASON_SPREADS } from '../baseline/judge.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
+import type { RoomState } from '../room/state.ts';
 import { median } from '../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../trace.ts';
 import { H_SIGMAS, K_SIGMAS, LEAST_RUN, SHARED_SIGMAS } from './chartDesign.ts';
@@ -10,6 +11,7 @@ import { movementLoad } from './movementLoad.ts';
 import { isOneWay, latestShift, restShifts, type ShiftDesign, takeShift, tellsFor } from './shiftChart.ts';
 import type { ShiftChart } from './shiftMemory.ts';
 import { mayBeThePlace } from './stay.ts';
+import { tellsSign } from './turnedSensor.ts';
 import { coldAllowance, followSeason, unseenWeather } from './unseen.ts';
 
 /**
@@ -70,7 +72,8 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     const load = memory.sides[side];
     const cold = judged.knowsWeather ? null : allowance;
     const unseen = unseenWeather(judged, cold);
-    const { k, h } = design(judged, RISE, unseen);
+    const zero = zeroLeft(state, [side], judged, (way) => latestOf(load, way));
+    const { k, h } = design({ ...judged, zero }, RISE, unseen);
     const warmed = judged.rise - (cold ?? 0);
     const rise = warmed - load.season;
     if (load.sum < h / 2) load.season = followSeason(load.season, warmed, SEASON_SPREADS * unseen);
@@ -117,6 +120,23 @@ function design(
   const extrapolated = Math.max(0, shared - noise / Math.sqrt(LEARNING_STROKES));
   const k = Math.max(K_SIGMAS * noise, kLeast) + SHARED_SIGMAS * Math.hypot(shared, zero) + extrapolated;
   return { k, h: Math.max(H_SIGMAS * noise, hLeast) };
+}
+
+/**
+ * What a zero that no rest tells may have added, a standard deviation on the measure's scale. A sensor that reads with its
+ * sign takes off one way what it adds the other: of what the latest strokes of both ways share, nothing.
+ */
+function zeroLeft(
+  { signs }: RoomState,
+  sides: readonly string[],
+  { zero }: Residual,
+  movesOf: (direction: Direction) => readonly number[],
+): number {
+  if (zero === 0 || !sides.every((side) => tellsSign(signs[side]))) return zero;
+  const moves = DIRECTIONS.map((way) => movesOf(way).slice(-LEAST_RUN));
+  if (moves.some(({ length }) => length < LEAST_RUN)) return zero;
+  const [out, back] = moves.map(median);
+  return Math.min(zero, Math.abs(out - back) / 2);
 }
 
 /**
@@ -197,8 +217,10 @@ function updateShare(
   const { sides } = state.room;
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
-  const all = design(judged, SHIFT, judged.unrecorded);
-  const ofWay = { k: all.k + SHIFT.kLeast, h: all.h };
+  const zero = zeroLeft(state, sides, judged, (way) => share.ways[way].shifts);
+  const all = design({ ...judged, zero }, SHIFT, judged.unrecorded);
+  const { k, h } = design(judged, SHIFT, judged.unrecorded);
+  const ofWay = { k: k + SHIFT.kLeast, h };
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
   takeShift(share, direction, move, all, ofWay);

@@ -37,3 +37,9 @@ export function isTurned(memory: SignMemory, direction: Direction, sign: Sign): 
   Object.assign(memory, beginSignMemory());
   return false;
 }
+
+/** Whether a sensor is known to read one direction with the other sign than the other. */
+export function tellsSign({ usual: { extend, retract } }: SignMemory): boolean {
+  if (extend === null || retract === null) return false;
+  return extend.sign !== retract.sign && Math.min(extend.strokes, retract.strokes) >= FEWEST;
+}
