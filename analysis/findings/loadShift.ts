@@ -66,17 +66,19 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   const rises = new Map<string, number>();
   let deviation = 0;
   const allowance = coldAllowance(context);
+  const coldOf = ({ knowsWeather }: Residual) => (knowsWeather ? null : allowance);
+  const warmedOf = (judged: Residual) => judged.rise - (coldOf(judged) ?? 0);
+  const judgedSides = state.room.sides.flatMap((side) => residual(side, 'runningAmps') ?? []);
+  const seasonal = sharedOf(judgedSides.map(warmedOf));
   for (const side of state.room.sides) {
     const judged = residual(side, 'runningAmps');
     if (judged === null) continue;
     const load = memory.sides[side];
-    const cold = judged.knowsWeather ? null : allowance;
-    const unseen = unseenWeather(judged, cold);
+    const unseen = unseenWeather(judged, coldOf(judged));
     const zero = zeroLeft(state, [side], judged, (way) => latestOf(load, way));
     const { k, h } = design({ ...judged, zero }, RISE, unseen);
-    const warmed = judged.rise - (cold ?? 0);
-    const rise = warmed - load.season;
-    if (load.sum < h / 2) load.season = followSeason(load.season, warmed, SEASON_SPREADS * unseen);
+    const rise = warmedOf(judged) - load.season;
+    if (load.sum < h / 2) load.season = followSeason(load.season, seasonal, SEASON_SPREADS * unseen);
     [load.sum, load.run] = step(load.sum, load.run, Math.min(rise, k + h / 2), k, h);
     load.deviation = judged.deviation;
     keepLatest(load.rises, rise);
@@ -107,6 +109,12 @@ export function updateLoad(context: FindingContext): LoadShift | null {
     state.room.sides.flatMap((side) => rises.get(side) ?? latestRise(context, side) ?? []),
   );
   return { rises, risen, oneWay, taker: share?.taker ?? null, shareShift, moved, deviation };
+}
+
+/** What all of these have in common, as weather has on all sides of a room: the least of what they agree on, else nothing. */
+function sharedOf(rises: readonly number[]): number {
+  if (rises.length === 0) return 0;
+  return Math.max(0, Math.min(...rises)) + Math.min(0, Math.max(...rises));
 }
 
 /** `unseen`: what conditions that were not recorded may add to strokes in a row, on the measure's scale. */

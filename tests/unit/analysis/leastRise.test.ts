@@ -29,3 +29,23 @@ test.each([1, 2, 3, 4])('a frost of four strokes that nobody recorded calls nobo
   expect(saidAfter(1.1, seed)).not.toBeNull();
   expect(saidAfter(1.17, seed)).toBeLessThanOrEqual(6);
 });
+
+/** After how many strokes a room, of which nobody records the temperature, says that one side draws a tenth more; null: never. */
+function saidOfOneSide(seed: number): number | null {
+  const events = strokeEvents(STROKES, ROOM, seed, (i) => ({
+    factors: i < FROM ? [1, 1] : [1, 1.1],
+    ambientC: null,
+    volts: null,
+  }));
+  const at = foldAll(ROOM, events).judgements.findIndex(({ warnings }) =>
+    warnings.some(({ kind, side }) => kind === 'rising-draw' && side === ROOM.sides[1]),
+  );
+  return at < 0 ? null : at + 1 - FROM;
+}
+
+test.each([1, 2, 3, 4])(
+  'what one side alone draws more is no season, which both sides have (seed %i)',
+  (seed) => {
+    expect(saidOfOneSide(seed)).toBeLessThan(20);
+  },
+);
