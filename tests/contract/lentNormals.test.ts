@@ -168,7 +168,7 @@ describe('what is lent changes', () => {
     // Two tell too little of how rooms of the model differ: its own strokes weigh all but everything, and a third is needed.
     await lentTo(service, room, 0);
     const { verdict, headline } = await settled(service, token, room.roomId);
-    expect([verdict, headline]).toEqual(['learning', expect.stringContaining('2 of 3 extends')]);
+    expect([verdict, headline]).toEqual(['learning', expect.stringContaining('2 of 3 strokes out')]);
   });
 
   test('with a stroke of a sibling that is set aside, and back when it is not', async () => {
