@@ -14,6 +14,13 @@ const TIMES_OWN = 2.2;
 /** What goes down a slope on the way back gives back so much of what it takes to climb it, and so much at least. Guesses, no source. */
 const GIVEN_BACK = 0.17;
 const LEAST_GIVEN_BACK = 0.06;
+/**
+ * Likewise, of the least of the sides, where all of them rise at one place one way only: worms and screws give back little, as
+ * their flanks rub also downhill. Guesses, no source.
+ */
+const SHARED_GIVEN_BACK = 0.08;
+const LEAST_SHARED_GIVEN_BACK = 0.03;
+const LEAST_SHARED_RISE = 0.08;
 
 /**
  * Whether a peak is how the room goes: its usual course has it, once that is known of its own strokes; or the way back is as much lighter there,
@@ -21,17 +28,28 @@ const LEAST_GIVEN_BACK = 0.06;
  * is met on both ways, or is not felt on one of them. `height`: over the running current, as a part of it.
  */
 export function isOwnCourse(
-  { state, direction }: FindingContext,
+  context: FindingContext,
   side: string,
   position: number,
   height: number,
 ): boolean {
+  const { state, direction } = context;
   const [there, back] = [direction, otherWay(direction)];
   const usual = channelOf(state, side, there);
   const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
   if (isKnown && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0])) return true;
-  const lighter = riseNear(channelOf(state, side, back)?.profile ?? [], position, -1, WAYS_APART);
-  return lighter > Math.max(LEAST_GIVEN_BACK, GIVEN_BACK * height);
+  const lighter = (of: string) =>
+    riseNear(channelOf(state, of, back)?.profile ?? [], position, -1, WAYS_APART);
+  if (lighter(side) > Math.max(LEAST_GIVEN_BACK, GIVEN_BACK * height)) return true;
+  const least = Math.max(LEAST_SHARED_GIVEN_BACK, SHARED_GIVEN_BACK * height);
+  return doAllRise(context, position) && state.room.sides.every((of) => lighter(of) > least);
+}
+
+/** Whether each of two sides or more draws more about there on this stroke than beside it. */
+function doAllRise({ state, analysis }: FindingContext, position: number): boolean {
+  const { sides } = state.room;
+  const rises = (side: string) => riseNear(analysis.sides[side]?.profile ?? [], position, 1, WAYS_APART);
+  return sides.length > 1 && sides.every((side) => rises(side) > LEAST_SHARED_RISE);
 }
 
 /** How much more is drawn about a place (`sign` -1: how much less) than beside it, as a part of that; 0 where it is not known. */

@@ -30,6 +30,18 @@ test('a short ramp, which takes on one way what it gives on the other, is no pea
   expect(kindsSaid(ramp)).toEqual([]);
 });
 
+test.each([
+  { who: 'both sides rise and fall', places: [0, 1], said: [] },
+  { who: 'one side rises and falls alone', places: [0], said: ['stall-spike same-place'] },
+])('a ramp of which a worm gives back little is told where $who', ({ places, said }) => {
+  const slope = (index: number): Partial<Told> => {
+    if (directionOf(index) === 'extend') return { bump: { ...PLACE, part: -0.07, places } };
+    const spikes = peaks(0.45).spikes?.map((those, place) => (places.includes(place) ? those : [])) ?? [];
+    return { bump: { ...PLACE, part: 0.35, places }, spikes };
+  };
+  expect(kindsSaid(slope)).toEqual(said);
+});
+
 test('a peak on one way, with nothing given back on the other, is one from the third on', () => {
   const only = (index: number) => (directionOf(index) === 'extend' ? {} : peaks(0.45));
   expect(kindsSaid(only)).toEqual(['stall-spike same-place']);

@@ -17,8 +17,13 @@ export interface Told {
   readonly excluded: boolean;
   readonly unusable: boolean;
   readonly lagS: number;
-  /** Places of the profile, 0 to 1, where something is added or taken away; a part of the level. */
-  readonly bump: { readonly from: number; readonly to: number; readonly part: number } | null;
+  /** Places of the profile, 0 to 1, where something is added or taken away; a part of the level, of all sides or of these places. */
+  readonly bump: {
+    readonly from: number;
+    readonly to: number;
+    readonly part: number;
+    readonly places?: readonly number[];
+  } | null;
 }
 
 const PLAIN: Told = {
@@ -95,7 +100,10 @@ function sideMeasures(runningAmps: number, told: Told, place: number, random: Ra
     dips: [],
     profile: Array.from({ length: PROFILE_BINS }, (_, bin) => {
       const at = (bin + 0.5) / PROFILE_BINS;
-      const bumped = told.bump !== null && at > told.bump.from && at < told.bump.to ? told.bump.part : 0;
+      const { bump } = told;
+      const isBumped =
+        bump !== null && at > bump.from && at < bump.to && bump.places?.includes(place) !== false;
+      const bumped = isBumped ? bump.part : 0;
       return runningAmps * (1 + 0.03 * Math.sin(9 * at) + bumped) + random.normal(0, 0.08);
     }),
     offsetAmps: random.normal(0, 0.05),
