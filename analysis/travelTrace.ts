@@ -1,7 +1,8 @@
+import type { SideToMeasure } from './stroke/activeSide.ts';
 import { directionBySign } from './stroke/direction.ts';
 import { interpolate } from './stroke/interpolate.ts';
 import { firstAtOrAfter } from './stroke/interval.ts';
-import { type PlacedSide, placeSide, type SideToMeasure } from './stroke/measureSide.ts';
+import { type PlacedSide, placeSide } from './stroke/measureSide.ts';
 import { plausibleSupply } from './stroke/plausibleSupply.ts';
 import { readSides, sidesToMeasure } from './stroke/readSides.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';

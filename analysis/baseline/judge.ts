@@ -3,8 +3,9 @@ import { isBetweenSides, MEASURE_INDEX, type MeasureName } from '../measures.ts'
 import { predict } from '../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../statistics/studentT.ts';
 import { type Channel, type Fit, isReady } from './channel.ts';
-import { type Conditions, degreesOf, regressors } from './conditions.ts';
+import { degreesOf, regressors } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
+import type { Reading } from './reading.ts';
 import { fromScale } from './scale.ts';
 import { unrecordedSpread } from './unrecordedSpread.ts';
 
@@ -51,18 +52,6 @@ export interface Residual {
   /** How far a residual may lie either way, and whether this one lies further. */
   readonly limit: number;
   readonly beyond: boolean;
-}
-
-/** One measure of a stroke as it is held against a baseline. */
-export interface Reading {
-  readonly measure: MeasureName;
-  /** On the measure's scale. */
-  readonly value: number;
-  readonly conditions: Conditions;
-  /** When the stroke was made, milliseconds since 1970. */
-  readonly atMs: number;
-  /** What a zero that was not seen at rest may add, and the steps of a coarse sensor: a standard deviation on the same scale. */
-  readonly zero: number;
 }
 
 /** Holds a reading against its baseline. Null while the channel is learning, or where this measure has no baseline. */

@@ -1,8 +1,8 @@
 import { DAY_MS } from '../history.ts';
 import type { Channel } from './channel.ts';
 import { type Conditions, degreesOf, type Weather } from './conditions.ts';
-import type { Reading } from './judge.ts';
 import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
+import type { Reading } from './reading.ts';
 
 /**
  * What cold adds by the copper's word may be off by so much of what it does as a rule: readings that are a little off make

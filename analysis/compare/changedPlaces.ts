@@ -1,6 +1,5 @@
 import type { Direction } from '../trace.ts';
-import type { ChangedRange } from './changedRanges.ts';
-import type { ComparedGroup } from './compared.ts';
+import type { ChangedRange, ComparedGroup } from './compared.ts';
 
 /** A stretch of travel of one side that changed, in one direction or in both. */
 export interface ChangedPlace extends ChangedRange {

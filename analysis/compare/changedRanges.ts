@@ -1,15 +1,9 @@
 import { PROFILE_BINS } from '../measures.ts';
+import type { ChangedRange } from './compared.ts';
 import { meanProfile } from './profileBand.ts';
 import type { Profile } from './relativeProfile.ts';
 import type { ShapeChange } from './shapeChange.ts';
 import type { ShiftInterval } from './shiftInterval.ts';
-
-/** A stretch of travel, 0 to 1, whose current changed, and by how much on average (after less before, amperes). */
-export interface ChangedRange {
-  readonly from: number;
-  readonly to: number;
-  readonly shiftAmps: number;
-}
 
 /** What is known of one side and direction, before against after. */
 export interface TravelChange {

@@ -1,7 +1,6 @@
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import type { Direction } from '../trace.ts';
-import type { ChangedRange } from './changedRanges.ts';
 import type { ProfileBand } from './profileBand.ts';
 
 /** A stroke that counts on either side of the work. */
@@ -20,6 +19,13 @@ export interface MeasureShift {
   readonly lower: number | null;
   readonly upper: number | null;
   readonly excludesZero: boolean;
+}
+
+/** A stretch of travel, 0 to 1, whose current changed, and by how much on average (after less before, amperes). */
+export interface ChangedRange {
+  readonly from: number;
+  readonly to: number;
+  readonly shiftAmps: number;
 }
 
 /** One side in one direction, before against after. */

@@ -1,4 +1,4 @@
-import { nameSide } from '../findings/names.ts';
+import { nameSide } from '../names.ts';
 import type { ComparedGroup, MeasureShift } from './compared.ts';
 import { doingWords } from './doingWords.ts';
 

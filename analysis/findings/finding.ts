@@ -3,7 +3,7 @@ import type { Residual } from '../baseline/judge.ts';
 import type { Evidence } from '../evidence.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
-import type { RoomState } from '../room/state.ts';
+import type { RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import type { Severity, SpikePattern, Warning, WarningKind } from '../warning.ts';
 

@@ -1,15 +1,14 @@
 import { judgeMeasure } from '../baseline/judge.ts';
 import type { StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, SideMeasures } from '../measures.ts';
-import type { JudgedStroke } from '../room/judgeStroke.ts';
-import { channelOf, type RoomState } from '../room/state.ts';
-import { sideConditions } from '../room/strokeConditions.ts';
+import { wayOf } from '../names.ts';
+import { channelOf, type RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import type { Warning } from '../warning.ts';
-import { type Finding, type FindingAnswer, NOTHING, openOf } from './finding.ts';
-import { isWhole } from './movementParts.ts';
-import { wayOf } from './names.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
 import { flag, isLasting } from './recent.ts';
+import { isWhole } from './shortTravel/movementParts.ts';
+import { sideConditions } from './strokeConditions.ts';
 
 /**
  * A motor that stands draws V/R from the start on: no inrush stands above what follows, and all of it lies as high as its
@@ -27,12 +26,15 @@ const OF_USUAL_RUNNING = 1.6;
 const SEEN_STOP = 2;
 const SEEN_START = 3;
 
+/** What a stroke is known by before it has a context: what it is held against is not hidden for any doubt. */
+type Judged = Pick<FindingContext, 'residual'>;
+
 /** The sides that stood from start to end, their motors stalled: nothing that they drew was travel. */
 export function stoodStill(
   state: RoomState,
   event: StrokeEvent,
   analysis: DoneAnalysis,
-  judged: JudgedStroke,
+  judged: Judged,
 ): string[] {
   const stood = Object.entries(analysis.sides).filter(([side, measured]) => {
     const running = judged.residual(side, 'runningAmps')?.expected;
@@ -51,7 +53,7 @@ export function stoodStill(
 const PLAY_PART = Math.log(0.06);
 
 /** Whether the motor came to its stall when it had hardly begun to turn. */
-function stallsAtOnce({ endStopAmps }: SideMeasures, side: string, judged: JudgedStroke): boolean {
+function stallsAtOnce({ endStopAmps }: SideMeasures, side: string, judged: Judged): boolean {
   return endStopAmps !== null && (judged.residual(side, 'durationS')?.residual ?? 0) < PLAY_PART;
 }
 
@@ -78,7 +80,7 @@ function isFlat({ inrushAmps, runningAmps, runningAmpsP90, endStopAmps }: SideMe
 export function notMoving(
   state: RoomState,
   analysis: DoneAnalysis,
-  judged: JudgedStroke,
+  judged: Judged,
   stood: readonly string[],
   cameFrom: Direction | null,
 ): FindingAnswer {
@@ -109,7 +111,7 @@ const LONGEST_TAP_S = 1;
 const FAR_PART = Math.log(0.5);
 
 /** Whether some side was driven for half of its usual time or more. */
-function goesFar({ sides }: DoneAnalysis, judged: JudgedStroke): boolean {
+function goesFar({ sides }: DoneAnalysis, judged: Judged): boolean {
   return Object.keys(sides).some((side) => (judged.residual(side, 'durationS')?.residual ?? 0) > FAR_PART);
 }
 

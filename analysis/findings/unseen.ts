@@ -2,7 +2,7 @@ import type { Residual } from '../baseline/judge.ts';
 import { MEASURE_INDEX } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
-import type { ScaleMemory } from './scaleMemory.ts';
+import type { ScaleMemory } from './sensorDoubt/scaleMemory.ts';
 
 /**
  * A degree colder raises the stall current by 0.393 % (IEC 60028) and the running current by half a per cent as a rule

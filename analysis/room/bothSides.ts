@@ -1,6 +1,6 @@
-import { nameAll, nameSide } from '../findings/names.ts';
+import { nameAll, nameSide } from '../names.ts';
+import type { RoomState } from '../roomState.ts';
 import { SEVERITIES, type Warning, type WarningKind } from '../warning.ts';
-import type { RoomState } from './state.ts';
 
 /** Kinds that can stand on each side by itself. */
 export const BY_SIDE: ReadonlySet<WarningKind> = new Set(['stall-spike', 'sensor-doubt', 'dropped-load']);

@@ -1,15 +1,15 @@
-import { rateChange } from '../findings/clockRate.ts';
-import { stopFell } from '../findings/fallenStop.ts';
 import type { FindingContext } from '../findings/finding.ts';
-import { isWorse } from '../findings/sensorDoubt.ts';
-import { scaleChange } from '../findings/sensorScale.ts';
-import { isTurned } from '../findings/turnedSensor.ts';
-import { zeroChange } from '../findings/zeroChange.ts';
+import { rateChange } from '../findings/sensorDoubt/clockRate.ts';
+import { stopFell } from '../findings/sensorDoubt/fallenStop.ts';
+import { isWorse } from '../findings/sensorDoubt/sensorDoubt.ts';
+import { scaleChange } from '../findings/sensorDoubt/sensorScale.ts';
+import { isTurned } from '../findings/sensorDoubt/turnedSensor.ts';
+import { zeroChange } from '../findings/sensorDoubt/zeroChange.ts';
+import { conditionsOf, sideConditions } from '../findings/strokeConditions.ts';
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, type Doubt, isBetweenSides } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
-import type { RoomState } from './state.ts';
-import { conditionsOf, sideConditions } from './strokeConditions.ts';
 
 /** Doubts that leave the current usable: a steady offset is measured at rest and taken off. */
 const HARMLESS: ReadonlySet<Doubt> = new Set(['offset']);

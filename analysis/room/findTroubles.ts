@@ -1,25 +1,25 @@
 import { hasFormerProfile, isBorrowing, isReady } from '../baseline/channel.ts';
-import { drawRebound, mayRebound, noteStroke } from '../findings/drawRebound.ts';
-import { type Dropped, droppedLoad, droppedOn } from '../findings/droppedLoad.ts';
-import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/easedRoom.ts';
+import { type Dropped, droppedLoad, droppedOn } from '../findings/droppedLoad/droppedLoad.ts';
 import { type FindingAnswer, openOf } from '../findings/finding.ts';
-import { standsAboveModel } from '../findings/heavyForModel.ts';
-import { heavyRoom } from '../findings/heavyRoom.ts';
+import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/heavyRoom/easedRoom.ts';
+import { standsAboveModel } from '../findings/heavyRoom/heavyForModel.ts';
+import { heavyRoom } from '../findings/heavyRoom/heavyRoom.ts';
 import { isPart } from '../findings/isPart.ts';
-import { lateSide } from '../findings/lateSide.ts';
-import { restLoad, updateLoad } from '../findings/loadShift.ts';
-import { lateSideExplains, risingDraw } from '../findings/risingDraw.ts';
-import { sensorDoubt } from '../findings/sensorDoubt.ts';
-import { shortTravel } from '../findings/shortTravel.ts';
-import { stallSpike } from '../findings/stallSpike.ts';
-import { unevenSides } from '../findings/unevenSides.ts';
+import { lateSide } from '../findings/lateSide/lateSide.ts';
+import { drawRebound, mayRebound, noteStroke } from '../findings/load/drawRebound.ts';
+import { restLoad, updateLoad } from '../findings/load/loadShift.ts';
+import { lateSideExplains, risingDraw } from '../findings/load/risingDraw.ts';
+import { unevenSides } from '../findings/load/unevenSides.ts';
+import { sensorDoubt } from '../findings/sensorDoubt/sensorDoubt.ts';
+import { shortTravel } from '../findings/shortTravel/shortTravel.ts';
+import { stallSpike } from '../findings/stallSpike/stallSpike.ts';
 import { isWeak, weakSupply } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
+import { channelOf } from '../roomState.ts';
 import type { Warning, WarningKind } from '../warning.ts';
 import type { StrokeContext } from './context.ts';
 import { keepWarnings } from './keepWarnings.ts';
 import { learnEasedAnew } from './learnEasedAnew.ts';
-import { channelOf } from './state.ts';
 
 /** While one of these is open the strokes are not normal, and teach no baseline. */
 const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([

@@ -1,10 +1,12 @@
 import { isPart } from '../findings/isPart.ts';
-import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt.ts';
-import { noteHeld } from '../findings/stallHeld.ts';
+import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt/sensorDoubt.ts';
+import { noteHeld } from '../findings/shortTravel/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
 import { notMoving, stoodStill } from '../findings/stoodStill.ts';
+import { noteCopper } from '../findings/strokeConditions.ts';
 import type { Judgement, RoomEvent, StrokeEvent } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import { contextOf } from './context.ts';
 import { findTroubles } from './findTroubles.ts';
@@ -12,12 +14,10 @@ import { type JudgedStroke, judgeStroke } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
 import { learnStroke } from './learnStroke.ts';
 import { lendStroke } from './lendStroke.ts';
-import type { RoomState } from './state.ts';
-import { noteCopper } from './strokeConditions.ts';
 import { takeService } from './takeService.ts';
 
+export { beginRoom, type LentToRoom, type RoomState } from '../roomState.ts';
 export { lentByRoom } from './lendStroke.ts';
-export { beginRoom, type LentToRoom, type RoomState } from './state.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */

@@ -2,10 +2,10 @@ import type { Channel } from '../baseline/channel.ts';
 import { isTooCoarse } from '../baseline/coarseSteps.ts';
 import type { Residual } from '../baseline/judge.ts';
 import { isSameRecording } from '../baseline/samplingRate.ts';
-import { areBrief, isLetGo } from '../findings/stallHeld.ts';
+import { areBrief, isLetGo } from '../findings/shortTravel/stallHeld.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import { lagAtStops } from '../stroke/lag.ts';
-import type { RoomState } from './state.ts';
 
 /** One side of one stroke, and the baseline that it is held against. */
 export interface SideOfStroke {

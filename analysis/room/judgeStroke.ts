@@ -4,11 +4,11 @@ import { judgeMeasure, type Residual } from '../baseline/judge.ts';
 import { unexplainedLag } from '../baseline/lagByLoad.ts';
 import { toScale } from '../baseline/scale.ts';
 import { unseenZero } from '../baseline/unseenZero.ts';
+import { sideConditions } from '../findings/strokeConditions.ts';
 import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
+import { channelOf, type RoomState } from '../roomState.ts';
 import { isComparable } from './isComparable.ts';
-import { channelOf, type RoomState } from './state.ts';
-import { sideConditions } from './strokeConditions.ts';
 
 /** Every measure of every side of one stroke against its baseline. */
 export interface JudgedStroke {

@@ -2,9 +2,9 @@ import { cautionsFor } from '../advice/cautions.ts';
 import { checksAtRest, checksFor } from '../advice/checks.ts';
 import type { Finding, FindingAnswer } from '../findings/finding.ts';
 import type { StrokeEvent } from '../history.ts';
+import type { RoomState } from '../roomState.ts';
 import { SEVERITIES, type Severity, type Warning, type WarningKind } from '../warning.ts';
 import { asTold, BY_SIDE, sameOnOtherSide } from './bothSides.ts';
-import type { RoomState } from './state.ts';
 import { warningId } from './warningId.ts';
 
 /** One trouble is one warning while it lasts: of a kind, and for some of a side or a direction. */

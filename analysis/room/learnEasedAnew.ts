@@ -1,12 +1,12 @@
 import type { Channel } from '../baseline/channel.ts';
 import { compareAnew, relearn } from '../baseline/learn.ts';
-import { beginHeavyMemory } from '../findings/heavyMemory.ts';
-import { restLoad } from '../findings/loadShift.ts';
-import { beginScaleMemory } from '../findings/scaleMemory.ts';
+import { beginHeavyMemory } from '../findings/heavyRoom/heavyMemory.ts';
+import { restLoad } from '../findings/load/loadShift.ts';
+import { beginScaleMemory } from '../findings/sensorDoubt/scaleMemory.ts';
 import { MEASURE_INDEX } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
 import { lendNoMore } from './lendStroke.ts';
-import type { RoomState } from './state.ts';
 
 /** Weather and the ground make a stroke of a heavy room no lighter than this part of its usual ones. A guess, no source. */
 const AS_HEAVY = 0.9;

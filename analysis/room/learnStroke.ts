@@ -9,14 +9,14 @@ import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { wholeStrokes } from '../baseline/wholeStrokes.ts';
 import type { FindingContext } from '../findings/finding.ts';
-import { isStretched } from '../findings/heavyStretch.ts';
 import { isPart } from '../findings/isPart.ts';
+import { isStretched } from '../findings/load/heavyStretch.ts';
+import { sideConditions } from '../findings/strokeConditions.ts';
 import { MEASURE_NAMES, measureValue, type SideMeasures } from '../measures.ts';
+import { channelOf, type RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
 import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
-import { channelOf, type RoomState } from './state.ts';
-import { sideConditions } from './strokeConditions.ts';
 
 type LearnedStroke = Pick<FindingContext, 'state' | 'event' | 'analysis' | 'doubtful' | 'residual'>;
 

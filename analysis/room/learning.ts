@@ -4,9 +4,9 @@ import type { LentPrior } from '../baseline/lent.ts';
 import { LEARNING_STROKES } from '../baseline/strokesNeeded.ts';
 import type { Borrowed } from '../history.ts';
 import { MEASURE_INDEX } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import { quadraticForm } from '../statistics/shrunkRegression.ts';
 import type { Direction } from '../trace.ts';
-import type { RoomState } from './state.ts';
 
 /** Strokes of a direction until the room's verdict is more than `learning` (contract, section 5: status). */
 export function strokesToLearn(state: RoomState, direction: Direction): number {

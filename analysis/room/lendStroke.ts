@@ -1,14 +1,14 @@
 import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
 import { toScale } from '../baseline/scale.ts';
-import { isHeavyAlone } from '../findings/heavyRoom.ts';
+import { isHeavyAlone } from '../findings/heavyRoom/heavyRoom.ts';
+import { conditionsOf } from '../findings/strokeConditions.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, measureValue } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import { lagAtStops } from '../stroke/lag.ts';
 import type { Direction } from '../trace.ts';
 import { doubtfulSides } from './context.ts';
-import type { RoomState } from './state.ts';
-import { conditionsOf } from './strokeConditions.ts';
 
 /**
  * Lets a usable stroke count towards what the room lends to others. Which strokes do follows from the strokes alone and

@@ -1,13 +1,13 @@
 import { isBorrowing, isReady } from '../baseline/channel.ts';
 import { limitsOfMeasure, normalOfMeasure } from '../baseline/judge.ts';
-import { nameSide, wayOf } from '../findings/names.ts';
 import type { Limits, RoomSummary } from '../history.ts';
 import { MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { nameSide, wayOf } from '../names.ts';
+import type { RoomState } from '../roomState.ts';
 import { DIRECTIONS, type Direction } from '../trace.ts';
 import { SEVERITIES, type Severity, type Verdict } from '../warning.ts';
 import { asTold } from './bothSides.ts';
 import { borrowedOf, isLearning, strokesToLearn } from './learning.ts';
-import type { RoomState } from './state.ts';
 
 /** Strokes in a row that could not be used, after which the room's state is not known any more. */
 const UNKNOWN_AFTER = 3;

@@ -1,13 +1,13 @@
 import { compareAnew, relearn } from '../baseline/learn.ts';
 import { beginComings } from '../findings/comesBack.ts';
-import { noteService } from '../findings/drawRebound.ts';
 import { noteWork } from '../findings/howOften.ts';
-import { restLoad } from '../findings/loadShift.ts';
+import { noteService } from '../findings/load/drawRebound.ts';
+import { restLoad } from '../findings/load/loadShift.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
+import type { RoomState } from '../roomState.ts';
 import { DIRECTIONS, type ServiceKind } from '../trace.ts';
 import type { WarningKind } from '../warning.ts';
 import { lendNoMore } from './lendStroke.ts';
-import type { RoomState } from './state.ts';
 
 /** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
 const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([

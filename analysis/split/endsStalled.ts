@@ -1,5 +1,5 @@
 import { median } from '../statistics/median.ts';
-import type { SampleRange } from './splitRecording.ts';
+import type { SampleRange } from './sampleRange.ts';
 import type { SteadyCurrent } from './steadyCurrent.ts';
 
 /** A motor that stands at its stop draws at least so many times what it drew on its way. */

@@ -1,12 +1,7 @@
 import { endsStalled, type RecordedSide } from './endsStalled.ts';
+import type { SampleRange } from './sampleRange.ts';
 import { steadyCurrent } from './steadyCurrent.ts';
 import { strokesOfPieces, usualStrokeS } from './strokesOfPieces.ts';
-
-/** Samples `from` to `to` (exclusive) of a recording. */
-export interface SampleRange {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** A pause shorter than this may belong to a stroke: a hand lifted from the button. */
 const LONGEST_PAUSE_S = 10;

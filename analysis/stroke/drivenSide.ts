@@ -1,7 +1,7 @@
 import { median } from '../statistics/median.ts';
+import type { ActiveSide } from './activeSide.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { outsideOf } from './outsideOf.ts';
-import type { ActiveSide } from './readSides.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 /** One side from the sample at which it was switched on to the one at which it was off again: what its phases are told by. */

@@ -1,9 +1,9 @@
 import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
+import type { ActiveSide } from './activeSide.ts';
 import type { Activity } from './activity.ts';
 import { firstAtOrAfter } from './interval.ts';
-import type { ActiveSide } from './readSides.ts';
 import { type RestLevel, SMOOTHING_S } from './restLevel.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 

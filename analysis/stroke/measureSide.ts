@@ -1,21 +1,12 @@
 import type { SideMeasures } from '../measures.ts';
-import type { Direction } from '../trace.ts';
+import type { SideToMeasure } from './activeSide.ts';
 import { heldReading } from './heldReading.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
-import type { ActiveSide } from './readSides.ts';
 import { included, type RunningCurrent, runningCurrent } from './runningCurrent.ts';
 import { excursions } from './spikes.ts';
 import { travelPosition } from './travelPosition.ts';
-
-export interface SideToMeasure extends ActiveSide {
-  /** When the whole room stood still. */
-  readonly pauses: readonly Interval[];
-  /** The supply at each sample of the signal; null where nobody recorded it. */
-  readonly volts: Float64Array | null;
-  readonly direction: Direction;
-}
 
 /** One side with its phases, and where along the travel each of its samples was taken. */
 export interface PlacedSide {

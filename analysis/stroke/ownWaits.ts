@@ -1,5 +1,5 @@
+import type { ActiveSide } from './activeSide.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
-import type { ActiveSide } from './readSides.ts';
 
 /** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
 const OFF_PART = 0.06;

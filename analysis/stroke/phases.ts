@@ -1,9 +1,9 @@
 import type { SidePhases } from '../measures.ts';
+import type { ActiveSide } from './activeSide.ts';
 import { drivenSide } from './drivenSide.ts';
 import { endStopOf } from './endStop.ts';
 import { inrushOf } from './inrush.ts';
 import type { Interval } from './interval.ts';
-import type { ActiveSide } from './readSides.ts';
 
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;

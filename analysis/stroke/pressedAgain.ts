@@ -1,9 +1,9 @@
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
+import type { ActiveSide } from './activeSide.ts';
 import { type Activity, commonRests } from './activity.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { outsideOf } from './outsideOf.ts';
-import type { ActiveSide } from './readSides.ts';
 
 /** So much before the switch was let go shows whether the motor stalled, seconds. */
 const LAST_S = 0.4;

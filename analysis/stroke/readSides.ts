@@ -2,16 +2,16 @@ import type { DoneAnalysis, Doubt } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import type { Direction, SideTrace, StrokeTrace, SupplyTrace } from '../trace.ts';
-import { type Activity, activity, commonRests } from './activity.ts';
+import type { ActiveSide, SideToMeasure } from './activeSide.ts';
+import { activity, commonRests } from './activity.ts';
 import { withoutBraking } from './brakingSwing.ts';
 import { signOf } from './direction.ts';
 import { idlingSide } from './idlingSide.ts';
 import { interpolate } from './interpolate.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
 import { isLeakage } from './isLeakage.ts';
-import type { SideToMeasure } from './measureSide.ts';
 import { withoutPressesAtStop } from './pressedAgain.ts';
-import { type RestLevel, restLevel } from './restLevel.ts';
+import { restLevel } from './restLevel.ts';
 import { type SideSignal, sideSignal } from './sideSignal.ts';
 
 /** A side that drew less than this was not driven, or its clamp was left off, amperes. */
@@ -31,15 +31,6 @@ const STALLED_PART = 0.6;
 const ABOVE_TURNING = 2;
 /** A larger share of missed samples leaves too little to trust. */
 const MOST_MISSED = 0.3;
-
-/** A side that was read: its signal, the sensor's rest, the current less that, and when it was driven. */
-export interface ActiveSide {
-  readonly signal: SideSignal;
-  readonly rest: RestLevel;
-  /** Less the offset; one per sample of the signal. */
-  readonly amps: Float64Array;
-  readonly active: Activity;
-}
 
 interface UnreadSide {
   readonly doubt: Doubt;

@@ -1,7 +1,7 @@
 import { medianInPlace } from '../statistics/median.ts';
 import { quantileInPlace } from '../statistics/quantile.ts';
+import type { SideToMeasure } from './activeSide.ts';
 import { firstAtOrAfter, type Interval } from './interval.ts';
-import type { SideToMeasure } from './measureSide.ts';
 import { ownWaits } from './ownWaits.ts';
 import type { FoundPhases } from './phases.ts';
 import type { SideSignal } from './sideSignal.ts';

@@ -1,4 +1,5 @@
-import { type SampleRange, splitRecording } from '../../analysis/split/splitRecording.ts';
+import type { SampleRange } from '../../analysis/split/sampleRange.ts';
+import { splitRecording } from '../../analysis/split/splitRecording.ts';
 import { DecodeError } from '../decodeError.ts';
 import type { SentQuery } from '../forms/sentForm.ts';
 import { MAX_SAMPLES } from '../limits.ts';

@@ -1,4 +1,4 @@
-import type { SampleRange } from '../../analysis/split/splitRecording.ts';
+import type { SampleRange } from '../../analysis/split/sampleRange.ts';
 import { directionBySign } from '../../analysis/stroke/direction.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';

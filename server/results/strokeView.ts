@@ -1,5 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
-import { MISDATED } from '../../analysis/findings/saidOfRecord.ts';
+import { MISDATED } from '../../analysis/findings/sensorDoubt/saidOfRecord.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable } from '../../migrations/strokeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';

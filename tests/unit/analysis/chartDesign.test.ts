@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
-import { H_SIGMAS, K_SIGMAS, LEAST_RUN, RUN_LENGTH_STROKES } from '../../../analysis/findings/chartDesign.ts';
-import { step } from '../../../analysis/findings/loadMemory.ts';
+import {
+  H_SIGMAS,
+  K_SIGMAS,
+  LEAST_RUN,
+  RUN_LENGTH_STROKES,
+} from '../../../analysis/findings/charts/chartDesign.ts';
+import { chartStep } from '../../../analysis/findings/charts/chartStep.ts';
 import { cusumRunLength, studentObservations } from '../../../analysis/statistics/runLength.ts';
 
 const CHARTS = 6;
@@ -30,7 +35,7 @@ test('however large a rise is, only its third stroke calls it', () => {
   let [sum, run] = [0, 0];
   for (let stroke = 1; stroke <= 4; stroke++) {
     const rise = Math.min(100, K_SIGMAS + H_SIGMAS / 2);
-    [sum, run] = step(sum, run, rise, K_SIGMAS, H_SIGMAS);
+    [sum, run] = chartStep(sum, run, rise, K_SIGMAS, H_SIGMAS);
     called.push(sum > H_SIGMAS && run >= LEAST_RUN);
   }
   expect(called).toEqual([false, false, true, true]);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { isCutOff } from '../../../analysis/findings/cutLevel.ts';
-import type { CutMemory } from '../../../analysis/findings/cutMemory.ts';
+import { isCutOff } from '../../../analysis/findings/sensorDoubt/cutLevel.ts';
+import type { CutMemory } from '../../../analysis/findings/sensorDoubt/cutMemory.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
 import { foldAll } from './support/folded.ts';

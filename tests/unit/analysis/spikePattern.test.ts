@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { SpikedStroke } from '../../../analysis/findings/spikeMemory.ts';
-import { spikePattern } from '../../../analysis/findings/spikePattern.ts';
+import type { SpikedStroke } from '../../../analysis/findings/stallSpike/spikeMemory.ts';
+import { spikePattern } from '../../../analysis/findings/stallSpike/spikePattern.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import { directionOf } from './support/strokeEvents.ts';
 

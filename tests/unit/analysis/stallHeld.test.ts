@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { isLetGo, noteHeld } from '../../../analysis/findings/stallHeld.ts';
-import { beginTravelMemory } from '../../../analysis/findings/travelMemory.ts';
+import { isLetGo, noteHeld } from '../../../analysis/findings/shortTravel/stallHeld.ts';
+import { beginTravelMemory } from '../../../analysis/findings/shortTravel/travelMemory.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { DoneAnalysis, SideMeasures } from '../../../analysis/measures.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { beginSpikeMemory, fewestScattered } from '../../../analysis/findings/spikeMemory.ts';
+import { beginSpikeMemory, fewestScattered } from '../../../analysis/findings/stallSpike/spikeMemory.ts';
 import { orderEvents } from '../../../analysis/room/fold.ts';
 import { type Change, changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sharedSwing, swingOf } from '../../../analysis/findings/swing.ts';
+import { sharedSwing, swingOf } from '../../../analysis/findings/stallSpike/swing.ts';
 import { profileShape } from '../../../analysis/profileShape.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { travelMade } from '../../../analysis/findings/travelMade.ts';
+import { travelMade } from '../../../analysis/findings/shortTravel/travelMade.ts';
 import type { StrokeEvent } from '../../../analysis/history.ts';
 import type { SideMeasures } from '../../../analysis/measures.ts';
 import { turnsAs } from '../../../analysis/motor/turns.ts';

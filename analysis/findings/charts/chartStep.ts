@@ -1,0 +1,13 @@
+import { cusumStep } from '../../statistics/cusum.ts';
+
+/** One step of a one-sided tabular CUSUM (E. S. Page, 1954) with the length of its run, held below three times h. */
+export function chartStep(
+  sum: number,
+  run: number,
+  deviation: number,
+  k: number,
+  h: number,
+): [number, number] {
+  const next = Math.min(3 * h, cusumStep(sum, deviation, k));
+  return [next, next > 0 ? run + 1 : 0];
+}

@@ -1,0 +1,66 @@
+import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import type { DoneAnalysis } from '../../measures.ts';
+import { channelOf } from '../../roomState.ts';
+import { median } from '../../statistics/median.ts';
+import { rollingMedian } from '../../statistics/rollingMedian.ts';
+import type { FindingContext } from '../finding.ts';
+import { longestBelow } from './longestBelow.ts';
+
+/** A motor that turns by itself alone draws less than this part of what another side needs for the same room. A guess. */
+const IDLE_PART = 0.35;
+/**
+ * Over the whole travel it does so up to here: what has lost its load draws up to 0.55 of what it did, and the other side,
+ * which bears the room alone, a quarter more at least. Sides that share the load, however unevenly, are not as far apart.
+ */
+const IDLE_ALL_ALONG = 0.44;
+/** Where it drives it draws at least so much of what the other does: then it idles for a stretch of the travel only. */
+const DRIVING_PART = 0.6;
+/** So many bins of 64 in a row are more than a light place, where no usual course tells. */
+const LEAST_BINS = 8;
+/** What draws so much of its rating works, whatever the other side does, which may be the heavy one. A guess, no source. */
+const IDLE_OF_RATING = 0.35;
+/** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
+const SAME_MOTOR = 0.6;
+
+/**
+ * The stretch over which a side runs without load while the room still learns, so that no usual course tells: it draws but a
+ * small part of what another side does, although it starts like it. No scale and no clamp left off does that. Null: none, or
+ * the room knows its own course.
+ */
+export function neverLoaded(context: FindingContext, side: string): { from: number; to: number } | null {
+  const { state, analysis, direction, doubtful } = context;
+  const channel = channelOf(state, side, direction);
+  const isKnown =
+    channel === undefined ||
+    (isReady(channel) && !isBorrowing(channel)) ||
+    channel.shapes.some((shape) => shape !== null);
+  if (isKnown || doubtful.has(side) || analysis.sides[side] === undefined) return null;
+  const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
+  if (others.length === 0) return null;
+  const { inrushAmps, runningAmps } = analysis.sides[side];
+  const { ratedAmps } = state.room;
+  if (ratedAmps !== null && runningAmps >= IDLE_OF_RATING * ratedAmps) return null;
+  const startsAlike = others.every((name) => inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps);
+  return startsAlike ? idleStretch(analysis, side, others) : null;
+}
+
+function idleStretch(
+  { sides }: DoneAnalysis,
+  side: string,
+  others: readonly string[],
+): { from: number; to: number } | null {
+  const ratios = sides[side].profile.map((amps, bin) => {
+    const theirs = others.flatMap((name) => sides[name].profile[bin] ?? []);
+    return amps === null || theirs.length === 0 ? Number.NaN : amps / Math.max(1e-9, median(theirs));
+  });
+  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
+  if (known.length === 0) return null;
+  const best = longestBelow(rollingMedian(ratios, 1), IDLE_PART);
+  const outside = ratios.filter(
+    (ratio, bin) => !((bin >= best.first && bin < best.first + best.bins) || Number.isNaN(ratio)),
+  );
+  // First, as what a side idles for more than half of its way it may drive for the rest.
+  if (best.known >= LEAST_BINS && outside.length > 0 && median(outside) >= DRIVING_PART)
+    return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length };
+  return median(known) < IDLE_ALL_ALONG ? { from: 0, to: 1 } : null;
+}

@@ -1,0 +1,35 @@
+import type { Direction } from '../../trace.ts';
+
+/** One measure of one stroke against rooms of the same coach model, on the measure's scale. */
+export interface Above {
+  readonly above: number;
+  /** Standard deviation of how far a healthy room lies from the model, and of a stroke from its room. */
+  readonly spread: number;
+  readonly noise: number;
+}
+
+/** One side of one stroke against rooms of the same coach model. */
+export interface AboveModel {
+  /** Running current, natural logarithm. */
+  readonly running: Above;
+  /** Share of the load; null in a room of one side. */
+  readonly share: Above | null;
+  /** Degrees of freedom of the spreads. */
+  readonly degrees: number;
+  /** What the model's rooms need at 12.6 V and 20 °C, amperes. */
+  readonly modelAmps: number;
+}
+
+/** Latest running currents of a side, the cold taken off, and stall currents, brought to 12.6 V: they are V/R. */
+export interface HeavyMemory {
+  amps: Record<Direction, number[]>;
+  stall: number[];
+  /** The most that a start was seen to draw, at the reference supply, amperes. */
+  mostAmps: number;
+  /** The latest strokes against rooms of the same coach model. */
+  above: AboveModel[];
+}
+
+export function beginHeavyMemory(): HeavyMemory {
+  return { amps: { extend: [], retract: [] }, stall: [], mostAmps: 0, above: [] };
+}

@@ -1,0 +1,118 @@
+import type { Residual } from '../../baseline/judge.ts';
+import { unexplainedLag } from '../../baseline/lagByLoad.ts';
+import { lagAtStops, SWITCHED_OFF_TOGETHER_S } from '../../stroke/lag.ts';
+import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from '../charts/chartDesign.ts';
+import { isBackEachWay, isOneWay, latestShift, takeShift, tellsFor } from '../charts/shiftChart.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import { mayBeThePlace } from '../stay.ts';
+import { beginLagMemory } from './lagMemory.ts';
+
+/** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
+const LEAST_S = 0.3;
+const LEAST_PART = 0.01;
+/** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
+const PLACE_PART = 0.06;
+const SERVICE_PART = 0.08;
+/** It is back within its deviation, or this part of what would be said. A guess, no source. */
+const BACK_PART = 0.7;
+
+type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
+
+/** So many strokes that ended together are how the room goes, also while it learns anew after work. */
+const KNOWN_TOGETHER = 6;
+
+/**
+ * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
+ * to within what measuring calls together, and a stroke that ends so has none. Null where that was not seen yet, and where one
+ * came to a stop now.
+ */
+function fromTogether(context: FindingContext): LagJudged | null {
+  const { state, analysis, doubtful, residual } = context;
+  const { sides } = state.room;
+  const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
+  const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
+  const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
+  const lagS = endedTogether(context) ? 0 : lagAtStops(analysis);
+  if (lagS === null || !asEver || stopped) return null;
+  const noise = SWITCHED_OFF_TOGETHER_S / 2;
+  return { rise: lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
+}
+
+function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {
+  const ended = state.room.sides.every((side) => analysis.sides[side]?.endStopAmps === null);
+  return ended && lagAtStops(analysis) === null && doubtful.size === 0;
+}
+
+/** A side that takes so much less time and draws so much more, natural logarithm, is itself another than it was. Guesses, no source. */
+const AHEAD = { time: -0.08, drawn: 0.06 };
+
+/** Whether a side turns faster and draws more for it, as a motor does whose magnets are weak: then the other is not late by itself. */
+function ranAhead({ residual }: FindingContext, side: string): boolean {
+  const [time, drawn] = [residual(side, 'durationS'), residual(side, 'runningAmps')];
+  return time !== null && drawn !== null && time.rise < AHEAD.time && drawn.rise > AHEAD.drawn;
+}
+
+/** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
+export function lateSide(context: FindingContext): FindingAnswer {
+  const { state, analysis, direction } = context;
+  const { sides } = state.room;
+  if (sides.length !== 2) return NOTHING;
+  const byLag = context.residual(sides[0], 'lagS');
+  if (endedTogether(context)) state.lag.together = Math.min(state.lag.together + 1, KNOWN_TOGETHER);
+  const judged = byLag ?? fromTogether(context);
+  if (judged === null) return NOTHING;
+  const memory = state.lag;
+  const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
+  // Where no stop is read off the currents, neither can it be read a little too early or too late.
+  const least = byLag === null ? LEAST_S : Math.max(LEAST_S, LEAST_PART * durationS);
+  const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
+  const k = Math.max(K_SIGMAS * judged.noise, least) + shared;
+  const h = Math.max(H_SIGMAS * judged.noise, least);
+  const [first, last] = sides.map((side) => context.residual(side, 'runningAmps')?.rise ?? 0);
+  const move = unexplainedLag(judged.rise, last - first, durationS);
+  const [all, ofWay] = [
+    { k, h },
+    { k: k + least, h },
+  ];
+  takeShift(memory, direction, move, all, ofWay);
+  const [open] = openOf(state, 'late-side');
+  const within = Math.max(judged.deviation, BACK_PART * least);
+  if (open !== undefined && isBackEachWay(memory, open.side === sides[1] ? 1 : -1, within)) {
+    Object.assign(memory, beginLagMemory());
+    return { present: [], gone: [open] };
+  }
+  const own = memory.ways[direction];
+  const oneWay = isOneWay(memory, direction);
+  const shift = latestShift(oneWay ? own : memory.all);
+  const runs = [tellsFor(memory.all, move, all), oneWay ? tellsFor(own, move, ofWay) : 0];
+  const isPlace = (run: number) => mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
+  const raised = runs.some((run) => run > 0 && !isPlace(run));
+  if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
+  const [side, other] = shift > 0 ? [sides[1], sides[0]] : [sides[0], sides[1]];
+  if (open === undefined && ranAhead(context, other)) return NOTHING;
+  // On its way back it goes on as it was said; nor is the other side late before that is sure.
+  const isOther = open !== undefined && open.side !== side && !raised;
+  const isQuietWay = Math.abs(latestShift(own)) < least;
+  if (open !== undefined && (isOther || isQuietWay || Math.abs(shift) < least))
+    return { present: [open], gone: [] };
+  const seconds = Math.round(10 * Math.abs(shift)) / 10;
+  return {
+    present: [
+      {
+        kind: 'late-side',
+        side,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: Math.abs(shift) > SERVICE_PART * durationS ? 'service' : 'watch',
+        headline: `The ${side} side reaches its end ${seconds} s later than is normal for this room.`,
+        evidence: {
+          laterS: seconds,
+          lagS: analysis.lagS,
+          sigmas: Math.round((10 * Math.abs(shift)) / judged.deviation) / 10,
+        },
+      },
+    ],
+    gone: [],
+  };
+}

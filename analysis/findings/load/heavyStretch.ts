@@ -1,0 +1,158 @@
+import type { SideMeasures } from '../../measures.ts';
+import { channelOf } from '../../roomState.ts';
+import { medianInPlace } from '../../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+import { rollingMedian } from '../../statistics/rollingMedian.ts';
+import type { Direction } from '../../trace.ts';
+import { type FindingContext, openOf } from '../finding.ts';
+import { flag, flagsOf, isLasting, isOver } from '../recent.ts';
+import { turnOf } from '../stallSpike/stallSpike.ts';
+import { swingOf } from '../stallSpike/swing.ts';
+
+/** A part of the travel, 0 (fully retracted) to 1, over which a side draws more than it did, the rest as ever. */
+export interface HeavyStretch {
+  readonly side: string;
+  readonly from: number;
+  readonly to: number;
+  /** How much more at most, as a part of what it draws there as a rule. */
+  readonly part: number;
+}
+
+/** It stands so high over its usual course, and so many spreads of what the rest of the course differs by: guesses, no source. */
+const HIGH = Math.log(1.25);
+const SIGMAS = 5;
+/** What stands out because the rest of the travel takes less, as of a side that the other drags along, takes no more itself. */
+const STILL_HIGH = HIGH / 2;
+/** The stretch reaches to where it is half as high; so many bins of 64 are more than a place where something catches. */
+const FEWEST_BINS = 3;
+/** More of the travel than this is no stretch of it: the running current has risen. */
+const MOST_BINS = 36;
+/** Smoothed over five bins of 64, so that a peak of two bins is none. */
+const HALF_WINDOW = 2;
+/** At either end of the travel seals are pressed and let go, more in the cold: parts of the travel. */
+const SEAL = 0.06;
+/**
+ * A room that breaks away does so in the first part of its way, now here and now there: a stretch that begins there is told
+ * by the way back, on which it comes last. A part of the travel.
+ */
+const BREAKS_AWAY = 0.12;
+/** A peak so near it explains it, or is its edge: parts of the travel. */
+const NEAR = 0.05;
+const LEAST_STROKES = 3;
+const CLEAR_STROKES = 4;
+
+/** The stretch over which a side ran harder than it does there as a rule on this stroke; null: there is none. */
+export function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
+  const { state, analysis, direction } = context;
+  const measured = analysis.sides[side];
+  const usual = channelOf(state, side, direction)?.profile ?? [];
+  if (measured === undefined || context.doubtful.has(side) || usual.length === 0) return null;
+  const found = highestStretch(measured, usual);
+  if (found === null || hasPeakIn(measured, found)) return null;
+  if ((direction === 'extend' ? found.from : 1 - found.to) < BREAKS_AWAY) return null;
+  const middle = (found.from + found.to) / 2;
+  if ((direction === 'extend' ? middle : 1 - middle) > 1 - aloneAtEnd(context, side)) return null;
+  if (swingOf(measured.profile, usual, turnOf(state.room)) !== null) return null;
+  return { side, ...found };
+}
+
+/** For how much of its time, 0 to 1, a side ran on alone at its end, after another had come to its own. */
+function aloneAtEnd({ analysis }: FindingContext, side: string): number {
+  const endOf = ({ phases }: SideMeasures) => phases.endStopStartS ?? phases.endS;
+  const { [side]: own, ...others } = analysis.sides;
+  const first = Math.min(...Object.values(others).map(endOf));
+  return Math.max(0, endOf(own) - first) / own.durationS;
+}
+
+function highestStretch(
+  { profile }: SideMeasures,
+  usual: readonly (number | null)[],
+): Omit<HeavyStretch, 'side'> | null {
+  const known = new Float64Array(profile.length);
+  let count = 0;
+  const ratios = new Float64Array(profile.length).fill(Number.NaN);
+  for (let bin = 0; bin < ratios.length; bin++) {
+    const [amps, normal] = [profile[bin], usual[bin] ?? null];
+    if (amps === null || normal === null || !(amps > 0 && normal > 0)) continue;
+    ratios[bin] = Math.log(amps / normal);
+    known[count++] = ratios[bin];
+  }
+  if (count < profile.length / 2) return null;
+  const centre = medianInPlace(known.subarray(0, count));
+  let high = 0;
+  for (let bin = 0; bin < ratios.length; bin++) if (ratios[bin] - centre > HIGH) high++;
+  if (high < FEWEST_BINS) return null;
+  const smooth = rollingMedian(
+    ratios.map((ratio) => ratio - centre),
+    HALF_WINDOW,
+  );
+  const seal = Math.round(SEAL * smooth.length);
+  let top = seal;
+  for (let bin = seal; bin < smooth.length - seal; bin++) if (!(smooth[bin] <= smooth[top])) top = bin;
+  const spread = medianAbsoluteDeviation(smooth.filter((ratio) => !Number.isNaN(ratio)));
+  if (!(smooth[top] > Math.max(HIGH, SIGMAS * spread)) || smooth[top] + centre < STILL_HIGH) return null;
+  let from = top;
+  while (from > 0 && smooth[from - 1] > smooth[top] / 2) from--;
+  let to = top + 1;
+  while (to < smooth.length && smooth[to] > smooth[top] / 2) to++;
+  if (to - from < FEWEST_BINS || to - from > MOST_BINS) return null;
+  return { from: from / smooth.length, to: to / smooth.length, part: Math.expm1(smooth[top]) };
+}
+
+function hasPeakIn(
+  { spikes }: SideMeasures,
+  { from, to }: { readonly from: number; readonly to: number },
+): boolean {
+  return spikes.some(({ position }) => position > from - NEAR && position < to + NEAR);
+}
+
+const keyOf = (side: string, direction: Direction) => `heavy-stretch ${side} ${direction}` as const;
+
+export interface FoundStretch extends HeavyStretch {
+  /** On one way or on both. */
+  readonly lasts: boolean;
+}
+
+/**
+ * Takes a stroke in, once for each, and answers the stretches of the sides that have one, the highest first. A peak that was
+ * said of the side explains what its travel takes more near it.
+ */
+export function takeStretches(context: FindingContext): FoundStretch[] {
+  const { state, analysis, direction } = context;
+  const all = state.room.sides.flatMap((side) => {
+    if (analysis.sides[side] === undefined) return [];
+    const found = stretchOn(context, side);
+    const oneWay = flag(state.recent, keyOf(side, direction), found !== null);
+    const bothWays = flag(state.recent, `heavy-stretch ${side}`, found !== null);
+    const lasts = [oneWay, bothWays].some((flags) => isLasting(flags, LEAST_STROKES, LEAST_STROKES + 1));
+    const isSaid = openOf(state, 'stall-spike').some((open) => open.side === side);
+    return found !== null && !isSaid ? [{ ...found, lasts }] : [];
+  });
+  return all.sort((a, b) => b.part - a.part);
+}
+
+/** Of so many of the latest strokes a side shows a stretch that is there, though its length hides it now and then. */
+const SHOWN = { strokes: 2, of: 4 };
+
+/** Whether a side has shown a stretch of late, whether or not the latest stroke did. */
+export function isStretchedLately({ state }: Pick<FindingContext, 'state'>, side: string): boolean {
+  return isLasting(flagsOf(state.recent, `heavy-stretch ${side}`), SHOWN.strokes, SHOWN.of);
+}
+
+/** Whether two stretches are of one place. */
+export function isSamePlace(a: HeavyStretch, b: HeavyStretch): boolean {
+  return a.from < b.to && b.from < a.to;
+}
+
+/** Whether a side ran harder over a stretch of the latest stroke of a direction: its course is not the usual one. */
+export function isStretched(
+  { state, direction }: Pick<FindingContext, 'state' | 'direction'>,
+  side: string,
+): boolean {
+  return flagsOf(state.recent, keyOf(side, direction)).at(-1) === true;
+}
+
+/** Whether a side has run as ever for so long, in the direction that this stroke was made in, that a stretch is over. */
+export function stretchIsOver({ state, direction }: FindingContext, side: string): boolean {
+  return isOver(flagsOf(state.recent, keyOf(side, direction)), CLEAR_STROKES);
+}

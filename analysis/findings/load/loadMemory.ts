@@ -1,0 +1,78 @@
+import type { Direction } from '../../trace.ts';
+import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
+import { beginComings, type Comings } from '../comesBack.ts';
+
+/** One side's running current over its latest strokes, both directions together, against the baseline. */
+export interface SideLoad {
+  /** Tabular CUSUM of the rise, natural logarithm. */
+  sum: number;
+  /** Strokes in a row for which the sum stood above zero. */
+  run: number;
+  /** The same of each direction by itself, for what only one of them feels. */
+  oneWay: Record<Direction, { sum: number; run: number }>;
+  /** The latest rises, oldest first, and the direction of each. */
+  rises: number[];
+  ways: Direction[];
+  /** The same rises with nothing taken off for weather that nobody recorded. */
+  raw: number[];
+  /** What a season that nobody recorded seems to add, natural logarithm. */
+  season: number;
+  /** Standard deviation of the latest. */
+  deviation: number;
+  /** At how many moments of a stroke it drew next to nothing as long as that was no trouble: its controller lets it wait. */
+  waits: number;
+}
+
+/** The share of the first side against its baseline, both ways. */
+export interface ShareLoad extends ShiftCharts {
+  deviation: number;
+}
+
+/** The parts of one movement that were made so far, and what each side drew more than its normal on them. */
+export interface PartsMade {
+  readonly direction: Direction;
+  /** Of the latest part, milliseconds since 1970. */
+  readonly atMs: number;
+  /** Parts of the usual time, together. */
+  readonly length: number;
+  /** By side: its rise, natural logarithm, times the length of the part that showed it, together. */
+  readonly rises: Readonly<Record<string, number>>;
+}
+
+export interface LoadMemory {
+  sides: Record<string, SideLoad>;
+  /** What was said of a rise. */
+  risings: Comings;
+  share: ShareLoad;
+  /** The parts of a movement under way; null: none is. */
+  made: PartsMade | null;
+}
+
+export function beginLoadMemory(sides: readonly string[]): LoadMemory {
+  return {
+    sides: Object.fromEntries(
+      sides.map((side) => [
+        side,
+        {
+          sum: 0,
+          run: 0,
+          oneWay: beginOneWay(),
+          rises: [],
+          ways: [],
+          raw: [],
+          season: 0,
+          deviation: 0,
+          waits: 0,
+        },
+      ]),
+    ),
+    risings: beginComings(),
+    share: { ...beginShiftCharts(), deviation: 0 },
+    made: null,
+  };
+}
+
+/** No rise of either direction by itself. */
+export function beginOneWay(): SideLoad['oneWay'] {
+  return { extend: { sum: 0, run: 0 }, retract: { sum: 0, run: 0 } };
+}

@@ -1,0 +1,62 @@
+import { isBackEachWay } from '../charts/shiftChart.ts';
+import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import { type LoadShift, restLoad } from './loadShift.ts';
+
+const SERVICE_SHIFT = 0.08;
+const STOP_SHIFT = 0.2;
+const GOING_BACK = 0.02;
+/** A move of the share by less than this is none. */
+const LEAST_SHIFT = 0.012;
+/** The taker rose by at least this part of what the other fell by: a side that reads less took nothing off the other. */
+const TAKEN_PART = 0.2;
+
+function takesOver({ rises }: LoadShift): boolean {
+  const all = [...rises.values()];
+  return Math.max(...all) > -TAKEN_PART * Math.min(...all);
+}
+
+/**
+ * The share of the load between the two sides has moved from the room's own normal while the load as a whole did
+ * not grow to match: one side works harder because the other works less. A rise of one side alone is
+ * `rising-draw`, which explains a moved share and wins; so does a side that is late.
+ */
+export function unevenSides(context: FindingContext, load: LoadShift): FindingAnswer {
+  const { state } = context;
+  const [open] = openOf(state, 'uneven-sides');
+  const { share } = state.load;
+  const sign = open?.side === state.room.sides[0] ? 1 : -1;
+  if (open !== undefined && isBackEachWay(share, sign, Math.max(LEAST_SHIFT, share.deviation))) {
+    restLoad(state.load);
+    return { present: [], gone: [open] };
+  }
+  // A side that comes late leaves the other to drag the room meanwhile.
+  const isDragging = openOf(state, 'late-side').some(({ side }) => side !== load.taker);
+  const explained = isDragging || openOf(state, 'rising-draw').length > 0;
+  const raised = load.taker !== null && load.moved && takesOver(load) && !explained;
+  if (open === undefined && !raised) return NOTHING;
+  const side = load.taker ?? open?.side ?? state.room.sides[0];
+  const points = side === state.room.sides[0] ? load.shareShift : -load.shareShift;
+  // On its way back it goes on as it was said, until it is cleared.
+  if (open !== undefined && points < GOING_BACK) return { present: [open], gone: [] };
+  const other = state.room.sides.find((name) => name !== side) ?? side;
+  const whole = Math.round(100 * points);
+  return {
+    present: [
+      {
+        kind: 'uneven-sides',
+        side,
+        direction: null,
+        position: null,
+        pattern: null,
+        severity: points >= STOP_SHIFT ? 'stop' : points >= SERVICE_SHIFT ? 'service' : 'watch',
+        headline: `The ${side} side now carries more of the load than is normal for this room, by ${whole} ${whole === 1 ? 'point' : 'points'} of 100; the ${other} side carries that much less.`,
+        evidence: {
+          sharePoints: Math.round(1000 * points) / 10,
+          shareNow: Math.round(1000 * (context.analysis.share?.[side] ?? 0)) / 1000,
+          sigmas: Math.round((10 * points) / Math.max(1e-9, state.load.share.deviation)) / 10,
+        },
+      },
+    ],
+    gone: [],
+  };
+}

@@ -1,0 +1,23 @@
+import type { Direction } from '../../trace.ts';
+
+/** How long one of the latest strokes seemed to take. */
+interface TimedStroke {
+  /** Against what was expected, natural logarithm. */
+  longer: number;
+  /** Whether it holds the usual course of the current from end to end, or as many samples as ever. */
+  whole: boolean;
+}
+
+/** The latest strokes of each direction. */
+export interface ClockMemory extends Record<Direction, TimedStroke[]> {
+  /** Samples a second, as the logger told it, of the latest stroke that took its usual time; null: none did. */
+  usualHz: number | null;
+  /** What was last said of the rate; null: nothing that still stands. */
+  said: number | null;
+  /** Strokes in a row since then that took their usual time: a logger may tell its rate wrongly now and then only. */
+  usualRun: number;
+}
+
+export function beginClockMemory(): ClockMemory {
+  return { extend: [], retract: [], usualHz: null, said: null, usualRun: 0 };
+}

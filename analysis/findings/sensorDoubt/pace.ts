@@ -1,0 +1,73 @@
+import type { RoomState } from '../../roomState.ts';
+import { median } from '../../statistics/median.ts';
+import type { FindingContext } from '../finding.ts';
+import type { ScaleMemory } from './scaleMemory.ts';
+import { readsStop } from './stallRise.ts';
+
+/** Fewer strokes tell no pace. */
+const FEWEST = 2;
+/** A room takes its time as ever within this, natural logarithm: a guess, no source. */
+const KEEPS_TIME = 0.08;
+
+/** Whether the latest strokes took as long as expected: the motor turns on the supply that it did. */
+export function keepsTime({ duration }: ScaleMemory): boolean {
+  return duration.length >= FEWEST && Math.abs(median(duration)) < KEEPS_TIME;
+}
+
+/** A sensor quickens nothing; a motor whose magnets lost some of their field draws more and turns faster. Natural logarithm, a guess. */
+const FASTER = -0.1;
+
+/** Nor does any supply quicken a room by so much; what is quicker by more was broken off. Natural logarithm, guesses. */
+const MUCH_FASTER = { most: -0.15, least: -0.35 };
+
+/** Whether the latest strokes took less time than the supply that was recorded, any other, or the other side accounts for. */
+export function runsFaster(context: FindingContext, side: string): boolean {
+  const { duration } = context.state.scale[side];
+  if (duration.length < FEWEST) return false;
+  const own = median(duration);
+  const knowsSupply = context.conditions[0] !== null;
+  if (knowsSupply && !readsStop(context, side) && own < FASTER) return true;
+  const longer = knowsSupply ? own : (longerThanOthers(context.state, side) ?? own);
+  return longer < MUCH_FASTER.most && longer > MUCH_FASTER.least;
+}
+
+/** Whether the latest strokes took so much less time that a motor which draws less was relieved: no sensor and no supply does that. */
+export function runsRelieved({ duration }: ScaleMemory): boolean {
+  return duration.length >= FEWEST && median(duration) < MUCH_FASTER.most;
+}
+
+/**
+ * Nor does a sensor slow anything: a motor that takes longer at a higher current works harder. Natural logarithm, guesses:
+ * the other side goes by the same supply, one that was recorded is allowed for less well.
+ */
+const SLOWER = { thanOther: 0.06, byRecord: 0.08 };
+
+/** Whether the latest strokes of a side took longer than expected, and than the other sides did. */
+export function runsSlower({ state, conditions }: FindingContext, side: string): boolean {
+  const { duration } = state.scale[side];
+  if (duration.length < FEWEST) return false;
+  const longer = longerThanOthers(state, side);
+  if (longer === null) return conditions[0] !== null && median(duration) > SLOWER.byRecord;
+  return longer > SLOWER.thanOther;
+}
+
+/** And one that draws less and comes ahead of the other lost load to it: natural logarithm, a guess. */
+const AHEAD = -0.035;
+
+/** Whether the latest strokes of a side took less time than the other sides did. */
+export function runsAhead({ state }: FindingContext, side: string): boolean {
+  const longer = longerThanOthers(state, side);
+  return longer !== null && longer < AHEAD;
+}
+
+/** By how much longer than the other sides a side took on the latest strokes, beside what it used to; null: not known. */
+function longerThanOthers({ scale, room }: RoomState, side: string): number | null {
+  const taken = (name: string) =>
+    scale[name].duration.length < FEWEST ? null : median(scale[name].duration);
+  const own = taken(side);
+  const others = room.sides
+    .filter((name) => name !== side)
+    .map(taken)
+    .filter((longer) => longer !== null);
+  return own === null || others.length === 0 ? null : own - median(others);
+}

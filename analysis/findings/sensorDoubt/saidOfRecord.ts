@@ -1,0 +1,80 @@
+import type { Doubt, StrokeAnalysis } from '../../measures.ts';
+
+/** What speaks against a record: what is doubted, and why, in a sentence. */
+export interface SaidOfRecord {
+  readonly doubt: Doubt;
+  readonly detail: string;
+  /** Of a zero that is off: what was read at rest when that was first seen. */
+  readonly restAmps?: number;
+}
+
+/** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
+export const MISDATED = {
+  doubt: 'clock',
+  detail: 'Its date lies ahead or before 2015: it is placed by when it arrived.',
+} as const satisfies SaidOfRecord;
+
+/** Of a record that several strokes show to be cut off. */
+export const CUT = {
+  doubt: 'clipped',
+  detail: 'Its highest readings are all the same: they are cut off.',
+} as const satisfies SaidOfRecord;
+
+/** Of a sensor that was turned. */
+export const TURNED = {
+  doubt: 'reversed',
+  detail:
+    'It reads the other way round than it did, both ways: the clamp was put on the other way, or its wires were swapped.',
+} as const satisfies SaidOfRecord;
+
+/** Of a zero that moved by so many amperes. */
+export function movedZero(amps: number): SaidOfRecord {
+  const reads = `${Math.abs(amps).toFixed(1)} A`;
+  return {
+    doubt: 'offset',
+    detail: `Its zero moved by ${reads}: whatever the current, it reads wrong by that much.`,
+  };
+}
+
+/** Of a scale that changed by a factor, natural logarithm. */
+export function changedScale(scale: number): SaidOfRecord {
+  const percent = Math.round(100 * Math.expm1(scale));
+  const as = percent > 0 ? 'higher' : 'lower';
+  return {
+    doubt: 'scale',
+    detail: `All its currents read ${Math.abs(percent)} % ${as} than they did, also where the motor stands.`,
+  };
+}
+
+/** Sides whose scale changed by factors no further apart than this changed together, natural logarithm. */
+const ONE_SCALE = 0.2;
+
+/** The scale of all sides at once is the logger's: its range was switched, or its unit. `scales`: as `SensorChanges` has them. */
+export function sharedScale(
+  scales: ReadonlyMap<string, number>,
+  sides: readonly string[],
+): SaidOfRecord | undefined {
+  const changes = [...scales.values()];
+  const [least, most] = [Math.min(...changes), Math.max(...changes)];
+  if (sides.length < 2 || changes.length < sides.length || most - least > ONE_SCALE) return undefined;
+  return changedScale((least + most) / 2);
+}
+
+/** A rate that was told wrongly stretches every stroke alike, by a factor, natural logarithm. */
+export function wrongRate(rate: number): SaidOfRecord {
+  const percent = Math.round(100 * Math.abs(Math.expm1(rate)));
+  const as = rate > 0 ? 'more' : 'less';
+  return {
+    doubt: 'clock',
+    detail: `Every stroke seems to take ${percent} % ${as} time than it did, at an unchanged current.`,
+  };
+}
+
+/** Samples missing from every side at once speak of the logger, not of a sensor. */
+export function sharedGap(
+  doubts: NonNullable<StrokeAnalysis['doubts']>,
+  sides: readonly string[],
+): SaidOfRecord | undefined {
+  const gaps = doubts.filter(({ doubt }) => doubt === 'gaps');
+  return sides.length > 1 && gaps.length === sides.length ? gaps[0] : undefined;
+}

@@ -1,0 +1,153 @@
+import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
+import { channelOf } from '../../roomState.ts';
+import { median } from '../../statistics/median.ts';
+import { DIRECTIONS } from '../../trace.ts';
+import type { WarningKind } from '../../warning.ts';
+import type { FindingContext } from '../finding.ts';
+import { loadMoved, shedsLoad } from './movedLoad.ts';
+import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
+import { hasSoftStart, startsAsEver } from './readStart.ts';
+import { SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
+import { MOST_WEATHER, readsStop, stallRise } from './stallRise.ts';
+
+/** Troubles that were said first explain a higher current; the scale is not doubted then. */
+const EXPLAIN: ReadonlySet<WarningKind> = new Set([
+  'rising-draw',
+  'uneven-sides',
+  'late-side',
+  'dropped-load',
+  'draw-rebound',
+]);
+/** Scale changes smaller than this are within what seasons do. */
+const LEAST = 0.12;
+/** What a supply, and a temperature, may do besides where nobody recorded it. */
+const UNRECORDED_MORE: readonly [volts: number, degrees: number] = [0.06, 0.12];
+/**
+ * Both fell alike, and the room takes its time as ever: no weaker supply does that, and no warmth, which takes half as much
+ * off the stall as off the running current. Natural logarithm: a guess, no source.
+ */
+const LEAST_FALL = 0.2;
+/** Of the running current's change, the stall currents show at least and at most so much. */
+const LIKE = { least: 0.75, most: 1.35 };
+/** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
+const FALL = 0.18;
+/** Where running and stall current both fell to a third, little is left to agree: what still reads is the sensor's own. */
+const COLLAPSED = -1;
+/** While it is said already, less will do to go on. */
+const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
+
+/**
+ * By how much a side's sensor seems to have changed its scale (natural logarithm); null: not told. Friction moves
+ * the running current alone, since the current at standstill is V/R; a wrong scale moves inrush and stall alike. Takes the
+ * stroke into the memory: once for each.
+ */
+export function scaleChange(context: FindingContext, side: string): number | null {
+  const memory = context.state.scale[side];
+  if (memory === undefined) return null;
+  noteStroke(context, side, memory);
+  const judged = context.residual(side, 'runningAmps');
+  if (judged === null) return null;
+  const running = median(memory.running);
+  const isSaid = isDoubted(context, side);
+  if (!isSaid && (isExplained(context, running) || isOneWay(memory, running))) return null;
+  const stall = running > 0 && hasSoftStart(context, side) ? null : stallRise(context, side);
+  if (stall === null) return null;
+  const agrees = agree(running, stall, isSaid ? STILL.like : LIKE);
+  const isFall = running < 0 && agrees && readsStop(context, side) && keepsTime(memory);
+  const least = isSaid ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
+  if (Math.abs(running) < least || stopStands(context, side, running)) return null;
+  if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
+  if ((running > 0 ? worksOtherwise : worksLess)(context, side, running)) return null;
+  // A start that is read badly agrees by chance now and then.
+  if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
+  const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
+  return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
+}
+
+/** What is remembered of a stroke, and the measure that it is read off. */
+const REMEMBERED = [
+  ['running', 'runningAmps'],
+  ['inrush', 'inrushAmps'],
+  ['endStop', 'endStopAmps'],
+  ['duration', 'durationS'],
+] as const;
+
+function noteStroke(
+  { state, analysis, direction, residual }: FindingContext,
+  side: string,
+  memory: ScaleMemory,
+): void {
+  const asEver = stallsAsEver(channelOf(state, side, direction), analysis);
+  for (const [key, measure] of REMEMBERED) {
+    const judged = residual(side, measure);
+    if (judged === null || (key === 'endStop' && !asEver)) continue;
+    // Where the copper tells the weather, a wrong scale would explain itself.
+    memory[key].push(judged.rise + judged.byCopper);
+    if (memory[key].length > SCALE_STROKES) memory[key].shift();
+    if (key === 'running') memory.ways = [...memory.ways, direction].slice(-SCALE_STROKES);
+  }
+}
+
+/** Whether a side's record, or the scale of all of them, is doubted already. */
+function isDoubted({ state }: FindingContext, side: string): boolean {
+  return state.open.some(
+    ({ kind, side: whose, evidence }) =>
+      kind === 'sensor-doubt' && (whose === side || (whose === null && evidence.doubt === 'scale')),
+  );
+}
+
+function isExplained({ state }: FindingContext, running: number): boolean {
+  return running > 0 && state.open.some(({ kind }) => EXPLAIN.has(kind));
+}
+
+/** Whether a stall moved as the running current did, or both fell to so little that it does not matter. */
+function agree(running: number, stall: number, like: typeof LIKE): boolean {
+  const ratio = stall / running;
+  return Math.max(running, stall) < COLLAPSED || (ratio > like.least && ratio < like.most);
+}
+
+/** Whether a side that draws more goes at another pace than it did, or starts as ever: a sensor does neither. */
+function worksOtherwise(context: FindingContext, side: string, running: number): boolean {
+  return runsFaster(context, side) || runsSlower(context, side) || startsAsEver(context, side, running);
+}
+
+/**
+ * Whether a side that draws less does less: it lost load to the other, or it runs much faster, and where no start tells what it
+ * draws at standstill, as one that rises with the load, that fell with the load.
+ */
+function worksLess(context: FindingContext, side: string): boolean {
+  return runsAhead(context, side) || (hasSoftStart(context, side) && runsRelieved(context.state.scale[side]));
+}
+
+/** A scale is the same for both directions: strokes the other way changed by at least this part of it. A guess, no source. */
+const BACK_PART = 0.4;
+
+function isOneWay({ running, ways }: ScaleMemory, change: number): boolean {
+  return DIRECTIONS.some((way) => {
+    const own = running.filter((_, i) => ways[i] === way);
+    return own.length > 0 && median(own) / change < BACK_PART;
+  });
+}
+
+/** Whether the stall's and the running current's changes differ by no more than the spread of what tells the stall. */
+function mayAgree(context: FindingContext, side: string, difference: number): boolean {
+  const stall = context.residual(side, readsStop(context, side) ? 'endStopAmps' : 'inrushAmps');
+  return stall !== null && Math.abs(difference) < (2 * stall.deviation) / Math.sqrt(SCALE_STROKES);
+}
+
+/** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
+function leastChange({ conditions }: FindingContext): number {
+  return LEAST + UNRECORDED_MORE.reduce((sum, more, i) => sum + (conditions[i] === null ? more : 0), 0);
+}
+
+/**
+ * A stall that followed the running current by less than this part of it stands against a scale. Which side stalls first moves it
+ * by less: the supply sags less under one motor than under two. A guess, no source.
+ */
+const STOP_STANDS_PART = 0.5;
+
+/** Whether this stroke's stall, be it read in another order of the sides than before, draws what it did. */
+function stopStands({ residual }: FindingContext, side: string, running: number): boolean {
+  const stop = residual(side, 'endStopAmps');
+  return stop !== null && (stop.rise + stop.byCopper) / running < STOP_STANDS_PART;
+}

@@ -1,0 +1,91 @@
+import { fromScale } from '../../baseline/scale.ts';
+import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
+import { channelOf } from '../../roomState.ts';
+import { median } from '../../statistics/median.ts';
+import type { FindingContext } from '../finding.ts';
+import { foldedZero } from './foldedZero.ts';
+import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
+
+const LATEST = 2;
+const FEWEST = 3;
+/** As much as an offset that is seen at rest must be to be said (`stroke/doubts.ts`). */
+const LEAST_AMPS = 0.9;
+const LEAST_PART = 0.15;
+/** While it is said already, this part of that will do to go on. */
+const STILL_PART = 0.5;
+/** Both ways, or running and stalled, by the same amount, within this part of it. */
+const ALIKE = 0.4;
+/** The stall moved by more than chance does: standard deviations of the latest strokes' mean. */
+const SIGMAS = 2;
+/** A load slows the motor that bears it by more than this part of what its equation says. */
+const SLOWED_PART = 1 / 3;
+/** And a wrong zero slows nothing at all, whatever a start that is held low makes of that equation: natural logarithm, a guess. */
+const SLOWED = 0.06;
+
+/**
+ * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by, or one without its
+ * sign (`foldedZero`); null: it did not. A reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in
+ * the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
+ * running current, and slows nothing; friction leaves the stall, which is V/R, and slows the room.
+ */
+export function zeroChange(context: FindingContext, side: string): number | null {
+  const { state, analysis, direction } = context;
+  const memory = state.zero[side];
+  const judged = context.residual(side, 'runningAmps');
+  if (memory === undefined || judged === null) return null;
+  const measured = analysis.sides[side];
+  if (measured.offsetAmps !== null) {
+    Object.assign(memory, beginZeroMemory());
+    return foldedZero(context, side);
+  }
+  const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise - judged.byCopper);
+  memory[direction].push(measured.runningAmps - expected);
+  if (memory[direction].length > LATEST) memory[direction].shift();
+  const read = readStroke(context, side, measured.runningAmps - expected);
+  memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST);
+  const said = state.open.some((open) => open.side === side && open.evidence.doubt === 'offset');
+  const part = said ? STILL_PART : 1;
+  const moved = byDirections(memory) ?? byStall(memory, part * SIGMAS);
+  const least = part * Math.max(LEAST_AMPS, LEAST_PART * expected);
+  return moved !== null && Math.abs(moved) > least ? moved : null;
+}
+
+function byDirections({ extend, retract }: ZeroMemory): number | null {
+  if (extend.length === 0 || retract.length === 0 || extend.length + retract.length < FEWEST) return null;
+  const [out, back] = [median(extend), median(retract)];
+  const size = (Math.abs(out) + Math.abs(back)) / 2;
+  return out * back < 0 && Math.abs(out + back) < ALIKE * size ? (out - back) / 2 : null;
+}
+
+/**
+ * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not.
+ * Where no stall was read the start stands for it, as well as it is read.
+ */
+function readStroke(context: FindingContext, side: string, amps: number): ReadStroke | null {
+  const { state, analysis, direction, residual } = context;
+  if (!stallsAsEver(channelOf(state, side, direction), analysis)) return null;
+  const duration = residual(side, 'durationS');
+  const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
+  const stall = residual(side, endStopAmps === null ? 'inrushAmps' : 'endStopAmps');
+  if (analysis.supplyVolts === null || stall === null || duration === null) return null;
+  const standstillAmps = endStopAmps ?? inrushAmps;
+  const usualStall = standstillAmps * Math.exp(-stall.rise);
+  return {
+    runningAmps: amps,
+    stallAmps: standstillAmps - usualStall,
+    stallSpread: usualStall * stall.deviation,
+    longer: duration.rise,
+    // Speed = (V - I R) / Ke, and the stall is V / R.
+    byLoad: amps / Math.max(usualStall - runningAmps, runningAmps),
+  };
+}
+
+function byStall({ read }: ZeroMemory, sigmas: number): number | null {
+  if (read.length < FEWEST) return null;
+  const of = (key: keyof ReadStroke) => median(read.map((stroke) => stroke[key]));
+  const [running, stall] = [of('runningAmps'), of('stallAmps')];
+  const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
+  const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
+  const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
+  return isSeen && isAlike && !isSlowed ? running : null;
+}

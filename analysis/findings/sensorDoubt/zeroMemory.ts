@@ -1,0 +1,21 @@
+import type { Direction } from '../../trace.ts';
+
+/** What one stroke read over what was expected of it. */
+export interface ReadStroke {
+  readonly runningAmps: number;
+  readonly stallAmps: number;
+  /** Standard deviation of a healthy stall, amperes. */
+  readonly stallSpread: number;
+  /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
+  readonly longer: number;
+  readonly byLoad: number;
+}
+
+/** One side's latest strokes without any rest: amperes over what was expected, by direction; and all it read. */
+export interface ZeroMemory extends Record<Direction, number[]> {
+  read: ReadStroke[];
+}
+
+export function beginZeroMemory(): ZeroMemory {
+  return { extend: [], retract: [], read: [] };
+}

@@ -1,0 +1,77 @@
+import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import { channelOf } from '../../roomState.ts';
+import { median } from '../../statistics/median.ts';
+import { otherWay } from '../../trace.ts';
+import type { FindingContext } from '../finding.ts';
+
+/** What lies beside a place is so many bins of 64 away; the place itself is three. */
+const BESIDE_FROM = 4;
+const BESIDE_TO = 8;
+/** The two ways lie over each other to within so many. */
+const WAYS_APART = [-2, -1, 0, 1, 2] as const;
+/** A peak so many times as high as what the room's own course has there is more than it. A guess, no source. */
+const TIMES_OWN = 2.2;
+/** What goes down a slope on the way back gives back so much of what it takes to climb it, and so much at least. Guesses, no source. */
+const GIVEN_BACK = 0.17;
+const LEAST_GIVEN_BACK = 0.06;
+/**
+ * Likewise, of the least of the sides, where all of them rise at one place one way only: worms and screws give back little, as
+ * their flanks rub also downhill. Guesses, no source.
+ */
+const SHARED_GIVEN_BACK = 0.08;
+const LEAST_SHARED_GIVEN_BACK = 0.03;
+const LEAST_SHARED_RISE = 0.08;
+
+/**
+ * Whether a peak is how the room goes: its usual course has it, once that is known of its own strokes; or the way back is as much lighter there,
+ * for what rises on one way and falls on the other is a slope, such as the ramp of a floor that comes down flush. A fastener
+ * is met on both ways, or is not felt on one of them. `height`: over the running current, as a part of it.
+ */
+export function isOwnCourse(
+  context: FindingContext,
+  side: string,
+  position: number,
+  height: number,
+): boolean {
+  const { state, direction } = context;
+  const [there, back] = [direction, otherWay(direction)];
+  const usual = channelOf(state, side, there);
+  const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
+  if (isKnown && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0])) return true;
+  const lighter = (of: string) =>
+    riseNear(channelOf(state, of, back)?.profile ?? [], position, -1, WAYS_APART);
+  if (lighter(side) > Math.max(LEAST_GIVEN_BACK, GIVEN_BACK * height)) return true;
+  const least = Math.max(LEAST_SHARED_GIVEN_BACK, SHARED_GIVEN_BACK * height);
+  return doAllRise(context, position) && state.room.sides.every((of) => lighter(of) > least);
+}
+
+/** Whether each of two sides or more draws more about there on this stroke than beside it. */
+function doAllRise({ state, analysis }: FindingContext, position: number): boolean {
+  const { sides } = state.room;
+  const rises = (side: string) => riseNear(analysis.sides[side]?.profile ?? [], position, 1, WAYS_APART);
+  return sides.length > 1 && sides.every((side) => rises(side) > LEAST_SHARED_RISE);
+}
+
+/** How much more is drawn about a place (`sign` -1: how much less) than beside it, as a part of that; 0 where it is not known. */
+function riseNear(
+  profile: readonly (number | null)[],
+  position: number,
+  sign: 1 | -1,
+  offsets: readonly number[],
+): number {
+  const middle = Math.min(profile.length - 1, Math.floor(position * profile.length));
+  const known = (from: number, to: number) =>
+    profile.slice(Math.max(0, from), Math.max(0, to + 1)).filter((amps) => amps !== null);
+  const beside = [
+    ...known(middle - BESIDE_TO, middle - BESIDE_FROM),
+    ...known(middle + BESIDE_FROM, middle + BESIDE_TO),
+  ];
+  const level = beside.length === 0 ? 0 : median(beside);
+  if (!(level > 0)) return 0;
+  const rises = offsets.flatMap((offset) => {
+    const place = known(middle + offset - 1, middle + offset + 1);
+    const mean = place.reduce((sum, amps) => sum + amps, 0) / place.length;
+    return place.length === 0 ? [] : [sign * (mean / level - 1)];
+  });
+  return Math.max(0, ...rises);
+}

@@ -1,0 +1,184 @@
+import type { DoneAnalysis } from '../../measures.ts';
+import { nameSide } from '../../names.ts';
+import { channelOf } from '../../roomState.ts';
+import type { RoomDescription } from '../../trace.ts';
+import type { Warning } from '../../warning.ts';
+import type { Dropped } from '../droppedLoad/droppedLoad.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import { isOwnCourse } from './ownCourse.ts';
+import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
+import { type PatternFound, spikePattern } from './spikePattern.ts';
+import { comesAt, isOfStart } from './startPeak.ts';
+import { sharedSwing, swingOf } from './swing.ts';
+import { onTravel, passes, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
+
+/** Of the latest strokes this many with spikes say so. */
+const LEAST_STROKES = 3;
+/** The part of the travel at either end where seals are pressed and let go: no place for a spike to mean much. */
+const SEAL = 0.06;
+/** So near the edge of a stretch without load, as a part of the travel, a peak is the jolt of it. */
+const JOLT = 0.05;
+/** Heights over the running current at which a spike is more than something to watch. */
+const SERVICE_HEIGHT = 0.6;
+const STOP_HEIGHT = 2;
+
+/**
+ * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none, but where its own course rises. A swing once per turn
+ * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
+ * load on this stroke, whose profile says nothing else. Where one side is without its load the other bears it, and jolts as
+ * it takes it over and gives it back; so does a side that is alone.
+ */
+export function stallSpike(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
+  const present: Finding[] = [];
+  const gone: FindingAnswer['gone'][number][] = [];
+  const { state, analysis, direction } = context;
+  const lost = [...dropped, ...saidLost(context)];
+  const way = wayCovered(context, state.spikes.stands);
+  state.spikes.stands = standingAfter(context, way);
+  // What lies where on a part of the way nobody knows, and what it did not pass nobody misses.
+  if (way === null) return NOTHING;
+  const isWhole = way.outer - way.inner === 1;
+  for (const side of state.room.sides) {
+    const measured = analysis.sides[side];
+    if (measured === undefined || context.doubtful.has(side)) continue;
+    const aloneFrom = togetherUntil(analysis, side);
+    const inTravel = measured.spikes.filter(({ position, amps }) => {
+      const height = amps / measured.runningAmps - 1;
+      const place = onTravel(way, position);
+      return (
+        [position, place].every((at) => at > SEAL && at < 1 - SEAL) &&
+        !isOwnCourse(context, side, place, height) &&
+        !isOfStart(context, side, { position, place }, height) &&
+        !lost.some((stretch) => explainsJolt(stretch, side, place)) &&
+        comesAt(position, direction) < aloneFrom - JOLT
+      );
+    });
+    const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
+    const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
+    if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
+    const stroke: SpikedStroke = {
+      direction,
+      positions: inTravel.map((spike) => onTravel(way, spike.position)),
+      unsure: way.unsure,
+      heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
+      swing: swingOf(measured.profile, usual, turnOf(state.room)),
+    };
+    const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
+    if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
+    if (open !== undefined && haveStopped(state.spikes, side)) {
+      forgetSaid(state.spikes, side);
+      gone.push(open);
+      continue;
+    }
+    const found = patternOf(strokes, state.room);
+    const fewest = found?.pattern === 'scattered' ? fewestScattered(state.spikes, side) : 0;
+    if (found !== null && (open !== undefined || found.strokes >= Math.max(LEAST_STROKES, fewest))) {
+      present.push(finding(side, state.room, stillThere(found, open), strokes.length));
+    }
+  }
+  const echoes = present.filter((each) => present.some((other) => isEchoOf(each, other)));
+  const echoed = openOf(state, 'stall-spike').filter((open) => echoes.some(({ side }) => side === open.side));
+  return { present: present.filter((each) => !echoes.includes(each)), gone: [...gone, ...echoed] };
+}
+
+/** A side that jumps by so much less than another, and where that does: a guess, no source. */
+const ECHO_PART = 0.5;
+const ECHO_PLACE = 0.04;
+
+/**
+ * Whether a side jumps only because another one does: the room hangs on both, and a controller that keeps them in step has the
+ * one wait for the other.
+ */
+function isEchoOf(each: Finding, other: Finding): boolean {
+  if (other.side === each.side || other.pattern !== each.pattern || each.pattern === 'scattered')
+    return false;
+  const isThere = Math.abs((each.position ?? 0) - (other.position ?? 0)) < ECHO_PLACE;
+  return isThere && heightOf(each) < ECHO_PART * heightOf(other);
+}
+
+const heightOf = ({ evidence }: Finding): number => evidence.heightPercent ?? 0;
+
+/** A side that ends no later than this part of its time after the first is not alone. */
+const LATE_PART = 0.03;
+
+/**
+ * The part of its way that a side had gone when the first of the others came to its end: from there it bears the whole room,
+ * and its current jumps because of that. Beyond the end of its way where no side ended before it.
+ */
+function togetherUntil({ sides }: DoneAnalysis, side: string): number {
+  const others = Object.keys(sides).filter((name) => name !== side);
+  const parts = others.map((name) => sides[name].durationS / sides[side].durationS);
+  const first = Math.min(...parts);
+  return first < 1 - LATE_PART ? first : 1 + JOLT;
+}
+
+/** The stretches over which sides are said to have no load, whether or not this stroke shows it. */
+function saidLost({ state }: FindingContext): Dropped[] {
+  return openOf(state, 'dropped-load').flatMap(({ side, position, evidence: { from, to } }) =>
+    side === null || position === null || from === undefined || to === undefined ? [] : [{ side, from, to }],
+  );
+}
+
+/** A stretch without load jolts its own side at its edges, and the other all along it. */
+function explainsJolt({ side, from, to }: Dropped, jolted: string, position: number): boolean {
+  if (side !== jolted) return position > from - JOLT && position < to + JOLT;
+  return [from, to].some((edge) => Math.abs(position - edge) < JOLT);
+}
+
+/** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
+function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {
+  const bySpikes = spikePattern(strokes, turnOf(room));
+  if (bySpikes !== null && bySpikes.pattern !== 'scattered') return bySpikes;
+  const swing = sharedSwing(strokes.map((stroke) => stroke.swing));
+  if (swing === null) return bySpikes;
+  return { pattern: 'once-per-turn', position: null, strokes: swing.strokes, height: 2 * swing.part };
+}
+
+/**
+ * What was seen at one place, or once per turn, is still there where the latest strokes alone would not tell: some of them
+ * were too gentle for peaks, or had one more for a reason of their own.
+ */
+function stillThere(found: PatternFound, open: Warning | undefined): PatternFound {
+  const before = open?.pattern ?? null;
+  if (open === undefined || before === null || before === 'scattered' || found.pattern !== 'scattered')
+    return found;
+  return { ...found, pattern: before, position: open.position };
+}
+
+/** Whether a part of a stroke went over the place that was said, and so tells whether it still is one. */
+function passesSaid(way: WayCovered, open: Warning | undefined): boolean {
+  const place = open?.position ?? null;
+  return place !== null && passes(way, place, JOLT);
+}
+
+/** The part of the travel that the gear rolls off in one turn: teeth times pitch over travel. */
+export function turnOf(room: RoomDescription): number | null {
+  const { gearTeeth, rackPitchMm, travelMetres } = room;
+  if (gearTeeth === null || rackPitchMm === null || travelMetres === null) return null;
+  return (gearTeeth * rackPitchMm) / 1000 / travelMetres;
+}
+
+function finding(side: string, room: RoomDescription, found: PatternFound, looked: number): Finding {
+  const { pattern, position, height } = found;
+  const percent = Math.round(100 * height);
+  const where = {
+    'same-place': `at one place, ${Math.round(100 * (position ?? 0))} % of the way out`,
+    'once-per-turn': 'once per turn of the gear',
+    scattered: 'at changing places along the travel',
+  }[pattern];
+  return {
+    kind: 'stall-spike',
+    side,
+    direction: null,
+    position,
+    pattern,
+    severity: height >= STOP_HEIGHT ? 'stop' : height >= SERVICE_HEIGHT ? 'service' : 'watch',
+    headline: `The current of ${nameSide(side, room.sides)} jumps by ${percent} % ${where}.`,
+    evidence: {
+      strokesWithSpikes: found.strokes,
+      strokesLookedAt: looked,
+      heightPercent: percent,
+      position: position === null ? null : Math.round(1000 * position) / 1000,
+    },
+  };
+}

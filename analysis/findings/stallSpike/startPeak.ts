@@ -1,0 +1,29 @@
+import type { Direction } from '../../trace.ts';
+import type { FindingContext } from '../finding.ts';
+
+/** Where a motor may still be starting, as a part of its way; what is higher is more than the end of a start. Guesses, no source. */
+const STARTING_PART = 0.1;
+const HIGHEST = 0.4;
+/** Parts of the travel that are one place. */
+const SAME_PLACE = 0.04;
+
+/** The part of its way that a side had gone when it came to a position. */
+export function comesAt(position: number, direction: Direction): number {
+  return direction === 'extend' ? position : 1 - position;
+}
+
+/**
+ * Whether a low peak is the end of a start that a controller lets rise slowly: it comes right after it, and none of the latest
+ * strokes of the other way shows one there. `position`: on the stroke's own way, which `place` is of on the travel. `height`:
+ * over the running current, as a part of it.
+ */
+export function isOfStart(
+  { state, direction }: FindingContext,
+  side: string,
+  { position, place }: { readonly position: number; readonly place: number },
+  height: number,
+): boolean {
+  if (comesAt(position, direction) > STARTING_PART || height > HIGHEST) return false;
+  const others = (state.spikes.sides[side] ?? []).filter((stroke) => stroke.direction !== direction);
+  return !others.some(({ positions }) => positions.some((other) => Math.abs(other - place) < SAME_PLACE));
+}

@@ -1,0 +1,100 @@
+import { goertzel } from '../../statistics/goertzel.ts';
+
+/** A regular swing of one stroke's current along the travel, against the side's usual profile. */
+export interface Swing {
+  /** Periods over the whole travel. */
+  readonly cycles: number;
+  /** Amplitude as a part of the current. */
+  readonly part: number;
+}
+
+/** A swing below this part of the current is no more than gears do; it makes up so much of what differs from usual. */
+const LEAST_PART = 0.06;
+const LEAST_EXPLAINED = 0.35;
+const LEAST_EXPLAINED_UNKNOWN = 0.5;
+/** Fewer than so many periods in the travel are its own slow course, more are too fine for the profile's bins. */
+const FEWEST_CYCLES = 2.5;
+const MOST_CYCLES = 16;
+const CYCLES_STEP = 0.25;
+/** Where the gear's turn is known, fewer and more are told. */
+const FEWEST_KNOWN = 1.5;
+const MOST_KNOWN = 2 * MOST_CYCLES;
+/** A little less than the mean square of the least swing, for noise adds to it and takes off it. A guess, no source. */
+const NO_SWING = 0.8;
+/** Position comes from time or from a model of the speed, so a known period is looked for a little to both sides. */
+const STRETCHES = [0.94, 0.97, 1, 1.03, 1.06] as const;
+/** Of the latest strokes so many show the same swing, their periods this much alike. */
+const OF_LATEST = 4;
+const LEAST_STROKES = 3;
+const ALIKE = 0.1;
+
+/**
+ * The strongest regular swing of a profile about the usual one; null where there is none to speak of. `profile` and
+ * `usual`: amps by bin of travel, null where nothing was measured; `turn`: the part of the travel that the gear rolls
+ * off in one turn, null where nobody wrote it down.
+ */
+export function swingOf(
+  profile: readonly (number | null)[],
+  usual: readonly (number | null)[],
+  turn: number | null,
+): Swing | null {
+  const differences = detrended(profile, usual);
+  if (differences === null) return null;
+  const { values, meanSquare } = differences;
+  // A sine's mean square is half of its amplitude's.
+  if (meanSquare < (NO_SWING * LEAST_PART ** 2) / 2) return null;
+  let best: Swing | null = null;
+  for (const cycles of candidates(turn)) {
+    const part = goertzel(values, cycles / values.length).amplitude;
+    if (best === null || part > best.part) best = { cycles, part };
+  }
+  if (best === null || best.part < LEAST_PART) return null;
+  const explained = best.part ** 2 / 2 / meanSquare;
+  return explained >= (turn === null ? LEAST_EXPLAINED_UNKNOWN : LEAST_EXPLAINED) ? best : null;
+}
+
+function candidates(turn: number | null): number[] {
+  if (turn === null) {
+    const count = (MOST_CYCLES - FEWEST_CYCLES) / CYCLES_STEP + 1;
+    return Array.from({ length: count }, (_, i) => FEWEST_CYCLES + i * CYCLES_STEP);
+  }
+  return STRETCHES.map((stretch) => stretch / turn).filter(
+    (cycles) => cycles >= FEWEST_KNOWN && cycles <= MOST_KNOWN,
+  );
+}
+
+/** What each bin has over its usual current, as a part of it, less a straight line; gaps are filled with none. */
+function detrended(
+  profile: readonly (number | null)[],
+  usual: readonly (number | null)[],
+): { values: Float64Array; meanSquare: number } | null {
+  const bins: { x: number; y: number }[] = [];
+  profile.forEach((amps, x) => {
+    const normal = usual[x] ?? null;
+    if (amps !== null && normal !== null && normal > 0) bins.push({ x, y: amps / normal - 1 });
+  });
+  if (bins.length < profile.length / 2) return null;
+  const meanX = bins.reduce((sum, { x }) => sum + x, 0) / bins.length;
+  const meanY = bins.reduce((sum, { y }) => sum + y, 0) / bins.length;
+  const slope =
+    bins.reduce((sum, { x, y }) => sum + (x - meanX) * (y - meanY), 0) /
+    bins.reduce((sum, { x }) => sum + (x - meanX) ** 2, 0);
+  const values = new Float64Array(profile.length);
+  let squares = 0;
+  for (const { x, y } of bins) {
+    values[x] = y - meanY - slope * (x - meanX);
+    squares += values[x] ** 2;
+  }
+  return { values, meanSquare: squares / bins.length };
+}
+
+/** The swing that the latest strokes share, `swings` oldest first, null for a stroke without; null: they share none. */
+export function sharedSwing(
+  swings: readonly (Swing | null)[],
+): (Swing & { readonly strokes: number }) | null {
+  const latest = swings.slice(-OF_LATEST).filter((swing) => swing !== null);
+  const newest = latest.at(-1);
+  if (newest === undefined) return null;
+  const alike = latest.filter(({ cycles }) => Math.abs(cycles / newest.cycles - 1) <= ALIKE);
+  return alike.length >= LEAST_STROKES ? { ...newest, strokes: alike.length } : null;
+}

@@ -1,0 +1,85 @@
+import type { Direction } from '../../trace.ts';
+import type { FindingContext } from '../finding.ts';
+import { stopsUsually } from '../shortTravel/shortSigns.ts';
+import { isByWeakMagnets } from '../weakMagnets.ts';
+import type { Standing } from './spikeMemory.ts';
+
+/** What of the travel a stroke went over, 0 fully retracted to 1 fully extended. */
+export interface WayCovered {
+  readonly inner: number;
+  readonly outer: number;
+  /** How far a place on it may be off for not knowing where it began and ended, parts of the travel; 0: it went all the way. */
+  readonly unsure: number;
+}
+
+/** A stroke that took less of its time than this, natural logarithm, and by so many deviations, went over a part of the way. */
+const LEAST_WHOLE = Math.log(0.85);
+const SIGMAS = 2.5;
+/** Two tellings of where a stroke ended that are further apart, parts of the travel, and as many deviations, contradict each other. */
+const SAME_END = 0.05;
+
+const END: Readonly<Record<Direction, number>> = { retract: 0, extend: 1 };
+
+/**
+ * What of the travel a stroke went over, told by how much of its usual time it took and by one of its ends: the stop that this
+ * direction comes to, or the place where the stroke before it, known to it as `before`, left the room. Null where it was a part
+ * and neither tells of which.
+ */
+export function wayCovered(context: FindingContext, before: Standing | null): WayCovered | null {
+  const { state, analysis, direction } = context;
+  const part = partOf(context);
+  if (part === null) return { inner: 0, outer: 1, unsure: 0 };
+  const { length, deviation } = part;
+  const by = length * deviation;
+  const towards = direction === 'extend' ? 1 : -1;
+  const stopped = Object.values(analysis.sides).some(({ endStopAmps }) => endStopAmps !== null);
+  const from = isStillThere(context, before) ? before : null;
+  const reached = from === null ? null : from.place + towards * length;
+  const unsure = Math.hypot(by, from?.unsure ?? 0);
+  const isAtEnd = reached === null || Math.abs(reached - END[direction]) < SAME_END + SIGMAS * unsure;
+  if (stopped && isAtEnd && stopsUsually(state.travel[direction]))
+    return spanOf(END[direction] - towards * length, END[direction], by);
+  return from === null || reached === null ? null : spanOf(from.place, reached, unsure);
+}
+
+/** Where the room stands after a stroke that went over so much; null: nobody knows. */
+export function standingAfter({ event, direction }: FindingContext, way: WayCovered | null): Standing | null {
+  if (way === null) return null;
+  const { inner, outer, unsure } = way;
+  const place = direction === 'extend' ? outer : inner;
+  return { place, unsure: place === END[direction] ? 0 : unsure, atMs: event.atMs };
+}
+
+/** Where a place of a stroke's own way lies on the travel. */
+export function onTravel({ inner, outer }: WayCovered, position: number): number {
+  return inner + position * (outer - inner);
+}
+
+/** Whether a stroke surely went over a place and so much to either side of it. */
+export function passes({ inner, outer, unsure }: WayCovered, place: number, reach: number): boolean {
+  if (unsure === 0 && inner === 0 && outer === 1) return true;
+  return place - reach > inner + unsure && place + reach < outer - unsure;
+}
+
+/** How much of the way a stroke made by its time, and how sure that is, natural logarithm; null: it was whole, or nobody knows. */
+function partOf(context: FindingContext): { length: number; deviation: number } | null {
+  const times = context.state.room.sides
+    .map((side) => context.residual(side, 'durationS'))
+    .filter((time) => time !== null);
+  if (times.length === 0) return null;
+  const longest = times.reduce((a, b) => (b.residual > a.residual ? b : a));
+  const { residual, deviation } = longest;
+  if (residual > Math.min(LEAST_WHOLE, -SIGMAS * deviation) || isByWeakMagnets(context, -residual))
+    return null;
+  return { length: Math.exp(residual), deviation };
+}
+
+/** Whether nothing was recorded in between, as far as that is known. */
+function isStillThere({ state, event }: FindingContext, before: Standing | null): before is Standing {
+  return before !== null && !state.travel.followsUnread && event.atMs - before.atMs === state.stay.restedMs;
+}
+
+function spanOf(a: number, b: number, unsure: number): WayCovered {
+  const [inner, outer] = [Math.min(a, b), Math.max(a, b)];
+  return { inner: Math.max(0, inner), outer: Math.min(1, outer), unsure };
+}
