@@ -59,9 +59,8 @@ export function prepareStroke(sender: Sender, stroke: IncomingStroke): StrokeToS
 /**
  * Stores strokes of any senders in one statement; when it answers, they are committed (through a client that is in a
  * transaction of its own: with that). Outcomes come in the order given. A stroke sent before is a `duplicate` with its
- * first id, whatever has become of it or of its room's sides since; one that was removed, if it is sent to a room that
- * is there. `learn` is told of rooms that are not what the strokes were
- * measured by.
+ * first id, whatever has become of it, of its room or of its room's sides since. `learn` is told of rooms that are not
+ * what the strokes were measured by.
  */
 export async function storeStrokes(
   pool: Queries,
@@ -138,14 +137,14 @@ async function settle(
   outcomes: StoreOutcome[],
 ): Promise<number[]> {
   const inputs = unsettled.map(({ n }) => strokes[n].row);
-  const { rows: earlier } = await pool.query<{ place: number; id: string; is_there: boolean }>({
+  const { rows: earlier } = await pool.query<{ place: number; id: string }>({
     text: `with i as (
         select * from unnest($1::uuid[], $2::uuid[], $3::text[]) with ordinality as i (account_id, sender_id, key, place)
       )
-      select i.place::integer, s.id, true as is_there from i
+      select i.place::integer, s.id from i
       join strokes s on s.account_id = i.account_id and s.sender_id = i.sender_id and s.key = i.key
       union all
-      select i.place::integer, d.stroke_id, false from i
+      select i.place::integer, d.stroke_id from i
       join removed_strokes d on d.account_id = i.account_id and d.sender_id = i.sender_id and d.key = i.key`,
     values: [inputs.map((i) => i.account_id), inputs.map((i) => i.sender_id), inputs.map((i) => i.key)],
   });
@@ -153,9 +152,7 @@ async function settle(
   const again: number[] = [];
   for (const [i, row] of unsettled.entries()) {
     const known = byPlace.get(i + 1);
-    // What went with its room is no reason to call a room that is not there one that is.
-    if (known !== undefined && (known.is_there || row.room_known))
-      outcomes[row.n] = { outcome: 'duplicate', strokeId: known.id };
+    if (known !== undefined) outcomes[row.n] = { outcome: 'duplicate', strokeId: known.id };
     else if (!row.room_known) outcomes[row.n] = { outcome: 'unknown-room' };
     else if (row.unknown_sides.length > 0) {
       outcomes[row.n] = { outcome: 'unknown-sides', sides: row.unknown_sides };

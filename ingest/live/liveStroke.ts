@@ -50,9 +50,8 @@ export async function beginLiveStroke(
     .where('key', '=', header.key)
     .forUpdate()
     .executeTakeFirst();
-  const stored = await earlierStroke(trx, sender, header.key);
-  if (stored !== undefined && (stored.is_there || (await findRoom(trx, sender, header.roomId)) !== undefined))
-    return { outcome: 'stored', strokeId: stored.id };
+  const stored = await storedStroke(trx, sender, header.key);
+  if (stored !== null) return { outcome: 'stored', strokeId: stored };
   // One that was stored and is known no longer went with its coach.
   if (row === undefined || row.stored_at !== null) return beginAnew(trx, sender, header, row?.id);
   if (!isDeepStrictEqual(row.header, header)) return { outcome: 'differs' };
@@ -144,29 +143,23 @@ export async function storedStroke(
   sender: Pick<LiveSender, 'accountId' | 'loggerId'>,
   key: string,
 ): Promise<string | null> {
-  return (await earlierStroke(db, sender, key))?.id ?? null;
-}
-
-function earlierStroke(
-  db: Kysely<Tables>,
-  { accountId, loggerId }: Pick<LiveSender, 'accountId' | 'loggerId'>,
-  key: string,
-) {
-  return db
+  const { accountId, loggerId } = sender;
+  const earlier = await db
     .selectFrom('strokes')
-    .select(['id', sql<boolean>`true`.as('is_there')])
+    .select('id')
     .where('account_id', '=', accountId)
     .where('sender_id', '=', loggerId)
     .where('key', '=', key)
     .unionAll(
       db
         .selectFrom('removed_strokes')
-        .select(['stroke_id as id', sql<boolean>`false`.as('is_there')])
+        .select('stroke_id as id')
         .where('account_id', '=', accountId)
         .where('sender_id', '=', loggerId)
         .where('key', '=', key),
     )
     .executeTakeFirst();
+  return earlier?.id ?? null;
 }
 
 /** With its pieces. */

@@ -162,22 +162,26 @@ describe('what went with its room', () => {
     await link.drop();
   });
 
-  test('is a duplicate in another room, and in a room that is gone is rejected as ever', async () => {
+  test('is a duplicate in that room, which is gone, and in another; a new key is rejected there as ever', async () => {
     const mine = await newFleet(service, token);
     const other = await newRoom(service, token, mine.coachId);
     const body = strokeBody(other, 0, 9, { key: randomUUID() });
     const [{ strokeId }] = (await send(service, mine.loggerToken, body)).body.results;
     await removeRoom(other);
-    const inRooms = [body, { ...body, roomId: mine.roomId }, { ...body, key: randomUUID() }];
+    const nowhere = { ...body, key: randomUUID(), roomId: randomUUID() };
+    const inRooms = [body, { ...body, roomId: mine.roomId }, { ...nowhere, roomId: other }, nowhere];
     const { results } = (await send(service, mine.loggerToken, inRooms)).body;
     expect(results).toMatchObject([
-      { outcome: 'rejected' },
       { outcome: 'duplicate', strokeId },
-      { outcome: 'rejected', problem: results[0].problem },
+      { outcome: 'duplicate', strokeId },
+      { outcome: 'rejected', problem: { errors: [{ pointer: '/roomId' }] } },
+      { outcome: 'rejected', problem: results[2].problem },
     ]);
     const link = await openLink(service.url, mine.loggerToken);
     link.say({ ...liveStroke(mine, 0, body.key).begin, roomId: other });
-    expect(await link.next()).toMatchObject({ type: 'problem', status: 422, key: body.key });
+    expect(await link.next()).toMatchObject({ type: 'stored', key: body.key, strokeId });
+    link.say({ ...liveStroke(mine, 0, nowhere.key).begin, roomId: other });
+    expect(await link.next()).toMatchObject({ type: 'problem', status: 422, key: nowhere.key });
     await link.drop();
   });
 
@@ -189,6 +193,10 @@ describe('what went with its room', () => {
     await removed;
     for (const [n, answer] of (await Promise.all(sent)).entries()) {
       const [{ outcome, strokeId }] = answer.body.results;
+      const [repeated] = (await send(service, mine.loggerToken, bodies[n])).body.results;
+      expect(repeated).toMatchObject(
+        outcome === 'stored' ? { outcome: 'duplicate', strokeId } : { outcome: 'rejected' },
+      );
       const elsewhere = { ...bodies[n], roomId: mine.roomId };
       const [again] = (await send(service, mine.loggerToken, elsewhere)).body.results;
       expect(again).toMatchObject(
