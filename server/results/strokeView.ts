@@ -39,9 +39,14 @@ function sentAt(rateHz: number | null | undefined): { rateHz?: number } {
   return typeof rateHz === 'number' ? { rateHz } : {};
 }
 
-/** Whoever reads `sides` or `share` need not ask first whether there was anything to measure. */
+/**
+ * Whoever reads `sides` or `share` need not ask first whether there was anything to measure. The direction of one that
+ * could not be measured is the stroke's own.
+ */
 function withEveryField(analysis: StrokeAnalysis | null) {
-  return analysis?.status === 'unusable' ? { ...analysis, sides: {}, share: null, lagS: null } : analysis;
+  if (analysis?.status !== 'unusable') return analysis;
+  const { direction, ...found } = analysis;
+  return { ...found, sides: {}, share: null, lagS: null };
 }
 
 /** A date that cannot be is no fault of the samples, so the column does not know of it. */

@@ -57,6 +57,19 @@ describe('a watched room', () => {
     expect((await feed.next('status')).status).toMatchObject({ strokes: 1, pending: 0 });
   });
 
+  test('is told of a stroke that could not be measured in the words in which it is read', async () => {
+    const roomId = await newRoom(service, token, fleet.coachId);
+    const feed = await watching(roomId);
+    const sides = [{ side: 'front', rateHz: 50, amps: [0, 0, 0] }];
+    const [strokeId] = await store(service, { ...fleet, roomId }, [
+      strokeBody(roomId, 0, 9, { key: randomUUID(), sides }),
+    ]);
+    const pushed = await feed.next('stroke');
+    const read = await service.request('GET', `/strokes/${strokeId}`, { token });
+    expect(pushed.stroke.analysis?.status).toBe('unusable');
+    expect(pushed).toEqual({ type: 'stroke', roomId, stroke: read.body });
+  });
+
   test('tells of a warning in the words of the list', async () => {
     const coach = await newFleet(service, token);
     await service.request('PATCH', `/rooms/${coach.roomId}`, { token, body: { ratedAmps: 6 } });
