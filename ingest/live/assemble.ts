@@ -1,3 +1,4 @@
+import { DecodeError } from '../decodeError.ts';
 import { decodeStroke } from '../json/stroke.ts';
 import { MIN_SAMPLES } from '../limits.ts';
 import type { IncomingStroke } from '../stroke.ts';
@@ -25,30 +26,25 @@ interface KeptPiece {
 
 /**
  * Makes the whole stroke of its pieces, in the order of their seq, and holds it to the rules that every stroke is
- * held to. Sides that nothing came of are left out. Throws `DecodeError` where it is too little to be a stroke.
+ * held to. Sides that nothing came of are left out; one of a single sample gets a missed one, as what was acknowledged
+ * is not thrown away. Throws `DecodeError` where nothing came.
  */
 export function assembleStroke(header: LiveHeader, pieces: readonly KeptPiece[]): IncomingStroke {
   const samplesOf = (side: number | null) =>
     unpackSamples(Buffer.concat(pieces.filter((piece) => piece.side === side).map(({ samples }) => samples)));
   const sides = header.sides
     .map((side, place) => ({ ...side, amps: samplesOf(place) }))
-    .filter(({ amps }) => amps.length > 0);
+    .filter(({ amps }) => amps.length > 0)
+    .map(({ amps, ...side }) => ({ ...side, amps: atLeastTwo(amps) }));
+  if (sides.length === 0) throw DecodeError.at('/sides', 'No sample of any side came.');
   const volts = samplesOf(null);
   const supply = header.supply && volts.length > 0 ? { ...header.supply, volts } : undefined;
   return decodeStroke({ ...header, sides, supply }, '');
 }
 
-/**
- * The same of a stroke that its sender will not end any more: a side of a single sample gets a missed one, as what
- * was acknowledged is not thrown away. Null where nothing came.
- */
-export function assembleCutShort(header: LiveHeader, pieces: readonly KeptPiece[]): IncomingStroke | null {
-  const missed = packSamples(Float64Array.of(Number.NaN));
-  const padded = [...pieces];
-  for (const place of header.sides.keys()) {
-    const bytes = pieces.reduce((sum, piece) => sum + (piece.side === place ? piece.samples.length : 0), 0);
-    const isShort = bytes > 0 && bytes < MIN_SAMPLES * BYTES_PER_SAMPLE;
-    if (isShort) padded.push({ side: place, samples: missed });
-  }
-  return pieces.some(({ side }) => side !== null) ? assembleStroke(header, padded) : null;
+function atLeastTwo(amps: Float64Array): Float64Array {
+  if (amps.length >= MIN_SAMPLES) return amps;
+  const padded = new Float64Array(MIN_SAMPLES).fill(Number.NaN);
+  padded.set(amps);
+  return padded;
 }

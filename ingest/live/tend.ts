@@ -2,7 +2,7 @@ import type { PoolClient } from 'pg';
 import { DecodeError } from '../decodeError.ts';
 import { inClientTransaction } from '../inClientTransaction.ts';
 import type { Connections } from '../queries.ts';
-import { assembleCutShort } from './assemble.ts';
+import { assembleStroke } from './assemble.ts';
 import { readPieces, storeAndMark } from './finish.ts';
 import type { LiveHeader } from './header.ts';
 
@@ -69,7 +69,7 @@ async function storeNextAbandoned(client: PoolClient): Promise<'none' | 'stored'
 /** Null where there is nothing in it that a stroke can be made of. */
 function read(header: LiveHeader, pieces: Awaited<ReturnType<typeof readPieces>>) {
   try {
-    return assembleCutShort(header, pieces);
+    return assembleStroke(header, pieces);
   } catch (error) {
     if (error instanceof DecodeError) return null;
     throw error;

@@ -127,6 +127,17 @@ describe('a stroke sent as it happens', () => {
     expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual([stroke.sides[0]]);
   });
 
+  test('is stored with what there is where it ends after a single sample', async () => {
+    const link = await open();
+    const stroke = liveStroke(fleet, 7);
+    link.say(stroke.begin);
+    await sayPieces(link, [{ ...stroke.pieces[0], amps: [4.25] }]);
+    link.say(stroke.end);
+    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual([
+      { side: 'front', rateHz: 50, amps: [4.25, null] },
+    ]);
+  });
+
   test('several at once on one link do not mix', async () => {
     const link = await open();
     const strokes = [liveStroke(fleet, 10), liveStroke(fleet, 12)];
