@@ -44,6 +44,7 @@ export interface FindingAnswer {
   readonly gone: readonly Warning[];
 }
 
+/** Nothing is found, and whatever is open goes on as it was. */
 export const NOTHING: FindingAnswer = { present: [], gone: [] };
 
 /** The open warnings of a kind. */

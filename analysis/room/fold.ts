@@ -1,5 +1,6 @@
 import { isPart } from '../findings/isPart.ts';
-import { NO_CHANGES, sensorDoubt } from '../findings/sensorDoubt/sensorDoubt.ts';
+import { sensorDoubt } from '../findings/sensorDoubt/sensorDoubt.ts';
+import { NO_CHANGES } from '../findings/sensorDoubt/speaksAgainst.ts';
 import { noteHeld } from '../findings/shortTravel/stallHeld.ts';
 import { noteStay } from '../findings/stay.ts';
 import { notMoving, stoodStill } from '../findings/stoodStill.ts';

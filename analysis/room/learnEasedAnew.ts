@@ -1,7 +1,7 @@
 import type { Channel } from '../baseline/channel.ts';
 import { compareAnew, relearn } from '../baseline/learn.ts';
 import { beginHeavyMemory } from '../findings/heavyRoom/heavyMemory.ts';
-import { restLoad } from '../findings/load/loadShift.ts';
+import { restLoad } from '../findings/load/loadMemory.ts';
 import { beginScaleMemory } from '../findings/sensorDoubt/scaleMemory.ts';
 import { MEASURE_INDEX } from '../measures.ts';
 import type { RoomState } from '../roomState.ts';

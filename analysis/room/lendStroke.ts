@@ -1,6 +1,6 @@
 import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
 import { toScale } from '../baseline/scale.ts';
-import { isHeavyAlone } from '../findings/heavyRoom/heavyRoom.ts';
+import { isHeavyAlone } from '../findings/heavyRoom/heavyRatio.ts';
 import { conditionsOf } from '../findings/strokeConditions.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';

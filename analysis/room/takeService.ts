@@ -1,8 +1,8 @@
 import { compareAnew, relearn } from '../baseline/learn.ts';
 import { beginComings } from '../findings/comesBack.ts';
+import { noteService } from '../findings/drawRebound/noteRebound.ts';
 import { noteWork } from '../findings/howOften.ts';
-import { noteService } from '../findings/load/drawRebound.ts';
-import { restLoad } from '../findings/load/loadShift.ts';
+import { restLoad } from '../findings/load/loadMemory.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
 import type { RoomState } from '../roomState.ts';
 import { DIRECTIONS, type ServiceKind } from '../trace.ts';

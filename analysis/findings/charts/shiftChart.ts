@@ -1,15 +1,9 @@
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../../trace.ts';
 import { LEAST_RUN } from './chartDesign.ts';
-import { chartStep } from './chartStep.ts';
+import { type ChartDesign, chartStep } from './chartStep.ts';
 import { keepLatest } from './keepLatest.ts';
 import { beginShiftCharts, type ShiftChart, type ShiftCharts } from './shiftMemory.ts';
-
-/** Reference value and decision interval of a chart, in the unit of what it charts. */
-export interface ShiftDesign {
-  readonly k: number;
-  readonly h: number;
-}
 
 /** It is over once so many strokes of each direction are back. */
 const BACK_EACH_WAY = 2;
@@ -21,16 +15,16 @@ export function takeShift(
   charts: ShiftCharts,
   direction: Direction,
   move: number,
-  all: ShiftDesign,
-  ofWay: ShiftDesign,
+  all: ChartDesign,
+  ofWay: ChartDesign,
 ): void {
   take(charts.all, move, all);
   take(charts.ways[direction], move, ofWay);
 }
 
-function take(chart: ShiftChart, move: number, { k, h }: ShiftDesign): void {
-  [chart.up, chart.upRun] = chartStep(chart.up, chart.upRun, Math.min(move, k + h / 2), k, h);
-  [chart.down, chart.downRun] = chartStep(chart.down, chart.downRun, Math.min(-move, k + h / 2), k, h);
+function take(chart: ShiftChart, move: number, { k, h }: ChartDesign): void {
+  [chart.up, chart.upRun] = chartStep(chart.up, chart.upRun, Math.min(move, k + h / 2), { k, h });
+  [chart.down, chart.downRun] = chartStep(chart.down, chart.downRun, Math.min(-move, k + h / 2), { k, h });
   keepLatest(chart.shifts, move);
 }
 
@@ -49,7 +43,7 @@ export function isOneWay({ ways }: ShiftCharts, direction: Direction): boolean {
 export function tellsFor(
   { up, upRun, down, downRun }: ShiftChart,
   move: number,
-  { k, h }: ShiftDesign,
+  { k, h }: ChartDesign,
 ): number {
   const [sum, run] = move > 0 ? [up, upRun] : [down, downRun];
   return sum > h && Math.abs(move) > k && run >= LEAST_RUN ? run : 0;

@@ -5,7 +5,8 @@ import type { Warning } from '../../warning.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { flag } from '../recent.ts';
 import { overModelLimit } from './heavyForModel.ts';
-import { loadOf, OVERLOADED_WITH_MUCH, shouldNeed, withoutCold } from './heavyRoom.ts';
+import { loadOf, OVERLOADED_WITH_MUCH, shouldNeed } from './heavyLoad.ts';
+import { withoutCold } from './noteHeavy.ts';
 
 /** A mend takes off at least so much that this part is left: neither weather nor the ground does that. A guess, no source. */
 const EASED_PART = 0.8;

@@ -6,8 +6,8 @@ import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import type { Direction } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { flag, flagsOf, isLasting, isOver } from '../recent.ts';
-import { turnOf } from '../stallSpike/stallSpike.ts';
 import { swingOf } from '../stallSpike/swing.ts';
+import { turnOf } from '../stallSpike/turnOf.ts';
 
 /** A part of the travel, 0 (fully retracted) to 1, over which a side draws more than it did, the rest as ever. */
 export interface HeavyStretch {

@@ -1,4 +1,5 @@
 import type { Direction } from '../../trace.ts';
+import { restShifts } from '../charts/shiftChart.ts';
 import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
 import { beginComings, type Comings } from '../comesBack.ts';
 
@@ -39,6 +40,7 @@ export interface PartsMade {
   readonly rises: Readonly<Record<string, number>>;
 }
 
+/** What is remembered of how the load stands. */
 export interface LoadMemory {
   sides: Record<string, SideLoad>;
   /** What was said of a rise. */
@@ -75,4 +77,22 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
 /** No rise of either direction by itself. */
 export function beginOneWay(): SideLoad['oneWay'] {
   return { extend: { sum: 0, run: 0 }, retract: { sum: 0, run: 0 } };
+}
+
+/** The latest rises of one direction, oldest first. */
+export function latestOf(load: SideLoad, direction: Direction): number[] {
+  return load.rises.filter((_, i) => load.ways[i] === direction);
+}
+
+/** Forgets the sums, as after a service or when a warning is cleared. */
+export function restLoad(memory: LoadMemory): void {
+  for (const load of Object.values(memory.sides)) {
+    load.sum = 0;
+    load.run = 0;
+    load.oneWay = beginOneWay();
+    load.rises = [];
+    load.ways = [];
+    load.raw = [];
+  }
+  restShifts(memory.share);
 }

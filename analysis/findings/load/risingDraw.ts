@@ -4,15 +4,11 @@ import type { Warning } from '../../warning.ts';
 import { isOverAfter, noteComing, saidAnew } from '../comesBack.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { isPart } from '../isPart.ts';
-import {
-  type FoundStretch,
-  type HeavyStretch,
-  isSamePlace,
-  isStretchedLately,
-  stretchIsOver,
-  takeStretches,
-} from './heavyStretch.ts';
-import { type LoadShift, restLoad } from './loadShift.ts';
+import { explainedRise, saidPercent } from './explainedRise.ts';
+import { takeStretches } from './heavyStretch.ts';
+import { restLoad } from './loadMemory.ts';
+import type { LoadShift } from './loadShift.ts';
+import { isFarAbove, isOverFor, ofStretches, SAME_PART } from './risenStretch.ts';
 
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
@@ -30,48 +26,13 @@ const LEAST_SAID = 0.09;
  * lasted for so many strokes. Guesses, no source.
  */
 const SMALL = { rise: 0.12, strokes: 7 };
-/** A side belongs to the rise when it rose by at least this part of what the worst side did. */
-const SAME_PART = 0.5;
+
 const SAME_PART_STILL = 0.35;
 const SAME_PART_NOW = 0.7;
 /** This many strokes back within their normal clear it. */
 const CLEAR_STROKES = 4;
 /** A stroke that lies higher than this is no quiet one, natural logarithm. A guess, no source. */
 const STILL_UP = 0.06;
-
-/**
- * What a peak of so many parts of the running current may add to it by itself: once per turn of the gear it takes much of
- * the travel, elsewhere a little. A travel that ends early leaves out a part of the course. Guesses, no source.
- */
-const BY_SWING = 0.8;
-const BY_PEAKS = 0.3;
-const MOST_BY_PEAKS = 0.12;
-const BY_SHORT_TRAVEL = 0.12;
-/** A side that comes late, or starts late, leaves the other to drag the room meanwhile. A guess, no source. */
-const BY_LATE_SIDE = 0.4;
-
-/** Whether a side that is late may have caused all of what is said of another's rise. */
-export function lateSideExplains(open: Warning): boolean {
-  return saidPercent(open) / 100 <= BY_LATE_SIDE;
-}
-
-/** By how many per cent a rise was said to stand above normal; NaN: of a side that stood still. */
-function saidPercent({ evidence }: Warning): number {
-  return evidence.risePercent ?? Number.NaN;
-}
-
-/** How much of a rise the troubles that are open already explain, as a part of the running current. */
-function explainedRise({ state }: FindingContext, side: string): number {
-  const explained = state.open.map((open) => {
-    if (open.kind === 'short-travel') return BY_SHORT_TRAVEL;
-    if (open.kind === 'late-side') return open.side === side ? 0 : BY_LATE_SIDE;
-    if (open.kind !== 'stall-spike' || open.side !== side) return 0;
-    const height = (open.evidence.heightPercent ?? 0) / 100;
-    if (open.pattern === 'once-per-turn') return BY_SWING * height;
-    return open.pattern === 'scattered' ? Math.min(MOST_BY_PEAKS, BY_PEAKS * height) : 0;
-  });
-  return Math.max(0, ...explained);
-}
 
 /**
  * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null where
@@ -142,51 +103,7 @@ function leastSaid({ state }: FindingContext, side: string, open: Warning | unde
   return state.load.sides[side].run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
 }
 
-/** Where a stretch is so many times as high as what the whole travel takes more, the rise is of the stretch. A guess, no source. */
-const STANDS_OUT = 3;
 const STAYS = 2;
-
-function isFarAbove([highest]: readonly FoundStretch[], rise: number): boolean {
-  return highest !== undefined && highest.part > STANDS_OUT * rise;
-}
-
-/** A stretch is over where the way that it was found on is as ever; `open`: what was said of it. */
-function isOverFor(context: FindingContext, { side, evidence }: Warning): boolean {
-  const sides = side === null ? context.state.room.sides : [side];
-  return evidence.way === context.direction && sides.every((name) => stretchIsOver(context, name));
-}
-
-const HIGH_STRETCH = 0.6;
-
-/** `stretches`: at least one, the highest first. */
-function ofStretches({ state, direction }: FindingContext, stretches: readonly HeavyStretch[]): Finding {
-  const { sides } = state.room;
-  const [highest] = stretches;
-  const { from, to, part } = highest;
-  const isAlike = (side: string) => {
-    const own = stretches.find((other) => other.side === side);
-    if (own === undefined) return isStretchedLately({ state }, side);
-    return own.part >= SAME_PART * highest.part && isSamePlace(own, highest);
-  };
-  const isOfAll = sides.length > 1 && sides.every(isAlike);
-  const percent = (of: number) => Math.round(100 * of);
-  const who = isOfAll ? nameAll(sides) : nameSide(highest.side, sides);
-  return {
-    kind: 'rising-draw',
-    side: isOfAll ? null : highest.side,
-    direction: null,
-    position: (from + to) / 2,
-    pattern: null,
-    severity: part >= HIGH_STRETCH ? 'service' : 'watch',
-    headline: `The running current of ${who} is up to ${percent(part)} % above this room's own normal between ${percent(from)} % and ${percent(to)} % of the way out.`,
-    evidence: {
-      risePercent: percent(part),
-      from: Math.round(1000 * from) / 1000,
-      to: Math.round(1000 * to) / 1000,
-      way: direction,
-    },
-  };
-}
 
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {
   const sides = open.side === null ? state.room.sides : [open.side];

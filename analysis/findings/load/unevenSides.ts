@@ -1,6 +1,7 @@
 import { isBackEachWay } from '../charts/shiftChart.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
-import { type LoadShift, restLoad } from './loadShift.ts';
+import { restLoad } from './loadMemory.ts';
+import type { LoadShift } from './loadShift.ts';
 
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;

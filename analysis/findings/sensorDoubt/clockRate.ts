@@ -1,6 +1,6 @@
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
-import { droppedOn } from '../droppedLoad/droppedLoad.ts';
+import { droppedOn } from '../droppedLoad/droppedOn.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { holdsBothEnds } from '../shortTravel/wholeCourse.ts';

@@ -1,14 +1,12 @@
-import { type Direction, otherWay } from '../../trace.ts';
-import type { Warning } from '../../warning.ts';
-import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import { otherWay } from '../../trace.ts';
+import { type FindingAnswer, type FindingContext, NOTHING } from '../finding.ts';
 import { flag, isLasting, isOver } from '../recent.ts';
 import { movesAgain } from '../stoodStill.ts';
-import { isFasterOnly } from './fasterOnly.ts';
 import { noteFirstShort } from './firstShort.ts';
-import { lacksOwnEnd, noteMissingEnd } from './lackedEnd.ts';
-import { isWhole, madeTogether, takeBack } from './movementParts.ts';
+import { type JudgedWay, judgeWay } from './judgeWay.ts';
+import { madeTogether } from './movementParts.ts';
+import { compareOtherWay, forgetOne, learnRate, noteWay, takeUp } from './noteTravel.ts';
 import {
-  FAR_FROM_END,
   isBlocked,
   isLetGoAnywhere,
   isShortAgain,
@@ -21,30 +19,17 @@ import {
   stopsUsually,
 } from './shortSigns.ts';
 import { endsEarly, letGo, openFor, saidOfTheOther } from './shortTravelSaid.ts';
-import { type TravelMade, travelMade } from './travelMade.ts';
-import { type DirectionTravel, SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
+import { travelMade } from './travelMade.ts';
 
 /** Once said it goes on while strokes are shorter by this part of what counts. */
 const STILL_PART = 0.5;
-/** And while the motor makes fewer turns by this part of what was said. */
-const AS_FEW_PART = 0.6;
+
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
+/** So many of the latest strokes must be short to be said by that alone, and so many in a row must not to be over. Guesses. */
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
-/** The usual rate of end stops is a moving mean over about so many strokes. */
-const RATE_STROKES = 12;
-
-/** One stroke that is a whole way by itself, and what speaks for its being short. */
-interface JudgedWay {
-  readonly made: TravelMade;
-  /** Natural logarithm; 0: it was not. */
-  readonly shortBy: number;
-  /** The same by its course alone; null: that tells of none. */
-  readonly lacking: number | null;
-  readonly stopped: boolean;
-}
 
 /**
  * Strokes of one direction end before the room's usual travel: they take less time than supply and temperature
@@ -68,26 +53,6 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   return NOTHING;
 }
 
-function judgeWay(context: FindingContext, made: TravelMade, stopped: boolean): JudgedWay {
-  const open = openFor(context);
-  const own = context.state.travel[context.direction];
-  const lacking = lacksOwnEnd(context, made);
-  const mayBeWhole = (stopped || !stopsUsually(own)) && made.shortBy > SHORT_WITHOUT_STOP;
-  const byTime = isFasterOnly(context, made, mayBeWhole) ? 0 : made.shortBy;
-  const shortBy = Math.max(byTime, lacking ?? 0, open === undefined ? 0 : asFewTurns(open, made));
-  noteMissingEnd(context, shortBy);
-  return { made, shortBy, lacking, stopped };
-}
-
-/**
- * How much shorter than expected a stroke was whose motor made as few turns as those that were said to end early, natural
- * logarithm; 0: it made more, or they were not counted. What else could explain it could not when it was said.
- */
-function asFewTurns({ evidence }: Warning, { fewerTurns }: TravelMade): number {
-  const said = -Math.log1p(-(evidence.shortPercent ?? 0) / 100);
-  return fewerTurns !== null && fewerTurns > AS_FEW_PART * said ? Math.min(fewerTurns, said) : 0;
-}
-
 /** Judges a stroke that goes on from none before it. */
 function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   const { state, direction } = context;
@@ -109,7 +74,7 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   const surely = missesStop || blocked || lacking !== null;
   const seems = !explained && (surely || ((alone || again) && !mayBeTheStay(context, made)));
   noteFirstShort(context, made, shortBy);
-  remember(context, way, { short: seems, explained });
+  noteWay(context, way, { short: seems, explained });
   const short = seems && !isLetGoAnywhere(own);
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * leastShort(made);
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
@@ -142,73 +107,4 @@ function isExplained(context: FindingContext, { shortBy, stopped }: JudgedWay): 
   const excused = travel.shortBy + (travel.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
   const byTheWayBefore = isBack(context) && travel.shortBy > 0 && shortBy <= excused;
   return byTheWayBefore || shortBy <= saidOfTheOther(context) + EXPLAINED;
-}
-
-/** Keeps what the next stroke is held against. */
-function remember(
-  context: FindingContext,
-  { made: { part }, shortBy }: JudgedWay,
-  { short, explained }: { readonly short: boolean; readonly explained: boolean },
-): void {
-  const { state, event, direction } = context;
-  const { travel } = state;
-  if (!short && !explained) travel[direction].took = part;
-  Object.assign(travel, {
-    mayBeCut: short || (explained && travel.wasShort),
-    shortBy: !explained && shortBy > SHORT_WITHOUT_STOP ? shortBy : 0,
-    wasShort: short,
-    direction,
-    atMs: event.atMs,
-    part,
-    leftBehind: leavesBehind(context),
-  } satisfies Partial<TravelMemory>);
-}
-
-/**
- * A stroke whose record is not to be trusted tells nothing of the travel, but neither does what was seen before many of them
- * make one run with what is seen after: one that was let go now and then is then all that is read.
- */
-function forgetOne({ state, direction }: FindingContext): void {
-  if (openOf(state, 'short-travel').some((open) => open.direction === direction)) return;
-  flag(state.recent, `short-travel ${direction}`, false);
-  state.travel[direction].latest.shift();
-}
-
-/** Whether a side stopped far from its end, while another may have gone all the way: where the room stands then nobody knows. */
-function leavesBehind({ state, residual }: FindingContext): boolean {
-  return state.room.sides.some((side) => (residual(side, 'durationS')?.rise ?? 0) < -FAR_FROM_END);
-}
-
-/** Takes a part of a movement to what it goes on from: none of them is short by itself, and none is a stroke to learn from. */
-function takeUp({ state, event, direction }: FindingContext, together: number, stopped: boolean): void {
-  const { travel } = state;
-  const own = travel[direction];
-  takeBack(state.recent, own, direction, stopped);
-  const whole = isWhole(together, Math.max(1, own.took));
-  const shortBy = whole ? 0 : Math.max(0, -Math.log(together));
-  if (whole && openOf(state, 'short-travel').every((open) => open.direction !== direction))
-    learnRate(own, stopped);
-  Object.assign(travel, {
-    atMs: event.atMs,
-    part: together,
-    leftBehind: false,
-    shortBy,
-    wasShort: !whole,
-    mayBeCut: true,
-  } satisfies Partial<TravelMemory>);
-}
-
-/**
- * Where nobody recorded the supply, the way back tells it: a stroke that lacked its stop and took less of its time than
- * the whole one after it, at the same place, was cut short by so much.
- */
-function compareOtherWay(travel: TravelMemory, direction: Direction, atMs: number, part: number): void {
-  const other = travel[otherWay(direction)].latest.at(-1);
-  if (other === undefined || other.stopped || atMs - travel.atMs > SAME_SUPPLY_HOURS * 3_600_000) return;
-  other.short = Math.max(other.short, Math.log(part / travel.part));
-}
-
-function learnRate(travel: DirectionTravel, stopped: boolean): void {
-  const now = stopped ? 1 : 0;
-  travel.stopRate = travel.stopRate === null ? now : travel.stopRate + (now - travel.stopRate) / RATE_STROKES;
 }

@@ -1,23 +1,24 @@
-import type { DoneAnalysis } from '../../measures.ts';
 import { nameSide } from '../../names.ts';
 import { channelOf } from '../../roomState.ts';
 import type { RoomDescription } from '../../trace.ts';
 import type { Warning } from '../../warning.ts';
-import type { Dropped } from '../droppedLoad/droppedLoad.ts';
+import type { Dropped } from '../droppedLoad/dropped.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import { isEchoOf } from './isEchoOf.ts';
+import { explainsJolt, JOLT, saidLost, togetherUntil } from './jolts.ts';
 import { isOwnCourse } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
 import { sharedSwing, swingOf } from './swing.ts';
+import { turnOf } from './turnOf.ts';
 import { onTravel, passes, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
 
 /** Of the latest strokes this many with spikes say so. */
 const LEAST_STROKES = 3;
 /** The part of the travel at either end where seals are pressed and let go: no place for a spike to mean much. */
 const SEAL = 0.06;
-/** So near the edge of a stretch without load, as a part of the travel, a peak is the jolt of it. */
-const JOLT = 0.05;
+
 /** Heights over the running current at which a spike is more than something to watch. */
 const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
@@ -81,50 +82,6 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   return { present: present.filter((each) => !echoes.includes(each)), gone: [...gone, ...echoed] };
 }
 
-/** A side that jumps by so much less than another, and where that does: a guess, no source. */
-const ECHO_PART = 0.5;
-const ECHO_PLACE = 0.04;
-
-/**
- * Whether a side jumps only because another one does: the room hangs on both, and a controller that keeps them in step has the
- * one wait for the other.
- */
-function isEchoOf(each: Finding, other: Finding): boolean {
-  if (other.side === each.side || other.pattern !== each.pattern || each.pattern === 'scattered')
-    return false;
-  const isThere = Math.abs((each.position ?? 0) - (other.position ?? 0)) < ECHO_PLACE;
-  return isThere && heightOf(each) < ECHO_PART * heightOf(other);
-}
-
-const heightOf = ({ evidence }: Finding): number => evidence.heightPercent ?? 0;
-
-/** A side that ends no later than this part of its time after the first is not alone. */
-const LATE_PART = 0.03;
-
-/**
- * The part of its way that a side had gone when the first of the others came to its end: from there it bears the whole room,
- * and its current jumps because of that. Beyond the end of its way where no side ended before it.
- */
-function togetherUntil({ sides }: DoneAnalysis, side: string): number {
-  const others = Object.keys(sides).filter((name) => name !== side);
-  const parts = others.map((name) => sides[name].durationS / sides[side].durationS);
-  const first = Math.min(...parts);
-  return first < 1 - LATE_PART ? first : 1 + JOLT;
-}
-
-/** The stretches over which sides are said to have no load, whether or not this stroke shows it. */
-function saidLost({ state }: FindingContext): Dropped[] {
-  return openOf(state, 'dropped-load').flatMap(({ side, position, evidence: { from, to } }) =>
-    side === null || position === null || from === undefined || to === undefined ? [] : [{ side, from, to }],
-  );
-}
-
-/** A stretch without load jolts its own side at its edges, and the other all along it. */
-function explainsJolt({ side, from, to }: Dropped, jolted: string, position: number): boolean {
-  if (side !== jolted) return position > from - JOLT && position < to + JOLT;
-  return [from, to].some((edge) => Math.abs(position - edge) < JOLT);
-}
-
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
 function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {
   const bySpikes = spikePattern(strokes, turnOf(room));
@@ -149,13 +106,6 @@ function stillThere(found: PatternFound, open: Warning | undefined): PatternFoun
 function passesSaid(way: WayCovered, open: Warning | undefined): boolean {
   const place = open?.position ?? null;
   return place !== null && passes(way, place, JOLT);
-}
-
-/** The part of the travel that the gear rolls off in one turn: teeth times pitch over travel. */
-export function turnOf(room: RoomDescription): number | null {
-  const { gearTeeth, rackPitchMm, travelMetres } = room;
-  if (gearTeeth === null || rackPitchMm === null || travelMetres === null) return null;
-  return (gearTeeth * rackPitchMm) / 1000 / travelMetres;
 }
 
 function finding(side: string, room: RoomDescription, found: PatternFound, looked: number): Finding {

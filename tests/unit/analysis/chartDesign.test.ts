@@ -35,7 +35,7 @@ test('however large a rise is, only its third stroke calls it', () => {
   let [sum, run] = [0, 0];
   for (let stroke = 1; stroke <= 4; stroke++) {
     const rise = Math.min(100, K_SIGMAS + H_SIGMAS / 2);
-    [sum, run] = chartStep(sum, run, rise, K_SIGMAS, H_SIGMAS);
+    [sum, run] = chartStep(sum, run, rise, { k: K_SIGMAS, h: H_SIGMAS });
     called.push(sum > H_SIGMAS && run >= LEAST_RUN);
   }
   expect(called).toEqual([false, false, true, true]);

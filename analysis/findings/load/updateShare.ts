@@ -1,0 +1,42 @@
+import { median } from '../../statistics/median.ts';
+import type { ChartDesign } from '../charts/chartStep.ts';
+import { isOneWay, takeShift, tellsFor } from '../charts/shiftChart.ts';
+import type { ShiftChart } from '../charts/shiftMemory.ts';
+import type { FindingContext } from '../finding.ts';
+import { mayBeThePlace } from '../stay.ts';
+import { loadDesign, zeroLeft } from './loadDesign.ts';
+import type { LoadMemory } from './loadMemory.ts';
+
+/** A move of the share below 2 points is never a reason to call anybody, however quiet the room. */
+const SHIFT = { kLeast: 0.02, hLeast: 0.09 };
+/** More than the ground that a coach stands on does to the share: then one stay is enough to tell. */
+const PLACE_SHIFT = 0.05;
+
+/** Takes one stroke into the charts of the share. The side that took load from the other, and whether only this direction feels it; null: none did. */
+export function updateShare(
+  context: FindingContext,
+  { share }: LoadMemory,
+): { readonly taker: string; readonly oneWay: boolean } | null {
+  const { state, direction } = context;
+  const { sides } = state.room;
+  const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
+  if (judged === null) return null;
+  const zero = zeroLeft(state, sides, judged, (way) => share.ways[way].shifts);
+  const all = loadDesign({ ...judged, zero }, SHIFT, judged.unrecorded);
+  const { k, h } = loadDesign(judged, SHIFT, judged.unrecorded);
+  const ofWay = { k: k + SHIFT.kLeast, h };
+  // Against the reference, not against a level that follows: a share that creeps is what is looked for.
+  const move = judged.rise;
+  takeShift(share, direction, move, all, ofWay);
+  share.deviation = judged.deviation;
+  const strokes = state.stay.strokes - state.stay.parts - state.stay.joined;
+  const tells = (chart: ShiftChart, design: ChartDesign) => {
+    const run = tellsFor(chart, move, design);
+    if (run === 0) return false;
+    return !mayBeThePlace({ strokes }, run) || Math.abs(median(chart.shifts.slice(-run))) >= PLACE_SHIFT;
+  };
+  const taker = move > 0 ? sides[0] : sides[1];
+  const oneWay = isOneWay(share, direction);
+  if (oneWay && tells(share.ways[direction], ofWay)) return { taker, oneWay: true };
+  return tells(share.all, all) ? { taker, oneWay: false } : null;
+}
