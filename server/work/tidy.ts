@@ -13,8 +13,8 @@ const DAY_MS = 86_400_000;
 const TOLD_FOR_DAYS = 60;
 
 /**
- * Removes what has run out: sessions, links of invitations and of forgotten passwords, remembered answers, counted
- * failures, coaches that nobody restored, what was told. What cannot be removed holds up nothing else; throws
+ * Removes what has run out: sessions, tokens of scripts, links of invitations and of forgotten passwords, remembered
+ * answers, counted failures, coaches that nobody restored, what was told. What cannot be removed holds up nothing else; throws
  * `AggregateError` once all else is gone. Once it is to stop, the rest is left for the next time.
  */
 export async function tidy(database: Database, stopping?: AbortSignal): Promise<void> {
@@ -34,6 +34,7 @@ function removals(db: Kysely<Tables>): Removal[] {
     ...(['sessions', 'invitations', 'password_resets'] as const).map(
       (limited) => () => db.deleteFrom(limited).where('expires_at', '<', ago(0)).execute(),
     ),
+    () => db.deleteFrom('personal_tokens').where('until', '<', ago(0)).execute(),
     () => db.deleteFrom('idempotency_keys').where('created_at', '<', ago(KEPT_FOR_MS)).execute(),
     () => db.deleteFrom('sign_in_failures').where('failed_at', '<', ago(FAILURES_COUNT_FOR_MS)).execute(),
     ...(['mail_notices', 'webhook_deliveries'] as const).map(

@@ -34,6 +34,22 @@ test.each(['sessions', 'invitations', 'password_resets'])(
   },
 );
 
+test('tokens of scripts go when they have run out, and not before', async () => {
+  const { accountId, id } = dealer.person;
+  const [over, living] = [randomUUID(), randomUUID()];
+  await service.pool.query(
+    `insert into personal_tokens (account_id, id, person_id, name, token_hash, may_change, until)
+     select $1, t.id, $2, 'For the nightly script', sha256(t.id::text::bytea), false, t.until
+     from (values ($3::uuid, now() - interval '1 second'), ($4::uuid, now() + interval '1 hour')) as t (id, until)`,
+    [accountId, id, over, living],
+  );
+  await tidy(service.app.database);
+  const { rows } = await service.pool.query('select id from personal_tokens where id = any ($1)', [
+    [over, living],
+  ]);
+  expect(rows).toEqual([{ id: living }]);
+});
+
 test('what cannot be removed holds up nothing else, and is told', async () => {
   const { accountId } = dealer.person;
   const [kept, gone] = [randomUUID(), randomUUID()].sort();
