@@ -6,6 +6,7 @@ import type { BackupDigests } from './backup/format.ts';
 import { restoreBackup } from './backup/restoreBackup.ts';
 import { writeBackup } from './backup/writeBackup.ts';
 import { bytesInWords } from './bytesInWords.ts';
+import { refuseWritingOver } from './refuseWritingOver.ts';
 import { say, type Terminal } from './terminal.ts';
 import { withDatabase } from './withDatabase.ts';
 
@@ -26,7 +27,7 @@ The file is read back and compared before it gets its name. It holds every perso
 passwords: keep it as you keep those.`,
     )
     .action(async (file: string, { json }: { json?: boolean }) => {
-      if (await exists(file)) throw new OperatorError(`${file} is there already: name another file.`);
+      await refuseWritingOver(file);
       const digests = await withDatabase(environment, async ({ pool }) => {
         const client = await pool.connect();
         return writeBackup(client, file, new Date(), terminal.progress).finally(() => client.release());
@@ -47,7 +48,7 @@ passwords: keep it as you keep those.`,
     .argument('<file>', 'what backup wrote, by this version of the program or an older one')
     .option('--json', 'print the result as JSON')
     .action(async (file: string, { json }: { json?: boolean }) => {
-      if (!(await exists(file))) throw new OperatorError(`There is no file ${file}.`);
+      if ((await ifThere(stat(file))) === null) throw new OperatorError(`There is no file ${file}.`);
       const digests = await withDatabase(environment, (database) =>
         restoreBackup(database, file, terminal.progress),
       );
@@ -58,8 +59,4 @@ passwords: keep it as you keep those.`,
 
 function rowsOf(digests: BackupDigests): number {
   return Object.values(digests).reduce((total, { rows }) => total + rows, 0);
-}
-
-async function exists(file: string): Promise<boolean> {
-  return (await ifThere(stat(file))) !== null;
 }

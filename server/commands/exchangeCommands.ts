@@ -14,6 +14,7 @@ import {
   senderFor,
 } from './exchange/importRecordings.ts';
 import { writeExport } from './exchange/writeExport.ts';
+import { refuseWritingOver } from './refuseWritingOver.ts';
 import { say, type Terminal } from './terminal.ts';
 import { withInstallation } from './withDatabase.ts';
 
@@ -41,7 +42,7 @@ export function addExchangeCommands(
   program
     .command('export')
     .description("Write an account's coaches, or one of them, as JSON and CSV in a tar archive.")
-    .argument('<file>', 'where to, such as lot.tar.gz')
+    .argument('<file>', 'where to, such as lot.tar.gz; its folder must be there, the file must not')
     .option('--account <name or id>', 'whose; needless where there is one account')
     .option('--coach <id>', 'only this coach')
     .option('--json', 'print the result as JSON')
@@ -49,6 +50,7 @@ export function addExchangeCommands(
     .action(async (file: string, options: ExportOptions) => {
       const { coach = null } = options;
       if (coach !== null && !isUuid(coach)) throw new OperatorError(`${coach} is no id of a coach.`);
+      await refuseWritingOver(file);
       const counts = await withInstallation(environment, async ({ db }) => {
         const accountId = await accountNamed(db, options.account);
         return writeArchive(file, (add) =>

@@ -68,10 +68,10 @@ describe('backup and restore', () => {
     expect((await service.pool.query('select count(*) from strokes')).rows).toEqual(before.rows);
   });
 
-  test('a file that is there is not written over', async () => {
-    const file = await backUp('kept.tar.gz');
+  test.each(['backup', 'export'])('a file that is there is not written over by %s', async (command) => {
+    const file = await backUp(`kept from ${command}.tar.gz`);
     const before = await readFile(file);
-    const { code, err } = await runCommand(service.databaseUrl, 'backup', file);
+    const { code, err } = await runCommand(service.databaseUrl, command, file);
     expect([code, err]).toEqual([1, expect.stringContaining('there already')]);
     expect(await readFile(file)).toEqual(before);
   });
