@@ -10,13 +10,18 @@ const BACK_EACH_WAY = 2;
 /** The way back is as ever where it moved by less than this part of the way's own. A guess, no source. */
 const BACK_PART = 0.3;
 
+/** What the charts of all strokes and of one direction's are designed by. */
+export interface ShiftDesign {
+  readonly all: ChartDesign;
+  readonly ofWay: ChartDesign;
+}
+
 /** One more stroke into the charts of all and of its own direction, which are half as many. */
 export function takeShift(
   charts: ShiftCharts,
   direction: Direction,
   move: number,
-  all: ChartDesign,
-  ofWay: ChartDesign,
+  { all, ofWay }: ShiftDesign,
 ): void {
   take(charts.all, move, all);
   take(charts.ways[direction], move, ofWay);

@@ -2,8 +2,15 @@ import type { Residual } from '../../baseline/judge.ts';
 import { unexplainedLag } from '../../baseline/lagByLoad.ts';
 import { lagAtStops, SWITCHED_OFF_TOGETHER_S } from '../../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from '../charts/chartDesign.ts';
-import { isBackEachWay, isOneWay, latestShift, takeShift, tellsFor } from '../charts/shiftChart.ts';
-import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import {
+  isBackEachWay,
+  isOneWay,
+  latestShift,
+  type ShiftDesign,
+  takeShift,
+  tellsFor,
+} from '../charts/shiftChart.ts';
+import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { beginLagMemory } from './lagMemory.ts';
 
@@ -12,6 +19,7 @@ const LEAST_S = 0.3;
 const LEAST_PART = 0.01;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
+/** Later than this part of the stroke it wants a service: a guess, no source. */
 const SERVICE_PART = 0.08;
 /** It is back within its deviation, or this part of what would be said. A guess, no source. */
 const BACK_PART = 0.7;
@@ -52,9 +60,26 @@ function ranAhead({ residual }: FindingContext, side: string): boolean {
   return time !== null && drawn !== null && time.rise < AHEAD.time && drawn.rise > AHEAD.drawn;
 }
 
+/** What the charts of the lag are designed by, seconds, for this stroke. */
+interface LagDesign extends ShiftDesign {
+  readonly durationS: number;
+  /** A lag that moved by less means nothing. */
+  readonly leastS: number;
+}
+
+/** `byLag`: whether the lag has a normal; where no stop is read off the currents, none can be read a little too early or late. */
+function designOf({ state, analysis }: FindingContext, judged: LagJudged, byLag: boolean): LagDesign {
+  const durationS = Math.max(...state.room.sides.map((side) => analysis.sides[side].durationS));
+  const leastS = byLag ? Math.max(LEAST_S, LEAST_PART * durationS) : LEAST_S;
+  const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
+  const k = Math.max(K_SIGMAS * judged.noise, leastS) + shared;
+  const h = Math.max(H_SIGMAS * judged.noise, leastS);
+  return { durationS, leastS, all: { k, h }, ofWay: { k: k + leastS, h } };
+}
+
 /** One side reaches its end late, beyond the room's own normal. Rooms with two sides only. */
 export function lateSide(context: FindingContext): FindingAnswer {
-  const { state, analysis, direction } = context;
+  const { state, direction } = context;
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
   const byLag = context.residual(sides[0], 'lagS');
@@ -62,21 +87,13 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const judged = byLag ?? fromTogether(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;
-  const durationS = Math.max(...sides.map((side) => analysis.sides[side].durationS));
-  // Where no stop is read off the currents, neither can it be read a little too early or too late.
-  const least = byLag === null ? LEAST_S : Math.max(LEAST_S, LEAST_PART * durationS);
-  const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
-  const k = Math.max(K_SIGMAS * judged.noise, least) + shared;
-  const h = Math.max(H_SIGMAS * judged.noise, least);
+  const design = designOf(context, judged, byLag !== null);
+  const { durationS, leastS } = design;
   const [first, last] = sides.map((side) => context.residual(side, 'runningAmps')?.rise ?? 0);
   const move = unexplainedLag(judged.rise, last - first, durationS);
-  const [all, ofWay] = [
-    { k, h },
-    { k: k + least, h },
-  ];
-  takeShift(memory, direction, move, all, ofWay);
+  takeShift(memory, direction, move, design);
   const [open] = openOf(state, 'late-side');
-  const within = Math.max(judged.deviation, BACK_PART * least);
+  const within = Math.max(judged.deviation, BACK_PART * leastS);
   if (open !== undefined && isBackEachWay(memory, open.side === sides[1] ? 1 : -1, within)) {
     Object.assign(memory, beginLagMemory());
     return { present: [], gone: [open] };
@@ -84,35 +101,40 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const own = memory.ways[direction];
   const oneWay = isOneWay(memory, direction);
   const shift = latestShift(oneWay ? own : memory.all);
-  const runs = [tellsFor(memory.all, move, all), oneWay ? tellsFor(own, move, ofWay) : 0];
+  const runs = [tellsFor(memory.all, move, design.all), oneWay ? tellsFor(own, move, design.ofWay) : 0];
   const isPlace = (run: number) => mayBeThePlace(state.stay, run) && Math.abs(shift) < PLACE_PART * durationS;
   const raised = runs.some((run) => run > 0 && !isPlace(run));
-  if (open === undefined && (!raised || Math.abs(shift) < least)) return NOTHING;
+  const isLittle = Math.abs(shift) < leastS;
+  if (open === undefined && (!raised || isLittle)) return NOTHING;
   const [side, other] = shift > 0 ? [sides[1], sides[0]] : [sides[0], sides[1]];
   if (open === undefined && ranAhead(context, other)) return NOTHING;
   // On its way back it goes on as it was said; nor is the other side late before that is sure.
   const isOther = open !== undefined && open.side !== side && !raised;
-  const isQuietWay = Math.abs(latestShift(own)) < least;
-  if (open !== undefined && (isOther || isQuietWay || Math.abs(shift) < least))
-    return { present: [open], gone: [] };
+  const isQuietWay = Math.abs(latestShift(own)) < leastS;
+  if (open !== undefined && (isOther || isQuietWay || isLittle)) return { present: [open], gone: [] };
+  return { present: [finding(context, side, shift, { durationS, deviation: judged.deviation })], gone: [] };
+}
+
+/** `shift`: seconds; `durationS`: of the stroke; `deviation`: of its lag, seconds. */
+function finding(
+  { analysis }: FindingContext,
+  side: string,
+  shift: number,
+  { durationS, deviation }: { readonly durationS: number; readonly deviation: number },
+): Finding {
   const seconds = Math.round(10 * Math.abs(shift)) / 10;
   return {
-    present: [
-      {
-        kind: 'late-side',
-        side,
-        direction: null,
-        position: null,
-        pattern: null,
-        severity: Math.abs(shift) > SERVICE_PART * durationS ? 'service' : 'watch',
-        headline: `The ${side} side reaches its end ${seconds} s later than is normal for this room.`,
-        evidence: {
-          laterS: seconds,
-          lagS: analysis.lagS,
-          sigmas: Math.round((10 * Math.abs(shift)) / judged.deviation) / 10,
-        },
-      },
-    ],
-    gone: [],
+    kind: 'late-side',
+    side,
+    direction: null,
+    position: null,
+    pattern: null,
+    severity: Math.abs(shift) > SERVICE_PART * durationS ? 'service' : 'watch',
+    headline: `The ${side} side reaches its end ${seconds} s later than is normal for this room.`,
+    evidence: {
+      laterS: seconds,
+      lagS: analysis.lagS,
+      sigmas: Math.round((10 * Math.abs(shift)) / deviation) / 10,
+    },
   };
 }

@@ -27,7 +27,7 @@ export function updateShare(
   const ofWay = { k: k + SHIFT.kLeast, h };
   // Against the reference, not against a level that follows: a share that creeps is what is looked for.
   const move = judged.rise;
-  takeShift(share, direction, move, all, ofWay);
+  takeShift(share, direction, move, { all, ofWay });
   share.deviation = judged.deviation;
   const strokes = state.stay.strokes - state.stay.parts - state.stay.joined;
   const tells = (chart: ShiftChart, design: ChartDesign) => {

@@ -1,3 +1,4 @@
+import type { Spike } from '../../measures.ts';
 import { nameSide } from '../../names.ts';
 import { channelOf } from '../../roomState.ts';
 import type { RoomDescription } from '../../trace.ts';
@@ -24,8 +25,8 @@ const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
 
 /**
- * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none, but where its own course rises. A swing once per turn
- * of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
+ * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none, but where its own course
+ * rises. A swing once per turn of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
  * load on this stroke, whose profile says nothing else. Where one side is without its load the other bears it, and jolts as
  * it takes it over and gives it back; so does a side that is alone.
  */
@@ -42,18 +43,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
-    const aloneFrom = togetherUntil(analysis, side);
-    const inTravel = measured.spikes.filter(({ position, amps }) => {
-      const height = amps / measured.runningAmps - 1;
-      const place = onTravel(way, position);
-      return (
-        [position, place].every((at) => at > SEAL && at < 1 - SEAL) &&
-        !isOwnCourse(context, side, place, height) &&
-        !isOfStart(context, side, { position, place }, height) &&
-        !lost.some((stretch) => explainsJolt(stretch, side, place)) &&
-        comesAt(position, direction) < aloneFrom - JOLT
-      );
-    });
+    const inTravel = peaksOf(context, side, way, lost);
     const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
@@ -80,6 +70,29 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   const echoes = present.filter((each) => present.some((other) => isEchoOf(each, other)));
   const echoed = openOf(state, 'stall-spike').filter((open) => echoes.some(({ side }) => side === open.side));
   return { present: present.filter((each) => !echoes.includes(each)), gone: [...gone, ...echoed] };
+}
+
+/** The peaks of a side that nothing explains: not its own course, its start, a load that is lost, nor the end of another side. */
+function peaksOf(
+  context: FindingContext,
+  side: string,
+  way: WayCovered,
+  lost: readonly Dropped[],
+): readonly Spike[] {
+  const { analysis, direction } = context;
+  const { spikes, runningAmps } = analysis.sides[side];
+  const aloneFrom = togetherUntil(analysis, side);
+  return spikes.filter(({ position, amps }) => {
+    const height = amps / runningAmps - 1;
+    const place = onTravel(way, position);
+    return (
+      [position, place].every((at) => at > SEAL && at < 1 - SEAL) &&
+      !isOwnCourse(context, side, place, height) &&
+      !isOfStart(context, side, { position, place }, height) &&
+      !lost.some((stretch) => explainsJolt(stretch, side, place)) &&
+      comesAt(position, direction) < aloneFrom - JOLT
+    );
+  });
 }
 
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */

@@ -1,0 +1,103 @@
+import { type Residual, SEASON_SPREADS } from '../../baseline/judge.ts';
+import { median } from '../../statistics/median.ts';
+import { LEAST_RUN } from '../charts/chartDesign.ts';
+import { chartStep } from '../charts/chartStep.ts';
+import { keepLatest } from '../charts/keepLatest.ts';
+import type { FindingContext } from '../finding.ts';
+import { mayBeThePlace } from '../stay.ts';
+import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
+import { loadDesign, zeroLeft } from './loadDesign.ts';
+import { latestOf, type SideLoad } from './loadMemory.ts';
+import { hasRisenOneWay, isAsEverBack, isBothWays, ONE_WAY } from './oneWayRise.ts';
+
+/** A rise of the running current below 4.5 % is never a reason to call anybody, however quiet the room. Natural logarithm. */
+const RISE = { kLeast: 0.045, hLeast: 0.11 };
+/** More than the ground that a coach stands on does to the current: then one stay is enough to tell. */
+const PLACE_RISE = 0.13;
+/** The same where nobody recorded the temperature: a frost of some days does more. */
+const FROST_RISE = 0.2;
+
+/** The strokes that a rise is told by, at most. */
+const MOST_RUN = 6;
+
+/** How the running current of a side stands after a stroke that its baseline told something of. */
+export interface SideRise {
+  readonly side: string;
+  /** Median of the latest strokes, natural logarithm. */
+  readonly rise: number;
+  /** Standard deviation of this stroke. */
+  readonly deviation: number;
+  /** Whether it stands above its normal, by its charts. */
+  readonly hasRisen: boolean;
+  /** Whether that is so in the direction of this stroke alone. */
+  readonly isOneWay: boolean;
+}
+
+/** One side's running current against its baseline; `cold`: the rise that unrecorded cold explains, null where none was told. */
+interface JudgedSide {
+  readonly side: string;
+  readonly judged: Residual;
+  readonly cold: number | null;
+}
+
+/** Takes a stroke into the charts of the sides that have a baseline. `residual`: of the stroke, or of the movement that it ends. */
+export function updateRises(context: FindingContext, residual: FindingContext['residual']): SideRise[] {
+  const allowance = coldAllowance(context);
+  const sides = context.state.room.sides.flatMap((side): JudgedSide[] => {
+    const judged = residual(side, 'runningAmps');
+    return judged === null ? [] : [{ side, judged, cold: judged.knowsWeather ? null : allowance }];
+  });
+  const seasonal = sharedOf(sides.map(warmed));
+  return sides.map((side) => updateRise(context, side, seasonal));
+}
+
+/** The rise that no cold explains. */
+function warmed({ judged, cold }: JudgedSide): number {
+  return judged.rise - (cold ?? 0);
+}
+
+function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): SideRise {
+  const { state, direction } = context;
+  const { side, judged, cold } = of;
+  const load = state.load.sides[side];
+  const unseen = unseenWeather(judged, cold);
+  const zero = zeroLeft(state, [side], judged, (way) => latestOf(load, way));
+  const { k, h } = loadDesign({ ...judged, zero }, RISE, unseen);
+  const rise = warmed(of) - load.season;
+  if (load.sum < h / 2) load.season = followSeason(load.season, seasonal, SEASON_SPREADS * unseen);
+  [load.sum, load.run] = chartStep(load.sum, load.run, Math.min(rise, k + h / 2), { k, h });
+  load.deviation = judged.deviation;
+  keepLatest(load.rises, rise);
+  keepLatest(load.ways, direction);
+  keepLatest(load.raw, judged.rise);
+  // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
+  const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
+  const isOneWay = hasRisenOneWay(context, side, rise, loadDesign(judged, ONE_WAY, unseen));
+  return {
+    side,
+    rise: median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, MOST_RUN)))),
+    deviation: judged.deviation,
+    hasRisen: isOneWay || (isSo && !isByPlace(context, load) && !isByZero(context, side)),
+    isOneWay: isOneWay && isAsEverBack(load, direction),
+  };
+}
+
+/** Whether the ground that the coach stands on may be all of it. */
+function isByPlace({ state: { stay }, conditions }: FindingContext, load: SideLoad): boolean {
+  const most = conditions[1] === null ? FROST_RISE : PLACE_RISE;
+  return (
+    mayBeThePlace({ strokes: stay.strokes - stay.parts }, load.run) &&
+    median(load.rises.slice(-load.run)) < most
+  );
+}
+
+/** Whether a zero that jumped, which no rest tells, may be all of it. */
+function isByZero({ state, analysis }: FindingContext, side: string): boolean {
+  return analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, state.load.sides[side]);
+}
+
+/** What all of these have in common, as weather has on all sides of a room: the least of what they agree on, else nothing. */
+function sharedOf(rises: readonly number[]): number {
+  if (rises.length === 0) return 0;
+  return Math.max(0, Math.min(...rises)) + Math.min(0, Math.max(...rises));
+}
