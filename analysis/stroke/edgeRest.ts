@@ -89,9 +89,10 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   const alike = apartAmps < AGREEING_PART * Math.abs(rough);
   const [lower, higher] = first.level > last.level ? [last, first] : [first, last];
   // A clamp has one zero: of two edges that differ by much, the higher one is a motor that runs while the stall is long.
+  const runs = !isFlat(higher.amps) || higher.amps.length > LONGEST_HIGH_PART * n;
   const apart =
     [lower, higher].every(({ amps }) => isLong(signal, amps, SHORTEST_REST_S)) &&
-    (apartAmps > HIGH_PART * (rough - higher.level) || (!alike && !isFlat(higher.amps)));
+    (apartAmps > HIGH_PART * (rough - higher.level) || (!alike && runs));
   return { first, last, alike, apart };
 }
 

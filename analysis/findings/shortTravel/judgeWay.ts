@@ -23,7 +23,8 @@ export interface JudgedWay {
 export function judgeWay(context: FindingContext, made: TravelMade, stopped: boolean): JudgedWay {
   const open = openFor(context);
   const own = context.state.travel[context.direction];
-  const lacking = lacksOwnEnd(context, made);
+  const lacks = lacksOwnEnd(context, made);
+  const lacking = lacks !== null && lacks > made.most ? null : lacks;
   const mayBeWhole = (stopped || !stopsUsually(own)) && made.shortBy > SHORT_WITHOUT_STOP;
   const byTime = isFasterOnly(context, made, mayBeWhole) ? 0 : made.shortBy;
   const shortBy = Math.max(byTime, lacking ?? 0, open === undefined ? 0 : asFewTurns(open, made));

@@ -12,6 +12,8 @@ import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
 export interface TravelMade {
   /** How much shorter than expected, natural logarithm, less what other causes may explain; 0: it was not. */
   readonly shortBy: number;
+  /** No more of its way can be lacking, by the turns that were counted, natural logarithm; infinite: they tell nothing. */
+  readonly most: number;
   /** How many fewer turns than expected the motor made, natural logarithm, whatever else may explain it; null: not counted. */
   readonly fewerTurns: number | null;
   /** The part of the expected time that the stroke took. */
@@ -44,18 +46,30 @@ export function travelMade(context: FindingContext): TravelMade | null {
   const { restedMs } = context.state.stay;
   const isWarm = restedMs !== null && restedMs >= 0 && restedMs < COOLED_MS;
   const counted = knowsSupply || isWarm ? null : longestBy(context, comparableSides(context), 'turnsAs');
+  const most = mostLacking(counted);
   // Where neither stall nor start is read well, the time tells more for all that a supply may do to it.
   const byTurns = counted !== null && counted.deviation < byTime.deviation ? counted : null;
   context.state.travel[context.direction].fewer = byTurns === null ? null : -longerBy(byTurns);
   if (byTurns !== null) {
     const fewer = -longerBy(byTurns) - otherwiseExplained(context, byTurns);
     const shortBy = Math.max(0, Math.min(fewer, mostWeaker(context) - longerBy(byTime)));
-    return { shortBy, fewerTurns: -longerBy(byTurns), part, judged: byTurns, by: 'turns' };
+    return { shortBy, most, fewerTurns: -longerBy(byTurns), part, judged: byTurns, by: 'turns' };
   }
   const stronger = strongerSupply(context);
-  const shortBy = Math.max(0, -longerBy(byTime) - stronger.volts - quickerByEase(context));
+  const byClock = Math.max(0, -longerBy(byTime) - stronger.volts - quickerByEase(context));
+  const shortBy = Math.min(byClock, most);
   const judged = { ...byTime, deviation: Math.hypot(byTime.deviation, stronger.deviation) };
-  return { shortBy, fewerTurns: null, part, judged, by: knowsSupply ? 'time' : 'blind' };
+  return { shortBy, most, fewerTurns: null, part, judged, by: knowsSupply ? 'time' : 'blind' };
+}
+
+/** Turns are known to within so many deviations; where they seem to be more by more than that, another stall was read. */
+const COUNT_SIGMAS = { fewer: 2, more: 3 };
+
+/** How much of its way the room may lack by the turns that were counted, though they may be told less well than the time. */
+function mostLacking(counted: Residual | null): number {
+  if (counted === null || longerBy(counted) > COUNT_SIGMAS.more * counted.deviation)
+    return Number.POSITIVE_INFINITY;
+  return Math.max(0, -longerBy(counted) + COUNT_SIGMAS.fewer * counted.deviation);
 }
 
 /**

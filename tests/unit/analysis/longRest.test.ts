@@ -118,3 +118,21 @@ test('a small motor that runs throughout its record is no rest, with some odd sa
   const odd = running.map((amps, i) => (i % 50 === 25 ? amps + 2 : amps));
   expect(longRest(odd)).toBeNull();
 });
+
+test('a motor that runs from the first sample on, until it stalls for long, is not at rest for most of the record', () => {
+  const underWay: Partial<Shape> = {
+    rateHz: 20,
+    idleBeforeS: 0,
+    movingS: 8.8,
+    inrushAmps: 2.4,
+    runningAmps: 2.4,
+    stopAmps: 17,
+    stopS: 1.3,
+    idleAfterS: 0.3,
+    noiseAmps: 0.04,
+  };
+  const { analysis } = measured(underWay);
+  expect(analysis.doubts).toEqual([]);
+  expect(analysis.sides.main.runningAmps).toBeCloseTo(2.4, 1);
+  expect(analysis.sides.main.durationS).toBeCloseTo(8.8, 0);
+});

@@ -185,6 +185,17 @@ test('what holds the motor at another stall, on supplies that nobody recorded, i
   expect(room(0)).toEqual([]);
 });
 
+test('a course that seems to lack its end, after a slower way out on a weaker supply, lacks nothing where the turns are all there', () => {
+  const events = strokeEvents(90, ONE_MOTOR, 4, () => ({ volts: null, ambientC: null })).map((event, i) => {
+    const goesOut = directionOf(i) === 'extend';
+    const endStopAmps = goesOut && i >= 40 ? 35 : 38;
+    const moved = goesOut ? { quicker: 1.12 } : { inner: 0.15, quicker: 1 / 0.85 };
+    return changed(over(event, i < 40 ? {} : moved), { all: () => ({ endStopAmps }) });
+  });
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([]);
+});
+
 test.each([true, false])(
   'a room that runs easier and quicker after lubricating goes all the way (comes to its stop: %s)',
   (stops) => {
