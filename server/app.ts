@@ -26,6 +26,8 @@ import { answerProblem } from './requests/errorHandler.ts';
 import { ignoreUpgrades } from './requests/ignoreUpgrades.ts';
 import { takeJson } from './requests/jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './requests/knownRoutes.ts';
+import { answerError } from './requests/pageReader.ts';
+import { readableAddress } from './requests/readableAddress.ts';
 import { refuseUpgrades } from './requests/refuseUpgrades.ts';
 import { refuseCompressedBody } from './requests/requestBodies.ts';
 import { SECURITY_HEADERS } from './requests/securityHeaders.ts';
@@ -80,6 +82,10 @@ const QUICK_COMPRESSION = {
 /** The whole web application on an open database, not yet listening. */
 export async function buildApp(database: Database, options: AppOptions = {}): Promise<App> {
   const limits = { ...DEFAULT_LIMITS, ...options.limits };
+  const pages = {
+    folder: options.pagesFolder ?? PAGES,
+    drawnWithinMs: options.pagesDrawnWithinMs ?? DRAWN_WITHIN_MS,
+  };
   const app: App = fastify({
     logger: options.logger ?? false,
     trustProxy: options.trustProxy ?? 'loopback',
@@ -89,6 +95,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     clientErrorHandler: answerBrokenRequest,
     routerOptions: { maxParamLength: 500 },
     return503OnClosing: false,
+    rewriteUrl: readableAddress,
   }).withTypeProvider<ZodTypeProvider>();
 
   app.decorate('database', database);
@@ -102,7 +109,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   giveDatabase(app);
   app.setValidatorCompiler(validateWithZod);
   app.setSerializerCompiler(serializerCompiler);
-  app.setErrorHandler(answerProblem);
+  app.setErrorHandler(answerError((reply) => sendMissingPage(pages.folder, reply)));
   app.server.maxConnections = limits.connections;
   await app.register(limitBodies, limits);
   takeJson(app);
@@ -133,10 +140,6 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.addHook('preValidation', tidyQuery);
   app.addHook('preValidation', refuseUnstorableText);
 
-  const pages = {
-    folder: options.pagesFolder ?? PAGES,
-    drawnWithinMs: options.pagesDrawnWithinMs ?? DRAWN_WITHIN_MS,
-  };
   await app.register(healthRoutes);
   await app.register(metricsRoutes, options);
   await app.register(apiRoutes, options);

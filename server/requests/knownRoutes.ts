@@ -3,7 +3,7 @@ import type { App } from '../appTypes.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import { sendProblem } from './errorHandler.ts';
 import { isPageAddress } from './pageAddresses.ts';
-import { preferredType } from './preferredType.ts';
+import { readsPages } from './pageReader.ts';
 
 interface KnownRoute {
   readonly address: RegExp;
@@ -33,9 +33,6 @@ declare module 'fastify' {
   }
 }
 
-/** What a person is shown and a program is told, in the order in which they count where both are wanted alike. */
-const FORMS = ['application/problem+json', 'text/html'] as const;
-
 /**
  * 405 where another method would do. Where the address is known but for an id too long to be one, 404. The pages have
  * addresses of their own; any other is 404, said on a page to whoever wants to read one.
@@ -63,8 +60,6 @@ export function answerUnknownRoute(
   }
   const isRead = ['GET', 'HEAD'].includes(request.method);
   if (isRead && isPageAddress(path)) return pages.send(request, reply);
-  const isForMachines = /^\/(api|assets)(\/|$)/.test(path);
-  if (isRead && !isForMachines && preferredType(request.headers.accept, FORMS) === 'text/html')
-    return pages.sendMissing(reply);
+  if (readsPages(request)) return pages.sendMissing(reply);
   return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
 }

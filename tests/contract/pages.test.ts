@@ -44,6 +44,8 @@ describe('every answer', () => {
   });
 });
 
+const BROWSER = 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8';
+
 describe('the pages', () => {
   test.each(['/', '/coaches/any', '/rooms/any/compare', '/rooms/any/', '/set-up'])(
     'answer %s, which they find out about',
@@ -60,8 +62,29 @@ describe('the pages', () => {
     expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
   });
 
-  const NOWHERE = ['/nothing', '/nothing.json', '/.env', '/API/v1/coaches', '/rooms/any/strokes', '/coaches'];
-  const BROWSER = 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8';
+  test.each(['/rooms/%', '/coaches/%zz', '/?q=%00', '/rooms/any?q=%00'])(
+    'answer %s as any other, whatever it holds',
+    async (path) => {
+      const page = await read(path, { accept: BROWSER });
+      expect([page.status, page.headers.get('content-type')]).toEqual([200, 'text/html; charset=utf-8']);
+      expect(page.headers.get('content-security-policy')).toContain("default-src 'self'");
+    },
+  );
+
+  const NOWHERE = [
+    '/nothing',
+    '/nothing.json',
+    '/.env',
+    '/API/v1/coaches',
+    '/rooms/any/strokes',
+    '/coaches',
+    '/%',
+    '/%zz/any',
+    '/rooms//',
+    '/rooms//compare',
+    '/strokes/%00',
+    '/nothing?q=%00',
+  ];
 
   test.each(NOWHERE)('are none at %s: 404 with the page that says so, or as a problem', async (path) => {
     for (const accept of ['application/json', '*/*', 'image/png']) {
