@@ -42,7 +42,7 @@ const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
 
 /** The stretch over which a side ran harder than it does there as a rule on this stroke; null: there is none. */
-export function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
+function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
   const { state, analysis, direction } = context;
   const measured = analysis.sides[side];
   const usual = channelOf(state, side, direction)?.profile ?? [];

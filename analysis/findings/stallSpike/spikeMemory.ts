@@ -34,7 +34,7 @@ export interface SpikeMemory {
 }
 
 /** How many strokes of a side are looked at together. */
-export const SPIKE_STROKES = 8;
+const SPIKE_STROKES = 8;
 
 export function beginSpikeMemory(): SpikeMemory {
   return { sides: {}, usual: {}, said: {}, stands: null };
