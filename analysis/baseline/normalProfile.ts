@@ -17,6 +17,7 @@ export interface NormalProfile {
   readonly upper: (number | null)[];
 }
 
+/** Fewer strokes say nothing of their spread at one place. */
 const FEWEST_STROKES = 3;
 /** At one place about one healthy stroke in 400 lies outside, as with the limits of a whole stroke. */
 const BEYOND_PROBABILITY = 1 / 400;

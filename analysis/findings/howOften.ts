@@ -8,6 +8,7 @@ export interface HowOften {
   worked: boolean;
 }
 
+/** Of what was never looked at. */
 const NOT_YET: HowOften = { strokes: 0, shown: 0, quiet: 0, worked: false };
 
 function goingOn(often: HowOften, isShown: boolean): HowOften {
@@ -48,8 +49,11 @@ interface Patience {
   readonly stillThere: number;
 }
 
+/**
+ * So many strokes without it are enough, however seldom it showed, and it may be there still with this probability: after work
+ * that may have ended it, and otherwise. Guesses, no source.
+ */
 const AFTER_WORK = { fewest: 3, most: 8, stillThere: 0.05 };
-/** Guesses, no source. */
 const MOST = 24;
 const STILL_THERE = 0.01;
 

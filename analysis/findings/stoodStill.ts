@@ -107,7 +107,9 @@ export function notMoving(
   return { present: [finding(direction, 'stop', headline)], gone: [] };
 }
 
+/** A switch that is held for less was only tapped: a guess, no source. */
 const LONGEST_TAP_S = 1;
+/** A side that was driven for this part of its usual time, natural logarithm, went far: a guess, no source. */
 const FAR_PART = Math.log(0.5);
 
 /** Whether some side was driven for half of its usual time or more. */

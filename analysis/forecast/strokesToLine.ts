@@ -14,6 +14,7 @@ export interface Forecast {
   readonly perStroke: number;
 }
 
+/** Fewer strokes tell no trend from a stay at one place: a guess, no source. */
 const FEWEST_STROKES = 16;
 /** Two-sided: what may pass for a trend by chance. */
 const TREND_PROBABILITY = 0.01;

@@ -78,6 +78,7 @@ function reaches(values: Float64Array, height: number): boolean {
   return false;
 }
 
+/** Values beyond so many deviations count as that far off only: a guess, no source. */
 const DRAWN_IN_AT = 3;
 
 /** Root mean square of the values, those beyond three times `scale` (or their mean size, if larger) drawn in to there. */

@@ -10,8 +10,10 @@ import { restLoad } from './loadMemory.ts';
 import type { LoadShift } from './loadShift.ts';
 import { isFarAbove, isOverFor, ofStretches, SAME_PART } from './risenStretch.ts';
 
+/** Rises that want a service, or that nobody should go on with, as parts of the normal current. Guesses, no source. */
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
+/** On its way back it lies below the first of these, or below this part of what was said. Guesses, no source. */
 const GOING_BACK = 0.06;
 const BACK_PART = 0.4;
 /** What still draws so much of what was said has not come back, whatever cold a stall that is read badly now tells of. */
@@ -27,6 +29,7 @@ const LEAST_SAID = 0.09;
  */
 const SMALL = { rise: 0.12, strokes: 7 };
 
+/** A side belongs to the rise when it rose by this part of what the worst did: while both are said to rise, and while one is. Guesses. */
 const SAME_PART_STILL = 0.35;
 const SAME_PART_NOW = 0.7;
 /** This many strokes back within their normal clear it. */
@@ -103,6 +106,7 @@ function leastSaid({ state }: FindingContext, side: string, open: Warning | unde
   return state.load.sides[side].run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
 }
 
+/** What was said of a stretch stands while it is so many times as high as what the whole travel takes more. A guess, no source. */
 const STAYS = 2;
 
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {

@@ -3,6 +3,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../fin
 import { restLoad } from './loadMemory.ts';
 import type { LoadShift } from './loadShift.ts';
 
+/** Moves of the share that want a service, or that nobody should go on with, and below which it is going back. Guesses, no source. */
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
 const GOING_BACK = 0.02;

@@ -6,6 +6,7 @@ import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { holdsBothEnds } from '../shortTravel/wholeCourse.ts';
 import { isWeak } from '../weakSupply.ts';
 
+/** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
 const LATEST = 2;
 const FEWEST = 3;
 /** So many strokes in a row that took their usual time, and what was said of the rate stands no more. */

@@ -6,6 +6,7 @@ import type { FindingContext } from '../finding.ts';
 import { foldedZero } from './foldedZero.ts';
 import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
+/** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
 const LATEST = 2;
 const FEWEST = 3;
 /** As much as an offset that is seen at rest must be to be said (`stroke/doubts.ts`). */

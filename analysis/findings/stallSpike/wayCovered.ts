@@ -18,6 +18,7 @@ const SIGMAS = 2.5;
 /** Two tellings of where a stroke ended that are further apart, parts of the travel, and as many deviations, contradict each other. */
 const SAME_END = 0.05;
 
+/** Where a whole stroke ends, on the travel. */
 const END: Readonly<Record<Direction, number>> = { retract: 0, extend: 1 };
 
 /**

@@ -48,7 +48,9 @@ test('the textbook parts that nothing asks are those that the reader is told of'
     ['analysis', 'ingest', 'server'].flatMap((folder) => filesOf(folder).flatMap(importsOf)),
   );
   const unasked = [...analysis.keys()].filter((file) => layerOf(file) >= 0 && !asked.has(file));
-  const told = text('analysis/README.md').split(/serve nothing here\s+yet/)[1].split('\n\n')[0];
+  const told = text('analysis/README.md')
+    .split(/serve nothing here\s+yet/)[1]
+    .split('\n\n')[0];
   const named = [...told.matchAll(/`(\w+\/\w+\.ts)`/g)].map(([, file]) => `analysis/${file}`);
   expect(named.sort()).toEqual(unasked.sort());
 });
