@@ -174,5 +174,9 @@ async function enterDirectory(trx: Transaction<Tables>, { accountId, id, email }
     .returning('email')
     .executeTakeFirst();
   if (entered === undefined)
-    throw new ProblemError('conflict', 'The address signs in elsewhere by now. Ask for another invitation.');
+    throw new ProblemError(
+      'conflict',
+      'Whoever this invitation is for has an account here already, and one address signs in to one account: ask to be' +
+        ' invited under another address, or to be granted the coaches.',
+    );
 }

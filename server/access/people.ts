@@ -121,7 +121,7 @@ async function refuseToLoseLastDealer(trx: Transaction<Tables>, accountId: Accou
 }
 
 function addressTaken(): ProblemError {
-  return new ProblemError('conflict', 'This address cannot be invited. Take another one.');
+  return new ProblemError('conflict', 'A person of your account has this address already.');
 }
 
 function colleagues(db: Kysely<Tables>, accountId: AccountInScope) {

@@ -94,7 +94,8 @@ describe('an invitation', () => {
 
   test('for a colleague’s address is a conflict', async () => {
     const body = { email: dealer.email, name: 'Twice', role: 'owner' };
-    expect((await as(dealer.token, 'POST', '/people', body)).status).toBe(409);
+    const refused = await as(dealer.token, 'POST', '/people', body);
+    expect([refused.status, refused.body.detail]).toEqual([409, expect.stringContaining('your account')]);
   });
 
   test('does not tell that an address signs in elsewhere, and takes nothing from who does', async () => {
@@ -106,7 +107,11 @@ describe('an invitation', () => {
     });
     const known = await as(dealer.token, 'POST', '/people', { email: other.email, name: 'I', role: 'owner' });
     expect([known.status, Object.keys(known.body)]).toEqual([unknown.status, Object.keys(unknown.body)]);
-    expect((await accept(known.body.invitation)).status).toBe(409);
+    const refused = await accept(known.body.invitation);
+    expect([refused.status, refused.body.detail]).toEqual([
+      409,
+      expect.stringMatching(/under another address.*granted/),
+    ]);
     expect(await service.signIn(other.email, other.password)).toMatch(/^slp_/);
   });
 
