@@ -15,7 +15,6 @@ import {
   MIN_SUPPLY_RATE_HZ,
 } from '../../ingest/limits.ts';
 
-const RateHz = z.number().min(MIN_RATE_HZ).max(MAX_RATE_HZ).optional();
 const Amps = z.number().min(-MAX_AMPS).max(MAX_AMPS).nullable();
 const Milliamps = z
   .int()
@@ -24,41 +23,47 @@ const Milliamps = z
   .nullable();
 const Counts = z.int().nullable();
 const Time = z.number().min(-MAX_TIME_S).max(MAX_TIME_S);
-const samples = <Item extends z.ZodType>(item: Item) =>
-  z.array(item).min(MIN_SAMPLES).max(MAX_SAMPLES).optional();
+const samples = <Item extends z.ZodType>(item: Item) => z.array(item).min(MIN_SAMPLES).max(MAX_SAMPLES);
+
+/** Either of the two ways to say when a side was sampled. */
+const CLOCKS = [
+  { rateHz: z.number().min(MIN_RATE_HZ).max(MAX_RATE_HZ) },
+  { t: samples(Time).describe('Seconds from startedAt, strictly rising, one for each sample.') },
+];
+/** One of the three forms of a current. */
+const CURRENTS = [
+  { amps: samples(Amps).describe('null is a missed sample.') },
+  { milliamps: samples(Milliamps) },
+  {
+    counts: samples(Counts).describe("A converter's own numbers."),
+    ampsPerCount: z.number().min(-MAX_AMPS).max(MAX_AMPS).describe('Amperes of one count; not 0.'),
+  },
+];
+const Side = z.union(
+  CLOCKS.flatMap((clock) =>
+    CURRENTS.map((current) => z.strictObject({ side: z.string(), ...clock, ...current })),
+  ),
+);
+
+const volts = z
+  .array(z.number().min(-MAX_VOLTS).max(MAX_VOLTS).nullable())
+  .min(1)
+  .max(MAX_SAMPLES)
+  .describe('null is a missed reading.');
+const Supply = z.union([
+  z.strictObject({ rateHz: z.number().min(MIN_SUPPLY_RATE_HZ).max(MAX_RATE_HZ), volts }),
+  z.strictObject({ t: z.array(Time).min(1).max(MAX_SAMPLES), volts }),
+]);
 
 /** The form of a stroke as the OpenAPI document tells it, with the limits that the decoder holds senders to. */
 const SentStroke = z.strictObject({
   key: z.string().min(1).max(MAX_KEY_CHARACTERS).describe("The sender's own, unique for each sender."),
   roomId: z.string(),
-  direction: z.enum(DIRECTIONS).optional().describe("May be left out where the current's sign tells it."),
+  direction: z.enum(DIRECTIONS).nullish().describe("May be left out where the current's sign tells it."),
   startedAt: z.iso.datetime({ offset: true }),
-  sides: z
-    .array(
-      z.strictObject({
-        side: z.string(),
-        rateHz: RateHz.describe('Either this or t.'),
-        t: samples(Time).describe('Seconds from startedAt, strictly rising, one for each sample.'),
-        amps: samples(Amps).describe('One of amps, milliamps and counts; null is a missed sample.'),
-        milliamps: samples(Milliamps),
-        counts: samples(Counts).describe("A converter's own numbers; with ampsPerCount."),
-        ampsPerCount: z.number().optional().describe('Amperes that one count stands for; not 0.'),
-      }),
-    )
-    .min(1)
-    .max(MAX_SIDES),
-  supply: z
-    .strictObject({
-      rateHz: z.number().min(MIN_SUPPLY_RATE_HZ).max(MAX_RATE_HZ).optional(),
-      t: z.array(Time).min(1).max(MAX_SAMPLES).optional(),
-      volts: z
-        .array(z.number().min(-MAX_VOLTS).max(MAX_VOLTS).nullable())
-        .min(1)
-        .max(MAX_SAMPLES)
-        .describe('null is a missed reading.'),
-    })
-    .optional(),
-  ambientC: z.number().min(AMBIENT_C.min).max(AMBIENT_C.max).optional(),
+  sides: z.array(Side).min(1).max(MAX_SIDES),
+  supply: Supply.nullish(),
+  ambientC: z.number().min(AMBIENT_C.min).max(AMBIENT_C.max).nullish(),
 });
 
 const described = z.toJSONSchema(

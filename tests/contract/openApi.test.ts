@@ -5,6 +5,7 @@ import { PROBLEMS } from '../../server/problems.ts';
 import { LivePush, LiveRequest } from '../../server/schemas/live.ts';
 import { LinkAnswer, LinkMessage } from '../../server/schemas/strokesLive.ts';
 import { startService, type TestService } from '../support/service.ts';
+import { newFleet, send } from './strokeFixture.ts';
 
 interface Operation {
   readonly operationId?: string;
@@ -12,7 +13,7 @@ interface Operation {
   readonly 'x-messages'?: { readonly sent: { $ref: string }; readonly answered: { $ref: string } };
   readonly security?: readonly object[];
   readonly parameters?: readonly { name: string; in: string; required?: boolean; schema: object }[];
-  readonly requestBody?: { content: Record<string, { schema: object }> };
+  readonly requestBody?: { content: Record<string, { schema: z.core.JSONSchema.JSONSchema }> };
   readonly responses: Record<
     string,
     { description: string; headers?: object; content?: Record<string, { schema: object }> }
@@ -155,6 +156,32 @@ describe('the OpenAPI document', () => {
       for (const { name: parameter, schema } of operation.parameters ?? [])
         if (parameter === 'limit')
           expect(schema, name).toMatchObject({ type: 'integer', minimum: 1, maximum: expect.any(Number) });
+  });
+
+  test.each<[string, object, object]>([
+    ['amperes at a rate', { rateHz: 50, amps: [1, null] }, {}],
+    ['milliamperes at times', { t: [0, 0.02], milliamps: [1, null] }, {}],
+    ['counts', { rateHz: 50, counts: [1, 2], ampsPerCount: -0.01 }, {}],
+    ['a supply at times', { rateHz: 50, amps: [1, 2] }, { supply: { t: [0], volts: [12.5] } }],
+    [
+      'nulls for what is left out',
+      { rateHz: 50, amps: [1, 2] },
+      { supply: null, ambientC: null, direction: null },
+    ],
+    ['no clock', { amps: [1, 2] }, {}],
+    ['two clocks', { rateHz: 50, t: [0, 1], amps: [1, 2] }, {}],
+    ['no current', { rateHz: 50 }, {}],
+    ['two currents', { rateHz: 50, amps: [1, 2], milliamps: [1, 2] }, {}],
+    ['counts of nothing', { rateHz: 50, counts: [1, 2] }, {}],
+    ['a supply without a clock', { rateHz: 50, amps: [1, 2] }, { supply: { volts: [12.5] } }],
+  ])('takes and refuses the same strokes as the service: %s', async (key, side, more) => {
+    const fleet = await newFleet(service, await service.signIn());
+    const startedAt = '2026-05-02T16:20:11Z';
+    const stroke = { key, roomId: fleet.roomId, startedAt, sides: [{ side: 'front', ...side }], ...more };
+    const { status } = await send(service, fleet.loggerToken, stroke);
+    const content = described.paths['/api/v1/strokes'].post.requestBody?.content ?? {};
+    const { success } = z.fromJSONSchema(content['application/json'].schema).safeParse(stroke);
+    expect(status).toBe(success ? 200 : 422);
   });
 
   test('has no reference that leads nowhere', () => {
