@@ -12,9 +12,9 @@ function problemsOf(route: RouteOptions): ProblemName[] {
   if (config?.change !== undefined) problems.push('not-allowed');
   if (writes) problems.push('foreign-origin', 'conflict');
   if (schema?.params !== undefined) problems.push('not-found');
-  if (schema?.querystring !== undefined || schema?.body !== undefined) problems.push('invalid-field');
-  if (schema?.body !== undefined)
-    problems.push('request-timeout', 'body-too-large', 'unsupported-media-type');
+  if (writes || schema?.querystring !== undefined) problems.push('invalid-field');
+  // Also where no body is asked for: one that is sent is read.
+  if (writes) problems.push('request-timeout', 'body-too-large', 'unsupported-media-type');
   if (route.method === 'POST' && !isPublic) problems.push('idempotency-key-reused');
   return [...problems, ...(config?.problems ?? [])];
 }

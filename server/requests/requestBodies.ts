@@ -31,11 +31,11 @@ function encodingOf(request: FastifyRequest): string | undefined {
 }
 
 /**
- * Refuses a compressed body where it is not taken, and an unknown compression anywhere. What is taken is put down in
- * the one spelling that the decompression knows.
+ * Refuses a compressed body where it is not taken, and an unknown compression anywhere; the body of a GET is not looked
+ * at. What is taken is put down in the one spelling that the decompression knows.
  */
 export async function refuseCompressedBody(request: FastifyRequest): Promise<void> {
-  const encoding = encodingOf(request);
+  const encoding = ['GET', 'HEAD'].includes(request.method) ? undefined : encodingOf(request);
   if (encoding === undefined || encoding === 'identity') return;
   const taken = request.routeOptions.config.compressedBody === true;
   if (taken && encoding === 'gzip') {

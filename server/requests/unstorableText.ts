@@ -7,19 +7,19 @@ declare module 'fastify' {
   interface FastifyContextConfig {
     /** The route looks at the text in its body itself: a large body is not walked twice. */
     checksOwnText?: boolean;
-    /** A page, which does nothing with its query but ask the API, and says what that answers. */
-    isPage?: boolean;
   }
 }
 
 /**
  * Refuses text that Postgres cannot hold as it was sent: U+0000 is an error there, and half a surrogate pair would be
- * silently replaced. Runs on every query and on every JSON body before its schema does, but for those of pages.
+ * silently replaced. Runs on every query and on every JSON body that a route reads, before its schema does: what it
+ * reads nothing of is nobody's fault.
  */
 export async function refuseUnstorableText(request: FastifyRequest): Promise<void> {
-  if (request.is404 || request.routeOptions.config.isPage === true) return;
-  const faults = unstorableText(request.query);
-  if (request.routeOptions.config.checksOwnText !== true) faults.push(...unstorableText(request.body));
+  const { schema, config } = request.routeOptions;
+  const faults = schema?.querystring === undefined ? [] : unstorableText(request.query);
+  if (schema?.body !== undefined && config.checksOwnText !== true)
+    faults.push(...unstorableText(request.body));
   if (faults.length > 0) throw new InvalidInput(faults);
 }
 

@@ -30,7 +30,7 @@ export interface PagesOptions {
 export async function pageRoutes(app: App, pages: PagesOptions): Promise<void> {
   const { folder } = pages;
   app.addHook('onRoute', (route) => {
-    route.config = { ...route.config, access: 'public', isPage: true };
+    route.config = { ...route.config, access: 'public' };
     route.schema = { ...route.schema, hide: true };
   });
   await app.register(fastifyStatic, {
