@@ -19,6 +19,12 @@ const DRIVING_PART = 0.6;
 const LEAST_BINS = 8;
 /** What draws so much of its rating works, whatever the other side does, which may be the heavy one. A guess, no source. */
 const IDLE_OF_RATING = 0.35;
+/**
+ * Likewise what draws so much of what it stalls at, beside a side that draws so much of that: a motor without load draws a
+ * twentieth to a tenth of its stall, and one that is good for the room no more than a third (makers' data sheets of
+ * permanent-magnet motors). Guesses, no source.
+ */
+const OF_STALL = { working: 0.13, overloaded: 0.4 };
 /** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
 const SAME_MOTOR = 0.6;
 
@@ -39,9 +45,20 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   if (others.length === 0) return null;
   const { inrushAmps, runningAmps } = analysis.sides[side];
   const { ratedAmps } = state.room;
-  if (ratedAmps !== null && runningAmps >= IDLE_OF_RATING * ratedAmps) return null;
+  const works =
+    ratedAmps === null ? worksBesideHeavy(analysis, side, others) : runningAmps >= IDLE_OF_RATING * ratedAmps;
+  if (works) return null;
   const startsAlike = others.every((name) => inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps);
   return startsAlike ? idleStretch(analysis, side, others) : null;
+}
+
+/** Whether the side works as much as it should, and another one is overloaded. */
+function worksBesideHeavy({ sides }: DoneAnalysis, side: string, others: readonly string[]): boolean {
+  const ofStall = (name: string) => {
+    const { runningAmps, inrushAmps, endStopAmps } = sides[name];
+    return runningAmps / Math.max(inrushAmps, endStopAmps ?? 0);
+  };
+  return ofStall(side) > OF_STALL.working && others.some((name) => ofStall(name) > OF_STALL.overloaded);
 }
 
 function idleStretch(

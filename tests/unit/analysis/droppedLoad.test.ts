@@ -248,3 +248,15 @@ test('a side that works within its rating does not idle, though the other draws 
   expect(kinds(1.3 * rear[0])).toEqual([['heavy-room', 'front']]);
   expect(kinds(4 * rear[0])).toEqual([['dropped-load', 'rear']]);
 });
+
+test.each([
+  { who: 'works as hard as a motor should', rear: 0.85, said: [['heavy-room', 'front']] },
+  { who: 'draws what a motor draws without load', rear: 0.35, said: [['dropped-load', 'rear']] },
+])('of a room without a rating, whose front is overloaded, the rear that $who', ({ rear, said }) => {
+  const told = { factors: [2.7, rear] };
+  const { warnings } = foldAll(
+    { ...ROOM, ratedAmps: null },
+    strokeEvents(12, ROOM, 3, () => told),
+  );
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual(said);
+});
