@@ -5,6 +5,7 @@ import { isOverAfter, noteComing, saidAnew } from '../comesBack.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { isPart } from '../isPart.ts';
 import { explainedRise, saidPercent } from './explainedRise.ts';
+import { hasPlainlyMoved } from './hasMoved.ts';
 import { takeStretches } from './heavyStretch.ts';
 import { restLoad } from './loadMemory.ts';
 import type { LoadShift } from './loadShift.ts';
@@ -70,6 +71,8 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
+  if (open !== undefined && open.side === load.taker && hasPlainlyMoved([...load.rises.values()]))
+    return { present: [], gone: [open] };
   const unexplained = load.risen.filter(
     (side) =>
       riseOf(context, load, side) > Math.max(leastSaid(context, side, open), explainedRise(context, side)),

@@ -279,3 +279,14 @@ test.each([
     expect(saidOf(ROOM, events)).toEqual(said);
   },
 );
+
+test('a load that moves slowly, and shows first where it goes to, is told as moved once it is: one warning takes the place of the other', () => {
+  const events = strokeEvents(STROKES + 20, ROOM, 3, (i) => {
+    const far = Math.min(1, Math.max(0, i - FROM) / 30);
+    return { factors: [1 - 0.2 * Math.max(0, (far - 0.5) / 0.5), 1 + 0.22 * Math.min(1, 2 * far)] };
+  });
+  expect(saidOf(ROOM, events)).toEqual([
+    ['rising-draw', 'rear', false],
+    ['uneven-sides', 'rear', true],
+  ]);
+});
