@@ -39,6 +39,7 @@ export function stoodStill(
   const stood = Object.entries(analysis.sides).filter(([side, measured]) => {
     const running = judged.residual(side, 'runningAmps')?.expected;
     if (running === undefined || !(isFlat(measured) || stallsAtOnce(measured, side, judged))) return false;
+    if (bearsLostLoad(state, side, judged)) return false;
     const inrush = judged.residual(side, 'inrushAmps')?.expected ?? 0;
     const stop = usualStop(state, event, analysis, side);
     if (stop < SEEN_STOP * running && inrush < SEEN_START * running) return false;
@@ -55,6 +56,20 @@ const PLAY_PART = Math.log(0.06);
 /** Whether the motor came to its stall when it had hardly begun to turn. */
 function stallsAtOnce({ endStopAmps }: SideMeasures, side: string, judged: Judged): boolean {
   return endStopAmps !== null && (judged.residual(side, 'durationS')?.residual ?? 0) < PLAY_PART;
+}
+
+/** A side that draws less than this part of its normal drives hardly anything, natural logarithm; and a room went its way in about its usual time. Guesses, no source. */
+const LOST_LOAD = Math.log(0.4);
+const USUAL_TIME = 0.15;
+
+/** Whether a motor that took its usual time drew what another side no longer does: it drove the room alone, all the way. */
+function bearsLostLoad({ room }: RoomState, side: string, { residual }: Judged): boolean {
+  const time = residual(side, 'durationS');
+  if (time === null || Math.abs(time.residual) > USUAL_TIME) return false;
+  return room.sides.some((other) => {
+    const running = other === side ? null : residual(other, 'runningAmps');
+    return running !== null && running.residual < LOST_LOAD;
+  });
 }
 
 /** What the motor draws at its stop as a rule, amperes; 0: it comes to none, or that is not known yet. */

@@ -247,3 +247,30 @@ test('a switch that is tapped, and let go before the start is over, says nothing
   const tap = measureStroke(traceOf([sideOf('main', { movingS: 0.5, stopAmps: null })], 'extend'), ONE_MOTOR);
   expect(tap).toMatchObject({ status: 'unusable', doubts: [] });
 });
+
+test('a side that bears all that the other lost runs near its stall, and has not stood: it took its usual time', () => {
+  const weak = strokeEvents(LEARNT + 12, ROOM, 4).map((event) =>
+    changed(event, {
+      all: ({ runningAmps }) => ({ inrushAmps: 1.8 * runningAmps, endStopAmps: 2.3 * runningAmps }),
+    }),
+  );
+  const alone = (event: StrokeEvent): StrokeEvent =>
+    changed(event, {
+      front: ({ runningAmps, profile }) => ({
+        runningAmps: 2 * runningAmps,
+        runningAmpsP90: 2.1 * runningAmps,
+        inrushAmps: 2.1 * runningAmps,
+        endStopAmps: null,
+        profile: profile.map((amps) => 2 * (amps ?? 0)),
+      }),
+      rear: ({ runningAmps, profile }) => ({
+        runningAmps: 0.12 * runningAmps,
+        runningAmpsP90: 0.13 * runningAmps,
+        inrushAmps: 1.1 * runningAmps,
+        endStopAmps: null,
+        profile: profile.map((amps) => 0.12 * (amps ?? 0)),
+      }),
+    });
+  const { warnings } = foldAll(ROOM, [...weak.slice(0, LEARNT), ...weak.slice(LEARNT).map(alone)]);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', 'rear']]);
+});
