@@ -56,6 +56,13 @@ export function isBetweenSides(measure: MeasureName): boolean {
   return measure === 'share' || measure === 'lagS';
 }
 
+const BY_TIME: ReadonlySet<MeasureName> = new Set(['durationS', 'turnsAs', 'chargeAs', 'energyJ']);
+
+/** Whether work on another side alone changes a measure: what compares the sides, and what goes by the time that all of them take. */
+export function goesByOtherSides(measure: MeasureName): boolean {
+  return isBetweenSides(measure) || BY_TIME.has(measure);
+}
+
 /** A short peak (or dip) of the running current: `amps` at its peak, `position` 0 to 1, `widthS` at half its height. */
 export interface Spike {
   readonly position: number;

@@ -57,7 +57,7 @@ export interface Channel {
   rateHz: number | null;
   /** Whether its stalls, too short for the slower of two rates, have been learnt anew since the rate changed. */
   readsStallsAnew: boolean;
-  /** Whether what compares the sides (`isBetweenSides`) has been learnt anew since work on another side alone. */
+  /** Whether what goes by the other sides (`goesByOtherSides`) has been learnt anew since work on another side alone. */
   comparesAnew: boolean;
   /** What the motor's copper last read, and when; null: never. */
   copper: { readonly degrees: number; readonly isShared: boolean; readonly atMs: number } | null;

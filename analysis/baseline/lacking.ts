@@ -1,4 +1,4 @@
-import { isBetweenSides, MEASURE_NAMES, type MeasureName } from '../measures.ts';
+import { goesByOtherSides, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import type { Channel } from './channel.ts';
 import { READ_OFF_SAMPLES, READ_OFF_STALL } from './samplingRate.ts';
 import { LEARNING_STROKES } from './strokesNeeded.ts';
@@ -7,8 +7,8 @@ import { LEARNING_STROKES } from './strokesNeeded.ts';
  * What of a stroke may still teach a reference that is complete but for what is learnt anew: after a change of the sampling
  * rate (`takeRate`), or after work on another side (`compareAnew`); null: nothing. By index of MEASURES, as `values` are.
  *
- * `isOdd`: the stroke does not lie within its normal. Only what compares the sides is learnt from such a one: work on one
- * side moves load to or from the other, whose current is another then.
+ * `isOdd`: the stroke does not lie within its normal. Only what goes by the other sides is learnt from such a one: work on
+ * one side moves load to or from the other, whose current is another then.
  */
 export function lacking(
   channel: Channel,
@@ -27,7 +27,7 @@ export function lacking(
 }
 
 function isLearntAnew(channel: Channel, measure: MeasureName, isOdd: boolean): boolean {
-  if (isBetweenSides(measure)) return channel.comparesAnew;
+  if (goesByOtherSides(measure) && channel.comparesAnew) return true;
   if (isOdd) return false;
   return READ_OFF_SAMPLES.has(measure) || (channel.readsStallsAnew && READ_OFF_STALL.has(measure));
 }

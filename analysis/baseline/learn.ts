@@ -1,4 +1,4 @@
-import { isBetweenSides, MEASURE_INDEX, MEASURE_NAMES } from '../measures.ts';
+import { goesByOtherSides, isBetweenSides, MEASURE_INDEX, MEASURE_NAMES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './channel.ts';
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
@@ -145,10 +145,10 @@ export function relearn(channel: Channel): void {
   channel.recent.fill(0);
 }
 
-/** After work on another side alone the sides may share and arrive otherwise than they did: what compares them is learnt anew. */
+/** After work on another side alone the sides may share and arrive otherwise, and sooner, than they did: that is learnt anew. */
 export function compareAnew(channel: Channel): void {
   MEASURE_NAMES.forEach((measure, index) => {
-    if (!isBetweenSides(measure)) return;
+    if (!goesByOtherSides(measure)) return;
     const fit = channel.fits[index];
     if (fit !== null && !isBorrowing(channel)) channel.shapes[index] = shapeOf(fit);
     forgetMeasure(channel, index);

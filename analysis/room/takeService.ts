@@ -31,7 +31,7 @@ const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
 /**
  * Takes work on the room, or on one side of it, into the state. It opens a new baseline that starts from the old one's shape:
  * learnt anew after work that changes the mechanism, brought down to the next strokes after cleaning and the like. Of the sides
- * that were not worked on only what compares them with the others is learnt anew. While a trouble is open, or the latest stroke
+ * that were not worked on only what goes by the others is learnt anew. While a trouble is open, or the latest stroke
  * lay beyond its normal, the old normal stands, and the strokes after show whether the work helped.
  */
 export function takeService(state: RoomState, event: ServiceEvent): Judgement {
@@ -51,6 +51,8 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
   state.load.risings = beginComings();
   noteService(state.rebound, event.kind, event.side);
   noteWork(state.spikes.said, event.side);
+  // A travel is the room's, whichever side the work was done on.
+  noteWork(state.travel.said, null);
   for (const direction of DIRECTIONS) noteWork(state.dropped[direction], event.side);
   return { expectations: [], warnings: [] };
 }

@@ -1,15 +1,11 @@
 import type { Residual } from '../../baseline/judge.ts';
-import { LEAST_STANDSTILL } from '../../motor/turns.ts';
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
 import { isByWeakMagnets } from '../weakMagnets.ts';
+import { MOST_STRONGER, quickerBy } from './quickerBySupply.ts';
 import type { TravelMade } from './travelMade.ts';
 import { squeezedOverCut, WHOLE_FITS_BETTER } from './wholeCourse.ts';
 
-/** A charger lifts its battery from 12.2 V to 14.4 V. */
-const MOST_STRONGER = 14.4 / 12.2;
-/** No motor runs at more of what it draws at standstill than this; and where that is not read, it is taken for so much. Guesses. */
-const OF_STANDSTILL = { most: 0.4, unread: 0.25 };
 const DRAWN_SIGMAS = 2;
 /** The courses of so many quick strokes in a row tell whether they were whole. */
 const COURSES = 4;
@@ -48,20 +44,7 @@ function mostDrawn(running: Residual | null): number {
   return running.rise > doubt ? running.rise + doubt : 0;
 }
 
-/**
- * By how much a charger that nobody recorded may have quickened the room, natural logarithm: speed is (V - I R) / Ke, so that it
- * grows by more than the volts do, and by the more the harder the motor works. I R is the part of V that the running current is
- * of the current at standstill.
- */
-function mostByCharger({ state, analysis }: FindingContext): number {
-  const parts = state.room.sides.flatMap((side) => {
-    const measured = analysis.sides[side];
-    if (measured === undefined) return [];
-    const { runningAmps, endStopAmps, inrushAmps } = measured;
-    const standstill = endStopAmps ?? inrushAmps;
-    const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
-    return [isRead ? runningAmps / standstill : OF_STANDSTILL.unread];
-  });
-  const lost = Math.min(OF_STANDSTILL.most, Math.max(0, ...parts));
-  return Math.log((1 - lost) / (1 / MOST_STRONGER - lost));
+/** By how much a charger that nobody recorded may have quickened the room, natural logarithm. */
+function mostByCharger(context: FindingContext): number {
+  return quickerBy(context, Math.log(MOST_STRONGER));
 }

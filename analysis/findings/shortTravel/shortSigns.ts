@@ -5,6 +5,7 @@ import type { FindingContext } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { lacksItsBeginning } from './lackedEnd.ts';
 import { isWhole } from './movementParts.ts';
+import { quickerByStart } from './quickerBySupply.ts';
 import type { TravelMade } from './travelMade.ts';
 import type { DirectionTravel } from './travelMemory.ts';
 
@@ -76,9 +77,11 @@ export function isLetGoAnywhere(travel: DirectionTravel): boolean {
 
 /**
  * Whether the motor came to a stand far from the end on a way that began at the other end, as the whole stroke before it
- * tells: something stands in the way, and one stroke is enough to say so.
+ * tells: something stands in the way, and one stroke is enough to say so. What a charger that nobody recorded quickens shows in
+ * the start: a stall may be ended by something else than the motor's V / R.
  */
-export function isBlocked({ state, event, direction, residual }: FindingContext, made: TravelMade): boolean {
+export function isBlocked(context: FindingContext, made: TravelMade): boolean {
+  const { state, event, direction, residual } = context;
   const { travel } = state;
   const beganAtEnd =
     !travel.followsUnread &&
@@ -94,7 +97,8 @@ export function isBlocked({ state, event, direction, residual }: FindingContext,
   // A course that is all there, only squeezed, is a clock's doing, which the next strokes tell.
   const isCut = state.clock[direction].at(-1)?.whole === false;
   const isAtEnd = !lacksItsBeginning(travel, direction);
-  return isSurelyShort(made, made.shortBy) && beganAtEnd && isAtEnd && stalls && isCut;
+  const shortBy = made.shortBy - quickerByStart(context);
+  return isSurelyShort(made, shortBy) && beganAtEnd && isAtEnd && stalls && isCut;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { otherWay } from '../../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING } from '../finding.ts';
+import { isOverSince, keepHowOften } from '../howOften.ts';
 import { flag, isLasting, isOver } from '../recent.ts';
 import { movesAgain } from '../stoodStill.ts';
 import { noteFirstShort } from './firstShort.ts';
@@ -27,7 +28,7 @@ const STILL_PART = 0.5;
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
 const EXPLAINED_BY_LITTLE = 0.03;
-/** So many of the latest strokes must be short to be said by that alone, and so many in a row must not to be over. Guesses. */
+/** So many of the latest strokes must be short to be said by that alone, and so many in a row must not to be over, or more where they come and go. Guesses. */
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
 
@@ -79,8 +80,11 @@ function judgeAlone(context: FindingContext, way: JudgedWay): FindingAnswer {
   const goesOn = open !== undefined && !explained && shortBy > STILL_PART * leastShort(made);
   const flags = flag(state.recent, `short-travel ${direction}`, short || goesOn);
   if (open === undefined && !short) learnRate(own, stopped);
-  if (open !== undefined && isOver(flags, CLEAR_STROKES))
-    return { present: [], gone: letGo(travel, direction, open) };
+  // A room that stood still and goes its way again is no longer stuck.
+  const comesAndGoes = open !== undefined && open.evidence.stoodStill !== true;
+  keepHowOften(travel.said, direction, comesAndGoes, flags);
+  const isGone = isOver(flags, CLEAR_STROKES) && isOverSince(travel.said[direction], CLEAR_STROKES);
+  if (open !== undefined && isGone) return { present: [], gone: letGo(travel, direction, open) };
   const moves = short ? null : movesAgain(open, direction);
   if (moves !== null) return { present: [moves], gone: [] };
   const lasts = isLasting(flags, LEAST_STROKES, LATEST_STROKES);

@@ -73,14 +73,15 @@ function mostLacking(counted: Residual | null): number {
 }
 
 /**
- * How much weaker the supply may have been than it was, natural logarithm: no more than what was drawn at standstill tells
- * on the side that lost least of it, as far as that is read at all.
+ * How much weaker the supply may have been than it was, natural logarithm: no more than what was drawn at standstill tells, at
+ * the start or at the stop, on the side that lost least of it, as far as that is read at all.
  */
 function mostWeaker({ state, residual }: FindingContext): number {
-  const fell = state.room.sides.flatMap((side) => {
-    const stall = residual(side, 'endStopAmps') ?? residual(side, 'inrushAmps');
-    return stall === null ? [] : [Math.max(0, -stall.rise) + stall.deviation];
-  });
+  const fell = state.room.sides.flatMap((side) =>
+    [residual(side, 'endStopAmps'), residual(side, 'inrushAmps')]
+      .filter((standstill) => standstill !== null)
+      .map(({ rise, deviation }) => Math.max(0, -rise) + deviation),
+  );
   return Math.min(MOST_WEAKER, ...fell);
 }
 

@@ -1,4 +1,5 @@
 import type { Direction } from '../../trace.ts';
+import type { HowOftenOfSides } from '../howOften.ts';
 
 /**
  * What tells how far a room travelled. `turns`: counted by the motor (`turnsAs`), whatever the supply was; `time`: the time
@@ -64,6 +65,8 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
    * much it was, natural logarithm; null: the latest was not short, or nobody saw which came first.
    */
   began: { readonly direction: Direction; readonly shortBy: number } | null;
+  /** How often strokes were short since that was said of them, by direction. */
+  said: HowOftenOfSides;
   /** Whether it may have been cut short, and is no whole stroke to learn from. */
   mayBeCut: boolean;
 }
@@ -95,6 +98,7 @@ export function beginTravelMemory(): TravelMemory {
     isStep: false,
     missing: [],
     began: null,
+    said: {},
     mayBeCut: false,
   };
 }
