@@ -2,6 +2,7 @@ import { compareAnew, relearn } from '../baseline/learn.ts';
 import { beginComings } from '../findings/comesBack.ts';
 import { noteService } from '../findings/drawRebound/noteRebound.ts';
 import { noteWork } from '../findings/howOften.ts';
+import { NOT_APART } from '../findings/lateSide/lagMemory.ts';
 import { restLoad } from '../findings/load/loadMemory.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
 import type { RoomState } from '../roomState.ts';
@@ -40,6 +41,7 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
     state.lag.together = 0;
   }
   if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
+    if (NEW_NORMAL.has(event.kind)) state.lag.apart = NOT_APART;
     for (const channel of state.channels) {
       const isWorkedOn = event.side === null || channel.side === event.side;
       if (!NEW_NORMAL.has(event.kind)) channel.settling = isWorkedOn ? [] : channel.settling;

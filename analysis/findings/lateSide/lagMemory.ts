@@ -4,8 +4,12 @@ import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
 export interface LagMemory extends ShiftCharts {
   /** Strokes in a row, since work that changes the mechanism, of which both sides were switched off together; counts no further than is asked. */
   together: number;
+  /** Mean lag of the first of those, seconds, and of how many strokes: one side's switch may end it sooner than the other's. */
+  apart: { readonly meanS: number; readonly strokes: number };
 }
 
+export const NOT_APART = { meanS: 0, strokes: 0 };
+
 export function beginLagMemory(): LagMemory {
-  return { ...beginShiftCharts(), together: 0 };
+  return { ...beginShiftCharts(), together: 0, apart: NOT_APART };
 }

@@ -29,10 +29,20 @@ type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' 
 /** So many strokes that ended together are how the room goes, also while it learns anew after work. */
 const KNOWN_TOGETHER = 6;
 
+/** So many of them tell how far apart they end; later ones no more, lest a fault be learnt. */
+const APART_STROKES = 16;
+
+/** Takes a stroke that ended together into how far apart such strokes end. */
+function noteTogether({ state: { lag }, analysis }: FindingContext): void {
+  lag.together = Math.min(lag.together + 1, KNOWN_TOGETHER);
+  const strokes = lag.apart.strokes + 1;
+  if (strokes > APART_STROKES || analysis.lagS === null) return;
+  lag.apart = { meanS: lag.apart.meanS + (analysis.lagS - lag.apart.meanS) / strokes, strokes };
+}
+
 /**
  * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
- * to within what measuring calls together, and a stroke that ends so has none. Null where that was not seen yet, and where one
- * came to a stop now.
+ * to within what measuring calls together. Null where that was not seen yet, and where one came to a stop now.
  */
 function fromTogether(context: FindingContext): LagJudged | null {
   const { state, analysis, doubtful, residual } = context;
@@ -40,10 +50,11 @@ function fromTogether(context: FindingContext): LagJudged | null {
   const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
   const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
   const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
-  const lagS = endedTogether(context) ? 0 : lagAtStops(analysis);
+  const usualS = state.lag.apart.strokes < KNOWN_TOGETHER ? 0 : state.lag.apart.meanS;
+  const lagS = endedTogether(context) ? (analysis.lagS ?? usualS) : lagAtStops(analysis);
   if (lagS === null || !asEver || stopped) return null;
   const noise = SWITCHED_OFF_TOGETHER_S / 2;
-  return { rise: lagS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
+  return { rise: lagS - usualS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
 }
 
 function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {
@@ -83,7 +94,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const { sides } = state.room;
   if (sides.length !== 2) return NOTHING;
   const byLag = context.residual(sides[0], 'lagS');
-  if (endedTogether(context)) state.lag.together = Math.min(state.lag.together + 1, KNOWN_TOGETHER);
+  if (endedTogether(context)) noteTogether(context);
   const judged = byLag ?? fromTogether(context);
   if (judged === null) return NOTHING;
   const memory = state.lag;
@@ -95,7 +106,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const [open] = openOf(state, 'late-side');
   const within = Math.max(judged.deviation, BACK_PART * leastS);
   if (open !== undefined && isBackEachWay(memory, open.side === sides[1] ? 1 : -1, within)) {
-    Object.assign(memory, beginLagMemory());
+    Object.assign(memory, beginLagMemory(), { apart: memory.apart });
     return { present: [], gone: [open] };
   }
   const own = memory.ways[direction];

@@ -42,6 +42,23 @@ test('sides that were always switched off together, and no longer are, tell whic
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'front']]);
 });
 
+/** Each side's own switch ends it, the rear's so much later than the front's, seconds, by the count of strokes. */
+const ownSwitches = (lagS: (index: number) => number) =>
+  strokeEvents(60, ROOM, 4).map((event, index): StrokeEvent => {
+    const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
+    if (analysis.status !== 'done') return event;
+    return { ...event, analysis: { ...analysis, lagS: lagS(index) + 0.03 * Math.sin(2.3 * index) } };
+  });
+
+test('sides that end a little apart as ever are held against that, though no stop was read', () => {
+  expect(foldAll(ROOM, ownSwitches(() => -0.2)).warnings).toEqual([]);
+  const { warnings } = foldAll(
+    ROOM,
+    ownSwitches((index) => (index < 40 ? -0.2 : 0.3)),
+  );
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'rear']]);
+});
+
 test('and it is over once they are switched off together again', () => {
   const { warnings } = foldAll(ROOM, lateFrom(20, 35));
   expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs !== null])).toEqual([
