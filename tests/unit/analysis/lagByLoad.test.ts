@@ -51,7 +51,12 @@ const ownSwitches = (lagS: (index: number) => number) =>
   });
 
 test('sides that end a little apart as ever are held against that, though no stop was read', () => {
-  expect(foldAll(ROOM, ownSwitches(() => -0.2)).warnings).toEqual([]);
+  expect(
+    foldAll(
+      ROOM,
+      ownSwitches(() => -0.2),
+    ).warnings,
+  ).toEqual([]);
   const { warnings } = foldAll(
     ROOM,
     ownSwitches((index) => (index < 40 ? -0.2 : 0.3)),
