@@ -1,6 +1,7 @@
 import type { DoneAnalysis } from '../measures.ts';
 import { COPPER_PER_C } from '../motor/copper.ts';
 import { median } from '../statistics/median.ts';
+import { endsAtStandstill } from './endsAtStandstill.ts';
 
 /** A motor that ran so shortly before is warmer than the weather: its copper tells of itself. A guess, no source. */
 const COOLED_MS = 20 * 60_000;
@@ -17,7 +18,8 @@ export function copperReading(
   side: string,
   restedMs: number | null,
 ): number | null {
-  const stallAmps = sides[side]?.endStopAmps ?? null;
+  const measured = sides[side];
+  const stallAmps = measured !== undefined && endsAtStandstill(measured) ? measured.endStopAmps : null;
   if (
     stallAmps === null ||
     supplyVolts === null ||

@@ -4,6 +4,7 @@ import { stallsAsEver } from '../baseline/stallsAsEver.ts';
 import { DAY_MS, type StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf, type RoomState } from '../roomState.ts';
+import { stopFollowsLoad } from './sensorDoubt/stopFollowsLoad.ts';
 
 /** What a stroke was made under, by its record; `copper`: what the copper of the side that asks read. */
 export function conditionsOf(
@@ -25,13 +26,14 @@ export function sideConditions(
   return conditionsOf(state, event, analysis, copperAt(state, event, analysis, side));
 }
 
-/** What a side's copper reads on this stroke, or read on the latest one that it could be read on; null: neither. */
+/** What a side's copper reads on this stroke, or read on the latest one that it could be read on; null: neither, or its end tells of the load. */
 function copperAt(
   state: RoomState,
   event: StrokeEvent,
   analysis: DoneAnalysis,
   side: string,
 ): CopperRead | null {
+  if (stopFollowsLoad(state, side)) return null;
   const channel = channelOf(state, side, analysis.direction);
   const reading = stallsAsEver(channel, analysis) ? copperReading(analysis, side, state.stay.restedMs) : null;
   const read = reading === null ? null : sharedCopper(state, analysis, side, reading);

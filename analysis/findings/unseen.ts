@@ -1,8 +1,9 @@
 import type { Residual } from '../baseline/judge.ts';
 import { MEASURE_INDEX } from '../measures.ts';
+import type { RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
-import type { ScaleMemory } from './sensorDoubt/scaleMemory.ts';
+import { stopFollowsLoad } from './sensorDoubt/stopFollowsLoad.ts';
 
 /**
  * A degree colder raises the stall current by 0.393 % (IEC 60028) and the running current by half a per cent as a rule
@@ -41,7 +42,7 @@ function readsWell({ state }: FindingContext): boolean {
 export function coldAllowance(context: FindingContext): number | null {
   const { state, conditions } = context;
   if (conditions[1] !== null || !readsWell(context)) return null;
-  const rises = state.room.sides.map((side) => coldRise(state.scale[side]));
+  const rises = state.room.sides.map((side) => coldRise(state, side));
   const read = rises.filter((rise) => rise !== null);
   if (read.length < rises.length) return null;
   return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
@@ -50,10 +51,11 @@ export function coldAllowance(context: FindingContext): number | null {
 /**
  * How much of a side's stall current cold accounts for, natural logarithm, never below zero: what is left of its rise
  * when a stronger supply, which would have shortened the stroke as much, is taken off. Null where no stall at the end
- * stop was read: an inrush is over too soon to be a thermometer.
+ * stop was read, or one that rises with the load alone: an inrush is over too soon to be a thermometer.
  */
-function coldRise(memory: ScaleMemory): number | null {
-  if (memory.endStop.length < 2) return null;
+function coldRise(state: RoomState, side: string): number | null {
+  const memory = state.scale[side];
+  if (memory.endStop.length < 2 || stopFollowsLoad(state, side)) return null;
   const stall = median(memory.endStop);
   const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
   return Math.max(0, stall + faster);

@@ -1,7 +1,7 @@
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
-import { CLEAR_START, readsStop } from './stallRise.ts';
+import { readsStop } from './stallRise.ts';
 
 /** A start that stands so little above the running current is none at standstill: a controller lets it rise with the load. */
 const LEAST_START = 1.5;
@@ -12,21 +12,25 @@ export function hasSoftStart(context: FindingContext, side: string): boolean {
   return !readsStop(context, side) && inrushAmps < LEAST_START * runningAmps;
 }
 
-/** A start that rose by no more than this part of the running current's rise, so many deviations below it, stands against a scale. */
-const STARTS_AS_EVER = { part: 0.3, sigmas: 2 };
+/** A start that changed by less than this part of what the running current did stands against a scale: halfway between both. */
+const STARTS_AS_EVER_PART = 0.5;
+/** Where the starts leave more open, they do not tell: standard deviations of the median of three, 0.67 of a single one's. */
+const SIGMAS = 1.5;
+const MEDIAN_OF_THREE = 0.67;
 
-/** Whether the latest starts, which stand far above the running current, draw what they did: a wrong scale reads them higher too. */
+/**
+ * Whether the latest starts draw what they did though the side runs with another current: a sensor's scale multiplies whatever
+ * it reads, be it a standstill or a start that a controller holds low. A start that is cut off tells nothing.
+ */
 export function startsAsEver(
   { state, analysis, residual }: FindingContext,
   side: string,
   running: number,
 ): boolean {
   const { inrush } = state.scale[side];
-  const { inrushAmps, runningAmps } = analysis.sides[side];
   const judged = residual(side, 'inrushAmps');
-  if (judged === null || inrush.length < SCALE_STROKES || inrushAmps < CLEAR_START * runningAmps)
-    return false;
-  const rise = median(inrush);
-  const isSure = running - rise > STARTS_AS_EVER.sigmas * judged.deviation;
-  return isSure && rise < STARTS_AS_EVER.part * running;
+  const isCut = analysis.doubts.some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
+  if (judged === null || isCut || inrush.length < SCALE_STROKES) return false;
+  const isRead = STARTS_AS_EVER_PART * Math.abs(running) > SIGMAS * MEDIAN_OF_THREE * judged.deviation;
+  return isRead && median(inrush) / running < STARTS_AS_EVER_PART;
 }

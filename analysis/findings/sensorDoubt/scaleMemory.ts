@@ -1,5 +1,11 @@
 import type { Direction } from '../../trace.ts';
 
+/** By how much the currents at both ends of one stroke rose, natural logarithm. */
+export interface EndsOfStroke {
+  readonly start: number;
+  readonly stop: number;
+}
+
 /** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
 export interface ScaleMemory {
   running: number[];
@@ -7,13 +13,27 @@ export interface ScaleMemory {
   ways: Direction[];
   inrush: number[];
   endStop: number[];
+  /** How much start and end rose, by direction, over some more of the latest strokes: both were read on each. */
+  ends: Record<Direction, EndsOfStroke[]>;
+  /** Standard deviation of the latest start; null: none was judged. */
+  startDeviation: number | null;
   /** How much longer they took than expected. */
   duration: number[];
 }
 
 /** How many of the latest strokes are kept. */
 export const SCALE_STROKES = 3;
+/** How many of the starts and ends each way: a start is read far worse than an end. */
+export const ENDS_STROKES = 8;
 
 export function beginScaleMemory(): ScaleMemory {
-  return { running: [], ways: [], inrush: [], endStop: [], duration: [] };
+  return {
+    running: [],
+    ways: [],
+    inrush: [],
+    endStop: [],
+    ends: { extend: [], retract: [] },
+    startDeviation: null,
+    duration: [],
+  };
 }

@@ -1,3 +1,5 @@
+import { endsAtStandstill } from '../../baseline/endsAtStandstill.ts';
+import type { Residual } from '../../baseline/judge.ts';
 import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
@@ -7,7 +9,7 @@ import type { FindingContext } from '../finding.ts';
 import { loadMoved, shedsLoad } from './movedLoad.ts';
 import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
 import { hasSoftStart, startsAsEver } from './readStart.ts';
-import { SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
+import { ENDS_STROKES, SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
 import { MOST_WEATHER, readsStop, stallRise } from './stallRise.ts';
 
 /** Troubles that were said first explain a higher current; the scale is not doubted then. */
@@ -54,10 +56,13 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (stall === null) return null;
   const agrees = agree(running, stall, isSaid ? STILL.like : LIKE);
   const isFall = running < 0 && agrees && readsStop(context, side) && keepsTime(memory);
-  const least = isSaid ? STILL.least : isFall ? LEAST_FALL : leastChange(context);
+  const least = isSaid
+    ? STILL.least
+    : Math.min(isFall ? LEAST_FALL : Infinity, leastChange(context, side, running));
   if (Math.abs(running) < least || stopStands(context, side, running)) return null;
+  if (startsAsEver(context, side, running)) return null;
   if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
-  if ((running > 0 ? worksOtherwise : worksLess)(context, side, running)) return null;
+  if ((running > 0 ? worksOtherwise : worksLess)(context, side)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
@@ -77,15 +82,28 @@ function noteStroke(
   side: string,
   memory: ScaleMemory,
 ): void {
-  const asEver = stallsAsEver(channelOf(state, side, direction), analysis);
+  const measured = analysis.sides[side];
+  if (measured === undefined) return;
+  const standsStill = stallsAsEver(channelOf(state, side, direction), analysis) && endsAtStandstill(measured);
+  const [start, stop] = [residual(side, 'inrushAmps'), residual(side, 'endStopAmps')];
+  memory.startDeviation = start?.deviation ?? memory.startDeviation;
+  if (start !== null && stop !== null && standsStill)
+    memory.ends[direction] = [
+      ...memory.ends[direction],
+      { start: rawRise(start), stop: rawRise(stop) },
+    ].slice(-ENDS_STROKES);
   for (const [key, measure] of REMEMBERED) {
     const judged = residual(side, measure);
-    if (judged === null || (key === 'endStop' && !asEver)) continue;
-    // Where the copper tells the weather, a wrong scale would explain itself.
-    memory[key].push(judged.rise + judged.byCopper);
+    if (judged === null || (key === 'endStop' && !standsStill)) continue;
+    memory[key].push(rawRise(judged));
     if (memory[key].length > SCALE_STROKES) memory[key].shift();
     if (key === 'running') memory.ways = [...memory.ways, direction].slice(-SCALE_STROKES);
   }
+}
+
+/** Where the copper tells the weather, a wrong scale would explain itself. */
+function rawRise({ rise, byCopper }: Residual): number {
+  return rise + byCopper;
 }
 
 /** Whether a side's record, or the scale of all of them, is doubted already. */
@@ -106,9 +124,9 @@ function agree(running: number, stall: number, like: typeof LIKE): boolean {
   return Math.max(running, stall) < COLLAPSED || (ratio > like.least && ratio < like.most);
 }
 
-/** Whether a side that draws more goes at another pace than it did, or starts as ever: a sensor does neither. */
-function worksOtherwise(context: FindingContext, side: string, running: number): boolean {
-  return runsFaster(context, side) || runsSlower(context, side) || startsAsEver(context, side, running);
+/** Whether a side that draws more goes at another pace than it did: no sensor does that. */
+function worksOtherwise(context: FindingContext, side: string): boolean {
+  return runsFaster(context, side) || runsSlower(context, side);
 }
 
 /**
@@ -135,8 +153,19 @@ function mayAgree(context: FindingContext, side: string, difference: number): bo
   return stall !== null && Math.abs(difference) < (2 * stall.deviation) / Math.sqrt(SCALE_STROKES);
 }
 
-/** Cold, and a supply that nobody recorded, move the stall current too: then only a larger change is told. */
-function leastChange({ conditions }: FindingContext): number {
+/** What moved another side by less than this part moved one alone: neither supply nor weather does that. A guess, no source. */
+const ALONE_PART = 1 / 3;
+
+/**
+ * Cold, and a supply that nobody recorded, move the stall current too, that of all sides: then only a larger change is told,
+ * unless another side runs as ever.
+ */
+function leastChange({ state, conditions }: FindingContext, side: string, running: number): number {
+  const isAlone = state.room.sides.some((other) => {
+    const rises = state.scale[other].running;
+    return other !== side && rises.length === SCALE_STROKES && Math.abs(median(rises) / running) < ALONE_PART;
+  });
+  if (isAlone) return LEAST;
   return LEAST + UNRECORDED_MORE.reduce((sum, more, i) => sum + (conditions[i] === null ? more : 0), 0);
 }
 

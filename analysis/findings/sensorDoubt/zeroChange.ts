@@ -1,3 +1,4 @@
+import { endsAtStandstill } from '../../baseline/endsAtStandstill.ts';
 import { fromScale } from '../../baseline/scale.ts';
 import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { channelOf } from '../../roomState.ts';
@@ -67,26 +68,58 @@ function readStroke(context: FindingContext, side: string, amps: number): ReadSt
   if (!stallsAsEver(channelOf(state, side, direction), analysis)) return null;
   const duration = residual(side, 'durationS');
   const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
-  const stall = residual(side, endStopAmps === null ? 'inrushAmps' : 'endStopAmps');
+  const start = residual(side, 'inrushAmps');
+  const stall = endsAtStandstill(analysis.sides[side]) ? residual(side, 'endStopAmps') : start;
+  if (stall === start && isBorneByOther(context, side, amps)) return null;
   if (analysis.supplyVolts === null || stall === null || duration === null) return null;
-  const standstillAmps = endStopAmps ?? inrushAmps;
+  const standstillAmps = stall === start ? inrushAmps : (endStopAmps ?? inrushAmps);
   const usualStall = standstillAmps * Math.exp(-stall.rise);
   return {
     runningAmps: amps,
     stallAmps: standstillAmps - usualStall,
     stallSpread: usualStall * stall.deviation,
+    start:
+      start === null
+        ? null
+        : { amps: inrushAmps * (1 - Math.exp(-start.rise)), spread: inrushAmps * start.deviation },
     longer: duration.rise,
     // Speed = (V - I R) / Ke, and the stall is V / R.
     byLoad: amps / Math.max(usualStall - runningAmps, runningAmps),
   };
 }
 
+/** Another side that draws so much of what this one draws less, or the other way round, shares its load. A guess, no source. */
+const BORNE_PART = 0.35;
+
+/** Whether another side changed the other way: a start that is read slowly shows some of the load, and a load that moved is no zero. */
+function isBorneByOther({ state, analysis, residual }: FindingContext, side: string, amps: number): boolean {
+  return state.room.sides.some((other) => {
+    const judged = other === side ? null : residual(other, 'runningAmps');
+    if (judged === null) return false;
+    const change = analysis.sides[other].runningAmps * (1 - Math.exp(-judged.rise - judged.byCopper));
+    return -change / amps > BORNE_PART;
+  });
+}
+
 function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   if (read.length < FEWEST) return null;
-  const of = (key: keyof ReadStroke) => median(read.map((stroke) => stroke[key]));
+  const of = (key: Exclude<keyof ReadStroke, 'start'>) => median(read.map((stroke) => stroke[key]));
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
   const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
   const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
-  return isSeen && isAlike && !isSlowed ? running : null;
+  return isSeen && isAlike && !isSlowed && !startsAsEver(read, running) ? running : null;
+}
+
+/** A start that moved by less than this part of what the running current did, and is read well enough to tell: halfway. */
+const STARTS_AS_EVER_PART = 0.5;
+const START_SIGMAS = 1.5;
+
+/** Whether the starts read what they did: a zero adds to them as well, and an end that follows the load is no standstill. */
+function startsAsEver(read: readonly ReadStroke[], running: number): boolean {
+  const starts = read.flatMap(({ start }) => (start === null ? [] : [start]));
+  if (starts.length < FEWEST) return false;
+  const spread = median(starts.map(({ spread }) => spread)) / Math.sqrt(FEWEST);
+  const isRead = STARTS_AS_EVER_PART * Math.abs(running) > START_SIGMAS * spread;
+  return isRead && median(starts.map(({ amps }) => amps)) / running < STARTS_AS_EVER_PART;
 }

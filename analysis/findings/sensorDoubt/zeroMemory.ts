@@ -6,6 +6,8 @@ export interface ReadStroke {
   readonly stallAmps: number;
   /** Standard deviation of a healthy stall, amperes. */
   readonly stallSpread: number;
+  /** Its start over what was expected, and a healthy one's standard deviation, amperes; null: none was judged. */
+  readonly start: { readonly amps: number; readonly spread: number } | null;
   /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
   readonly longer: number;
   readonly byLoad: number;

@@ -74,6 +74,65 @@ test('what cold copper adds to both stalls is no scale', () => {
   expect(saidOf({ running: 1.2, stall: 1.15, longer: 1.05 })).toEqual([['rising-draw', null, null]]);
 });
 
+/** Strokes of a room whose end draws so many times what the load does, as a clutch lets it, after its start as ever. */
+function heldByLoad(stopAmps: number, rise: (index: number) => number, sides: readonly string[], told = {}) {
+  const events = strokeEvents(LEARNT + 30, ROOM, 11, (index) => ({
+    ...told,
+    factors: ROOM.sides.map((side) => (sides.includes(side) ? 1 + rise(index) : 1)),
+  }));
+  return foldAll(
+    ROOM,
+    events.map((event, index) =>
+      changed(event, {
+        all: ({ endStopAmps }) => ({ endStopAmps: ((endStopAmps ?? 0) * stopAmps) / 38 }),
+        ...Object.fromEntries(
+          sides.map((side) => [
+            side,
+            ({ endStopAmps }: SideMeasures) => ({
+              endStopAmps: ((endStopAmps ?? 0) * stopAmps * (1 + rise(index))) / 38,
+            }),
+          ]),
+        ),
+      }),
+    ),
+  ).warnings.map(({ kind, side }) => [kind, side]);
+}
+
+const step = (index: number) => (index < LEARNT ? 0 : 0.25);
+const drift = (index: number) => Math.max(0, 0.01 * (index - LEARNT));
+
+test.each([
+  { name: 'far below the start', stopAmps: 20 },
+  { name: 'as high as the start', stopAmps: 38 },
+])(
+  'an end that rises with the load, $name, while the start stands, is no scale and no cold',
+  ({ stopAmps }) => {
+    expect(heldByLoad(stopAmps, step, ['front'])).toContainEqual(['rising-draw', 'front']);
+    expect(heldByLoad(stopAmps, step, ['front'])).not.toContainEqual(['sensor-doubt', 'front']);
+    for (const rise of [step, drift])
+      expect(heldByLoad(stopAmps, rise, ['front', 'rear'], { ambientC: null, volts: null })).toEqual([
+        ['rising-draw', null],
+      ]);
+  },
+);
+
+test('both sides that run, start and stall at a fifth less as fast as ever in known weather are read on another scale', () => {
+  expect(saidOf({ running: 0.8, stall: 0.8 })).toEqual([['sensor-doubt', null, 'scale']]);
+});
+
+test('one side that runs and starts at a fifth less beside one that runs as ever is on another scale, whatever the weather', () => {
+  const events = strokeEvents(LEARNT + 12, ROOM, 11, () => ({ ambientC: null })).map((event, index) => {
+    const unheld = changed(event, { all: () => ({ endStopAmps: null }) });
+    const less = (front: SideMeasures) => ({
+      ...scaled({ running: 0.8, stall: 0.8 })(front),
+      endStopAmps: null,
+    });
+    return index < LEARNT ? unheld : changed(unheld, { front: less });
+  });
+  const said = foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  expect(said).toEqual([['sensor-doubt', 'front']]);
+});
+
 test('a side that the other works for gets easier by itself, though its start is read badly', () => {
   const random = new Random(5);
   const events = strokeEvents(LEARNT + 24, ROOM, 11, (index) => ({

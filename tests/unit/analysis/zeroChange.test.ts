@@ -7,6 +7,7 @@ const NO_REST: Changes = { all: () => ({ offsetAmps: null }) };
 function reads(more: { running: number; stall?: number; longer?: number }): Change {
   return (measured) => ({
     runningAmps: measured.runningAmps + more.running,
+    inrushAmps: measured.inrushAmps + (more.stall ?? 0),
     endStopAmps: (measured.endStopAmps ?? 0) + (more.stall ?? 0),
     durationS: measured.durationS * (more.longer ?? 1),
   });
@@ -102,4 +103,24 @@ test('where no stall is read, a start that reads as much more tells the zero, an
     ).map(({ zeros: told }) => told.get('front'));
   for (const zero of zeros(9).slice(3)) expect(Math.abs((zero ?? 0) - 9)).toBeLessThan(1);
   expect(zeros(0)).toEqual(Array(6).fill(undefined));
+});
+
+test('a start that stands though running and end read as much more tells a load that the end follows, and no zero', () => {
+  const held: Change = (measured) => ({
+    runningAmps: measured.runningAmps + 6,
+    endStopAmps: (measured.endStopAmps ?? 0) + 6,
+  });
+  expect(zerosOf(held)).toEqual(Array(5).fill(undefined));
+});
+
+test('what the other side draws more of is a load that moved, though the start reads as much less: no zero', () => {
+  const zeros = (borne: number) =>
+    contextsAfterLearning(
+      6,
+      () => ({ front: reads({ running: -6, stall: -6 }), rear: reads({ running: borne }) }),
+      {},
+      { all: () => ({ offsetAmps: null, endStopAmps: null }) },
+    ).map((stroke) => stroke.zeros.get('front'));
+  expect(zeros(4)).toEqual(Array(6).fill(undefined));
+  expect(zeros(0).some((zero) => zero !== undefined)).toBe(true);
 });
