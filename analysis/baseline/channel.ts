@@ -8,6 +8,7 @@ import {
   type Weather,
 } from './conditions.ts';
 import type { Lent } from './lent.ts';
+import { beginOwnLimit, type OwnLimit, withNewNormal } from './ownLimit.ts';
 import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /** What was fitted to the reference strokes of one measure; plain numbers, so that the state is JSON. */
@@ -42,6 +43,8 @@ export interface Channel {
   shapes: (Shape | null)[];
   level: number[];
   recent: number[];
+  /** What its strokes have told of its single-stroke limits. */
+  ownLimits: OwnLimit[];
   /** When the latest reference stroke was made, milliseconds since 1970. */
   learntAtMs: number;
   /**
@@ -77,6 +80,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
     shapes: MEASURE_NAMES.map(() => null),
     level: MEASURE_NAMES.map(() => 0),
     recent: MEASURE_NAMES.map(() => 0),
+    ownLimits: MEASURE_NAMES.map(beginOwnLimit),
     learntAtMs: 0,
     profile: [],
     settling: null,
@@ -115,6 +119,7 @@ export function forgetMeasure(channel: Channel, index: number): void {
   channel.fits[index] = null;
   channel.level[index] = 0;
   channel.recent[index] = 0;
+  channel.ownLimits[index] = withNewNormal(channel.ownLimits[index]);
   for (const values of channel.values) values[index] = null;
 }
 

@@ -1,16 +1,14 @@
 import type { Limits } from '../history.ts';
 import { isBetweenSides, MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import { predict } from '../statistics/shrunkRegression.ts';
-import { studentTUpperQuantile } from '../statistics/studentT.ts';
-import { type Channel, type Fit, isReady } from './channel.ts';
+import { beyondQuantile } from './beyondQuantile.ts';
+import { type Channel, isReady } from './channel.ts';
 import { degreesOf, regressors } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
 import type { Reading } from './reading.ts';
 import { fromScale } from './scale.ts';
 import { unrecordedSpread } from './unrecordedSpread.ts';
 
-/** About one healthy stroke in 400 lies outside the single-stroke limits, above and below together. */
-const BEYOND_PROBABILITY = 1 / 400;
 /** What weather that nobody recorded can do, in standard deviations: a fall within it is no new normal. */
 export const SEASON_SPREADS = 1.5;
 /**
@@ -49,9 +47,12 @@ export interface Residual {
   /** What the baseline expects, and the value brought to 12.6 V and 20 °C, in the measure's own unit. */
   readonly expected: number;
   readonly adjusted: number;
-  /** How far a residual may lie either way, and whether this one lies further. */
+  /** How far a residual may lie either way before the room's own strokes tell, and whether this one lies further: for learning and findings. */
   readonly limit: number;
   readonly beyond: boolean;
+  /** The single-stroke limit as the room's own strokes tell it (`ownLimit.ts`), and whether this one lies further: what people are told. */
+  readonly ownLimit: number;
+  readonly beyondOwn: boolean;
 }
 
 /** Holds a reading against its baseline. Null while the channel is learning, or where this measure has no baseline. */
@@ -67,7 +68,13 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
   const level = channel.level[MEASURE_INDEX[measure]];
   const fromReference = value - reference;
   const residual = fromReference - level;
-  const limit = beyondQuantile(fit) * Math.hypot(deviation, GROUND[measure] ?? 0);
+  const { factor } = channel.ownLimits[MEASURE_INDEX[measure]];
+  const quantile = beyondQuantile(fit.degreesOfFreedom);
+  // What comes with some strokes only, an unseen zero or crooked ground, the others tell nothing of.
+  const atTimes = Math.hypot(zero, GROUND[measure] ?? 0);
+  const usual = Math.hypot(standardDeviation, unrecorded);
+  const limit = quantile * Math.hypot(usual, atTimes);
+  const ownLimit = quantile * Math.hypot(factor * usual, atTimes);
   const followed = isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded);
   return {
     measure,
@@ -85,20 +92,9 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
     adjusted: fromScale(measure, value - row[1] * fit.coefficients[1] - row[2] * fit.coefficients[2]),
     limit,
     beyond: Math.abs(residual) > limit,
+    ownLimit,
+    beyondOwn: Math.abs(residual) > ownLimit,
   };
-}
-
-/**
- * Real strokes have fatter tails than the normal distribution: on the public test rig, the only recorded ones at hand,
- * one healthy stroke in 25 runs four to thirteen per cent harder than the rest. Student's t with this many degrees of
- * freedom stands for them, however many strokes the spread is known from (K. L. Lange, R. J. A. Little, J. M. G.
- * Taylor, 1989, Robust statistical modeling using the t distribution).
- */
-const MOST_DEGREES = 8;
-
-/** Student's t for the strokes that the spread was estimated from (W. S. Gosset, 1908), and for the tails of strokes. */
-function beyondQuantile(fit: Fit): number {
-  return studentTUpperQuantile(BEYOND_PROBABILITY / 2, Math.min(MOST_DEGREES, fit.degreesOfFreedom));
 }
 
 /**
@@ -115,7 +111,8 @@ export function normalOfMeasure(channel: Channel, measure: MeasureName): number 
 
 /**
  * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
- * mean, the motor's usual copper. Null while learning.
+ * mean, the motor's usual copper. They lie as far from the middle as those of the latest strokes did, whose doubt is that of the
+ * conditions that they were made under. Null while learning.
  */
 export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits | null {
   const index = MEASURE_INDEX[measure];
@@ -123,7 +120,10 @@ export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits 
   if (!isReady(channel) || fit === null) return null;
   const { value, standardDeviation } = predict(fit, [1, 0, 0]);
   const centre = value + channel.level[index];
-  const half = beyondQuantile(fit) * Math.hypot(standardDeviation, GROUND[measure] ?? 0);
+  const { factor, usual } = channel.ownLimits[index];
+  const first = () =>
+    beyondQuantile(fit.degreesOfFreedom) * Math.hypot(factor * standardDeviation, GROUND[measure] ?? 0);
+  const half = usual ?? first();
   return {
     lower: fromScale(measure, centre - half),
     centre: fromScale(measure, centre),

@@ -4,6 +4,7 @@ import { type Channel, forgetMeasure, hasEnough, isBorrowing, shapeOf } from './
 import { BY_SEASON, type Conditions, degreesOf, type Weather, weatherOf } from './conditions.ts';
 import { copperDegrees } from './copper.ts';
 import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
+import { withNewNormal } from './ownLimit.ts';
 import { strokesBeforeStep } from './stepWhileLearning.ts';
 import { REFERENCE_STROKES, RELEARNING_STROKES, SETTLING_STROKES } from './strokesNeeded.ts';
 import { PART_OF_STROKE, wholeStrokes } from './wholeStrokes.ts';
@@ -143,6 +144,7 @@ export function relearn(channel: Channel): void {
   channel.settling = null;
   channel.level.fill(0);
   channel.recent.fill(0);
+  channel.ownLimits = channel.ownLimits.map(withNewNormal);
 }
 
 /** After work on another side alone the sides may share and arrive otherwise, and sooner, than they did: that is learnt anew. */

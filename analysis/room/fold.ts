@@ -85,7 +85,7 @@ function latestOf(state: RoomState, direction: Direction, judged: JudgedStroke):
     if (running === null) continue;
     const percent = Math.round(100 * Math.expm1(running.residual));
     if (latest === null || Math.abs(percent) > Math.abs(latest.percent)) {
-      latest = { side, direction, percent, beyond: running.beyond };
+      latest = { side, direction, percent, beyond: running.beyondOwn };
     }
   }
   return latest;

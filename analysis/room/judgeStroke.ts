@@ -46,7 +46,7 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
           })
         : null;
       if (judged !== null) ofSide.set(measure, judged);
-      const { expected = null, beyond = null } = judged ?? {};
+      const { expected = null, beyondOwn: beyond = null } = judged ?? {};
       const adjusted = judged?.adjusted ?? adjustedAsARule(measure, conditions, value);
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     }
@@ -71,6 +71,6 @@ function excuseLag(
     const lag = residual(expectation.side, 'lagS');
     if (lag === null) return expectation;
     const left = unexplainedLag(lag.residual, last - first, durationS);
-    return { ...expectation, beyond: Math.abs(left) > lag.limit };
+    return { ...expectation, beyond: Math.abs(left) > lag.ownLimit };
   });
 }

@@ -4,6 +4,7 @@ import { follow } from '../baseline/follow.ts';
 import type { Residual } from '../baseline/judge.ts';
 import { lacking } from '../baseline/lacking.ts';
 import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
+import { noteResidual } from '../baseline/ownLimit.ts';
 import { takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
@@ -49,6 +50,7 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
   // What was broken off or taken up again knows neither how long a whole stroke takes nor its course, however wide they spread.
   const isOwn = isReady(channel) && !isBorrowing(channel);
   if (isOwn && isPart(stroke)) return;
+  noteLimits(channel, judged);
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
     learn(channel, conditions, event.atMs, values);
@@ -64,6 +66,15 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
     learnProfile(channel, profile);
   const taught = lacking(channel, values, isOdd);
   if (taught !== null) learn(channel, conditions, channel.learntAtMs, taught);
+}
+
+/** What the stroke tells of the single-stroke limits, of each measure that it was held against. */
+function noteLimits(channel: Channel, judged: JudgedStroke): void {
+  MEASURE_NAMES.forEach((measure, index) => {
+    const residual = judged.residual(channel.side, measure);
+    if (residual === null || channel.fits[index] === null) return;
+    channel.ownLimits[index] = noteResidual(channel.ownLimits[index], residual);
+  });
 }
 
 /** What a stroke may teach, on the measures' scale, by index of MEASURES; null where it cannot be compared. */
