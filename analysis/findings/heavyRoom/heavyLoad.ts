@@ -20,6 +20,15 @@ export const OVERLOADED_WITH_MUCH = 0.42;
 /** So near its stall a motor crawls: then one stall that was read is enough. */
 const CRAWLING_PART = 0.65;
 
+/** Below this stall, amperes, a motor has hardly the power to move a room: what ends there was held back. A guess, no source. */
+const WEAKEST_STALL_AMPS = 9;
+/**
+ * What a motor draws at standstill goes with the supply and the warmth of its copper, and near its stall it grows hot on its
+ * way; a controller holds start and stop at one limit, day after day. How far apart they are, natural logarithm: of each
+ * stroke, of most, and the stops of all; and of how many. Guesses, no source.
+ */
+const ONE_LIMIT = { fewest: 2, each: 0.03, most: 0.015, all: 0.015 };
+
 /** One stroke of a direction may be an odd one. */
 const FEWEST_EACH_WAY = 2;
 
@@ -47,6 +56,16 @@ export function loadOf(
   const stallAmps = Math.max(memory.mostAmps, ...memory.stall);
   const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
-  const overload = memory.stall.length < 2 && part < CRAWLING_PART ? 0 : part / mostPart;
+  const isUnsure = memory.stall.length < 2 || stallAmps < WEAKEST_STALL_AMPS || isLimited(memory);
+  const overload = isUnsure && part < CRAWLING_PART ? 0 : part / mostPart;
   return { needed, overload, stallAmps };
+}
+
+/** Whether starts and stops are one and the same current in every stroke. */
+function isLimited({ stops }: HeavyMemory): boolean {
+  if (stops.length < ONE_LIMIT.fewest) return false;
+  const apart = stops.map(({ below }) => Math.abs(below));
+  const amps = stops.map((stop) => stop.amps);
+  const spread = Math.log(Math.max(...amps) / Math.min(...amps));
+  return Math.max(...apart) < ONE_LIMIT.each && median(apart) < ONE_LIMIT.most && spread < ONE_LIMIT.all;
 }

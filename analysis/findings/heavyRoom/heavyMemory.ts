@@ -24,6 +24,8 @@ export interface AboveModel {
 export interface HeavyMemory {
   amps: Record<Direction, number[]>;
   stall: number[];
+  /** Of strokes that read both: the stop as it was drawn, amperes, and how far the start lies above it, natural logarithm. */
+  stops: { readonly amps: number; readonly below: number }[];
   /** The most that a start was seen to draw, at the reference supply, amperes. */
   mostAmps: number;
   /** The latest strokes against rooms of the same coach model. */
@@ -31,5 +33,5 @@ export interface HeavyMemory {
 }
 
 export function beginHeavyMemory(): HeavyMemory {
-  return { amps: { extend: [], retract: [] }, stall: [], mostAmps: 0, above: [] };
+  return { amps: { extend: [], retract: [] }, stall: [], stops: [], mostAmps: 0, above: [] };
 }

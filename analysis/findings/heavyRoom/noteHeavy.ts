@@ -24,10 +24,13 @@ export function noteHeavy(context: FindingContext): void {
     memory.amps[context.direction].push(withoutCold(measured.runningAmps, event));
     const stall = stallOf(measured);
     if (stall !== null) memory.stall.push(stall / partOfReference(context));
-    memory.mostAmps = Math.max(memory.mostAmps, measured.inrushAmps / partOfReference(context));
+    const { inrushAmps, endStopAmps } = measured;
+    if (endStopAmps !== null)
+      memory.stops.push({ amps: endStopAmps, below: Math.log(inrushAmps / endStopAmps) });
+    memory.mostAmps = Math.max(memory.mostAmps, inrushAmps / partOfReference(context));
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
-    for (const list of [...Object.values(memory.amps), memory.stall, memory.above])
+    for (const list of [...Object.values(memory.amps), memory.stall, memory.stops, memory.above])
       if (list.length > FIRST_STROKES) list.shift();
   }
 }

@@ -37,9 +37,10 @@ test.each([
 );
 
 test('a room that its stall calls heavy is over once it runs far from it', () => {
-  const stalled = mended(ROOM, [0.5, 0.5]).map((event) =>
-    changed(event, { all: () => ({ inrushAmps: 14.5, endStopAmps: 14.5 }) }),
-  );
+  const stalled = mended(ROOM, [0.5, 0.5]).map((event, i) => {
+    const stallAmps = 14.5 + 0.2 * Math.sin(2.3 * i);
+    return changed(event, { all: () => ({ inrushAmps: stallAmps, endStopAmps: stallAmps }) });
+  });
   const { warnings } = foldAll(ROOM, stalled);
   expect(warnings.map(({ kind, clearedAtMs }) => [kind, clearedAtMs])).toEqual([
     ['heavy-room', stalled[MENDED_FROM + 3].atMs],

@@ -14,15 +14,15 @@ function warningsOf(
   partOfStall: number,
   startOfStall = 1,
   described: RoomDescription = ROOM,
+  spread = 0.02,
 ) {
   const stallAmps = runningAmps / partOfStall;
   const factors = [runningAmps / 8, runningAmps / 7.5];
-  const events = strokeEvents(8, described, 5, () => ({ factors })).map((event) =>
-    // A retract takes a tenth more than an extend: the part is the mean of both.
-    changed(event, {
-      all: () => ({ inrushAmps: 1.05 * startOfStall * stallAmps, endStopAmps: 1.05 * stallAmps }),
-    }),
-  );
+  const events = strokeEvents(8, described, 5, () => ({ factors })).map((event, i) => {
+    // A retract takes a tenth more than an extend: the part is the mean of both. No day is as warm as the one before.
+    const stall = 1.05 * stallAmps * (1 + spread * Math.sin(2.3 * i));
+    return changed(event, { all: () => ({ inrushAmps: startOfStall * stall, endStopAmps: stall }) });
+  });
   return foldAll({ ...described, drive }, events).warnings;
 }
 
@@ -70,6 +70,12 @@ test('two sides that draw what is much for one motor are heavy, whatever the dri
 test('an end that draws less than the start is a pressed seal and no stall, and overloads nothing', () => {
   expect(saidOf('in-wall', 6, 0.56)).toEqual(HEAVY);
   expect(saidOf('in-wall', 6, 0.56, 1.3)).toEqual([]);
+});
+
+test('a controller that holds start and stop at one limit is no stall, nor is what no motor could move a room with', () => {
+  expect(saidOf('in-wall', 6, 0.56, 1, ROOM, 0)).toEqual([]);
+  expect(saidOf('in-wall', 4, 0.56)).toEqual([]);
+  expect(saidOf('in-wall', 6, 0.75, 1, ROOM, 0)).toEqual(HEAVY);
 });
 
 test('what one start drew stands for the stall where the others were read too slowly and the stop was let go', () => {

@@ -191,9 +191,10 @@ describe('rooms that draw 0.4 of what a new one does', () => {
 });
 
 test('a room that runs near its stall is heavy, however much others of its model draw', () => {
-  const events = strokeEvents(40, ROOM, 3).map((event) =>
-    changed(event, { all: () => ({ inrushAmps: 14.5, endStopAmps: 14.5 }) }),
-  );
+  const events = strokeEvents(40, ROOM, 3).map((event, i) => {
+    const stallAmps = 14.5 + 0.2 * Math.sin(2.3 * i);
+    return changed(event, { all: () => ({ inrushAmps: stallAmps, endStopAmps: stallAmps }) });
+  });
   const lent = lentByRooms([1, 1.05, 0.97]);
   const { warnings } = foldLent(lent, events);
   expect(warnings.filter(({ kind }) => kind === 'heavy-room').at(-1)).toMatchObject({ clearedAtMs: null });
