@@ -1,5 +1,6 @@
 import type { Spike } from '../measures.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rippleOf } from './ripple.ts';
 import { halfWindow, type SideSignal } from './sideSignal.ts';
 import { smoothCourse } from './smoothCourse.ts';
 
@@ -15,6 +16,8 @@ const MOST_KEPT = 40;
 const SMOOTHING_S = 0.1;
 /** No sensor, and no motor, is quieter than this part of the running current: a guess, no source. */
 const LEAST_NOISE_PART = 0.005;
+/** Less than so many times the noise a ripple hides no peak: a guess, no source. */
+const LEAST_RIPPLE = 2;
 /** A motor's own inertia makes its current take at least two steps of this, seconds, there and back: a guess, no source. */
 const QUICK_S = 0.021;
 
@@ -50,27 +53,39 @@ export function excursions(part: RunningPart): Excursions {
   const n = amps.length;
   if (n < 5) return { spikes: [], dips: [], roughness: 0 };
   const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
-  const course = smoothCourse(amps, halfWindow(part.signal, courseS, 2));
+  const reach = halfWindow(part.signal, courseS, 2);
+  const course = smoothCourse(amps, reach);
   const residual = new Float64Array(n);
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
+  const spread = drawnInDeviation(residual, roughness);
   const half = halfWindow(part.signal, SMOOTHING_S, 0);
   const smooth = movingMean(residual, half);
-  const sigma = Math.max(roughness, part.noiseAmps) / Math.sqrt(2 * half + 1);
-  const least = Math.max(sigma, LEAST_NOISE_PART * part.runningAmps);
-  const spread = drawnInDeviation(residual, roughness);
+  const ofMeans = (deviation: number) =>
+    Math.max(deviation / Math.sqrt(2 * half + 1), LEAST_NOISE_PART * part.runningAmps);
   // Most strokes have neither, which takes a look and no ranking.
-  if (!reaches(smooth, Math.max(SPIKE_SIGMAS * least, SPIKE_PART * part.runningAmps))) {
-    return { spikes: [], dips: [], roughness: spread };
-  }
-  const floor = Math.max(medianAbsoluteDeviation(smooth), least);
+  if (!reaches(smooth, SPIKE_PART * part.runningAmps)) return { spikes: [], dips: [], roughness: spread };
+  const departures = lessRipple({ part, residual, smooth, course, reach }, ofMeans(part.noiseAmps));
+  const left = departures.residual === residual ? roughness : medianAbsoluteDeviation(departures.residual);
+  const least = ofMeans(Math.max(left, part.noiseAmps));
+  const floor = Math.max(medianAbsoluteDeviation(departures.smooth), least);
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
   const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
   return {
-    spikes: peaksOf({ part, residual, smooth }, spikeHeight, 1),
-    dips: peaksOf({ part, residual, smooth }, dipHeight, -1),
+    spikes: peaksOf(departures, spikeHeight, 1),
+    dips: peaksOf(departures, dipHeight, -1),
     roughness: spread,
   };
+}
+
+/** A regular ripple is no noise that a peak would have to stand out of, nor a peak itself: it is taken off. */
+function lessRipple(departures: Departures, noise: number): Departures {
+  const { part, residual, smooth } = departures;
+  if (medianAbsoluteDeviation(smooth) < LEAST_RIPPLE * noise) return departures;
+  const ripple = rippleOf(smooth, part.positions);
+  if (ripple === null) return departures;
+  const less = (values: Float64Array) => values.map((value, i) => value - ripple[i]);
+  return { ...departures, residual: less(residual), smooth: less(smooth) };
 }
 
 function reaches(values: Float64Array, height: number): boolean {
@@ -122,6 +137,23 @@ interface Departures {
   readonly part: RunningPart;
   readonly residual: Float64Array;
   readonly smooth: Float64Array;
+  readonly course: Float64Array;
+  /** Half of the course's window, samples. */
+  readonly reach: number;
+}
+
+/**
+ * Whether the current itself, and not only its departure from the course, comes back by half of the peak to both sides of it,
+ * within the course's own window: a course lags behind a steep slope, which is no peak.
+ */
+function comesBack({ smooth, course, reach }: Departures, top: number, sign: 1 | -1): boolean {
+  const enough = sign * (course[top] + smooth[top]) - (sign * smooth[top]) / 2;
+  const falls = (from: number, to: number) => {
+    for (let i = Math.max(0, from); i < Math.min(smooth.length, to); i++)
+      if (sign * (course[i] + smooth[i]) <= enough) return true;
+    return false;
+  };
+  return falls(top - reach, top) && falls(top + 1, top + reach + 1);
 }
 
 /** `sign`: 1 for what rises above the course by the `height` or more, -1 for what falls below. */
@@ -143,7 +175,7 @@ function peaksOf(departures: Departures, height: number, sign: 1 | -1): Spike[] 
     let last = top;
     while (last + 1 < n && sign * smooth[last + 1] >= halfTop) last++;
     i = to;
-    if (from === 0 || last === n - 1) continue;
+    if (from === 0 || last === n - 1 || !comesBack(departures, top, sign)) continue;
     if (isCrackle(part, residual.subarray(from, last + 1), sign)) continue;
     found.push({ ...spikeAt(departures, { from, top, last }, sign), height: sign * smooth[top] });
   }
