@@ -11,9 +11,9 @@ import { isOwnCourse } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
-import { sharedSwing, swingOf } from './swing.ts';
+import { isOfShortWay, type Swing, sharedSwing, swingOf } from './swing.ts';
 import { turnOf } from './turnOf.ts';
-import { onTravel, passes, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
+import { onTravel, passes, shortestWay, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
 
 /** Of the latest strokes this many with spikes say so. */
 const LEAST_STROKES = 3;
@@ -52,7 +52,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       positions: inTravel.map((spike) => onTravel(way, spike.position)),
       unsure: way.unsure,
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
-      swing: swingOf(measured.profile, usual, turnOf(state.room)),
+      swing: newSwing(context, measured.profile, usual),
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
@@ -93,6 +93,18 @@ function peaksOf(
       comesAt(position, direction) < aloneFrom - JOLT
     );
   });
+}
+
+/** A swing that is not the room's own, laid over less than its whole way. */
+function newSwing(
+  context: FindingContext,
+  profile: readonly (number | null)[],
+  usual: readonly (number | null)[],
+): Swing | null {
+  const turn = turnOf(context.state.room);
+  const swing = swingOf(profile, usual, turn);
+  if (swing === null || isOfShortWay(profile, usual, turn, shortestWay(context))) return null;
+  return swing;
 }
 
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */

@@ -53,6 +53,43 @@ export function swingOf(
   return explained >= (turn === null ? LEAST_EXPLAINED_UNKNOWN : LEAST_EXPLAINED) ? best : null;
 }
 
+/** Ways are tried so much apart, as parts of the travel: a third of the finest period at most. */
+const WAY_STEP = 0.01;
+/** A way that fits leaves so much of the squares of what differs from usual: a guess, no source. */
+const MOST_LEFT = 0.5;
+
+/**
+ * Whether a swing is only the usual one laid over a way that was not the whole: the stroke went over a part of the travel, at
+ * least `shortest` of it, from or to either end, and the usual profile of that part leaves none, and little else. The other
+ * arguments are those of `swingOf`.
+ */
+export function isOfShortWay(
+  profile: readonly (number | null)[],
+  usual: readonly (number | null)[],
+  turn: number | null,
+  shortest: number,
+): boolean {
+  const whole = detrended(profile, usual)?.meanSquare ?? 0;
+  for (let length = 1 - WAY_STEP; length >= shortest; length -= WAY_STEP) {
+    for (const inner of [0, 1 - length]) {
+      const part = profile.map((_, bin) => valueAt(usual, inner * usual.length + length * (bin + 0.5)));
+      const left = detrended(profile, part)?.meanSquare ?? whole;
+      if (left > MOST_LEFT * whole) continue;
+      if (swingOf(profile, part, turn === null ? null : turn / length) === null) return true;
+    }
+  }
+  return false;
+}
+
+/** A profile's value at a place between the middles of its bins, which lie at halves; null beside a gap. */
+function valueAt(profile: readonly (number | null)[], place: number): number | null {
+  const at = Math.min(profile.length - 1, Math.max(0, place - 0.5));
+  const below = profile[Math.floor(at)];
+  const above = profile[Math.ceil(at)];
+  if (below === null || above === null) return null;
+  return below + (at - Math.floor(at)) * (above - below);
+}
+
 function candidates(turn: number | null): number[] {
   if (turn === null) {
     const count = (MOST_CYCLES - FEWEST_CYCLES) / CYCLES_STEP + 1;

@@ -62,17 +62,28 @@ export function passes({ inner, outer, unsure }: WayCovered, place: number, reac
   return place - reach > inner + unsure && place + reach < outer - unsure;
 }
 
+/** The least part of its way that a stroke may have made by its time; 1 where nobody knows. */
+export function shortestWay(context: FindingContext): number {
+  const time = longestTime(context);
+  return time === null ? 1 : Math.min(1, Math.exp(time.residual - SIGMAS * time.deviation));
+}
+
 /** How much of the way a stroke made by its time, and how sure that is, natural logarithm; null: it was whole, or nobody knows. */
 function partOf(context: FindingContext): { length: number; deviation: number } | null {
-  const times = context.state.room.sides
-    .map((side) => context.residual(side, 'durationS'))
-    .filter((time) => time !== null);
-  if (times.length === 0) return null;
-  const longest = times.reduce((a, b) => (b.residual > a.residual ? b : a));
-  const { residual, deviation } = longest;
+  const time = longestTime(context);
+  if (time === null) return null;
+  const { residual, deviation } = time;
   if (residual > Math.min(LEAST_WHOLE, -SIGMAS * deviation) || isByWeakMagnets(context, -residual))
     return null;
   return { length: Math.exp(residual), deviation };
+}
+
+/** The time of the side that was under way longest against its usual one, natural logarithm; null: nobody knows. */
+function longestTime(context: FindingContext): ReturnType<FindingContext['residual']> {
+  const times = context.state.room.sides
+    .map((side) => context.residual(side, 'durationS'))
+    .filter((time) => time !== null);
+  return times.length === 0 ? null : times.reduce((a, b) => (b.residual > a.residual ? b : a));
 }
 
 /** Whether nothing was recorded in between, as far as that is known. */

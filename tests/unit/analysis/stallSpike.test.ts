@@ -102,6 +102,28 @@ test('a low peak right after the start of one way alone is the end of that start
   expect(saidAt(() => true)).toEqual([['stall-spike', 'same-place']]);
 });
 
+test.each([
+  { name: 'on a shorter way, in less time, is its own', length: 0.93, added: 0, said: [] },
+  { name: 'with another one in it is new', length: 1, added: 0.12, said: ['once-per-turn'] },
+])('a ripple $name', ({ length, added, said }) => {
+  const room = { ...ONE_MOTOR, gearTeeth: null };
+  const events = strokeEvents(LEARNT + 12, room, 4).map((event, i) => {
+    const isLater = i >= LEARNT;
+    const way = isLater ? length : 1;
+    const wave = (x: number, cycles: number) => Math.sin(2 * Math.PI * cycles * x);
+    const swing = (x: number) => 1 + 0.1 * wave(x, 8) + (isLater ? added * wave(x, 5) : 0);
+    return changed(event, {
+      all: ({ profile, durationS, chargeAs }) => ({
+        durationS: way * durationS,
+        chargeAs: way * chargeAs,
+        profile: profile.map((amps, bin) => amps && amps * swing((way * (bin + 0.5)) / profile.length)),
+      }),
+    });
+  });
+  const found = foldAll(room, events).warnings.filter(({ kind }) => kind === 'stall-spike');
+  expect(found.map(({ pattern }) => pattern)).toEqual(said);
+});
+
 test('peaks that come here and there are told by how often they did before', () => {
   const places = [0.2, 0.71, 0.35, 0.88, 0.14, 0.57];
   const peakAt = (i: number) => [places[i % places.length]];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sharedSwing, swingOf } from '../../../analysis/findings/stallSpike/swing.ts';
+import { isOfShortWay, sharedSwing, swingOf } from '../../../analysis/findings/stallSpike/swing.ts';
 import { profileShape } from '../../../analysis/profileShape.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 
@@ -29,6 +29,26 @@ test.each([
 test('a swing that the side always had, or one too gentle to mean anything, is none', () => {
   expect(swingOf(profile(0.15, 7, 3), profile(0.15, 7, 4), 1 / 7)).toBeNull();
   expect(swingOf(profile(0.04, 7, 5), profile(0, 7, 6), 1 / 7)).toBeNull();
+});
+
+test('the own ripple of a side over less than its way is no new one, another ripple is', () => {
+  const shape = (part: number, cycles: number, phase: number) => (x: number) =>
+    5 * (1 + part * Math.sin(2 * Math.PI * cycles * x + phase));
+  const profileBy = (amps: (x: number) => number, from: number, to: number) =>
+    Array.from({ length: BINS }, (_, bin) => amps(from + ((bin + 0.5) / BINS) * (to - from)));
+  const [own, other] = [shape(0.1, 8, 1), shape(0.15, 5, 0)];
+  const usual = profileBy(own, 0, 1);
+  for (const length of [0.95, 0.9, 0.85]) {
+    for (const inner of [0, 1 - length]) {
+      const short = profileBy(own, inner, inner + length);
+      expect(swingOf(short, usual, null)).not.toBeNull();
+      expect(isOfShortWay(short, usual, null, 0.8)).toBe(true);
+      expect(isOfShortWay(short, usual, null, 1)).toBe(false);
+    }
+  }
+  const both = profileBy((x) => own(x) + other(x) - 5, 0, 1);
+  expect(swingOf(both, usual, null)).not.toBeNull();
+  expect(isOfShortWay(both, usual, null, 0.8)).toBe(false);
 });
 
 test('three of the latest four strokes must share it', () => {
