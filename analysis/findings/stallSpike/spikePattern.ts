@@ -52,6 +52,8 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   const few = atFewTurns(spiked, turn);
   if (few > 0) return { pattern: 'once-per-turn', position: null, strokes: few, height };
   const placed = spiked.filter(({ unsure }) => unsure < MOST_UNSURE);
+  const turns = overTurns(placed, turn);
+  if (turns > 0) return { pattern: 'once-per-turn', position: null, strokes: turns, height };
   const place = mostOf(LATER.map((later) => commonPlace(placed.map((stroke) => sooner(stroke, later)))));
   const all = placed.reduce((sum, stroke) => sum + stroke.positions.length, 0);
   if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
@@ -94,6 +96,43 @@ function atFewTurns(spiked: readonly SpikedStroke[], turn: number | null): numbe
   const firsts = even.map((stroke) => ({ ...stroke, positions: stroke.positions.slice(0, 1) }));
   const first = mostOf(LATER.map((later) => commonPlace(firsts.map((stroke) => sooner(stroke, later)))));
   return first !== null && first.strokes === even.length ? even.length : 0;
+}
+
+/** So many places of their own, evenly apart, are turns: each of them seen on so many strokes. Guesses, no source. */
+const OVER_TURNS = { places: 3, strokes: 2 };
+/** So even are those places, and all peaks of all strokes. */
+const LEAST_EVEN = { places: 0.9, peaks: LEAST_CONCENTRATION };
+
+/**
+ * Strokes with spikes, where those of all strokes together come at several places that are whole turns apart: of teeth that
+ * hardly stand out one stroke shows this one and another that one. 0: they do not, or the turn is not known.
+ */
+function overTurns(spiked: readonly SpikedStroke[], turn: number | null): number {
+  if (turn === null || turn >= 0.45) return 0;
+  const isOver = LATER.some((later) => {
+    const strokes = spiked.map((stroke) => sooner(stroke, later));
+    const places = sharedPlaces(strokes);
+    if (places.length < OVER_TURNS.places || concentration(places, turn) < LEAST_EVEN.places) return false;
+    const peaks = strokes.flatMap(({ positions }) => positions);
+    return concentration(peaks, turn) >= LEAST_EVEN.peaks;
+  });
+  return isOver ? spiked.length : 0;
+}
+
+/** The places at which several strokes have a spike, from one end of the travel to the other. */
+function sharedPlaces(strokes: readonly SpikedStroke[]): number[] {
+  const peaks = strokes
+    .flatMap(({ positions }, stroke) => positions.map((position) => ({ position, stroke })))
+    .sort((a, b) => a.position - b.position);
+  const groups: (typeof peaks)[] = [];
+  for (const peak of peaks) {
+    const group = groups.at(-1);
+    if (group !== undefined && peak.position - group[0].position <= SAME_PLACE) group.push(peak);
+    else groups.push([peak]);
+  }
+  return groups
+    .filter((group) => new Set(group.map(({ stroke }) => stroke)).size >= OVER_TURNS.strokes)
+    .map((group) => median(group.map(({ position }) => position)));
 }
 
 function repeatsNear(positions: readonly number[], turn: number): boolean {

@@ -118,13 +118,14 @@ function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): Pat
 
 /**
  * What was seen at one place, or once per turn, is still there where the latest strokes alone would not tell: some of them
- * were too gentle for peaks, or had one more for a reason of their own.
+ * were too gentle for peaks, or had one more for a reason of their own. Of many teeth that were seen, one may be the last to
+ * show.
  */
 function stillThere(found: PatternFound, open: Warning | undefined): PatternFound {
   const before = open?.pattern ?? null;
-  if (open === undefined || before === null || before === 'scattered' || found.pattern !== 'scattered')
-    return found;
-  return { ...found, pattern: before, position: open.position };
+  if (open === undefined || before === null || before === 'scattered') return found;
+  const tellsLess = found.pattern === 'scattered' || before === 'once-per-turn';
+  return tellsLess ? { ...found, pattern: before, position: open.position } : found;
 }
 
 /** Whether a part of a stroke went over the place that was said, and so tells whether it still is one. */

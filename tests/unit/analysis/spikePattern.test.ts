@@ -121,3 +121,28 @@ test('a few peaks a stroke that come anywhere are taken for the turns of a gear 
   expect(found.chance).toBeLessThan(5);
   expect(found.gear).toBeGreaterThan(285);
 });
+
+test('places of several strokes that are whole turns apart are once per turn, though each shows but one or two', () => {
+  const turn = 0.13;
+  const teeth = [[0.34], [0.34, 0.47], [0.86], [0.34], [0.47], [], [0.34, 0.86], [0.34]];
+  expect(
+    spikePattern(
+      strokesOf((index) => teeth[index]),
+      turn,
+    )?.pattern,
+  ).toBe('once-per-turn');
+  const screws = [[0.34], [0.34, 0.42], [0.66], [0.34], [0.42], [], [0.34, 0.66], [0.34]];
+  expect(
+    spikePattern(
+      strokesOf((index) => screws[index]),
+      turn,
+    )?.pattern,
+  ).not.toBe('once-per-turn');
+  const screw = [[0.34], [0.34, 0.47], [0.34], [0.34], [0.34], [], [0.34, 0.86], [0.34]];
+  expect(
+    spikePattern(
+      strokesOf((index) => screw[index]),
+      turn,
+    )?.pattern,
+  ).toBe('same-place');
+});

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { beginSpikeMemory, fewestScattered } from '../../../analysis/findings/stallSpike/spikeMemory.ts';
+import { turnOf } from '../../../analysis/findings/stallSpike/turnOf.ts';
 import { orderEvents } from '../../../analysis/room/fold.ts';
 import { type Change, changed } from './support/contexts.ts';
 import { foldAll } from './support/folded.ts';
@@ -7,6 +8,7 @@ import { ONE_MOTOR, ROOM } from './support/handMade.ts';
 import { serviceEvent, strokeEvents } from './support/strokeEvents.ts';
 
 const LEARNT = 30;
+const TEETH_APART = [0, 1, 2, 3];
 
 /** What is said last of a room with peaks at these places of each stroke, counted from when it had learnt its normal. */
 function saidOf(strokes: number, placesOf: (index: number) => readonly number[]) {
@@ -63,6 +65,12 @@ test('what came anywhere at first and then at one place is told by that', () => 
   const first = [0.2, 0.71, 0.35, 0.88];
   const said = saidOf(16, (i) => [i < first.length ? first[i] : 0.42]);
   expect(said).toEqual([{ kind: 'stall-spike', pattern: 'same-place', position: 0.42 }]);
+});
+
+test('of teeth that were seen once per turn the one that still shows is no place of its own', () => {
+  const teeth = TEETH_APART.map((turns) => 0.2 + turns * (turnOf(ONE_MOTOR) ?? Number.NaN));
+  const said = saidOf(24, (i) => (i < 8 ? teeth : teeth.slice(0, 1)));
+  expect(said).toEqual([{ kind: 'stall-spike', pattern: 'once-per-turn', position: null }]);
 });
 
 test.each([
