@@ -87,17 +87,27 @@ export function noteResidual(
  */
 function factorOf(counts: readonly number[]): number {
   const { kinds, factors } = grid();
-  const logs = kinds.map(({ prior, logs }) =>
-    counts.reduce((sum, count, place) => sum + WEIGHT * count * logs[place], prior),
-  );
+  const logs = kinds.map(({ prior, logs }) => {
+    let sum = prior;
+    for (let place = 0; place < counts.length; place++) sum += WEIGHT * counts[place] * logs[place];
+    return sum;
+  });
   const most = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const logTail = (at: number) =>
-    Math.log(weights.reduce((sum, weight, kind) => sum + weight * kinds[kind].tails[at], 0) / total);
+  const logTail = (at: number) => {
+    let sum = 0;
+    for (let kind = 0; kind < weights.length; kind++) sum += weights[kind] * kinds[kind].tails[at];
+    return Math.log(sum / total);
+  };
   const aim = Math.log(BEYOND_PROBABILITY);
-  let above = 0;
-  while (above < factors.length && logTail(above) > aim) above++;
+  // The first factor beyond which fewer lie: the tails fall with it.
+  let [above, last] = [0, factors.length];
+  while (above < last) {
+    const middle = (above + last) >> 1;
+    if (logTail(middle) > aim) above = middle + 1;
+    else last = middle;
+  }
   if (above === 0 || above === factors.length) return factors[Math.min(above, factors.length - 1)];
   const [before, after] = [logTail(above - 1), logTail(above)];
   const way = (before - aim) / (before - after);
