@@ -1,5 +1,6 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
 import { flickers, highestReadings, isCrest } from './highestReadings.ts';
+import { mostNoise, noiseDetail } from './noise.ts';
 import { offsetDetail } from './offsetDetail.ts';
 import type { RestLevel } from './restLevel.ts';
 import { differenceNoise } from './rests.ts';
@@ -10,12 +11,6 @@ export type FoundDoubt = DoneAnalysis['doubts'][number];
 /** A clamp whose rest reads further from zero than this, and than this part of the running current, lost its zero. */
 const OFFSET_AMPS = 0.9;
 const OFFSET_PART = 0.15;
-/**
- * Noise above this, and above this part of the running current, hides what the room does. Where no rest was read a motor's
- * own ripple looks like it, and more is wanted.
- */
-const NOISE_AMPS = 0.7;
-const NOISE_PART = { atRest: 0.1, running: 0.2 };
 const HALF_SEEN = 0.08;
 /** More missed samples, or a longer stretch without any, than a careful logger loses. */
 const MISSED_SHARE = 0.15;
@@ -45,15 +40,15 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
     say('offset', offsetDetail(offset));
   }
-  const mostAtRest = Math.max(NOISE_AMPS, NOISE_PART.atRest * runningAmps);
-  const mostRunning = Math.max(NOISE_AMPS, NOISE_PART.running * runningAmps);
+  const mostAtRest = mostNoise({ runningAmps, offsetAmps: offset });
+  const mostRunning = mostNoise({ runningAmps, offsetAmps: null });
   // A logger that sends no negative numbers shows a part of its noise at rest: what it is shows while the motor runs.
   const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostRunning;
   const noiseRunning = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
   const isSeenAtRest = rest.offsetAmps !== null && rest.noiseAmps > mostAtRest;
   if (isSeenAtRest || noiseRunning > mostRunning) {
     const noiseAmps = isSeenAtRest ? rest.noiseAmps : noiseRunning;
-    say('noise', `The sensor's own noise is ${noiseAmps.toFixed(1)} A.`);
+    say('noise', noiseDetail(noiseAmps));
   }
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');

@@ -16,8 +16,19 @@ export interface ClockMemory extends Record<Direction, TimedStroke[]> {
   said: number | null;
   /** Strokes in a row since then that took their usual time: a logger may tell its rate wrongly now and then only. */
   usualRun: number;
+  /** When the latest stroke is said to have begun, and how many in a row are said to have begun just then. */
+  beganAtMs: number | null;
+  beganTogether: number;
 }
 
 export function beginClockMemory(): ClockMemory {
-  return { extend: [], retract: [], usualHz: null, said: null, usualRun: 0 };
+  return {
+    extend: [],
+    retract: [],
+    usualHz: null,
+    said: null,
+    usualRun: 0,
+    beganAtMs: null,
+    beganTogether: 0,
+  };
 }

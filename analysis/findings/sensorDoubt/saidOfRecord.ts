@@ -14,6 +14,12 @@ export const MISDATED = {
   detail: 'Its date lies ahead or before 2015: it is placed by when it arrived.',
 } as const satisfies SaidOfRecord;
 
+/** Of a clock that stands. The samples are as good as any. */
+export const STOPPED = {
+  doubt: 'clock',
+  detail: 'It seems to stand still: one stroke after another is said to have begun at the very same moment.',
+} as const satisfies SaidOfRecord;
+
 /** Of a record that several strokes show to be cut off. */
 export const CUT = {
   doubt: 'clipped',

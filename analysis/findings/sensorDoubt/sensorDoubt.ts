@@ -6,8 +6,16 @@ import type { Warning } from '../../warning.ts';
 import { isOverAfter, noteComing, saidAnew } from '../comesBack.ts';
 import { type Finding, type FindingAnswer, NOTHING, openOf } from '../finding.ts';
 import { flag, isLasting } from '../recent.ts';
-import { MISDATED, type SaidOfRecord } from './saidOfRecord.ts';
-import { ownScale, type SensorChanges, saidOfAll, saidOfSide, stillOff } from './speaksAgainst.ts';
+import { MISDATED, type SaidOfRecord, STOPPED } from './saidOfRecord.ts';
+import {
+  ownScale,
+  type SensorChanges,
+  saidOfAll,
+  saidOfSide,
+  stillNoisy,
+  stillOff,
+} from './speaksAgainst.ts';
+import { clockStands } from './stoppedClock.ts';
 
 /** After so many strokes that nothing speaks against, a record is to be trusted again. */
 const CLEAR_STROKES = 4;
@@ -30,15 +38,13 @@ interface SaidOfSubject {
  * that were not recorded say nothing. A date that cannot be is beyond doubt, and said at once; so are a wrong
  * rate and a cut, which several strokes have shown already.
  */
-export function sensorDoubt(
-  state: RoomState,
-  { analysis, placedByArrival = false }: StrokeEvent,
-  changes: SensorChanges,
-): FindingAnswer {
+export function sensorDoubt(state: RoomState, event: StrokeEvent, changes: SensorChanges): FindingAnswer {
   const { sides } = state.room;
+  const { analysis, placedByArrival = false } = event;
+  const stands = clockStands(state.clock, event);
   const shared = saidOfAll(analysis, changes, sides);
-  const ofLogger = placedByArrival ? MISDATED : shared;
-  const loggerNeeds = placedByArrival || changes.rate !== null ? 1 : LEAST_STROKES;
+  const ofLogger = placedByArrival ? MISDATED : stands ? STOPPED : shared;
+  const loggerNeeds = placedByArrival || stands || changes.rate !== null ? 1 : LEAST_STROKES;
   // With one side, what speaks against the logger and what speaks against the side is one warning.
   const isAlone = sides.length === 1;
   const answers = sides.map((side) => {
@@ -47,6 +53,7 @@ export function sensorDoubt(
       own ??
       (isAlone ? ofLogger : undefined) ??
       stillOff(analysis, side, openOn(state, side)) ??
+      stillNoisy(analysis, side, openOn(state, side)) ??
       ownScale(changes, side, sides);
     // A side without load draws so little that its record looks empty or noisy.
     const idles = openOf(state, 'dropped-load').some((dropped) => dropped.side === side);

@@ -1,5 +1,6 @@
 import type { StrokeAnalysis } from '../../measures.ts';
 import type { RoomState } from '../../roomState.ts';
+import { mostNoise, noiseDetail } from '../../stroke/noise.ts';
 import { offsetDetail } from '../../stroke/offsetDetail.ts';
 import type { Warning } from '../../warning.ts';
 import { isCutOff } from './cutLevel.ts';
@@ -115,6 +116,22 @@ export function stillOff(
   const said = open?.evidence.doubt === 'offset' ? open.evidence.restAmps : undefined;
   if (said === undefined || now === undefined || now / said < STILL_OFF_PART) return undefined;
   return { doubt: 'offset', detail: offsetDetail(now), restAmps: said };
+}
+
+/** Noise that was said lasts while it is so much of what is said. A guess, no source. */
+const STILL_NOISY_PART = 0.6;
+
+/** The limit of noise goes with the running current as well, and the noise lies now above and now below it. */
+export function stillNoisy(
+  analysis: StrokeAnalysis,
+  side: string,
+  open: Warning | undefined,
+): SaidOfRecord | undefined {
+  const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
+  if (open?.evidence.doubt !== 'noise' || measured === undefined) return undefined;
+  return measured.noiseAmps < STILL_NOISY_PART * mostNoise(measured)
+    ? undefined
+    : { doubt: 'noise', detail: noiseDetail(measured.noiseAmps) };
 }
 
 function restOf(analysis: StrokeAnalysis, side: string): number | undefined {

@@ -44,3 +44,18 @@ test('and is over once most of it is gone, though the sensor never reads nothing
     { doubt: 'offset', firstStrokeId: 'stroke-1', lasts: false },
   ]);
 });
+
+test('noise is said once for as long as most of it lasts, though what it must pass moves about it', () => {
+  const strokes = DRAWN_AMPS.concat(DRAWN_AMPS, DRAWN_AMPS).map((runningAmps, index): StrokeEvent => {
+    const side = sideOf('main', { runningAmps, noiseAmps: index < 4 ? 1.2 : 0.9, seed: index + 1 });
+    return {
+      ...strokeAt(index, 0),
+      analysis: measureStroke(traceOf([side], directionOf(index)), ONE_MOTOR),
+    };
+  });
+  const said = foldAll(ONE_MOTOR, strokes).warnings.map(({ evidence, clearedAtMs }) => [
+    evidence.doubt,
+    clearedAtMs,
+  ]);
+  expect(said).toEqual([['noise', null]]);
+});
