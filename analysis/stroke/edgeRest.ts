@@ -1,4 +1,5 @@
 import { median } from '../statistics/median.ts';
+import { afterRamp } from './endOfRamp.ts';
 import {
   differenceNoise,
   HIGH_PART,
@@ -84,7 +85,7 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   while (tail < n - head && isLow(n - 1 - tail)) tail++;
   // The samples next to the motion may hold part of it.
   const first = edgeOf(beforeStep(signal.amps.subarray(0, Math.max(0, head - 1)), rough));
-  const last = edgeOf(afterStep(signal.amps.subarray(Math.min(n, n - tail + 1)), rough));
+  const last = edgeOf(afterRamp(signal, afterStep(signal.amps.subarray(Math.min(n, n - tail + 1)), rough)));
   const apartAmps = Math.abs(first.level - last.level);
   const alike = apartAmps < AGREEING_PART * Math.abs(rough);
   const [lower, higher] = first.level > last.level ? [last, first] : [first, last];
