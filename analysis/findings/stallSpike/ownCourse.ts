@@ -1,6 +1,7 @@
 import { isBorrowing, isReady } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
+import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { otherWay } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 
@@ -43,6 +44,36 @@ export function isOwnCourse(
   if (lighter(side) > Math.max(LEAST_GIVEN_BACK, GIVEN_BACK * height)) return true;
   const least = Math.max(LEAST_SHARED_GIVEN_BACK, SHARED_GIVEN_BACK * height);
   return doAllRise(context, position) && state.room.sides.every((of) => lighter(of) > least);
+}
+
+/** A place where peaks were said still draws more than it used to by so much, and by this part of what was said. Guesses, no source. */
+const LEAST_LEFT = 0.05;
+const LEFT_PART = 0.25;
+/** And by so many deviations of the noise in a mean over three bins. A guess, no source. */
+const LEFT_SIGMAS = 4;
+const NEAR = [-1, 0, 1] as const;
+
+/**
+ * Whether a side still draws more at a place where it was said to peak than its usual course has there: a fault that has become
+ * too gentle for peaks is not gone. `height`: as it was said, over the running current, as a part of it.
+ */
+export function stillRises(context: FindingContext, side: string, position: number, height: number): boolean {
+  const { state, analysis, direction } = context;
+  const usual = channelOf(state, side, direction);
+  if (usual === undefined || !isReady(usual) || isBorrowing(usual)) return false;
+  const { profile } = analysis.sides[side];
+  const more = riseNear(profile, position, 1, NEAR) - riseNear(usual.profile, position, 1, NEAR);
+  const noise = noiseBetween(profile, usual.profile) / Math.sqrt(NEAR.length);
+  return more > Math.max(LEAST_LEFT, LEFT_PART * height, LEFT_SIGMAS * noise);
+}
+
+/** Spread of a bin's current against its usual one, as a part of it: by the steps from bin to bin, which no slow course makes. */
+function noiseBetween(profile: readonly (number | null)[], usual: readonly (number | null)[]): number {
+  const ratios = profile.flatMap((amps, bin) => {
+    const normal = usual[bin] ?? null;
+    return amps === null || normal === null || normal <= 0 ? [] : [amps / normal];
+  });
+  return medianAbsoluteDeviation(ratios.slice(1).map((ratio, i) => ratio - ratios[i])) / Math.SQRT2;
 }
 
 /** Whether each of two sides or more draws more about there on this stroke than beside it. */

@@ -13,6 +13,8 @@ export interface SpikedStroke {
   readonly heights: readonly number[];
   /** The regular swing along the travel that the side did not use to have; null: none. */
   readonly swing: Swing | null;
+  /** Whether the place where it was said to peak still draws more than it used to. */
+  readonly stillRises: boolean;
 }
 
 /** Where the room stood after a stroke, and how far off that may be, parts of the travel. */
@@ -56,7 +58,8 @@ export function keepSpikes(
   return kept;
 }
 
-const isPeaked = ({ positions, swing }: SpikedStroke): boolean => positions.length > 0 || swing !== null;
+const isPeaked = ({ positions, swing, stillRises }: SpikedStroke): boolean =>
+  positions.length > 0 || swing !== null || stillRises;
 
 /** So many strokes without a peak are the fewest that clear what was said: a guess, no source. */
 const CLEAR_STROKES = 8;

@@ -7,7 +7,7 @@ import type { Dropped } from '../droppedLoad/dropped.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { isEchoOf } from './isEchoOf.ts';
 import { explainsJolt, JOLT, saidLost, togetherUntil } from './jolts.ts';
-import { isOwnCourse } from './ownCourse.ts';
+import { isOwnCourse, stillRises } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
 import { comesAt, isOfStart } from './startPeak.ts';
@@ -53,6 +53,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       unsure: way.unsure,
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
       swing: newSwing(context, measured.profile, usual),
+      stillRises: isWhole && risesWhereSaid(context, side, open),
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
@@ -126,6 +127,11 @@ function stillThere(found: PatternFound, open: Warning | undefined): PatternFoun
   if (open === undefined || before === null || before === 'scattered') return found;
   const tellsLess = found.pattern === 'scattered' || before === 'once-per-turn';
   return tellsLess ? { ...found, pattern: before, position: open.position } : found;
+}
+
+function risesWhereSaid(context: FindingContext, side: string, open: Warning | undefined): boolean {
+  const { position = null, evidence } = open ?? {};
+  return position !== null && stillRises(context, side, position, (evidence?.heightPercent ?? 0) / 100);
 }
 
 /** Whether a part of a stroke went over the place that was said, and so tells whether it still is one. */

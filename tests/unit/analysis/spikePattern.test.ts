@@ -11,6 +11,7 @@ const strokesOf = (positions: (index: number) => readonly number[]): SpikedStrok
     unsure: 0,
     heights: positions(index).map(() => 0.8),
     swing: null,
+    stillRises: false,
   }));
 
 test('a place that reads a little further on in either direction is one place', () => {

@@ -49,6 +49,17 @@ test('peaks that stay away for six strokes now and then are one warning, and ove
   expect(told(44)).toEqual([true]);
 });
 
+test.each([
+  { name: 'still climbs there, too gently for a peak, it is not over', part: 0.16, cleared: [false] },
+  { name: 'runs there as it used to, it is over', part: 0, cleared: [true] },
+])('where a side that peaked at a place $name', ({ part, cleared }) => {
+  const events = strokeEvents(LEARNT + 50, ONE_MOTOR, 4, (i) => ({
+    bump: i < LEARNT ? null : { from: 0.41, to: 0.46, part: i < LEARNT + 8 ? 0.16 : part },
+  })).map((event, i) => (i < LEARNT || i >= LEARNT + 8 ? event : changed(event, { all: peakAt(0.435) })));
+  const said = foldAll(ONE_MOTOR, events).warnings.filter(({ kind }) => kind === 'stall-spike');
+  expect(said.map(({ clearedAtMs }) => clearedAtMs !== null)).toEqual(cleared);
+});
+
 test('after fasteners were seated three strokes without a peak clear it, and it is not said anew for those before', () => {
   const work = LEARNT + 6;
   const strokes = strokeEvents(work + 10, ONE_MOTOR, 4).map((event, i) =>
