@@ -26,6 +26,19 @@ export function saidLost({ state }: FindingContext): Dropped[] {
   );
 }
 
+/** Of a side that idles over more of its way than this nothing is a peak: it runs in jolts beside a current near none. A guess, no source. */
+const MOST_OF_WAY = 0.5;
+
+/** Whether a side has no load over most of its way, on this stroke or by what is said. */
+export function idlesMostly({ state }: FindingContext, side: string, dropped: readonly Dropped[]): boolean {
+  const said = openOf(state, 'dropped-load').filter((open) => open.side === side);
+  const stretches = [
+    ...dropped.filter((each) => each.side === side),
+    ...said.map(({ evidence }) => evidence),
+  ];
+  return stretches.some(({ from, to }) => (to ?? 0) - (from ?? 0) > MOST_OF_WAY);
+}
+
 /** A stretch without load jolts its own side at its edges, and the other all along it. */
 export function explainsJolt({ side, from, to }: Dropped, jolted: string, position: number): boolean {
   if (side !== jolted) return position > from - JOLT && position < to + JOLT;

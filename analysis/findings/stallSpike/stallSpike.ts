@@ -6,7 +6,7 @@ import type { Warning } from '../../warning.ts';
 import type { Dropped } from '../droppedLoad/dropped.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { isEchoOf } from './isEchoOf.ts';
-import { explainsJolt, JOLT, saidLost, togetherUntil } from './jolts.ts';
+import { explainsJolt, idlesMostly, JOLT, saidLost, togetherUntil } from './jolts.ts';
 import { isOwnCourse, stillRises } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
@@ -43,7 +43,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
-    const inTravel = peaksOf(context, side, way, lost);
+    const inTravel = idlesMostly(context, side, dropped) ? [] : peaksOf(context, side, way, lost);
     const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;

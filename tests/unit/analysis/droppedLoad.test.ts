@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import type { StrokeEvent } from '../../../analysis/history.ts';
-import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
+import type { RoomEvent, StrokeEvent } from '../../../analysis/history.ts';
+import { advanceRoom, beginRoom, orderEvents } from '../../../analysis/room/fold.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
-import { directionOf, strokeEvents } from './support/strokeEvents.ts';
+import { directionOf, serviceEvent, strokeEvents } from './support/strokeEvents.ts';
 
 const FAULT_FROM = 40;
 const STROKES = 60;
@@ -259,4 +259,16 @@ test.each([
     strokeEvents(12, ROOM, 3, () => told),
   );
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual(said);
+});
+
+test('the jolts in which a side ran that had lost its load are no peaks, also once it bears it again', () => {
+  const mended = FAULT_FROM + 20;
+  const jolt = { position: 0.45, amps: 12, widthS: 0.3 };
+  const events: RoomEvent[] = strokeEvents(90, ROOM, 3, (i) =>
+    i < FAULT_FROM || i >= mended ? {} : { factors: [0.02, 1.5], spikes: [[jolt], []] },
+  );
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(mended, 'gear-replaced')].sort(orderEvents));
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs === null])).toEqual([
+    ['dropped-load', 'front', false],
+  ]);
 });
