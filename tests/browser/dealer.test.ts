@@ -141,10 +141,16 @@ describePages('the dealer', (place) => {
 
     await page.getByText('Add a logger', { exact: true }).first().click();
     await page.getByLabel('Name of the logger').fill('Step well');
+    // Asked in the moment in which the token is drawn: a key that is pressed then must not go elsewhere.
+    await page.evaluate(`new MutationObserver((_, watch) => {
+      if (document.querySelector('[aria-labelledby="new-token"]') === null) return;
+      watch.disconnect();
+      window.focusedAtOnce = document.activeElement.textContent;
+    }).observe(document.body, { childList: true, subtree: true })`);
     await page.getByRole('button', { name: 'Add a logger' }).click();
     const token = await page.getByLabel('Token', { exact: true }).inputValue();
+    expect(await page.evaluate('focusedAtOnce')).toMatch(/^The token of Step well/);
     const focused = () => page.evaluate<string>('document.activeElement.textContent');
-    expect(await focused()).toMatch(/^The token of Step well/);
     const curl = await page.getByLabel('Try it from a terminal').inputValue();
     const roomId = /"roomId": "([^"]+)"/.exec(curl)?.[1] ?? '';
     expect(curl).toContain(token);

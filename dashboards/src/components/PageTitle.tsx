@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { words } from '../words.ts';
 
 let first = true;
@@ -28,8 +28,8 @@ function naming(text: string): () => void {
 /** The page's one heading. It takes the focus after a move between pages, so that a reader hears where it is. */
 export function PageTitle({ text }: { readonly text: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => naming(text), [text]);
-  useEffect(() => {
+  useLayoutEffect(() => naming(text), [text]);
+  useLayoutEffect(() => {
     if (!first) heading.current?.focus({ preventScroll: true });
     first = false;
   }, []);

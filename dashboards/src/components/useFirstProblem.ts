@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { CallProblem } from '../api/client.ts';
 
 /** Leads to the first field that is at fault, after each of `tries` attempts to send a form, and once the service refused it. */
@@ -8,7 +8,7 @@ export function useFirstProblem(
   refused: CallProblem | null,
 ): RefObject<HTMLFormElement | null> {
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (tries > 0) form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
   }, [tries, refused]);
   return form;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Warning } from '../api/types.ts';
 import { Field } from '../components/Field.tsx';
@@ -16,7 +16,7 @@ export function Acknowledge({ warning, onDone }: { readonly warning: Warning; re
   const opener = useRef<HTMLButtonElement>(null);
   const wasAsked = useRef(false);
   // Whoever thinks better of it is where it began.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (asking) noteField.current?.focus();
     else if (wasAsked.current) opener.current?.focus();
     wasAsked.current = asking;

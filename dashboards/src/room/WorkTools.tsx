@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Room, ServiceSeen } from '../api/types.ts';
 import { Failure } from '../components/states.tsx';
@@ -63,7 +63,7 @@ function RemoveWork({ work, onDone, onKept }: RemoveWorkProps) {
   const say = words.services;
   const { busy, problem, send } = useSending();
   const asked = useRef<HTMLButtonElement>(null);
-  useEffect(() => asked.current?.focus(), []);
+  useLayoutEffect(() => asked.current?.focus(), []);
   const remove = async () => {
     if (await send(async () => call(`/services/${work.id}`, { method: 'DELETE' }))) onDone();
   };

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { StrokeOutcome } from '../api/types.ts';
 import { words } from '../words.ts';
 
@@ -6,7 +6,7 @@ import { words } from '../words.ts';
 export function Outcomes({ results, roomId }: { results: readonly StrokeOutcome[]; roomId: string }) {
   const say = words.upload;
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), [results]);
+  useLayoutEffect(() => heading.current?.focus(), [results]);
   const of = (outcome: StrokeOutcome['outcome']) => results.filter((result) => result.outcome === outcome);
   const kept = results.flatMap(({ strokeId }, i) => (strokeId === null ? [] : [{ strokeId, number: i + 1 }]));
   const refused = of('rejected');
