@@ -40,7 +40,7 @@ import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
 import { PAGES, pageRoutes, sendMissingPage, sendPage } from './routes/pages.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { unsubscribeRoutes } from './routes/unsubscribe.ts';
-import { EarlyMeasurer } from './work/earlyMeasurer.ts';
+import { EarlyMeasurer } from './work/measuring/earlyMeasurer.ts';
 
 export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];

@@ -13,8 +13,8 @@ const DIST = join(ROOT, 'server', 'dist');
 const SOURCES = ['analysis', 'ingest', 'migrations', 'server', 'package-lock.json'];
 const ENTRIES: Readonly<Record<string, string>> = {
   'main.mjs': 'server/main.ts',
-  'threadEntry.mjs': 'server/work/analysisThread.ts',
-  'measureEntry.mjs': 'server/work/measureThread.ts',
+  'threadEntry.mjs': 'server/work/thread/analysisThread.ts',
+  'measureEntry.mjs': 'server/work/measuring/measureThread.ts',
 };
 /** Of several hundred files itself. Every other package is left where it is: some must be there only once. */
 const TAKEN_IN = ['kysely'];

@@ -8,7 +8,7 @@ import { invalidField } from '../problems.ts';
 import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';
 import { findRoom } from '../things/rooms.ts';
-import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/roomEvents.ts';
+import { STROKE_EVENT_COLUMNS, strokeEvent } from '../work/reading/roomEvents.ts';
 import { troubleRaised } from './afterWork.ts';
 import { strokesInTrouble } from './beforeWork.ts';
 

@@ -4,7 +4,7 @@ import type { MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scope.ts';
-import type { RoomLimits } from '../work/foldHistory.ts';
+import type { RoomLimits } from '../work/judging/foldHistory.ts';
 
 /** The room's limits as they stand, of every measure, side and direction. */
 export async function roomLimits(

@@ -7,8 +7,8 @@ import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
-import { isSameName } from '../work/peers.ts';
-import { queueWithdrawal } from '../work/withdrawNormals.ts';
+import { queueWithdrawal } from '../work/lending/withdrawNormals.ts';
+import { isSameName } from '../work/reading/peers.ts';
 
 export type CoachRow = Selectable<CoachTable>;
 

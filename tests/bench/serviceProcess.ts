@@ -3,7 +3,7 @@ import { buildApp } from '../../server/app.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
-import { prepareQueue, startWorker } from '../../server/work/queue.ts';
+import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
 
 /** The service as it runs, worker included, in a process of its own. Prints its address. */
 const database = openDatabase(await plainOwnerUrl(process.env.DATABASE_URL ?? '', console.error));

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { tidy } from '../../server/work/tidy.ts';
+import { tidy } from '../../server/work/jobs/tidy.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, send, store, strokeBody } from './strokeFixture.ts';
 

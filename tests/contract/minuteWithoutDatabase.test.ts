@@ -9,7 +9,7 @@ import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
 import { postgresProcessesIn } from '../../server/database/processes.ts';
-import { prepareQueue, startWorker } from '../../server/work/queue.ts';
+import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
 import { postmasterPid } from '../support/childService.ts';
 
 /** When something is due by the clock: live strokes are tended every five minutes. */

@@ -7,7 +7,7 @@ import { GATHER_S } from '../../server/notices/enqueue.ts';
 import type { Lane } from '../../server/notices/lane.ts';
 import { tellSilentLoggers } from '../../server/notices/silentLoggers.ts';
 import { telling } from '../../server/notices/startTelling.ts';
-import { writeWarnings } from '../../server/work/writeWarnings.ts';
+import { writeWarnings } from '../../server/work/writing/writeWarnings.ts';
 import { startMailServer, type TestMailServer } from '../support/mailServer.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 import { type Fleet, newFleet } from './strokeFixture.ts';

@@ -5,7 +5,7 @@ import { createFirstAccount } from '../../server/access/setUp.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { type Database, inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
-import { prepareQueue } from '../../server/work/queue.ts';
+import { prepareQueue } from '../../server/work/jobs/queue.ts';
 import { createDatabase } from '../support/databases.ts';
 
 let database: { url: string; drop(): Promise<void> };

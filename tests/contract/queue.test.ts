@@ -1,9 +1,9 @@
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
-import { freeLostJobs } from '../../server/work/freeLostJobs.ts';
-import { prepareQueue, startWorker } from '../../server/work/queue.ts';
-import { queueWithdrawal } from '../../server/work/withdrawNormals.ts';
+import { freeLostJobs } from '../../server/work/jobs/freeLostJobs.ts';
+import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
+import { queueWithdrawal } from '../../server/work/lending/withdrawNormals.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { Warning } from '../../analysis/warning.ts';
-import { writeWarnings } from '../../server/work/writeWarnings.ts';
+import { writeWarnings } from '../../server/work/writing/writeWarnings.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet } from './strokeFixture.ts';
 

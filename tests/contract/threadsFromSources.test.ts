@@ -4,9 +4,9 @@ import { Worker } from 'node:worker_threads';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { RoomDescription } from '../../analysis/trace.ts';
 import { decodeStroke } from '../../ingest/json/stroke.ts';
-import type { ToMeasureThread } from '../../server/work/measureMessages.ts';
-import { StrokeInHand } from '../../server/work/strokeInHand.ts';
-import type { ThreadStart, ToThread } from '../../server/work/threadMessages.ts';
+import { StrokeInHand } from '../../server/work/inHand/strokeInHand.ts';
+import type { ToMeasureThread } from '../../server/work/measuring/measureMessages.ts';
+import type { ThreadStart, ToThread } from '../../server/work/thread/threadMessages.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { newFleet, settled, store, strokeBody } from './strokeFixture.ts';
 
@@ -39,7 +39,9 @@ test('the thread of the analysis does its work from the sources', async () => {
     hand: new StrokeInHand().memory,
     heldUp: [],
   };
-  const thread = new Worker(new URL('../../server/work/threadEntry.mjs', import.meta.url), { workerData });
+  const thread = new Worker(new URL('../../server/work/thread/threadEntry.mjs', import.meta.url), {
+    workerData,
+  });
   expect((await settled(service, token, fleet.roomId)).strokes).toBe(2);
   const ended = once(thread, 'exit');
   thread.postMessage('stop' satisfies ToThread);
@@ -47,7 +49,7 @@ test('the thread of the analysis does its work from the sources', async () => {
 });
 
 test('the thread that measures does its work from the sources', async () => {
-  const thread = new Worker(new URL('../../server/work/measureEntry.mjs', import.meta.url));
+  const thread = new Worker(new URL('../../server/work/measuring/measureEntry.mjs', import.meta.url));
   expect(await once(thread, 'message')).toEqual(['ready']);
   const recorded = decodeStroke(strokeBody(randomUUID(), 0), '');
   const asked: ToMeasureThread = { number: 1, strokes: [{ recorded, direction: 'extend', room: ROOM }] };

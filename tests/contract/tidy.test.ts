@@ -1,6 +1,6 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { tidy } from '../../server/work/tidy.ts';
+import { tidy } from '../../server/work/jobs/tidy.ts';
 import { type Member, startService, type TestService } from '../support/service.ts';
 
 let service: TestService;

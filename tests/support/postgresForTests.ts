@@ -3,7 +3,7 @@ import { buildIfStale } from '../../server/build.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
-import { prepareQueue } from '../../server/work/queue.ts';
+import { prepareQueue } from '../../server/work/jobs/queue.ts';
 import { createDatabase } from './databases.ts';
 import { startTestPostgres } from './testPostgres.ts';
 

@@ -1,6 +1,6 @@
 import type { Pool } from 'pg';
 import { WAITS } from '../../metrics/workWaiting.ts';
-import { SET_ASIDE_REASONS } from '../../work/setAsideReasons.ts';
+import { SET_ASIDE_REASONS } from '../../work/inHand/setAsideReasons.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
 /** Work that waits longer than this is stuck rather than slow. */

@@ -2,7 +2,7 @@ import { EventEmitter } from 'node:events';
 import type { FastifyBaseLogger } from 'fastify';
 import type { Runner } from 'graphile-worker';
 import { expect, test } from 'vitest';
-import { keepRunning } from '../../../server/work/keepRunning.ts';
+import { keepRunning } from '../../../server/work/jobs/keepRunning.ts';
 
 // What it says is not looked at.
 const LOG = { warn: () => undefined } as unknown as FastifyBaseLogger;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { StrokeToMeasure } from '../../../server/work/measureMessages.ts';
-import { MeasuringInPieces } from '../../../server/work/measuringInPieces.ts';
+import type { StrokeToMeasure } from '../../../server/work/measuring/measureMessages.ts';
+import { MeasuringInPieces } from '../../../server/work/measuring/measuringInPieces.ts';
 
 const ROOM = {
   drive: 'other',

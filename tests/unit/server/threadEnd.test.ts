@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import { expect, test } from 'vitest';
-import { threadEnd } from '../../../server/work/threadEnd.ts';
+import { threadEnd } from '../../../server/work/thread/threadEnd.ts';
 
 test.each([
   ['comes to its end', ''],

@@ -1,0 +1,59 @@
+import type { RoomState } from '../../../analysis/room/fold.ts';
+import type { FoldedHistory } from '../judging/foldHistory.ts';
+import type { FoldStart, Place } from './foldStart.ts';
+
+/** Some hundred kilobytes each. Of more rooms, those gone through longest ago are forgotten. */
+const MOST_ROOMS = 64;
+
+interface RememberedRoom extends Place {
+  readonly saved: Place;
+  readonly state: RoomState;
+  /** Of the row with the results. Whoever goes through the room writes that row anew. */
+  readonly resultsVersion: string;
+}
+
+type Remembrance = Pick<FoldedHistory, 'end' | 'state' | 'from' | 'checkpoints'>;
+
+/**
+ * The states of rooms between two rounds of one worker, so that a room with much to do need not be put away and taken
+ * out again each time. What is remembered counts only while the room's results are the very ones that this worker
+ * wrote: then every change of its history since has moved its mark, and as long as that lies after the state, the
+ * state holds (`readDirtyRooms` asks). Nothing is lost with it: the checkpoint before leads to the same.
+ */
+export class RoomMemory {
+  readonly #rooms = new Map<string, RememberedRoom>();
+
+  look(roomId: string): Pick<RememberedRoom, 'at' | 'resultsVersion'> | null {
+    return this.#rooms.get(roomId) ?? null;
+  }
+
+  /** Gives it away: the fold changes it, and what comes of that is remembered only once it is written. */
+  take(roomId: string): FoldStart | null {
+    const room = this.#rooms.get(roomId);
+    if (room === undefined) return null;
+    this.#rooms.delete(roomId);
+    const { at, events, saved, state } = room;
+    return { at, events, saved, isRemembered: true, state: () => state };
+  }
+
+  forget(roomId: string): void {
+    this.#rooms.delete(roomId);
+  }
+
+  /** What was found of the room, and is written: its state stands for it. */
+  keep(roomId: string, found: Remembrance, resultsVersion: string): void {
+    const { end, state, from, checkpoints } = found;
+    const saved = checkpoints.at(-1) ?? from?.saved;
+    if (end === null || saved === undefined) return;
+    this.#rooms.set(roomId, {
+      at: end.at,
+      events: end.events,
+      // Without the state that a checkpoint holds.
+      saved: { at: saved.at, events: saved.events },
+      state,
+      resultsVersion,
+    });
+    const [oldest] = this.#rooms.keys();
+    if (this.#rooms.size > MOST_ROOMS && oldest !== undefined) this.#rooms.delete(oldest);
+  }
+}
