@@ -18,8 +18,9 @@ import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { startTelling } from './notices/startTelling.ts';
 import { OperatorError } from './operatorError.ts';
-import { prepareQueue, startWorker } from './work/jobs/queue.ts';
+import { prepareQueue } from './work/jobs/queue.ts';
 import { startTidying } from './work/jobs/tidy.ts';
+import { startWorker } from './work/startWorker.ts';
 import { buildWorkerApp } from './workerApp.ts';
 
 /** Requests under way get this long to end once the service stops; then their connections are cut. */

@@ -3,7 +3,8 @@ import { buildApp } from '../../server/app.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { inScope, openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
-import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
+import { prepareQueue } from '../../server/work/jobs/queue.ts';
+import { startWorker } from '../../server/work/startWorker.ts';
 
 /** The service as it runs, worker included, in a process of its own. Prints its address. */
 const database = openDatabase(await plainOwnerUrl(process.env.DATABASE_URL ?? '', console.error));

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { LogDetails } from '../../server/work/inHand/analysisLog.ts';
 import { startAnalysisThread } from '../../server/work/thread/startAnalysisThread.ts';
-import type { LogDetails } from '../../server/work/thread/threadMessages.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { newFleet, settled, store, strokeBody } from './strokeFixture.ts';
 

@@ -9,7 +9,8 @@ import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
 import { postgresProcessesIn } from '../../server/database/processes.ts';
-import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
+import { prepareQueue } from '../../server/work/jobs/queue.ts';
+import { startWorker } from '../../server/work/startWorker.ts';
 import { postmasterPid } from '../support/childService.ts';
 
 /** When something is due by the clock: live strokes are tended every five minutes. */

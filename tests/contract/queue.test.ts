@@ -2,8 +2,9 @@ import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../ingest/tracePartitions.ts';
 import { freeLostJobs } from '../../server/work/jobs/freeLostJobs.ts';
-import { prepareQueue, startWorker } from '../../server/work/jobs/queue.ts';
+import { prepareQueue } from '../../server/work/jobs/queue.ts';
 import { queueWithdrawal } from '../../server/work/lending/withdrawNormals.ts';
+import { startWorker } from '../../server/work/startWorker.ts';
 import { startService, type TestService } from '../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService, settled, store, strokeBody } from './strokeFixture.ts';
 

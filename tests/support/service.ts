@@ -10,7 +10,7 @@ import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
 import type { Limits } from '../../server/limits/limits.ts';
 import type { Mailer } from '../../server/mail/mailer.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
-import { startWorker } from '../../server/work/jobs/queue.ts';
+import { startWorker } from '../../server/work/startWorker.ts';
 import { createDatabase } from './databases.ts';
 import { type Answer, type RequestOptions, sendRequest } from './request.ts';
 

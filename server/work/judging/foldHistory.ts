@@ -12,7 +12,7 @@ import {
 import type { Warning } from '../../../analysis/warning.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { Turns } from '../inHand/turns.ts';
-import { borrowFor, type LentChannel, learntBefore, sameLent } from '../lending/borrowFor.ts';
+import { borrowFor, type Lending, learntBefore, sameLent } from '../lending/borrowFor.ts';
 import { roomEvents } from '../reading/roomEvents.ts';
 import type { RoomToAnalyse } from '../reading/roomRow.ts';
 import { type Checkpoint, latestCheckpoint, stretchOf } from '../remembered/checkpoints.ts';
@@ -20,7 +20,7 @@ import type { FoldStart, Place } from '../remembered/foldStart.ts';
 import { type MeasureRow, measureRows } from './measureRows.ts';
 
 /** What a room's history says from a time on, ready to be written. */
-export interface FoldedHistory {
+export interface FoldedHistory extends Lending {
   readonly from: FoldStart | null;
   readonly checkpoints: readonly Checkpoint[];
   /** The state after the last event, and where that is; null: there are none. */
@@ -33,12 +33,6 @@ export interface FoldedHistory {
   readonly warnings: ReadonlyMap<string, Warning>;
   readonly summary: RoomSummary;
   readonly limits: readonly RoomLimits[];
-  /** What it was lent from the beginning. */
-  readonly lent: LentToRoom;
-  /** What it lends itself, channel by channel. */
-  readonly lends: readonly LentChannel[];
-  /** All that it lends was learnt before the events gone through: nothing of it can have changed, nor what it is lent. */
-  readonly isSettled: boolean;
 }
 
 export type RoomLimits = {

@@ -11,6 +11,16 @@ export interface LentChannel {
   readonly normal: LentNormal | null;
 }
 
+/** What a room's history, gone through, says of lending. */
+export interface Lending {
+  /** What it was lent from the beginning. */
+  readonly lent: LentToRoom;
+  /** What it lends itself, channel by channel. */
+  readonly lends: readonly LentChannel[];
+  /** All that it lends was learnt before the events gone through: nothing of it can have changed, nor what it is lent. */
+  readonly isSettled: boolean;
+}
+
 /** So many rooms lend at most, the first that learnt: a further one of a common model changes nobody's results. */
 export const MOST_LENDERS = 32;
 /** With so many of the same name among them, the others of the model are not asked. */

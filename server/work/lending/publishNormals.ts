@@ -2,9 +2,8 @@ import { type Kysely, sql } from 'kysely';
 import { BEGINNING, markRoomsDirty } from '../../../ingest/roomProgress.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { takeTurn } from '../../database/takeTurn.ts';
-import type { FoldedHistory } from '../judging/foldHistory.ts';
 import type { RoomToAnalyse } from '../reading/roomRow.ts';
-import { borrowFor, channelsOf, MOST_LENDERS, sameLent } from './borrowFor.ts';
+import { borrowFor, channelsOf, type Lending, MOST_LENDERS, sameLent } from './borrowFor.ts';
 
 type Room = Pick<RoomToAnalyse, 'accountId' | 'roomId'>;
 
@@ -44,7 +43,7 @@ export async function holdPeers(trx: Kysely<Tables>, room: RoomToAnalyse): Promi
 export async function preparePublication(
   trx: Kysely<Tables>,
   room: RoomToAnalyse,
-  folded: FoldedHistory,
+  folded: Lending,
 ): Promise<Publication> {
   if (folded.isSettled || room.peers === null) return NOTHING;
   await holdPeers(trx, room);
@@ -143,7 +142,7 @@ async function borrowersOf(
   return found.rows.map((row) => row.room_id);
 }
 
-function rowsOf({ description, peers }: RoomToAnalyse, { lends }: FoldedHistory): LentRow[] {
+function rowsOf({ description, peers }: RoomToAnalyse, { lends }: Lending): LentRow[] {
   if (peers === null) return [];
   return channelsOf(description.sides).map(({ place, direction }, n) => {
     const normal = lends[n].normal;

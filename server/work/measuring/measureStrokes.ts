@@ -5,10 +5,10 @@ import type { Direction } from '../../../analysis/trace.ts';
 import { toStrokeTrace } from '../../../ingest/stroke.ts';
 import { decodeTrace } from '../../../ingest/traceCodec.ts';
 import type { Tables } from '../../../migrations/tables.ts';
+import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { SET_ASIDE_REASONS } from '../inHand/setAsideReasons.ts';
 import type { Turns } from '../inHand/turns.ts';
 import type { RoomToAnalyse } from '../reading/roomRow.ts';
-import type { AnalysisLog } from '../thread/threadMessages.ts';
 
 /** Strokes measured between two writes. */
 const BATCH = 25;

@@ -1,5 +1,4 @@
 import type { RoomState } from '../../../analysis/room/fold.ts';
-import type { FoldedHistory } from '../judging/foldHistory.ts';
 import type { FoldStart, Place } from './foldStart.ts';
 
 /** Some hundred kilobytes each. Of more rooms, those gone through longest ago are forgotten. */
@@ -12,7 +11,14 @@ interface RememberedRoom extends Place {
   readonly resultsVersion: string;
 }
 
-type Remembrance = Pick<FoldedHistory, 'end' | 'state' | 'from' | 'checkpoints'>;
+/** Where going through a room's events began and ended, and what was kept on the way. */
+interface GoneThrough {
+  readonly from: FoldStart | null;
+  readonly checkpoints: readonly Place[];
+  readonly state: RoomState;
+  /** Null: there were no events. */
+  readonly end: Place | null;
+}
 
 /**
  * The states of rooms between two rounds of one worker, so that a room with much to do need not be put away and taken
@@ -41,7 +47,7 @@ export class RoomMemory {
   }
 
   /** What was found of the room, and is written: its state stands for it. */
-  keep(roomId: string, found: Remembrance, resultsVersion: string): void {
+  keep(roomId: string, found: GoneThrough, resultsVersion: string): void {
     const { end, state, from, checkpoints } = found;
     const saved = checkpoints.at(-1) ?? from?.saved;
     if (end === null || saved === undefined) return;

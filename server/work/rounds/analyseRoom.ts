@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import { forgetAnalyses } from '../../../ingest/roomProgress.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomKey } from '../../database/roomChannel.ts';
+import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { SET_ASIDE_REASONS } from '../inHand/setAsideReasons.ts';
 import type { StrokeInHand } from '../inHand/strokeInHand.ts';
 import { Turns, WorkStopped } from '../inHand/turns.ts';
@@ -10,7 +11,6 @@ import { holdPeers, preparePublication, publishNormals } from '../lending/publis
 import { measureBatch } from '../measuring/measureStrokes.ts';
 import { UnmeasuredStroke } from '../reading/roomEvents.ts';
 import { type RoomToAnalyse, readRoom } from '../reading/roomRow.ts';
-import type { AnalysisLog } from '../thread/threadMessages.ts';
 import { writeHistory } from '../writing/writeHistory.ts';
 import { holdingRoom } from './claimRooms.ts';
 

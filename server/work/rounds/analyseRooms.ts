@@ -1,13 +1,13 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomKey } from '../../database/roomChannel.ts';
+import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { type Turns, WorkStopped } from '../inHand/turns.ts';
 import { foldEvents } from '../judging/foldHistory.ts';
 import { measureBatch } from '../measuring/measureStrokes.ts';
 import { type EventsOfRoom, eventsOfRooms } from '../reading/eventsOfRooms.ts';
 import { readDirtyRooms } from '../reading/readDirtyRooms.ts';
 import type { RoomMemory } from '../remembered/roomMemory.ts';
-import type { AnalysisLog } from '../thread/threadMessages.ts';
 import { type FoundOfRoom, writeWhatHolds } from '../writing/writeWhatHolds.ts';
 
 /** Strokes of one room gone through together with other rooms; of more, the room is done by itself. */

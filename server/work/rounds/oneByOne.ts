@@ -1,8 +1,8 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomKey } from '../../database/roomChannel.ts';
+import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import type { StrokeInHand } from '../inHand/strokeInHand.ts';
-import type { AnalysisLog } from '../thread/threadMessages.ts';
 import { analyseRoom } from './analyseRoom.ts';
 
 const FIRST_REST_MS = 1000;

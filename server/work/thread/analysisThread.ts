@@ -1,8 +1,9 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { openDatabase, WITHOUT_LIMITS } from '../../database/openDatabase.ts';
+import type { AnalysisLog, RoundDone } from '../inHand/analysisLog.ts';
 import { StrokeInHand } from '../inHand/strokeInHand.ts';
 import { keepUpToDate } from '../rounds/keepUpToDate.ts';
-import type { AnalysisLog, FromThread, RoundDone, ThreadStart, ToThread } from './threadMessages.ts';
+import type { FromThread, ThreadStart, ToThread } from './threadMessages.ts';
 
 /** Runs in a thread of its own and keeps the rooms up to date for `startAnalysisThread`, with its own connections. */
 if (parentPort === null) throw new Error('This is to be run in a thread.');

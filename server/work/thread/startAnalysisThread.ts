@@ -1,7 +1,8 @@
 import { Worker } from 'node:worker_threads';
+import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { StrokeInHand } from '../inHand/strokeInHand.ts';
 import { threadEnd } from './threadEnd.ts';
-import type { AnalysisLog, FromThread, ThreadStart, ToThread } from './threadMessages.ts';
+import type { FromThread, ThreadStart, ToThread } from './threadMessages.ts';
 
 const BEGIN_AGAIN_AFTER_MS = 1000;
 /** One that has a stroke in hand for longer is ended: its room is found unfinished at the next start. */
