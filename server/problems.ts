@@ -21,6 +21,7 @@ export const PROBLEMS = {
   'unsupported-media-type': { status: 415, title: 'The body has a form that is not taken here' },
   'expectation-failed': { status: 417, title: 'The expectation cannot be met' },
   'invalid-field': { status: 422, title: 'A field is at fault' },
+  'upgrade-required': { status: 426, title: 'This address takes WebSockets only' },
   'headers-too-large': { status: 431, title: 'The headers are too large' },
   'idempotency-key-reused': { status: 422, title: 'The Idempotency-Key was used for another request' },
   'too-many-attempts': { status: 429, title: 'Too many wrong passwords' },
@@ -77,6 +78,13 @@ const AGAIN_AFTER_S = '10';
 export function tooMuchAtOnce(): ProblemError {
   return new ProblemError('too-many-requests', 'This is too much at once. Send again after the others.', {
     headers: { 'retry-after': AGAIN_AFTER_S },
+  });
+}
+
+/** Of a plain request where a WebSocket is opened; names what to upgrade to (RFC 9110, section 15.5.22). */
+export function upgradeRequired(): ProblemError {
+  return new ProblemError('upgrade-required', 'Open a WebSocket at this address.', {
+    headers: { upgrade: 'websocket', connection: 'upgrade' },
   });
 }
 

@@ -5,7 +5,7 @@ import { serveConnection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';
 import { Seats } from '../live/seats.ts';
 import { holderOf } from '../live/sight.ts';
-import { ProblemError } from '../problems.ts';
+import { upgradeRequired } from '../problems.ts';
 import { LivePush, LiveRequest } from '../schemas/live.ts';
 
 export async function liveRoutes(app: App): Promise<void> {
@@ -30,7 +30,7 @@ export async function liveRoutes(app: App): Promise<void> {
     config: {
       access: 'public',
       messages: { sent: LiveRequest, answered: LivePush, token: 'personToken' },
-      problems: ['not-signed-in', 'not-found'],
+      problems: ['not-signed-in', 'upgrade-required'],
     },
     preHandler: async (request) => {
       const token = tokenOfOpening(request);
@@ -44,7 +44,7 @@ export async function liveRoutes(app: App): Promise<void> {
         log: request.log,
       }),
     handler: () => {
-      throw new ProblemError('not-found', 'This address takes WebSockets only.');
+      throw upgradeRequired();
     },
   });
 }

@@ -7,7 +7,7 @@ import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
 import { Link } from '../links/link.ts';
 import { Links } from '../links/links.ts';
-import { ProblemError } from '../problems.ts';
+import { upgradeRequired } from '../problems.ts';
 import { LinkAnswer, LinkMessage } from '../schemas/strokesLive.ts';
 
 const SILENT_AFTER_MS = 60_000;
@@ -53,7 +53,7 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
     config: {
       access: 'public',
       messages: { sent: LinkMessage, answered: LinkAnswer, token: 'loggerToken' },
-      problems: ['not-signed-in', 'not-found'],
+      problems: ['not-signed-in', 'upgrade-required'],
     },
     preHandler: async (request) => {
       // A browser's cookie is a person's, and means nothing here: so a page of any site may open it.
@@ -74,7 +74,7 @@ export async function strokesLiveRoutes(app: App, { linkSilentAfterMs }: Strokes
       socket.on('close', () => links.remove(link));
     },
     handler: () => {
-      throw new ProblemError('not-found', 'This address takes WebSockets only.');
+      throw upgradeRequired();
     },
   });
 }

@@ -217,13 +217,13 @@ export const ROWS: Readonly<Record<string, Row>> = {
   // Of five samples no travel can be made: whoever sees the stroke is told that.
   'GET /api/v1/strokes/:id/travel': { answers: seen(404) },
 
-  // Without a token it may be sent as the first message; without a WebSocket there is nothing.
+  // Without a token it may be sent as the first message; without a WebSocket nothing is to be had.
   'GET /api/v1/live': {
-    answers: answers((caller) => (caller !== 'nobody' && UNKNOWN.includes(caller) ? 401 : 404)),
+    answers: answers((caller) => (caller !== 'nobody' && UNKNOWN.includes(caller) ? 401 : 426)),
   },
   // A logger's alone.
   'GET /api/v1/strokes/live': {
-    answers: answers((caller) => (caller === 'nobody' || caller.endsWith('ogger') ? 404 : 401)),
+    answers: answers((caller) => (caller === 'nobody' || caller.endsWith('ogger') ? 426 : 401)),
   },
 
   'GET /api/v1/measures': { answers: people(200) },

@@ -279,7 +279,8 @@ describe('hostile messages', () => {
 
   test('a plain request is told that this takes WebSockets', async () => {
     const answer = await service.request('GET', '/live', { token });
-    expect([answer.status, answer.body.detail]).toEqual([404, 'This address takes WebSockets only.']);
+    expect([answer.status, answer.body.type]).toEqual([426, '/problems/upgrade-required']);
+    expect(answer.headers.get('upgrade')).toBe('websocket');
   });
 });
 

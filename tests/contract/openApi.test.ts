@@ -132,7 +132,7 @@ describe('the OpenAPI document', () => {
     'describes the WebSocket %s with the schemas of its messages',
     (path, sent, sentBy, answered, answeredBy, token) => {
       const { get } = described.paths[path];
-      expect(Object.keys(get.responses)).toEqual(expect.arrayContaining(['101', '401', '404']));
+      expect(Object.keys(get.responses)).toEqual(expect.arrayContaining(['101', '401', '426']));
       expect(get.responses['101'].content).toBeUndefined();
       expect(get.security).toEqual([{ [token]: [] }, {}]);
       expect(get['x-messages']).toEqual({
