@@ -29,8 +29,22 @@ const WEAKEST_STALL_AMPS = 9;
  */
 const ONE_LIMIT = { fewest: 2, each: 0.03, most: 0.015, all: 0.015 };
 
+/**
+ * What a motor draws at standstill no stop exceeds, and every one that is held comes up to: one that was read once and came near
+ * again in no other stroke is none. How near, as a part of it, on a supply that nobody recorded, and in how many. Guesses.
+ */
+const REACHED_AGAIN = { part: 0.94, strokes: 2 };
+
 /** One stroke of a direction may be an odd one. */
 const FEWEST_EACH_WAY = 2;
+
+/**
+ * A stop goes with the load where it differs between the ways by this part of what the running current does, and by so much,
+ * natural logarithm; where the load of the ways differs by less, nothing tells. Guesses, no source.
+ */
+const WITH_LOAD = { part: 0.5, least: 0.05 };
+/** Two strokes each way are waited for. */
+const ENOUGH_STROKES = 2 * FEWEST_EACH_WAY;
 
 /** Running amperes of a side in the direction that takes more and in the one that takes less; 0 where not yet known. */
 export function drawn({ amps }: HeavyMemory): { most: number; least: number } {
@@ -56,9 +70,30 @@ export function loadOf(
   const stallAmps = Math.max(memory.mostAmps, ...memory.stall);
   const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
-  const isUnsure = memory.stall.length < 2 || stallAmps < WEAKEST_STALL_AMPS || isLimited(memory);
-  const overload = isUnsure && part < CRAWLING_PART ? 0 : part / mostPart;
-  return { needed, overload, stallAmps };
+  const isUnsure =
+    memory.stall.filter((amps) => amps >= REACHED_AGAIN.part * stallAmps).length < REACHED_AGAIN.strokes ||
+    memory.amps.extend.length + memory.amps.retract.length < ENOUGH_STROKES ||
+    stallAmps < WEAKEST_STALL_AMPS ||
+    isLimited(memory);
+  const tellsNothing = (isUnsure && part < CRAWLING_PART) || goesWithLoad(memory);
+  return { needed, overload: tellsNothing ? 0 : part / mostPart, stallAmps };
+}
+
+/**
+ * Whether the stops are higher the way that takes more. V/R is the same whichever way a motor was driven, or less where it
+ * grew hotter; what ends with the load is held by a clutch or a soft stop, and the motor draws more where it stands.
+ */
+function goesWithLoad({ amps, stops }: HeavyMemory): boolean {
+  const [out, back] = DIRECTIONS.map((way) => stops.filter(({ direction }) => direction === way));
+  if (Math.min(out.length, back.length) < FEWEST_EACH_WAY) return false;
+  const load = Math.log(median(amps.extend) / median(amps.retract));
+  const stop = Math.log(
+    median(out.map(({ atReference }) => atReference)) / median(back.map(({ atReference }) => atReference)),
+  );
+  const higher = Math.sign(load) * stop;
+  return (
+    Math.abs(load) >= WITH_LOAD.least && higher >= Math.max(WITH_LOAD.least, WITH_LOAD.part * Math.abs(load))
+  );
 }
 
 /** Whether starts and stops are one and the same current in every stroke. */

@@ -20,12 +20,21 @@ export interface AboveModel {
   readonly modelAmps: number;
 }
 
+export interface HeavyStop {
+  readonly direction: Direction;
+  /** As it was drawn, and brought to the reference supply, amperes. */
+  readonly amps: number;
+  readonly atReference: number;
+  /** How far the start lies above it, natural logarithm. */
+  readonly below: number;
+}
+
 /** Latest running currents of a side, the cold taken off, and stall currents, brought to 12.6 V: they are V/R. */
 export interface HeavyMemory {
   amps: Record<Direction, number[]>;
   stall: number[];
-  /** Of strokes that read both: the stop as it was drawn, amperes, and how far the start lies above it, natural logarithm. */
-  stops: { readonly amps: number; readonly below: number }[];
+  /** Of strokes that read start and stop. */
+  stops: HeavyStop[];
   /** The most that a start was seen to draw, at the reference supply, amperes. */
   mostAmps: number;
   /** The latest strokes against rooms of the same coach model. */

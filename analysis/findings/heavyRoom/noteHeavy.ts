@@ -23,11 +23,17 @@ export function noteHeavy(context: FindingContext): void {
     if (memory === undefined || doubtful.has(side)) continue;
     memory.amps[context.direction].push(withoutCold(measured.runningAmps, event));
     const stall = stallOf(measured);
-    if (stall !== null) memory.stall.push(stall / partOfReference(context));
+    const ofReference = partOfReference(context);
+    if (stall !== null) memory.stall.push(stall / ofReference);
     const { inrushAmps, endStopAmps } = measured;
     if (endStopAmps !== null)
-      memory.stops.push({ amps: endStopAmps, below: Math.log(inrushAmps / endStopAmps) });
-    memory.mostAmps = Math.max(memory.mostAmps, inrushAmps / partOfReference(context));
+      memory.stops.push({
+        direction: context.direction,
+        amps: endStopAmps,
+        atReference: endStopAmps / ofReference,
+        below: Math.log(inrushAmps / endStopAmps),
+      });
+    memory.mostAmps = Math.max(memory.mostAmps, inrushAmps / ofReference);
     const above = aboveModel(context, side);
     if (above !== null) memory.above.push(above);
     for (const list of [...Object.values(memory.amps), memory.stall, memory.stops, memory.above])

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { isReady } from '../../../analysis/baseline/channel.ts';
 import { advanceRoom, beginRoom } from '../../../analysis/room/fold.ts';
-import type { Drive, RoomDescription } from '../../../analysis/trace.ts';
+import type { Direction, Drive, RoomDescription } from '../../../analysis/trace.ts';
 import { changed } from './support/contexts.ts';
 import { foldAll, kindsOf, ROOM_ID } from './support/folded.ts';
 import { ONE_MOTOR, ROOM } from './support/handMade.ts';
@@ -78,15 +78,27 @@ test('a controller that holds start and stop at one limit is no stall, nor is wh
   expect(saidOf('in-wall', 6, 0.75, 1, ROOM, 0)).toEqual(HEAVY);
 });
 
+test('a stop that is higher the way that takes more goes with the load, and one that never comes so high again is no standstill', () => {
+  const saidWith = (stopOf: (direction: Direction | null, index: number) => number) => {
+    const events = strokeEvents(8, ROOM, 5, () => ({ factors: [6 / 8, 6 / 7.5] })).map((event, i) => {
+      const endStopAmps = stopOf(event.direction, i);
+      return changed(event, { all: () => ({ inrushAmps: 9.5, endStopAmps }) });
+    });
+    return kindsOf(foldAll(ROOM, events).warnings);
+  };
+  expect(saidWith((_, i) => 10.2 + 0.1 * (i % 3))).toEqual(['heavy-room']);
+  // A retract takes a tenth more than an extend.
+  expect(saidWith((direction, i) => (direction === 'retract' ? 10.7 : 10) + 0.1 * (i % 3))).toEqual([]);
+  expect(saidWith((direction, i) => (direction === 'extend' ? 10.7 : 10) + 0.1 * (i % 3))).toEqual([
+    'heavy-room',
+  ]);
+  expect(saidWith((_, i) => (i === 1 ? 11.4 : 10.2 + 0.1 * (i % 3)))).toEqual([]);
+});
+
 test('what one start drew stands for the stall where the others were read too slowly and the stop was let go', () => {
   const saidWith = (inrushOf: (index: number) => number) => {
     const events = strokeEvents(8, ROOM, 5).map((event, i) =>
-      changed(event, {
-        all: ({ runningAmps }) => ({
-          inrushAmps: inrushOf(i) * runningAmps,
-          endStopAmps: 1.8 * runningAmps,
-        }),
-      }),
+      changed(event, { all: () => ({ inrushAmps: 8 * inrushOf(i), endStopAmps: 8 * 1.8 }) }),
     );
     return kindsOf(foldAll(ROOM, events).warnings);
   };
