@@ -4,8 +4,12 @@ import type { SpikePattern, WarningKind } from '../../analysis/warning.ts';
 import type { WarningTable } from '../../migrations/resultTables.ts';
 import type { Warning } from '../schemas/results.ts';
 
-/** A row with the name of whoever acknowledged it. */
-export type WarningRow = Selectable<WarningTable> & { readonly acknowledged_by_name: string | null };
+export type WarningRow = Selectable<WarningTable> & {
+  /** The name of whoever acknowledged it. */
+  readonly acknowledged_by_name: string | null;
+  /** What its logger said when the stroke that raised it began; null: that stroke was removed just now. */
+  readonly first_started_at: Date | null;
+};
 
 export function warningView(row: WarningRow): Warning {
   return {
@@ -19,7 +23,8 @@ export function warningView(row: WarningRow): Warning {
     position: row.position,
     pattern: row.pattern as SpikePattern | null,
     state: row.cleared_at ? 'cleared' : row.acknowledged_at ? 'acknowledged' : 'open',
-    openedAt: row.opened_at.toISOString(),
+    openedAt: (row.first_started_at ?? row.opened_at).toISOString(),
+    placedAt: row.opened_at.toISOString(),
     clearedAt: row.cleared_at?.toISOString() ?? null,
     firstStrokeId: row.first_stroke_id,
     latestStrokeId: row.latest_stroke_id,

@@ -67,6 +67,13 @@ function selectWarnings(db: Kysely<Tables>) {
           'acknowledged_by_name',
         ),
       )
+      .select(({ selectFrom }) =>
+        selectFrom('strokes as s')
+          .select('s.started_at')
+          .whereRef('s.account_id', '=', 'w.account_id')
+          .whereRef('s.id', '=', 'w.first_stroke_id')
+          .as('first_started_at'),
+      )
   );
 }
 

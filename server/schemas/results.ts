@@ -90,7 +90,10 @@ export const Warning = z
     position: z.number().nullable(),
     pattern: z.enum(SPIKE_PATTERNS).nullable(),
     state: z.enum(['open', 'acknowledged', 'cleared']),
+    /** The `startedAt` of the stroke that raised it, as its logger sent it. */
     openedAt: Time,
+    /** Where that stroke stands in the room's history: the same, but for a logger whose clock is wrong. */
+    placedAt: Time,
     clearedAt: Time.nullable(),
     firstStrokeId: Id,
     latestStrokeId: Id,

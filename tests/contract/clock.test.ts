@@ -71,7 +71,12 @@ describe('a date that cannot be', () => {
     expect(Date.parse(stroke.placedAt)).toBe(Date.parse(stroke.receivedAt));
     expect(stroke.analysis.doubts.map(({ doubt }: { doubt: string }) => doubt)).toContain('clock');
     const [warning] = await clockWarnings();
-    expect(warning).toMatchObject({ kind: 'sensor-doubt', state: 'open', openedAt: stroke.placedAt });
+    expect(warning).toMatchObject({
+      kind: 'sensor-doubt',
+      state: 'open',
+      openedAt: startedAt,
+      placedAt: stroke.placedAt,
+    });
     expect(warning.firstStrokeId).toBe(stroke.id);
     expect(warning.headline).toContain('The date of a stroke cannot be trusted');
     expect(warning.checks[0]).toContain('date and time of the logger');

@@ -17,8 +17,8 @@ function warningBefore({ comparison, service, warnings }: AnswerProps): Warning 
   const { since } = comparison.before;
   if (since === null || service === null) return null;
   const stood = (warnings ?? []).filter(
-    ({ kind, openedAt, clearedAt }) =>
-      kind === since && openedAt < service.at && (clearedAt === null || clearedAt >= service.at),
+    ({ kind, placedAt, clearedAt }) =>
+      kind === since && placedAt < service.at && (clearedAt === null || clearedAt >= service.at),
   );
   return stood[0] ?? null;
 }

@@ -9,8 +9,8 @@ interface Placed {
 }
 
 /** Where along a picture of these strokes, oldest first, the warning began; null where none came since, or all. */
-export function placeOfBegin(strokes: readonly Placed[], { openedAt }: Warning): number | null {
-  const first = strokes.findIndex(({ at }) => Date.parse(at) >= Date.parse(openedAt));
+export function placeOfBegin(strokes: readonly Placed[], { placedAt }: Warning): number | null {
+  const first = strokes.findIndex(({ at }) => Date.parse(at) >= Date.parse(placedAt));
   return first <= 0 ? null : alongOf(first, strokes.length);
 }
 

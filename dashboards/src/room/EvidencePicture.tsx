@@ -21,7 +21,7 @@ interface CourseProps {
 
 function CoursePicture({ evidence, room, warning }: CourseProps) {
   const { measure, side, direction, asParts } = evidence;
-  const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(warning.openedAt) });
+  const asked = new URLSearchParams({ measure, direction, side, from: courseBegin(warning.placedAt) });
   if (warning.clearedAt !== null) asked.set('to', warning.clearedAt);
   const load = useLoad<Trend>(`/rooms/${room.id}/trend?${asked}`);
   useRefresh(warning.latestStrokeId, load.reload);

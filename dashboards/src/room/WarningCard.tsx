@@ -60,7 +60,7 @@ export function WarningCard({ warning, room, isFirst = false, onAcknowledged }: 
         {toldHere(warning.headline)}
       </h3>
       <p class="about">
-        {words.warnings.since} <Moment at={warning.openedAt} /> ·{' '}
+        {words.warnings.since} <Moment at={warning.placedAt} /> ·{' '}
         <a href={`/strokes/${warning.firstStrokeId}`}>{words.warnings.first}</a> ·{' '}
         <a href={`/strokes/${warning.latestStrokeId}`}>{words.warnings.latest}</a>
       </p>
