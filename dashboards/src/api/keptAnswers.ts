@@ -11,7 +11,11 @@ export interface KeptAnswer {
   readonly atMs: number;
 }
 
-const STORE = 'answers-';
+const STORES = 'answers-';
+/** Raised with what pages rely on in an answer: one that pages of before kept lacks it, and is not shown by these. */
+const SHAPE = 2;
+const storeOf = (person: string): string => `${STORES}${SHAPE}-${person}`;
+
 const AT = 'x-kept-at';
 /** A trend of tens of thousands of strokes is not worth a phone's storage. */
 const LARGEST_LETTERS = 1_000_000;
@@ -28,14 +32,14 @@ export async function keepAnswer(path: string, value: unknown): Promise<void> {
   const text = JSON.stringify(value);
   if (text.length > LARGEST_LETTERS) return;
   try {
-    const store = await caches.open(STORE + person);
+    const store = await caches.open(storeOf(person));
     await store.put(addressOf(path), new Response(text, { headers: { [AT]: String(Date.now()) } }));
     const keys = await store.keys();
     // They come in the order in which they were put there first.
     if (keys.length > MOST_ANSWERS)
       await Promise.all(keys.slice(0, FORGOTTEN_AT_ONCE).map((key) => store.delete(key)));
     // Whoever signed out in between takes it along.
-    if (remembered()?.person.id !== person) await caches.delete(STORE + person);
+    if (remembered()?.person.id !== person) await caches.delete(storeOf(person));
   } catch {
     // The device is full, or forbids it: the pages work without.
   }
@@ -45,7 +49,7 @@ export async function keptAnswer(path: string): Promise<KeptAnswer | null> {
   const person = remembered()?.person.id;
   if (!hasStore() || person === undefined) return null;
   try {
-    const kept = await (await caches.open(STORE + person)).match(addressOf(path));
+    const kept = await (await caches.open(storeOf(person))).match(addressOf(path));
     return kept === undefined ? null : { value: await kept.json(), atMs: Number(kept.headers.get(AT)) };
   } catch {
     return null;
@@ -59,7 +63,7 @@ export async function forgetKeptAnswers(person: string | null): Promise<void> {
     const names = await caches.keys();
     await Promise.all(
       names
-        .filter((name) => name.startsWith(STORE) && name !== `${STORE}${person ?? ''}`)
+        .filter((name) => name.startsWith(STORES) && name !== storeOf(person ?? ''))
         .map((name) => caches.delete(name)),
     );
   } catch {
