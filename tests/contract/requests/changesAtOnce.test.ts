@@ -1,0 +1,55 @@
+import pg from 'pg';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
+import { startService, type TestService } from '../../support/service.ts';
+import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
+import { newRoomOf, type RoomOfModel } from '../work/lentFixture.ts';
+
+let service: TestService;
+let token: string;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+});
+afterAll(() => service.stop());
+
+test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: string, body: object]]>([
+  [
+    'drive of a room',
+    ({ roomId }) => [
+      `update rooms set drive = 'cable' where id = $1`,
+      roomId,
+      `/rooms/${roomId}`,
+      { drive: 'in-wall' },
+    ],
+  ],
+  [
+    'model of a coach',
+    ({ coachId }) => [
+      `update coaches set model = 'Other' where id = $1`,
+      coachId,
+      `/coaches/${coachId}`,
+      { model: 'Usual' },
+    ],
+  ],
+])(
+  'whoever sets the %s back while another changes it has the room gone through anew',
+  async (_, changing) => {
+    const room = await newRoomOf(service, token, { model: 'Usual' });
+    const [change, id, path, body] = changing(room);
+    const other = new pg.Client(service.databaseUrl);
+    await other.connect();
+    onTestFinished(() => other.end());
+    await other.query('begin');
+    await other.query(change, [id]);
+    const back = service.request('PATCH', path, { token, body });
+    await untilSomebodyWaits(other);
+    await other.query('commit');
+    expect((await back).status).toBe(200);
+    const { rows } = await other.query(
+      'select dirty_from is not null as dirty from room_progress where room_id = $1',
+      [room.roomId],
+    );
+    expect(rows).toEqual([{ dirty: true }]);
+  },
+);

@@ -1,0 +1,82 @@
+import { gzipSync } from 'node:zlib';
+import compress from '@fastify/compress';
+import fastify from 'fastify';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { App } from '../../../server/appTypes.ts';
+import { limitBodies } from '../../../server/limits/bodies.ts';
+import { DEFAULT_LIMITS } from '../../../server/limits/limits.ts';
+import { answerProblem } from '../../../server/requests/errorHandler.ts';
+import { takeJson } from '../../../server/requests/jsonBody.ts';
+import {
+  LARGE_BODY,
+  LARGE_BODY_BYTES,
+  refuseCompressedBody,
+} from '../../../server/requests/requestBodies.ts';
+import { sendRequest } from '../../support/request.ts';
+
+/** The very parts that a route for large bodies stands on, with a route that says how much it got. */
+let app: App;
+let url: string;
+
+beforeAll(async () => {
+  app = fastify();
+  app.setErrorHandler(answerProblem);
+  app.decorateRequest('caller', null);
+  await app.register(limitBodies, DEFAULT_LIMITS);
+  takeJson(app);
+  await app.register(compress, { globalDecompression: false });
+  app.addHook('preParsing', refuseCompressedBody);
+  app.post('/api/large', { ...LARGE_BODY, config: { compressedBody: true } }, async (request) => ({
+    got: JSON.stringify(request.body).length,
+  }));
+  url = await app.listen({ port: 0, host: '127.0.0.1' });
+});
+afterAll(() => app?.close());
+
+function send(body: Uint8Array | string, headers: Record<string, string> = { 'content-encoding': 'gzip' }) {
+  return sendRequest(url, 'POST', '/api/large', { body, headers });
+}
+
+const json = (bytes: number) => JSON.stringify('x'.repeat(bytes - 2));
+
+test('takes 32 MiB, compressed and not', async () => {
+  const largest = json(LARGE_BODY_BYTES);
+  expect((await send(gzipSync(largest))).body).toEqual({ got: LARGE_BODY_BYTES });
+  expect((await send(largest, {})).body).toEqual({ got: LARGE_BODY_BYTES });
+});
+
+test('refuses a byte more, compressed and not', async () => {
+  const larger = json(LARGE_BODY_BYTES + 1);
+  for (const answer of [await send(gzipSync(larger)), await send(larger, {})])
+    expect([answer.status, answer.body.type]).toEqual([413, '/problems/body-too-large']);
+});
+
+test('cuts off a small body that unfolds to 4 GiB, without holding it', async () => {
+  const part = gzipSync(Buffer.alloc(16 * 1024 * 1024, 0x20));
+  const bomb = Buffer.concat(Array.from({ length: 256 }, () => part));
+  const before = process.memoryUsage().rss;
+  expect((await send(bomb)).status).toBe(413);
+  expect(process.memoryUsage().rss - before).toBeLessThan(400 * 1024 * 1024);
+});
+
+const whole = gzipSync('{"name": "a"}');
+test.each([
+  ['no gzip at all', Buffer.from('{"name": "a"}')],
+  ['gzip cut short', whole.subarray(0, whole.length - 9)],
+  ['gzip with a wrong checksum', Buffer.concat([whole.subarray(0, -8), Buffer.alloc(8)])],
+  ['gzip followed by rubbish', Buffer.concat([whole, Buffer.from('rubbish')])],
+  ['an empty body', Buffer.alloc(0)],
+])('%s is a clear 4xx', async (_, body) => {
+  const answer = await send(body);
+  expect([answer.status, answer.body.type], answer.text).toEqual([400, '/problems/malformed-request']);
+});
+
+test.each(['br', 'deflate', 'gzip, gzip', 'x-unknown'])('Content-Encoding %s is 415', async (encoding) => {
+  const answer = await send(whole, { 'content-encoding': encoding });
+  expect([answer.status, answer.headers.get('accept-encoding')]).toEqual([415, 'gzip, identity']);
+});
+
+test('the encoding may be written in capitals, and identity says nothing', async () => {
+  expect((await send(whole, { 'content-encoding': 'GZIP' })).status).toBe(200);
+  expect((await send('{"name": "a"}', { 'content-encoding': 'identity' })).status).toBe(200);
+});

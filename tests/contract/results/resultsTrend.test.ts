@@ -1,0 +1,147 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { Trend } from '../../../server/schemas/results.ts';
+import { Trace } from '../../../server/schemas/stroke.ts';
+import { startService, type TestService } from '../../support/service.ts';
+import {
+  dayAt,
+  type Fleet,
+  newFleet,
+  newService,
+  settled,
+  store,
+  strokeBody,
+} from '../strokes/strokeFixture.ts';
+
+let service: TestService;
+let token: string;
+let fleet: Fleet;
+let ids: string[];
+const DAYS = Array.from({ length: 24 }, (_, day) => day);
+
+beforeAll(async () => {
+  service = await startService();
+  token = await service.signIn();
+  fleet = await newFleet(service, token);
+  ids = await store(
+    service,
+    fleet,
+    DAYS.map((day) => strokeBody(fleet.roomId, day)),
+  );
+  await newService(service, fleet, dayAt(3.5));
+  await settled(service, token, fleet.roomId);
+});
+afterAll(() => service.stop());
+
+const trend = (query: string) => service.request('GET', `/rooms/${fleet.roomId}/trend?${query}`, { token });
+
+test('an answer that is put together as text fits its schema', async () => {
+  const { body } = await trend('measure=runningAmps&direction=extend&side=front');
+  expect(Trend.strict().parse(body)).toEqual(body);
+  expect(body.points.map((point: { strokeId: string }) => point.strokeId)).toEqual(
+    ids.filter((_, i) => i % 2 === 0),
+  );
+  expect(body.points[0].at).toBe(dayAt(0));
+  expect(body.points[0]).toMatchObject({ expected: null, beyond: false });
+  expect(body.points[11].expected).toBeCloseTo(9, 0);
+  expect(body.limits.lower).toBeLessThan(body.limits.upper);
+  expect(body.services).toHaveLength(1);
+  const trace = await service.request('GET', `/strokes/${ids[0]}/trace`, { token });
+  expect(Trace.strict().parse(trace.body)).toEqual(trace.body);
+});
+
+test('a span holds its strokes and its services', async () => {
+  const { body } = await trend(
+    `measure=durationS&direction=retract&side=rear&from=${dayAt(4)}&to=${dayAt(9)}`,
+  );
+  expect(body.points.map((point: { strokeId: string }) => point.strokeId)).toEqual([ids[5], ids[7], ids[9]]);
+  expect(body.services).toEqual([]);
+});
+
+test('a measure of the whole stroke needs no side', async () => {
+  const { status, body } = await trend('measure=lagS&direction=extend');
+  expect(status).toBe(200);
+  expect(body.points).toHaveLength(12);
+});
+
+test('every measure of the table can be asked for', async () => {
+  const { body: measures } = await service.request('GET', '/measures', { token });
+  const names = measures.map((measure: { name: string }) => measure.name);
+  expect(names).toEqual(
+    expect.arrayContaining([
+      'runningAmps',
+      'runningAmpsP90',
+      'inrushAmps',
+      'endStopAmps',
+      'durationS',
+      'chargeAs',
+    ]),
+  );
+  expect(names).toEqual(expect.arrayContaining(['energyJ', 'share', 'lagS', 'roughness']));
+  for (const name of names) {
+    expect((await trend(`measure=${name}&direction=extend&side=front`)).status, name).toBe(200);
+  }
+});
+
+test('an unknown measure is 422 and the answer names them all', async () => {
+  const answer = await trend('measure=mood&direction=extend&side=front');
+  expect(answer.status).toBe(422);
+  expect(answer.body.errors[0].pointer).toBe('/measure');
+  expect(answer.text).toContain('runningAmps');
+  expect(answer.text).toContain('roughness');
+});
+
+test.each([
+  ['no side where the room has two', 'measure=runningAmps&direction=extend', '/side'],
+  ['a side that the room lacks', 'measure=runningAmps&direction=extend&side=attic', '/side'],
+  ['no direction', 'measure=runningAmps&side=front', '/direction'],
+  ['a time that is none', 'measure=runningAmps&direction=extend&side=front&to=later', '/to'],
+])('%s is 422', async (_name, query, pointer) => {
+  const answer = await trend(query);
+  expect(answer.status).toBe(422);
+  expect(answer.body.errors[0].pointer).toBe(pointer);
+});
+
+test('the comparison around a service and between spans', async () => {
+  const services = await service.request('GET', `/rooms/${fleet.roomId}/services`, { token });
+  const id = services.body.items[0].id;
+  const around = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${id}`, { token });
+  expect(around.status, around.text).toBe(200);
+  expect(around.body.sentence.length).toBeGreaterThan(10);
+  const spans = `beforeFrom=${dayAt(0)}&beforeTo=${dayAt(3)}&afterFrom=${dayAt(4)}&afterTo=${dayAt(30)}`;
+  const between = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${spans}`, { token });
+  expect(between.body).toEqual(around.body);
+  const none = await service.request('GET', `/rooms/${fleet.roomId}/comparison`, { token });
+  expect(none.status).toBe(422);
+  expect(none.body.detail).toBe('Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.');
+  for (const [span, pointer] of [
+    [`beforeFrom=${dayAt(3)}&beforeTo=${dayAt(0)}&afterFrom=${dayAt(4)}&afterTo=${dayAt(30)}`, '/beforeTo'],
+    [`beforeFrom=${dayAt(0)}&beforeTo=${dayAt(3)}&afterFrom=${dayAt(30)}&afterTo=${dayAt(4)}`, '/afterTo'],
+  ]) {
+    const turned = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${span}`, { token });
+    expect([turned.status, turned.body.errors[0].pointer]).toEqual([422, pointer]);
+  }
+  const unknown = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`, {
+    token,
+  });
+  expect(unknown.status).toBe(422);
+});
+
+test('the overview shows the coach with its room', async () => {
+  const { body } = await service.request('GET', '/overview', { token });
+  const status = await settled(service, token, fleet.roomId);
+  expect(body.items).toHaveLength(1);
+  expect(body.items[0]).toMatchObject({ id: fleet.coachId, rooms: [{ id: fleet.roomId, ...status }] });
+});
+
+test('a new room is learning', async () => {
+  const other = await newFleet(service, token);
+  const status = await settled(service, token, other.roomId);
+  expect(status).toMatchObject({
+    verdict: 'learning',
+    strokes: 0,
+    openWarnings: 0,
+    lastStrokeAt: null,
+    pending: 0,
+  });
+  expect(status.headline.length).toBeGreaterThan(5);
+});

@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { LogDetails } from '../../../server/work/inHand/analysisLog.ts';
+import { startAnalysisThread } from '../../../server/work/thread/startAnalysisThread.ts';
+import { startService, type TestService } from '../../support/service.ts';
+import { newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
+
+let service: TestService;
+let token: string;
+
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+});
+afterAll(() => service.stop());
+
+test('rooms are kept up to date, those that came before it and those that come while it runs', async () => {
+  const [early, late] = [await newFleet(service, token), await newFleet(service, token)];
+  await store(service, early, [strokeBody(early.roomId, 0), strokeBody(early.roomId, 1)]);
+  const thread = startAnalysisThread({ databaseUrl: service.databaseUrl }, service.app.log);
+  try {
+    expect((await settled(service, token, early.roomId)).strokes).toBe(2);
+    await store(service, late, [strokeBody(late.roomId, 0)]);
+    expect((await settled(service, token, late.roomId)).strokes).toBe(1);
+  } finally {
+    await thread.stop();
+  }
+});
+
+test('what the database refuses is told here, again and again until it is stopped', async () => {
+  const gone = new URL(service.databaseUrl);
+  gone.pathname = '/no-such-database';
+  const told: LogDetails[] = [];
+  await new Promise<void>((resolve) => {
+    const log = {
+      error: (details: LogDetails) => {
+        told.push(details);
+        if (told.length === 2) void thread.stop().then(resolve);
+      },
+    };
+    const thread = startAnalysisThread({ databaseUrl: gone.href }, log);
+  });
+  // A third may come before it has stopped.
+  expect(told.slice(0, 2).map(({ err }) => String(err))).toEqual([
+    expect.stringContaining('does not exist'),
+    expect.stringContaining('does not exist'),
+  ]);
+});
+
+test('a stroke that the analysis does not come to an end with is set aside, and its room goes on', async () => {
+  const fleet = await newFleet(service, token);
+  const samples = Array.from({ length: 200_000 }, (_, i) => 8 + Math.sin(i / 7));
+  const largest = strokeBody(fleet.roomId, 1, 9, {
+    sides: ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps: samples })),
+  });
+  const [, largestId] = await store(service, fleet, [strokeBody(fleet.roomId, 0), largest]);
+  const told: LogDetails[] = [];
+  // No stroke of this size is ever done within a millisecond.
+  const thread = startAnalysisThread(
+    { databaseUrl: service.databaseUrl, stuckAfterMs: 1 },
+    { error: (details) => told.push(details) },
+  );
+  try {
+    expect((await settled(service, token, fleet.roomId)).pending).toBe(0);
+  } finally {
+    await thread.stop();
+  }
+  const { body } = await service.request('GET', `/strokes/${largestId}`, { token });
+  expect(body.analysis).toEqual({
+    status: 'unusable',
+    reason: 'The record could not be measured.',
+    sides: {},
+    share: null,
+    lagS: null,
+  });
+  expect(told).toContainEqual(expect.objectContaining({ strokeId: largestId }));
+});

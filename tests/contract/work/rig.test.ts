@@ -1,0 +1,74 @@
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { playRig, type RigResult } from '../../rig/playRig.ts';
+import { hasRecordings, readRecordings } from '../../rig/recordings.ts';
+import { rigTable, shareBeyond } from '../../rig/rigTable.ts';
+import { startService, type TestService } from '../../support/service.ts';
+
+/**
+ * On recordings that nobody here made: C. Ruiz-Carcel and A. Starr, "Data set for Data-based Detection and Diagnosis
+ * of Faults in Linear Actuators", Cranfield University, doi:10.17862/cranfield.rd.5097649; described in the same
+ * authors' paper in IEEE Transactions on Instrumentation and Measurement 67(9), 2018.
+ */
+const folder =
+  process.env.SLIDELOAD_OPEN_DATA ??
+  fileURLToPath(new URL('../../../../shared/open-data/linear-actuator', import.meta.url));
+const isThere = hasRecordings(folder);
+const title = isThere
+  ? 'the rig of Ruiz-Carcel and Starr'
+  : `the rig of Ruiz-Carcel and Starr (skipped: no recordings in ${folder}; see README, The rig)`;
+
+describe.skipIf(!isThere)(title, () => {
+  let service: TestService;
+  let results: RigResult[];
+
+  beforeAll(async () => {
+    service = await startService();
+    results = await playRig({ url: service.url, token: await service.signIn() }, readRecordings(folder));
+  });
+  afterAll(() => service?.stop());
+
+  // Mean current over a stroke, amperes, computed from the files by whoever converted them.
+  test.each([
+    [20, 'normal', 'extend', 0.751],
+    [20, 'normal', 'retract', 0.962],
+    [20, 'lackLubrication1', 'extend', 0.873],
+    [20, 'lackLubrication1', 'retract', 1.085],
+    [40, 'normal', 'extend', 0.677],
+    [40, 'normal', 'retract', 1.103],
+    [40, 'lackLubrication1', 'extend', 0.797],
+    [40, 'lackLubrication1', 'retract', 1.222],
+  ] as const)('the mean current at %i kgf, %s, %s, as the traces come back', async (...of) => {
+    const [loadKgf, condition, direction, publishedAmps] = of;
+    const result = results.find((one) => one.loadKgf === loadKgf && one.direction === direction);
+    const ids = result?.strokeIds[condition] ?? [];
+    expect(ids).toHaveLength(50);
+    const token = await service.signIn();
+    const means = await Promise.all(
+      ids.map(async (id) => {
+        const trace = await service.request('GET', `/strokes/${id}/trace`, { token });
+        const amps: number[] = trace.body.sides[0].amps;
+        return amps.reduce((sum, value) => sum + value, 0) / amps.length;
+      }),
+    );
+    const mean = means.reduce((sum, value) => sum + value, 0) / means.length;
+    expect(Math.abs(mean - publishedAmps)).toBeLessThanOrEqual(0.0005);
+  });
+
+  test('strokes without lubricant lie beyond the limits of the running current, healthy ones within', () => {
+    const faulty = shareBeyond(results, 'runningAmps', 'faulty');
+    const healthy = shareBeyond(results, 'runningAmps', 'healthy');
+    expect(faulty, rigTable(results)).toBeGreaterThanOrEqual(0.99);
+    expect(healthy, rigTable(results)).toBeLessThanOrEqual(0.03);
+  });
+
+  test('rising-draw is raised within six strokes without lubricant, and on no healthy one', () => {
+    const after = results.map(({ raisedAfter }) =>
+      typeof raisedAfter === 'object' ? raisedAfter?.ofLoad : raisedAfter,
+    );
+    expect(
+      after.filter((strokes) => !(typeof strokes === 'number' && strokes <= 6)),
+      rigTable(results),
+    ).toEqual([]);
+  });
+});
