@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { permutedLimit } from '../../../../analysis/compare/permutedLimit.ts';
+import { shiftInterval } from '../../../../analysis/compare/shiftInterval.ts';
+import { strokeTable } from '../../../../analysis/compare/spanDifferences.ts';
+import { strokeDependence } from '../../../../analysis/compare/strokeDependence.ts';
+import { moderatedVariance, squaresWithin } from '../../../../analysis/statistics/moderatedVariance.ts';
+
+const NOTHING_KNOWN = [{ squares: 0, degreesOfFreedom: 0 }];
+const YEAR_MS = 365 * 86_400_000;
+
+test('a moderated variance is the mean of both, weighted by their degrees of freedom', () => {
+  // By hand: (4 x 0.05 + 2 x 0.2) / (4 + 2).
+  const own = squaresWithin([1, 1.2], [3.1, 3.7]);
+  expect(own.squares).toBeCloseTo(0.02 + 0.18, 12);
+  expect(own.degreesOfFreedom).toBe(2);
+  const prior = { variance: 0.05, degreesOfFreedom: 4 };
+  const { variance, degreesOfFreedom } = moderatedVariance({ squares: 0.4, degreesOfFreedom: 2 }, prior);
+  expect(variance).toBeCloseTo(0.1, 12);
+  expect(degreesOfFreedom).toBe(6);
+  expect(() =>
+    moderatedVariance({ squares: 0, degreesOfFreedom: 0 }, { variance: 1, degreesOfFreedom: 0 }),
+  ).toThrow(RangeError);
+});
+
+test("with two strokes a side the interval is Student's, by the spread that is given", () => {
+  // t(6; 0.975) = 2.446912 (tables of Student's t), times the root of 0.1 (1/2 + 1/2).
+  const values = { before: [0, 0.4], after: [1, 1.8], offsetOf: () => 0, unsure: 0 };
+  const spread = { variance: 0.1, degreesOfFreedom: 6 };
+  const alone = shiftInterval(values, { spread, dependence: 1 }, 0.95);
+  expect(alone?.shift).toBeCloseTo(1.2, 12);
+  expect((alone?.upper ?? 0) - 1.2).toBeCloseTo(2.446912 * Math.sqrt(0.1), 5);
+  const alike = shiftInterval(values, { spread, dependence: 4 }, 0.95);
+  expect(1.2 - (alike?.lower ?? 0)).toBeCloseTo(2 * 2.446912 * Math.sqrt(0.1), 5);
+  expect(shiftInterval({ ...values, after: [] }, { spread, dependence: 1 }, 0.95)).toBeNull();
+});
+
+test('neighbouring strokes share part of their error: two a side, worked by hand', () => {
+  // Long apart, correlations are 0.3, 0.15 and 0.075: the difference has 1 + 0.3 - 2 x 0.675 / 4 for 1, and the squares
+  // about the means show (2 - 0.6) / 2 of the spread.
+  const years = [0, 1, 2, 3].map((year) => year * YEAR_MS);
+  expect(strokeDependence(years.slice(0, 2), years.slice(2))).toBeCloseTo(0.9625 / 0.7, 9);
+  expect(strokeDependence([], years)).toBe(1);
+});
+
+test('strokes of one stay before and of another after widen the interval more the closer together they were made', () => {
+  const stay = (fromMs: number, gapMs: number) => [0, 1, 2].map((i) => fromMs + i * gapMs);
+  const [close, loose] = [3_600_000, 5 * 86_400_000].map((gapMs) =>
+    strokeDependence(stay(0, gapMs), stay(YEAR_MS, gapMs)),
+  );
+  expect(close).toBeGreaterThan(1.5 * loose);
+  expect(loose).toBeGreaterThan(1);
+});
+
+test('the limit of a permutation test of eight strokes in one bin, worked by hand', () => {
+  const table = strokeTable([1, 2, 3, 4, 5, 6, 7, 8].map((value) => [value]));
+  // 5 % of 70 arrangements are 3: the largest that no more than those exceed is 4, 6, 7, 8 against 1, 2, 3, 5, which is
+  // 3.5 over the root of 17.5 / 6.
+  expect(permutedLimit(table, 4, NOTHING_KNOWN, 0.05)).toBeCloseTo(3.5 / Math.sqrt(17.5 / 6), 6);
+  // 2.5 % are 1, and each has its mirror; three against three have 20 arrangements, and 5 % of those are 1.
+  expect(permutedLimit(table, 4, NOTHING_KNOWN, 0.025)).toBeNull();
+  const six = strokeTable([1, 2, 3, 4, 5, 6].map((value) => [value]));
+  expect(permutedLimit(six, 3, NOTHING_KNOWN, 0.05)).toBeNull();
+});
