@@ -1,10 +1,13 @@
-import { DecodeError, type FieldFault, pointerPart } from '../decodeError.ts';
+import { DecodeError, type FieldFault } from '../decodeError.ts';
 import { MAX_DEPTH, MAX_NESTS } from '../limits.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
 import { ByteWriter } from '../trace/byteWriter.ts';
+import { bignum } from './bignum.ts';
+import { CborFaults } from './cborFaults.ts';
 import { CborItems, INDEFINITE, MAJOR } from './cborItems.ts';
-import { decimalFraction, MOST_EXPONENT } from './decimalFraction.ts';
-import { bytesPerNumber, halfFloat, readTypedArray, TYPED_ARRAY_TAGS } from './typedArray.ts';
+import { decimalFraction } from './decimalFraction.ts';
+import { isBignum, isTypedArray, refusalOf, TAG } from './tags.ts';
+import { bytesPerNumber, halfFloat, readTypedArray } from './typedArray.ts';
 
 /** Maps and arrays of strokes, or the records of a SenML pack. */
 const MOST_NESTS = { text: MAX_NESTS, 'text or label': MOST_RECORDS + 1 } as const;
@@ -12,21 +15,10 @@ const MOST_NESTS = { text: MAX_NESTS, 'text or label': MOST_RECORDS + 1 } as con
 const MOST_DATE_MS = 8.64e15;
 const MOST_FIELDS = 64;
 const LONGEST_KEY_BYTES = 256;
-const DATE_TIME_TAG = 0;
-const EPOCH_TIME_TAG = 1;
-const BIGNUM_TAG = 2;
-const NEGATIVE_BIGNUM_TAG = 3;
-const LONGEST_BIGNUM_BYTES = 8;
-const DECIMAL_FRACTION_TAG = 4;
-const HOMOGENEOUS_ARRAY_TAG = 41;
-const SELF_DESCRIBED_TAG = 55_799;
-const TYPED_ARRAYS = new Set(TYPED_ARRAY_TAGS);
 const UTF8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 /** Names of fields and the like are as short as this, and of the lowest 128 characters. */
 const SHORT_TEXT_BYTES = 40;
-/** Faults that are told of one field of a stroke, and of a whole body that is still read on. */
-const MOST_FAULTS = { ofField: 4, inAll: 20_000 } as const;
-/** Of those of a body that is refused as a whole. */
+/** Of the faults of a body that is refused as a whole. */
 const FAULTS_TOLD = 20;
 
 /** Which keys a map may have: text, or the whole numbers too that SenML has for labels. */
@@ -76,14 +68,11 @@ class Reader {
   readonly #items: CborItems;
   readonly #keys: KeyKind;
   readonly #nameOf: (label: number) => string;
-  readonly #path: (string | number)[] = [];
-  readonly #faults: FieldFault[] = [];
-  /** The field of a stroke in which the last fault was found, and how many there. */
-  #faultyField = '';
-  #faultsThere = 0;
+  readonly #faults = new CborFaults();
+  readonly #path = this.#faults.path;
 
   constructor(bytes: Uint8Array, keys: KeyKind, nameOf: (label: number) => string) {
-    this.#items = new CborItems(bytes, MOST_NESTS[keys], () => this.#pointer());
+    this.#items = new CborItems(bytes, MOST_NESTS[keys], () => this.#faults.pointer());
     this.#keys = keys;
     this.#nameOf = nameOf;
   }
@@ -91,22 +80,11 @@ class Reader {
   whole(): ReadCbor {
     const value = this.#item(0);
     if (this.#items.left > 0) this.#items.fail('Further bytes follow the end of the CBOR item');
-    return { value, faults: this.#faults };
+    return { value, faults: this.#faults.told };
   }
 
-  #pointer(): string {
-    return this.#path.map((part) => `/${pointerPart(String(part))}`).join('');
-  }
-
-  /** Without the byte: the same fault of a stroke is the same wherever the stroke stands in the body. */
   #noMeaning(detail: string): typeof NO_MEANING {
-    const field = `${this.#path[0]}/${this.#path[1]}`;
-    this.#faultsThere = field === this.#faultyField ? this.#faultsThere + 1 : 1;
-    this.#faultyField = field;
-    if (this.#faultsThere > MOST_FAULTS.ofField) return NO_MEANING;
-    if (this.#faults.length >= MOST_FAULTS.inAll)
-      this.#items.fail('Too much of the body has no meaning here');
-    this.#faults.push({ pointer: this.#pointer(), detail: `${detail}.` });
+    if (!this.#faults.note(detail)) this.#items.fail('Too much of the body has no meaning here');
     return NO_MEANING;
   }
 
@@ -243,11 +221,10 @@ class Reader {
   }
 
   #tag(tag: number, depth: number): unknown {
-    if (tag === SELF_DESCRIBED_TAG || tag === DATE_TIME_TAG) return this.#item(depth + 1);
-    if (tag === HOMOGENEOUS_ARRAY_TAG && this.#items.nextMajor() === MAJOR.array)
-      return this.#item(depth + 1);
+    if (tag === TAG.selfDescribed || tag === TAG.dateTime) return this.#item(depth + 1);
+    if (tag === TAG.homogeneousArray && this.#items.nextMajor() === MAJOR.array) return this.#item(depth + 1);
     const start = this.#items.at;
-    const value = tag === EPOCH_TIME_TAG ? this.#epochTime() : this.#numeric(tag);
+    const value = tag === TAG.epochTime ? this.#epochTime() : this.#numeric(tag);
     if (value !== null) return value;
     this.#items.at = start;
     return this.#passOver(refusalOf(tag));
@@ -266,41 +243,13 @@ class Reader {
 
   /** Null where the tag has no such meaning, or none with what follows it. */
   #numeric(tag: number): number | bigint | Float64Array | null {
-    if (tag === DECIMAL_FRACTION_TAG) return decimalFraction(this.#items);
-    const isBignum = tag === BIGNUM_TAG || tag === NEGATIVE_BIGNUM_TAG;
-    if (!(isBignum || TYPED_ARRAYS.has(tag)) || this.#items.nextMajor() !== MAJOR.bytes) return null;
+    if (tag === TAG.decimalFraction) return decimalFraction(this.#items);
+    if (!(isBignum(tag) || isTypedArray(tag)) || this.#items.nextMajor() !== MAJOR.bytes) return null;
     this.#items.head();
     const bytes = this.#byteString();
-    if (isBignum) return bignum(bytes, tag === NEGATIVE_BIGNUM_TAG);
+    if (isBignum(tag)) return bignum(bytes, tag === TAG.negativeBignum);
     return bytes.length % bytesPerNumber(tag) === 0 ? readTypedArray(tag, bytes) : null;
   }
-}
-
-/** A whole number by its bytes, the highest first (RFC 8949, section 3.4.3); null for one beyond 64 bits. */
-function bignum(bytes: Uint8Array, isNegative: boolean): number | bigint | null {
-  const significant = bytes.subarray(
-    Math.max(
-      0,
-      bytes.findIndex((byte) => byte !== 0),
-    ),
-  );
-  if (significant.length > LONGEST_BIGNUM_BYTES) return null;
-  let magnitude = 0n;
-  for (const byte of significant) magnitude = magnitude * 256n + BigInt(byte);
-  const whole = isNegative ? -1n - magnitude : magnitude;
-  return Number.isSafeInteger(Number(whole)) ? Number(whole) : whole;
-}
-
-function refusalOf(tag: number): string {
-  if (tag === BIGNUM_TAG || tag === NEGATIVE_BIGNUM_TAG)
-    return 'A bignum must be a byte string of at most 64 bits';
-  if (tag === EPOCH_TIME_TAG) return 'A time by tag 1 must be a number of seconds since 1970';
-  if (tag === DECIMAL_FRACTION_TAG) {
-    return `A decimal fraction must be an exponent from -${MOST_EXPONENT} to ${MOST_EXPONENT} and a whole number of 64 bits`;
-  }
-  if (tag === HOMOGENEOUS_ARRAY_TAG) return 'A homogeneous array must be an array';
-  if (TYPED_ARRAYS.has(tag)) return 'A typed array must be a byte string of a whole number of numbers';
-  return `Tag ${tag} has no meaning here`;
 }
 
 function startedWith(bytes: Uint8Array): ByteWriter {
