@@ -1,0 +1,48 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { ANALYSIS_VERSION } from '../../../analysis/room/fold.ts';
+import { replaceCheckpoints } from '../../../server/work/remembered/checkpoints.ts';
+import { startService, type TestService } from '../../support/service.ts';
+import { dayAt, newFleet } from '../strokes/strokeFixture.ts';
+
+let service: TestService;
+beforeAll(async () => {
+  service = await startService({ worker: false });
+});
+afterAll(() => service?.stop());
+
+const STRETCHES = 64;
+/** The last event of each stretch of 32. */
+const eventsOf = (stretch: number) => 32 * stretch + 31;
+
+test('of checkpoints more than 1,024 events back every eighth stays once a room comes to another stretch', async () => {
+  const { roomId } = await newFleet(service, await service.signIn());
+  const { rows } = await service.pool.query('select account_id from rooms where id = $1', [roomId]);
+  const accountId = rows[0].account_id;
+  const stretches = Array.from({ length: STRETCHES }, (_, stretch) => stretch);
+  await service.pool.query(
+    `insert into room_checkpoints (account_id, room_id, at, events, analysis_version, state)
+     select $1, $2, at, events, $3, '' from unnest($4::timestamptz[], $5::integer[]) as x (at, events)`,
+    [accountId, roomId, ANALYSIS_VERSION, stretches.map(dayAt), stretches.map(eventsOf)],
+  );
+  const last = STRETCHES - 1;
+  const saved = { at: new Date(dayAt(last)), events: eventsOf(last) };
+  const from = {
+    ...saved,
+    saved,
+    isRemembered: false,
+    state: () => {
+      throw new Error('It is not asked for.');
+    },
+  };
+  const made = { at: new Date(dayAt(STRETCHES)), events: eventsOf(STRETCHES), state: '{}' };
+  await replaceCheckpoints(service.db, [
+    { room: { accountId, roomId }, folded: { from, checkpoints: [made] } },
+  ]);
+  const kept = await service.pool.query<{ events: number }>(
+    'select events from room_checkpoints where room_id = $1 order by events',
+    [roomId],
+  );
+  const isClose = (stretch: number) => eventsOf(stretch) >= made.events - 1024;
+  const stay = stretches.filter((stretch) => isClose(stretch) || stretch % 8 === 0);
+  expect(kept.rows.map(({ events }) => events)).toEqual([...stay.map(eventsOf), made.events]);
+});
