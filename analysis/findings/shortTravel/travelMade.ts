@@ -197,19 +197,31 @@ const BY_MISSED_SEAL = 0.1;
 
 /**
  * By how much quicker a room is that runs easier than it did, as after lubricating, natural logarithm: speed is (V - I R) / Ke, and
- * what it draws at standstill V / R.
+ * what it draws at standstill V / R. The sides move one room: what all of them draw tells, as one that lost a steep piece of its
+ * course draws less by itself.
  */
-function quickerByEase({ state, analysis, residual }: FindingContext): number {
-  const quicker = state.room.sides.map((side) => {
-    const running = residual(side, 'runningAmps');
-    if (running === null || running.rise > -BY_MISSED_SEAL) return 0;
-    const { runningAmps, endStopAmps, inrushAmps } = analysis.sides[side];
-    const usual = runningAmps * Math.exp(-running.rise);
-    const standstill = endStopAmps ?? inrushAmps;
-    const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
-    const toSpare = (isRead ? standstill : usual / MOST_OF_STANDSTILL) - usual;
-    // No motor runs at more than half of what it draws at standstill.
-    return Math.log1p((usual - runningAmps) / Math.max(toSpare, usual));
-  });
-  return Math.max(0, ...quicker);
+function quickerByEase(context: FindingContext): number {
+  const eased = context.state.room.sides.map((side) => easeOf(context, side)).filter((side) => side !== null);
+  const mean = (of: readonly number[]) => of.reduce((sum, each) => sum + each / of.length, 0);
+  if (mean(eased.map(({ fell }) => fell)) < BY_MISSED_SEAL) return 0;
+  return mean(eased.map(({ quicker }) => quicker));
+}
+
+/** By how much less a side draws than it did, and by how much quicker it would be for that by itself, natural logarithms. */
+function easeOf(
+  { analysis, residual }: FindingContext,
+  side: string,
+): { fell: number; quicker: number } | null {
+  const running = residual(side, 'runningAmps');
+  if (running === null) return null;
+  const { runningAmps, endStopAmps, inrushAmps } = analysis.sides[side];
+  const usual = runningAmps * Math.exp(-running.rise);
+  const standstill = endStopAmps ?? inrushAmps;
+  const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
+  const toSpare = (isRead ? standstill : usual / MOST_OF_STANDSTILL) - usual;
+  // No motor runs at more than half of what it draws at standstill.
+  return {
+    fell: -running.rise,
+    quicker: Math.log1p(Math.max(0, usual - runningAmps) / Math.max(toSpare, usual)),
+  };
 }

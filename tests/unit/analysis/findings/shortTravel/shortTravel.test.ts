@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import type { RoomEvent, StrokeEvent } from '../../../../../analysis/history.ts';
 import { orderEvents } from '../../../../../analysis/room/fold.ts';
 import { changed } from '../../support/contexts.ts';
-import { type Folded, foldAll } from '../../support/folded.ts';
-import { ONE_MOTOR } from '../../support/handMade.ts';
+import { type Folded, foldAll, kindsOf } from '../../support/folded.ts';
+import { ONE_MOTOR, ROOM } from '../../support/handMade.ts';
 import { directionOf, serviceEvent, strokeEvents, type Told } from '../../support/strokeEvents.ts';
 
 const FROM = 24;
@@ -217,3 +217,20 @@ test.each([true, false])(
     expect(warnings).toEqual([]);
   },
 );
+
+test('one side that draws less where a piece of its course is missing is no room that runs easier', () => {
+  const endStopAmps = 14;
+  const events = strokeEvents(60, ROOM, 4).map((event, i) => {
+    const part = i < FROM ? 1 : 0.9;
+    const less = i < FROM ? 1 : 0.87;
+    return changed(event, {
+      front: ({ durationS }) => ({ durationS: part * durationS, endStopAmps }),
+      rear: ({ durationS, runningAmps }) => ({
+        durationS: part * durationS,
+        runningAmps: less * runningAmps,
+        endStopAmps,
+      }),
+    });
+  });
+  expect(kindsOf(foldAll(ROOM, events).warnings)).toContain('short-travel');
+});
