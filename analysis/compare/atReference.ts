@@ -11,6 +11,9 @@ export interface AtReference {
   /** On the measure's scale; a stroke without the measure is left out. */
   readonly before: readonly number[];
   readonly after: readonly number[];
+  /** When the strokes of these were made. */
+  readonly beforeMs: readonly number[];
+  readonly afterMs: readonly number[];
   /** How far one stroke is brought, on the measure's scale: what is taken off what was measured. */
   readonly offsetOf: (stroke: ComparedStroke) => number;
   /** Standard deviation of what the slopes leave open of the difference between the spans' conditions. */
@@ -34,7 +37,9 @@ export function atReference(
   const conditionsOf = (stroke: ComparedStroke) => conditionsBy(stroke, nominalVolts);
   const valueIn = (stroke: ComparedStroke) => {
     const value = measureValue(stroke.analysis, measure, side);
-    return value === null ? [] : [{ value: toScale(measure, value), conditions: conditionsOf(stroke) }];
+    return value === null
+      ? []
+      : [{ value: toScale(measure, value), conditions: conditionsOf(stroke), atMs: stroke.event.atMs }];
   };
   const [earlier, later] = [before, after].map((strokes) => strokes.flatMap(valueIn));
   const { slopes, covariance } = slopesWithin(measure, earlier, later);
@@ -43,6 +48,8 @@ export function atReference(
   return {
     before: earlier.map(({ value, conditions }) => value - offset(conditions)),
     after: later.map(({ value, conditions }) => value - offset(conditions)),
+    beforeMs: earlier.map(({ atMs }) => atMs),
+    afterMs: later.map(({ atMs }) => atMs),
     offsetOf: (stroke) => offset(conditionsOf(stroke)),
     unsure: Math.sqrt(Math.max(0, quadraticForm(covariance, apart))),
   };
@@ -54,6 +61,7 @@ type Conditions = readonly [volts: number, degrees: number];
 interface Value {
   readonly value: number;
   readonly conditions: Conditions;
+  readonly atMs: number;
 }
 
 function conditionsBy({ event, analysis }: ComparedStroke, nominalVolts: number): Conditions {

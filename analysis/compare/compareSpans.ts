@@ -6,12 +6,14 @@ import { type AtReference, atReference } from './atReference.ts';
 import { changedRanges } from './changedRanges.ts';
 import type { ComparedGroup, ComparedStroke } from './compared.ts';
 import { compareSentence } from './compareSentence.ts';
+import { correlationEvidence, correlationWeights } from './correlationWeights.ts';
 import { shiftOf } from './measureShift.ts';
 import { meanProfile, profileBand } from './profileBand.ts';
 import { roomSpread } from './roomSpread.ts';
 import { type ShapeChange, shapeChanges } from './shapeChange.ts';
 import { shiftInterval } from './shiftInterval.ts';
-import { strokeDependence } from './strokeDependence.ts';
+import { USUAL_CORRELATION } from './strokeCorrelation.ts';
+import { dependenceFactors, strokeDependence } from './strokeDependence.ts';
 
 /** What a comparison says: in a sentence, by side and direction, and how it was reckoned. */
 export interface SpanComparison {
@@ -30,7 +32,7 @@ const METHOD =
   'Each stroke is brought to 12.6 V of a 12 V system and 20 °C by the usual slopes and those that the strokes show; what these ' +
   'leave open counts as uncertainty. Shift: the median of all differences between a stroke after and one before (Hodges and ' +
   "Lehmann); interval: exact ranks where they reach 95 %, else Student's t with the room's pooled spread (Smyth), wider for " +
-  'what neighbouring strokes share. Places: the largest change of a part of the current, by permutation (Westfall and Young), ' +
+  'what neighbouring strokes share, by what the room shows (Patterson and Thompson). Places: the largest change of a part of the current, by permutation (Westfall and Young), ' +
   "with few strokes by Student's t (Dunn), so that the whole travel has one error rate of 5 %.";
 
 /**
@@ -59,7 +61,10 @@ export function compareSpans(
     );
   });
   const shapes = shapeChanges(found, TRAVEL_ERROR_RATE / 2);
-  const groups = found.map((group, index) => compareGroup(group, found, shapes[index]));
+  const weights = MEASURES.map((_, measure) =>
+    correlationWeights(found.map(({ correlations }) => correlations[measure])),
+  );
+  const groups = found.map((group, index) => compareGroup(group, found, shapes[index], weights));
   return { sentence: compareSentence(groups, room.sides), groups, method: METHOD };
 }
 
@@ -79,13 +84,16 @@ function gather(span: Span) {
   const profilesOf = (strokes: readonly ComparedStroke[]) =>
     strokes.map((stroke) => profileOf(stroke, side, values[RUNNING]));
   const times = (strokes: readonly ComparedStroke[]) => strokes.map(({ event }) => event.atMs);
+  const timesOfBoth = [times(span.before), times(span.after)] as const;
   return {
     side,
     direction,
     isEnough,
     values,
     squares: values.map((at) => squaresWithin(at.before, at.after)),
-    dependence: strokeDependence(times(span.before), times(span.after)),
+    correlations: correlationEvidence(values),
+    factors: dependenceFactors(...timesOfBoth),
+    dependence: dependenceFactors(...timesOfBoth, [USUAL_CORRELATION])[0],
     supplyIsKnown: [...span.before, ...span.after].every(({ analysis }) => analysis.supplyVolts !== null),
     before: profilesOf(span.before),
     after: profilesOf(span.after),
@@ -97,8 +105,9 @@ function compareGroup(
   group: Gathered,
   all: readonly Gathered[],
   shape: readonly ShapeChange[],
+  weights: readonly (readonly number[])[],
 ): ComparedGroup {
-  const { side, direction, values, before, after, dependence, supplyIsKnown } = group;
+  const { side, direction, values, before, after, factors, supplyIsKnown } = group;
   const others = all.filter((other) => other !== group);
   const spreads = MEASURES.map(({ name }, index) => ({
     spread: roomSpread(
@@ -107,7 +116,7 @@ function compareGroup(
       others.map(({ squares }) => squares[index]),
       supplyIsKnown,
     ),
-    dependence,
+    dependence: strokeDependence(factors, weights[index]),
   }));
   const level = shiftInterval(values[RUNNING], spreads[RUNNING], 1 - TRAVEL_ERROR_RATE / 2);
   return {

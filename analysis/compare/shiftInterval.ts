@@ -24,7 +24,7 @@ export interface StrokeSpread {
  * what the slopes leave open of a difference in weather and supply asks for. Null where a span holds no stroke.
  */
 export function shiftInterval(
-  { before, after, unsure }: AtReference,
+  { before, after, unsure }: Pick<AtReference, 'before' | 'after' | 'unsure'>,
   { spread, dependence }: StrokeSpread,
   confidence: number,
 ): ShiftInterval | null {

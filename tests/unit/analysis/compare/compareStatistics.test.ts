@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { permutedLimit } from '../../../../analysis/compare/permutedLimit.ts';
 import { shiftInterval } from '../../../../analysis/compare/shiftInterval.ts';
 import { strokeTable } from '../../../../analysis/compare/spanDifferences.ts';
-import { strokeDependence } from '../../../../analysis/compare/strokeDependence.ts';
+import { USUAL_CORRELATION } from '../../../../analysis/compare/strokeCorrelation.ts';
+import { dependenceFactors, strokeDependence } from '../../../../analysis/compare/strokeDependence.ts';
 import { moderatedVariance, squaresWithin } from '../../../../analysis/statistics/moderatedVariance.ts';
 
 const NOTHING_KNOWN = [{ squares: 0, degreesOfFreedom: 0 }];
@@ -38,14 +39,16 @@ test('neighbouring strokes share part of their error: two a side, worked by hand
   // Long apart, correlations are 0.3, 0.15 and 0.075: the difference has 1 + 0.3 - 2 x 0.675 / 4 for 1, and the squares
   // about the means show (2 - 0.6) / 2 of the spread.
   const years = [0, 1, 2, 3].map((year) => year * YEAR_MS);
-  expect(strokeDependence(years.slice(0, 2), years.slice(2))).toBeCloseTo(0.9625 / 0.7, 9);
-  expect(strokeDependence([], years)).toBe(1);
+  const [factor] = dependenceFactors(years.slice(0, 2), years.slice(2), [USUAL_CORRELATION]);
+  expect(factor).toBeCloseTo(0.9625 / 0.7, 9);
+  expect(dependenceFactors([], years, [USUAL_CORRELATION])).toEqual([1]);
+  expect(strokeDependence([1, 4], [0.75, 0.25])).toBeCloseTo(1.75, 12);
 });
 
 test('strokes of one stay before and of another after widen the interval more the closer together they were made', () => {
   const stay = (fromMs: number, gapMs: number) => [0, 1, 2].map((i) => fromMs + i * gapMs);
-  const [close, loose] = [3_600_000, 5 * 86_400_000].map((gapMs) =>
-    strokeDependence(stay(0, gapMs), stay(YEAR_MS, gapMs)),
+  const [close, loose] = [3_600_000, 5 * 86_400_000].map(
+    (gapMs) => dependenceFactors(stay(0, gapMs), stay(YEAR_MS, gapMs), [USUAL_CORRELATION])[0],
   );
   expect(close).toBeGreaterThan(1.5 * loose);
   expect(loose).toBeGreaterThan(1);
