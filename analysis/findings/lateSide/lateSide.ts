@@ -1,5 +1,6 @@
 import type { Residual } from '../../baseline/judge.ts';
 import { unexplainedLag } from '../../baseline/lagByLoad.ts';
+import { MEASURE_INDEX } from '../../measures.ts';
 import { lagAtStops, SWITCHED_OFF_TOGETHER_S } from '../../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from '../charts/chartDesign.ts';
 import {
@@ -32,12 +33,25 @@ const KNOWN_TOGETHER = 6;
 /** So many of them tell how far apart they end; later ones no more, lest a fault be learnt. */
 const APART_STROKES = 16;
 
-/** Takes a stroke that ended together into how far apart such strokes end. */
-function noteTogether({ state: { lag }, analysis }: FindingContext): void {
+/** Takes a stroke that ended together into how far apart such strokes end, but for one of a side that is late. */
+function noteTogether({ state, analysis }: FindingContext): void {
+  const { lag } = state;
   lag.together = Math.min(lag.together + 1, KNOWN_TOGETHER);
   const strokes = lag.apart.strokes + 1;
-  if (strokes > APART_STROKES || analysis.lagS === null) return;
+  if (strokes > APART_STROKES || analysis.lagS === null || openOf(state, 'late-side').length > 0) return;
   lag.apart = { meanS: lag.apart.meanS + (analysis.lagS - lag.apart.meanS) / strokes, strokes };
+}
+
+/**
+ * Whether the sides are known to come to their ends further apart than what is called together. Where they end together
+ * though, they were switched off on the way or the lag is another: before it was seen how far apart such strokes end,
+ * nobody can tell.
+ */
+function isUsuallyApart({ state, direction }: FindingContext): boolean {
+  return state.channels.some((channel) => {
+    const usual = channel.direction === direction ? channel.fits[MEASURE_INDEX.lagS] : null;
+    return usual !== null && Math.abs(usual.coefficients[0]) > SWITCHED_OFF_TOGETHER_S;
+  });
 }
 
 /**
@@ -50,9 +64,11 @@ function fromTogether(context: FindingContext): LagJudged | null {
   const hasLearnt = sides.every((side) => residual(side, 'durationS') !== null);
   const asEver = hasLearnt || (state.lag.together >= KNOWN_TOGETHER && doubtful.size === 0);
   const stopped = sides.some((side) => analysis.sides[side]?.endStopAmps !== null);
-  const usualS = state.lag.apart.strokes < KNOWN_TOGETHER ? 0 : state.lag.apart.meanS;
+  const isKnown = state.lag.apart.strokes >= KNOWN_TOGETHER;
+  const usualS = isKnown ? state.lag.apart.meanS : 0;
   const lagS = endedTogether(context) ? (analysis.lagS ?? usualS) : lagAtStops(analysis);
   if (lagS === null || !asEver || stopped) return null;
+  if (!isKnown && isUsuallyApart(context)) return null;
   const noise = SWITCHED_OFF_TOGETHER_S / 2;
   return { rise: lagS - usualS, noise, uncertainty: 0, unrecorded: 0, deviation: noise };
 }

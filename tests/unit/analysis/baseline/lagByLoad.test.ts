@@ -84,3 +84,14 @@ test.each([
     expect(warnings.every(({ clearedAtMs }) => clearedAtMs === null)).toBe(true);
   },
 );
+
+test('a side that is late stays said where what is left of the lag is as little as between sides that are switched off together', () => {
+  const late = (index: number) => (index < 28 || index % 5 === 0 ? -0.35 : -0.2);
+  const { warnings } = foldAll(
+    ROOM,
+    ownSwitches((index) => (index < 22 ? 0.45 : late(index))),
+  );
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs])).toEqual([
+    ['late-side', 'front', null],
+  ]);
+});
