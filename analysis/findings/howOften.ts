@@ -59,7 +59,8 @@ const STILL_THERE = 0.01;
 
 /**
  * Whether what was said has not shown for long enough to be over: for at least `fewest` strokes, and for longer than one that
- * shows as often as it did would hide, by the geometric distribution. After work fewer will do. What never showed is over.
+ * shows as often as it did would hide. How often that is, is known from few strokes: beforehand a rate is as likely as by the
+ * rule of Jeffreys (1946), Beta(1/2, 1/2). After work fewer will do. What never showed is over.
  */
 export function isOverSince(often: HowOften | undefined, fewest: number): boolean {
   const { strokes, shown, quiet, worked } = often ?? NOT_YET;
@@ -67,6 +68,13 @@ export function isOverSince(often: HowOften | undefined, fewest: number): boolea
   const patience: Patience = worked
     ? { ...AFTER_WORK, fewest: Math.min(AFTER_WORK.fewest, fewest) }
     : { fewest, most: MOST, stillThere: STILL_THERE };
-  const needed = Math.log(patience.stillThere) / Math.log1p(-shown / (strokes + 1));
-  return quiet >= Math.min(patience.most, Math.max(patience.fewest, needed));
+  if (quiet < patience.fewest) return false;
+  return quiet >= patience.most || hidesFor(strokes, shown, quiet) < patience.stillThere;
+}
+
+/** How likely what showed on some of so many strokes is there still, though it did not show on the `quiet` ones after them. */
+function hidesFor(strokes: number, shown: number, quiet: number): number {
+  let likely = 1;
+  for (let i = 0; i < quiet; i++) likely *= (strokes - shown + 0.5 + i) / (strokes + 1 + i);
+  return likely;
 }

@@ -30,9 +30,15 @@ test('what shows on every stroke is over after the fewest quiet ones', () => {
 
 test('what shows now and then is waited for until it would hide as long once in a hundred times', () => {
   const quiet = quietUntilOver(EVERY_OTHER, 4, false);
-  // 7 of 14: the geometric distribution gives 0.5 to the power of 7 = 0.008.
-  expect(quiet).toBe(7);
+  // 7 of 13 by Beta(1/2, 1/2): 6.5/14 · 7.5/15 · … · 13.5/21 = 0.0098, and with one fewer 0.015.
+  expect(quiet).toBe(8);
   expect(quietUntilOver(NOW_AND_THEN, 4, false)).toBe(24);
+});
+
+test('what was seen on few strokes is known less well, and waited for longer', () => {
+  // 2 of 3: 1.5/4 · 2.5/5 · … = 0.0089, where the rate itself, 2 of 4, would have 7.
+  expect(quietUntilOver([true, false, true], 4, false)).toBe(12);
+  expect(quietUntilOver(ALWAYS, 3, false)).toBe(3);
 });
 
 test('after work on the side fewer quiet strokes will do, and work elsewhere changes nothing', () => {
