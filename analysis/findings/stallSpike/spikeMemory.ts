@@ -1,6 +1,7 @@
 import { incompleteBeta } from '../../statistics/incompleteBeta.ts';
 import type { Direction } from '../../trace.ts';
 import { type HowOftenOfSides, isOverSince, keepHowOften } from '../howOften.ts';
+import type { CourseMemory } from './courseMemory.ts';
 import type { Swing } from './swing.ts';
 
 /** The spikes of one of the latest strokes on one side; heights as parts of the running current. */
@@ -33,13 +34,15 @@ export interface SpikeMemory {
   said: HowOftenOfSides;
   /** Where the latest stroke left the room; null: not known. */
   stands: Standing | null;
+  /** Of each side, what its strokes say together of where it draws more than it used to. */
+  courses: Record<string, CourseMemory>;
 }
 
 /** How many strokes of a side are looked at together. */
 const SPIKE_STROKES = 8;
 
 export function beginSpikeMemory(): SpikeMemory {
-  return { sides: {}, usual: {}, said: {}, stands: null };
+  return { sides: {}, usual: {}, said: {}, stands: null, courses: {} };
 }
 
 /** `isSaid`: peaks of this side are said already: how often they come then is not how often they did. */

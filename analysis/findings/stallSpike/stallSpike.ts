@@ -7,6 +7,7 @@ import type { Dropped } from '../droppedLoad/dropped.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
 import { isEchoOf } from './isEchoOf.ts';
 import { explainsJolt, idlesMostly, JOLT, saidLost, togetherUntil } from './jolts.ts';
+import { lastingPlace } from './lastingPlace.ts';
 import { isOwnCourse, stillRises } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
@@ -47,13 +48,14 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
+    const lasting = lastingPlace(context, side, isWhole && lost.length === 0);
     const stroke: SpikedStroke = {
       direction,
       positions: inTravel.map((spike) => onTravel(way, spike.position)),
       unsure: way.unsure,
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
       swing: newSwing(context, measured.profile, usual),
-      stillRises: isWhole && risesWhereSaid(context, side, open),
+      stillRises: lasting !== null || (isWhole && risesWhereSaid(context, side, open)),
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
@@ -62,7 +64,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       gone.push(open);
       continue;
     }
-    const found = patternOf(strokes, state.room);
+    const found = moreTelling(patternOf(strokes, state.room), lasting, open);
     const fewest = found?.pattern === 'scattered' ? fewestScattered(state.spikes, side) : 0;
     if (found !== null && (open !== undefined || found.strokes >= Math.max(LEAST_STROKES, fewest))) {
       present.push(finding(side, state.room, stillThere(found, open), strokes.length));
@@ -106,6 +108,23 @@ function newSwing(
   const swing = swingOf(profile, usual, turn);
   if (swing === null || isOfShortWay(profile, usual, turn, shortestWay(context))) return null;
   return swing;
+}
+
+/**
+ * What the peaks of single strokes tell, but where they come here and there or not at all: there what lasts at one place
+ * tells more, unless peaks have told another.
+ */
+function moreTelling(
+  found: PatternFound | null,
+  lasting: PatternFound | null,
+  open: Warning | undefined,
+): PatternFound | null {
+  if (lasting === null || (found !== null && found.pattern !== 'scattered')) return found;
+  const before = open?.pattern ?? null;
+  if (before === null || before === 'scattered') return lasting;
+  return before === lasting.pattern && found === null
+    ? { ...lasting, position: open?.position ?? null }
+    : found;
 }
 
 /** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */

@@ -1,0 +1,109 @@
+import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import { channelOf } from '../../roomState.ts';
+import { DIRECTIONS } from '../../trace.ts';
+import { type FindingContext, openOf } from '../finding.ts';
+import { courseContrast } from './courseContrast.ts';
+import {
+  beginCourse,
+  type CourseMemory,
+  contrastOf,
+  drawnIn,
+  forgetWay,
+  type GrownPlace,
+  highest,
+  takeIn,
+} from './courseMemory.ts';
+import { grownPlace, heightIn, LEAST_PLACE, shownBy } from './grownPlace.ts';
+import { JOLT, togetherUntil } from './jolts.ts';
+import type { PatternFound } from './spikePattern.ts';
+import { comesAt } from './startPeak.ts';
+
+/** The usual course is known from so many strokes, and how each way departs from it from so many more. */
+const LEAST_LEARNT = 8;
+const LEAST_OF_WAY = 2;
+/** What has grown is borne out by the strokes after it: so many of so many, of both ways, show so much of it. */
+const NEXT_STROKES = 4;
+const LEAST_SHOWN = 3;
+const SHOWN_PART = 0.5;
+/** It lasts while the moving mean shows this part of what they showed. */
+const LASTS_PART = 0.4;
+/** A stretch of the travel that is said to take more explains what stands so near it, parts of the travel. */
+const NEAR_STRETCH = 0.1;
+
+/**
+ * What lasts of what a side draws more at one place of its travel, though too gently for any one stroke to
+ * tell; null: nothing. `tells`: whether the stroke says so, which went over the whole way under its usual load: it is taken
+ * in, once.
+ *
+ * Two steps tell it, each from strokes of its own: a moving mean of how the strokes depart from the usual course, against
+ * what the rest of the travel departs by, and then the four next strokes, of which three show it, on both ways. What comes
+ * now here and now there passes the first by chance, but not both.
+ */
+export function lastingPlace(context: FindingContext, side: string, tells: boolean): PatternFound | null {
+  const { state, analysis, direction } = context;
+  const course = state.spikes.courses[side] ?? beginCourse();
+  state.spikes.courses[side] = course;
+  const usual = channelOf(state, side, direction);
+  const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
+  if (!isKnown || usual.values.length < LEAST_LEARNT) {
+    forgetWay(course, direction);
+    return null;
+  }
+  const contrast = tells ? courseContrast(analysis.sides[side].profile, usual.profile) : null;
+  if (contrast !== null) {
+    takeIn(course.ways[direction], contrast);
+    if (course.borneOut === null) bearOut(context, side, course, contrast);
+    else if (meanShown(course, course.borneOut.place) < LASTS_PART * course.borneOut.shown)
+      course.borneOut = null;
+  }
+  if (course.borneOut === null) return null;
+  const { place, height } = course.borneOut;
+  return { pattern: 'same-place', position: place.position, strokes: LEAST_SHOWN, height };
+}
+
+function bearOut(context: FindingContext, side: string, course: CourseMemory, contrast: Float64Array): void {
+  const { direction } = context;
+  const { awaited } = course;
+  if (awaited === null) {
+    const place = placeOf(context, side, course);
+    if (place !== null) course.awaited = { place, shown: [] };
+    return;
+  }
+  const { place, shown } = awaited;
+  const part = shownBy(place, contrast.map(drawnIn), direction);
+  shown.push({ direction, part, height: heightIn(place, contrast, direction) });
+  if (shown.length < NEXT_STROKES) return;
+  course.awaited = null;
+  const agree = shown.filter((stroke) => stroke.part >= SHOWN_PART * place.part);
+  const isBothWays = DIRECTIONS.every((way) => agree.some((stroke) => stroke.direction === way));
+  if (agree.length < LEAST_SHOWN || !isBothWays) return;
+  const mean = (of: 'part' | 'height') => agree.reduce((sum, stroke) => sum + stroke[of], 0) / agree.length;
+  course.borneOut = { place, shown: mean('part'), height: mean('height') };
+}
+
+/** The place at which a side has grown, unless something else explains it. */
+function placeOf(context: FindingContext, side: string, course: CourseMemory): GrownPlace | null {
+  const { analysis, direction } = context;
+  const { ways } = course;
+  if (DIRECTIONS.some((way) => ways[way].strokes < LEAST_OF_WAY) || highest(course) < LEAST_PLACE)
+    return null;
+  const place = grownPlace(course);
+  if (place === null) return null;
+  const isAlone = comesAt(place.position, direction) > togetherUntil(analysis, side) - JOLT;
+  return isAlone || isOfStretch(context, place.position) ? null : place;
+}
+
+function isOfStretch({ state }: FindingContext, place: number): boolean {
+  return openOf(state, 'rising-draw').some(
+    ({ position, evidence: { from, to } }) =>
+      position !== null &&
+      place > (from ?? position) - NEAR_STRETCH &&
+      place < (to ?? position) + NEAR_STRETCH,
+  );
+}
+
+/** How much of a place both ways show in the moving mean. */
+function meanShown({ ways }: CourseMemory, place: GrownPlace): number {
+  const parts = DIRECTIONS.map((way) => shownBy(place, contrastOf(ways[way]), way));
+  return parts.reduce((sum, part) => sum + part, 0) / parts.length;
+}
