@@ -72,11 +72,12 @@ export function haveStopped({ said }: SpikeMemory, side: string): boolean {
   return isOverSince(said[side], CLEAR_STROKES);
 }
 
-/** What was said is over: peaks from before that are none of what comes. */
+/** What was said is over: peaks from before that are none of what comes, nor what strokes said together. */
 export function forgetSaid(memory: SpikeMemory, side: string): void {
   const quiet = memory.said[side]?.quiet ?? 0;
   memory.sides[side] = quiet === 0 ? [] : (memory.sides[side] ?? []).slice(-quiet);
   delete memory.said[side];
+  delete memory.courses[side];
 }
 
 /** So many strokes tell how often a side peaks by itself; older ones are forgotten by and by. */

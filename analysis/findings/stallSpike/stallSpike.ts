@@ -49,13 +49,15 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
     const lasting = lastingPlace(context, side, isWhole && lost.length === 0);
+    // Where single strokes tell it, they also tell that it is over, and sooner.
+    const isTold = spikePattern(state.spikes.sides[side] ?? [], turnOf(state.room))?.pattern === 'same-place';
     const stroke: SpikedStroke = {
       direction,
       positions: inTravel.map((spike) => onTravel(way, spike.position)),
       unsure: way.unsure,
       heights: inTravel.map((spike) => spike.amps / measured.runningAmps - 1),
       swing: newSwing(context, measured.profile, usual),
-      stillRises: lasting !== null || (isWhole && risesWhereSaid(context, side, open)),
+      stillRises: (lasting !== null && !isTold) || (isWhole && risesWhereSaid(context, side, open)),
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
     if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
