@@ -41,6 +41,8 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   // What lies where on a part of the way nobody knows, and what it did not pass nobody misses.
   if (way === null) return NOTHING;
   const isWhole = way.outer - way.inner === 1;
+  // What ends before its end lies elsewhere along the travel than the usual course has it.
+  const isShort = openOf(state, 'short-travel').length > 0;
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
@@ -48,7 +50,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
     const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
-    const lasting = lastingPlace(context, side, isWhole && lost.length === 0);
+    const lasting = lastingPlace(context, side, isWhole && lost.length === 0 && !isShort);
     // Where single strokes tell it, they also tell that it is over, and sooner.
     const isTold = spikePattern(state.spikes.sides[side] ?? [], turnOf(state.room))?.pattern === 'same-place';
     const stroke: SpikedStroke = {

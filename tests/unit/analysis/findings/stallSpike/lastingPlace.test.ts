@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { courseContrast } from '../../../../../analysis/findings/stallSpike/courseContrast.ts';
-import { foldAll } from '../../support/folded.ts';
+import { changed } from '../../support/contexts.ts';
+import { foldAll, kindsOf } from '../../support/folded.ts';
 import { ONE_MOTOR } from '../../support/handMade.ts';
 import { directionOf, strokeEvents } from '../../support/strokeEvents.ts';
 
@@ -42,6 +43,31 @@ test('it is over some strokes after it no longer catches', () => {
   expect(said).toHaveLength(1);
   expect(said[0].cleared).toBeGreaterThan(mended + 6);
   expect(said[0].cleared).toBeLessThan(mended + 20);
+});
+
+test('peaks of single strokes that told a place also tell that it is over, and it is not said again', () => {
+  const mended = 24;
+  const peak = { position: 0.435, amps: 12, widthS: 0.4 };
+  const isFaulty = (i: number) => i >= LEARNT && i < LEARNT + mended;
+  const events = strokeEvents(LEARNT + 60, ONE_MOTOR, 4, (i) =>
+    isFaulty(i) ? { bump: { ...CATCH, part: 0.3 }, spikes: [[peak]] } : {},
+  );
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind }) => kind)).toEqual(['stall-spike']);
+  const cleared = events.findIndex(({ atMs }) => atMs === warnings[0].clearedAtMs);
+  expect(cleared).toBeLessThan(LEARNT + mended + 8);
+});
+
+test('strokes that end before their end tell of no place', () => {
+  const events = strokeEvents(LEARNT + 40, ONE_MOTOR, 4, (i) => (i < LEARNT + 10 ? {} : { bump: CATCH })).map(
+    (event, i) =>
+      i < LEARNT || directionOf(i) === 'retract'
+        ? event
+        : changed(event, {
+            all: ({ durationS, chargeAs }) => ({ durationS: 0.86 * durationS, chargeAs: 0.86 * chargeAs }),
+          }),
+  );
+  expect(kindsOf(foldAll(ONE_MOTOR, events).warnings)).toEqual(['short-travel']);
 });
 
 const PLACES = [0.2, 0.62, 0.34, 0.81, 0.48, 0.12, 0.71, 0.27, 0.55, 0.88];
