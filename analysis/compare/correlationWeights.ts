@@ -1,4 +1,6 @@
+import { choleskyFactor, substituteForward } from '../statistics/cholesky.ts';
 import { median } from '../statistics/median.ts';
+import { MAD_TO_SIGMA } from '../statistics/medianAbsoluteDeviation.ts';
 import type { AtReference } from './atReference.ts';
 import { correlationOf, STROKE_CORRELATIONS, type StrokeCorrelation } from './strokeCorrelation.ts';
 
@@ -12,8 +14,6 @@ export interface CorrelationEvidence {
 const MOST_OF_A_SPAN = 30;
 /** A stroke farther out than so many of the robust spreads counts as one so far out: a single odd one would hide a wander. */
 const FARTHEST_OUT = 3;
-/** Of the normal distribution: standard deviation over median absolute deviation. */
-const PER_DEVIATION = 1.4826;
 
 /**
  * How well each hypothesis fits the strokes within two spans, each span about a level of its own, measure by measure: the
@@ -91,7 +91,7 @@ function aboutMedian(span: readonly ValueAt[]): number[] {
 
 function drawnIn(residuals: readonly number[]): readonly number[] {
   if (residuals.length === 0) return [];
-  const spread = PER_DEVIATION * median(residuals.map(Math.abs));
+  const spread = MAD_TO_SIGMA * median(residuals.map(Math.abs));
   if (spread === 0) return residuals;
   const limit = FARTHEST_OUT * spread;
   return residuals.map((residual) => Math.max(-limit, Math.min(limit, residual)));
@@ -112,10 +112,9 @@ interface Whitening {
 
 function whitening(correlation: StrokeCorrelation, strokes: readonly PlacedStroke[]): Whitening {
   const n = strokes.length;
-  const factor = choleskyFactor(
-    strokes.map(({ atMs }) => atMs),
-    correlation,
-  );
+  const times = strokes.map(({ atMs }) => atMs);
+  const factor = choleskyFactor(correlationMatrix(times, correlation), n);
+  if (factor === null) throw new RangeError('Strokes were supposed to share all that they vary by.');
   let logDeterminant = 0;
   for (let i = 0; i < n; i++) logDeterminant += 2 * Math.log(factor[i * n + i]);
   const levels: Float64Array[] = [];
@@ -136,28 +135,18 @@ function restrictedLogLikelihood(
   return -0.5 * (logDeterminant + (residuals.length - levels.length) * Math.log(dot(left, left)));
 }
 
-/** Lower triangle of the correlation matrix, row after row. Source: G. H. Golub, C. F. Van Loan, Matrix Computations, section 4.2. */
-function choleskyFactor(times: readonly number[], correlation: StrokeCorrelation): Float64Array {
+/** Row after row; with a unit diagonal, and what no two strokes share keeps it positive definite. */
+function correlationMatrix(times: readonly number[], correlation: StrokeCorrelation): Float64Array {
   const n = times.length;
-  const factor = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) {
-      let sum = i === j ? 1 : correlationOf(correlation, i - j, times[i] - times[j]);
-      for (let k = 0; k < j; k++) sum -= factor[i * n + k] * factor[j * n + k];
-      factor[i * n + j] = i === j ? Math.sqrt(sum) : sum / factor[j * n + j];
-    }
-  }
-  return factor;
+  return Float64Array.from({ length: n * n }, (_, at) => {
+    const [i, j] = [Math.floor(at / n), at % n];
+    return i === j ? 1 : correlationOf(correlation, Math.abs(i - j), Math.abs(times[i] - times[j]));
+  });
 }
 
 function whitened(factor: Float64Array, values: readonly number[]): Float64Array {
-  const n = values.length;
-  const solved = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    let sum = values[i];
-    for (let k = 0; k < i; k++) sum -= factor[i * n + k] * solved[k];
-    solved[i] = sum / factor[i * n + i];
-  }
+  const solved = Float64Array.from(values);
+  substituteForward(factor, solved);
   return solved;
 }
 
