@@ -50,6 +50,25 @@ describePages('the dealer', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('prints the list with what was asked for, in words, and with nothing to press', async () => {
+    const { page } = await place.visitAs(place.person, '/?q=juniper&room=Dinette&sort=name');
+    await coaches(page).first().waitFor();
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(`window.dispatchEvent(new Event('beforeprint'))`);
+    await page.getByText('Search: “juniper” · Room: Dinette · By name').waitFor();
+    await page.getByText(/^Printed \d+ \w+ \d{4}, \d\d:\d\d$/).waitFor();
+    await page.locator('.room-name', { hasText: 'Bedroom' }).waitFor();
+    for (const pressed of ['button', 'input', 'select', 'summary', 'label', '.button'])
+      expect(await page.locator(pressed).filter({ visible: true }).count(), pressed).toBe(0);
+  });
+
+  test('prints on what a browser prints when it was printed', async () => {
+    const { page } = await openLot();
+    await page.pdf({ format: 'A4' });
+    await page.emulateMedia({ media: 'print' });
+    await page.getByText(/^Printed /).waitFor();
+  });
+
   test('is not interrupted while typing by what was found so far', async () => {
     const { page } = await openLot();
     const search = page.getByLabel('Search coach, model or room');

@@ -6,6 +6,7 @@ import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 import { AsOf } from './AsOf.tsx';
 import { Mark } from './Mark.tsx';
+import { Printed } from './Printed.tsx';
 import { useSending } from './useSending.ts';
 
 /** The places of the menu, in order. A page for everybody gets its line here. */
@@ -67,6 +68,7 @@ export function Shell({ children }: { readonly children: ComponentChildren }) {
       </header>
       <main id="content" tabIndex={-1}>
         {state === 'in' && <AsOf />}
+        {state === 'in' && <Printed />}
         {children}
       </main>
       <footer class="foot">

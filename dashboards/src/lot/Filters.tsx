@@ -5,7 +5,7 @@ import { Tick } from '../components/Tick.tsx';
 import { VERDICT_ORDER } from '../concern.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { words } from '../words.ts';
-import { asksForAll, type LotQuestion, SORTS } from './question.ts';
+import { askedInWords, asksForAll, type LotQuestion, SORTS } from './question.ts';
 
 /** So long after the last letter the search begins. */
 const TYPED_FOR_MS = 250;
@@ -71,61 +71,64 @@ export function Filters({ question, summary, mayAskChanged, onChange }: FiltersP
   const [opened, setOpened] = useState(!asksForAll({ ...question, q: '' }));
   const id = useId();
   return (
-    <search aria-label={say.filters} class="find">
-      <Search value={question.q} onChange={(q) => set({ q })} />
-      <button
-        type="button"
-        class="quiet unfold"
-        aria-expanded={opened}
-        aria-controls={id}
-        onClick={() => setOpened(!opened)}
-      >
-        {say.more}
-      </button>
-      <div id={id} class="filters" data-folded={!opened}>
-        <SelectField<Verdict | ''>
-          label={say.verdict}
-          value={question.verdict}
-          options={[
-            ['', say.any],
-            ...VERDICT_ORDER.map((verdict): [Verdict, string] => [verdict, words.verdicts[verdict].word]),
-          ]}
-          onChange={(verdict) => set({ verdict })}
-        />
-        <SelectField
-          label={say.model}
-          value={question.model}
-          options={withAny(summary?.models ?? [], question.model)}
-          onChange={(model) => set({ model })}
-        />
-        <SelectField
-          label={say.room}
-          value={question.room}
-          options={withAny(summary?.roomNames ?? [], question.room)}
-          onChange={(room) => set({ room })}
-        />
-        <SelectField
-          label={say.sort}
-          value={question.sort}
-          options={SORTS.map((sort): [typeof sort, string] => [sort, say.sorts[sort]])}
-          onChange={(sort) => set({ sort })}
-        />
-        <div class="ticks">
-          <Tick label={say.onlySilent} on={question.silent} onChange={(silent) => set({ silent })} />
-          {mayAskChanged && (
-            <Tick label={say.onlyChanged} on={question.changed} onChange={(changed) => set({ changed })} />
-          )}
-        </div>
-      </div>
-      {!asksForAll(question) && (
+    <>
+      <p class="on-paper">{askedInWords(question).join(words.joint)}</p>
+      <search aria-label={say.filters} class="find">
+        <Search value={question.q} onChange={(q) => set({ q })} />
         <button
           type="button"
-          class="quiet"
-          onClick={() => set({ q: '', model: '', room: '', verdict: '', silent: false, changed: false })}
+          class="quiet unfold"
+          aria-expanded={opened}
+          aria-controls={id}
+          onClick={() => setOpened(!opened)}
         >
-          {say.reset}
+          {say.more}
         </button>
-      )}
-    </search>
+        <div id={id} class="filters" data-folded={!opened}>
+          <SelectField<Verdict | ''>
+            label={say.verdict}
+            value={question.verdict}
+            options={[
+              ['', say.any],
+              ...VERDICT_ORDER.map((verdict): [Verdict, string] => [verdict, words.verdicts[verdict].word]),
+            ]}
+            onChange={(verdict) => set({ verdict })}
+          />
+          <SelectField
+            label={say.model}
+            value={question.model}
+            options={withAny(summary?.models ?? [], question.model)}
+            onChange={(model) => set({ model })}
+          />
+          <SelectField
+            label={say.room}
+            value={question.room}
+            options={withAny(summary?.roomNames ?? [], question.room)}
+            onChange={(room) => set({ room })}
+          />
+          <SelectField
+            label={say.sort}
+            value={question.sort}
+            options={SORTS.map((sort): [typeof sort, string] => [sort, say.sorts[sort]])}
+            onChange={(sort) => set({ sort })}
+          />
+          <div class="ticks">
+            <Tick label={say.onlySilent} on={question.silent} onChange={(silent) => set({ silent })} />
+            {mayAskChanged && (
+              <Tick label={say.onlyChanged} on={question.changed} onChange={(changed) => set({ changed })} />
+            )}
+          </div>
+        </div>
+        {!asksForAll(question) && (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => set({ q: '', model: '', room: '', verdict: '', silent: false, changed: false })}
+          >
+            {say.reset}
+          </button>
+        )}
+      </search>
+    </>
   );
 }

@@ -64,3 +64,18 @@ export function lotPath(question: LotQuestion, since: string | null): string {
 
 export const asksForAll = (question: LotQuestion): boolean =>
   lotAddress({ ...question, sort: 'concern' }) === '/';
+
+/** What is asked for and in which order, part by part, for paper. */
+export function askedInWords(question: LotQuestion): string[] {
+  const say = words.lot;
+  const { q, model, room, verdict, silent, changed, sort } = question;
+  return [
+    q === '' ? null : say.searched(q),
+    verdict === '' ? null : `${say.verdict}: ${words.verdicts[verdict].word}`,
+    model === '' ? null : `${say.model}: ${model}`,
+    room === '' ? null : `${say.room}: ${room}`,
+    silent ? say.onlySilent : null,
+    changed ? say.onlyChanged : null,
+    say.sorts[sort],
+  ].filter((part) => part !== null);
+}

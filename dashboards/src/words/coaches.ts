@@ -28,6 +28,7 @@ export const coachesWords = {
     isNew: 'new here',
     filters: 'Choose which coaches are shown',
     search: 'Search coach, model or room',
+    searched: (text: string) => `Search: “${text}”`,
     more: 'Filters and order',
     model: 'Model',
     room: 'Room',
@@ -47,7 +48,7 @@ export const coachesWords = {
     noneHint: 'Nothing here has all that you asked for.',
     listOf: 'List of coaches',
     shown: (shown: number, more: boolean) =>
-      `${shown === 1 ? '1 coach' : `${shown} coaches`} shown${more ? ', more below' : ''}.`,
+      `${shown === 1 ? '1 coach' : `${shown} coaches`} shown${more ? ', and there are more' : ''}.`,
     heard: 'heard',
     neverHeard: 'never heard',
     noLogger: 'no logger',

@@ -11,6 +11,7 @@ export const shellWords = {
   restOfText: 'Show all of it',
   lessOfText: 'Show less',
   none: '–',
+  printed: 'Printed',
   joint: ' · ',
   onlySide: 'Motor',
   reference: (volts: string, temperature: string) => `${volts} and ${temperature}`,
