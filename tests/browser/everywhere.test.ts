@@ -169,6 +169,8 @@ describePages('every page', (place) => {
     await page.getByRole('heading', { level: 1, name: title }).waitFor();
     await page.getByText('There is nothing here that you may see.').waitFor();
     expect(await page.getByRole('button', { name: 'Try again' }).count()).toBe(0);
+    await page.getByRole('link', { name: 'To the coaches' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
   });
 
   test('takes a line that breaks in the middle of an answer for what it is, and goes on by itself', async () => {

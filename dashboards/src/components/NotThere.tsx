@@ -3,6 +3,21 @@ import { words } from '../words.ts';
 import { PageTitle } from './PageTitle.tsx';
 import { Failure } from './states.tsx';
 
+/** In place of a page whose thing is not there for this reader, with a way on. */
+export function NothingThere({ title }: { readonly title: string }) {
+  return (
+    <>
+      <PageTitle text={title} />
+      <p class="failure">{words.problems.notFound}</p>
+      <p>
+        <a class="alone" href="/">
+          {words.missing.back}
+        </a>
+      </p>
+    </>
+  );
+}
+
 interface NotThereProps {
   readonly problem: CallProblem;
   readonly retry: () => void;
@@ -12,15 +27,11 @@ interface NotThereProps {
 
 /** In place of a page whose thing did not come. An id that cannot be one is refused; for the reader there is no such thing. */
 export function NotThere({ problem, retry, say }: NotThereProps) {
-  const isMissing = problem.status === 404 || problem.status === 422;
+  if (problem.status === 404 || problem.status === 422) return <NothingThere title={say.notFound} />;
   return (
     <>
-      <PageTitle text={isMissing ? say.notFound : say.notNow} />
-      {isMissing ? (
-        <p class="failure">{words.problems.notFound}</p>
-      ) : (
-        <Failure problem={problem} retry={retry} />
-      )}
+      <PageTitle text={say.notNow} />
+      <Failure problem={problem} retry={retry} />
     </>
   );
 }

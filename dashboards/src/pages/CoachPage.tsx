@@ -2,8 +2,7 @@ import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
-import { NotThere } from '../components/NotThere.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { NothingThere, NotThere } from '../components/NotThere.tsx';
 import { Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
 import { words } from '../words.ts';
@@ -25,10 +24,7 @@ export function CoachPage({ id }: { readonly id: string }) {
       <Loaded load={load}>
         {({ items }) =>
           items.length === 0 ? (
-            <>
-              <PageTitle text={words.coach.notFound} />
-              <p class="failure">{words.problems.notFound}</p>
-            </>
+            <NothingThere title={words.coach.notFound} />
           ) : (
             <CoachHere coach={items[0]} reload={load.reload} />
           )
