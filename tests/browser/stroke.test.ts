@@ -121,6 +121,26 @@ describePages('one stroke', (place) => {
     }
   });
 
+  test('that could not be used says what it counts for and whom to call, with its caution before that', async () => {
+    const api = await place.api();
+    const flat = { side: 'front', rateHz: 10, amps: Array(80).fill(0) };
+    const body = { key: 'flat', roomId: fleet.steady.id, direction: 'extend', sides: [flat] };
+    const { results } = await ask<{ results: { strokeId: string }[] }>(api, 'POST', '/strokes', {
+      ...body,
+      startedAt: '2026-05-20T15:00:00Z',
+    });
+    const { page } = await place.visitAs(place.person, `/strokes/${results[0].strokeId}`);
+    const note = page.locator('section', {
+      has: page.getByRole('heading', { name: 'This stroke could not be used' }),
+    });
+    await note.last().waitFor();
+    expect(await note.last().locator('p').allTextContents()).toEqual([
+      expect.stringContaining('No side could be measured'),
+      expect.stringMatching(/^Keep everyone out of the travel.* disconnect the supply before/),
+      expect.stringMatching(/^It counts neither .* looked at\.$/),
+    ]);
+  });
+
   test('that is not there is said, not shown', async () => {
     const { page } = await place.visitAs(place.person, '/strokes/0199aaaa-0000-7000-8000-000000000001');
     await page.getByRole('heading', { level: 1, name: 'This stroke was not found' }).waitFor();

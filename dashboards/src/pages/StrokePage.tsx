@@ -65,6 +65,8 @@ function StrokeHere({ stroke, room, coach, reload }: StrokeInRoom) {
         <section class="note">
           <h2>{words.stroke.unusable}</h2>
           <p dir="auto">{toldHere(stroke.analysis.reason)}</p>
+          <p class="cautions">{words.stroke.unusableBefore}</p>
+          <p>{words.stroke.unusableMeans}</p>
         </section>
       )}
       {done !== null && <Doubts doubts={done.doubts} />}

@@ -7,6 +7,10 @@ export const strokeWords = {
     notNow: 'This stroke cannot be shown just now',
     pending: 'This stroke is stored and is still being worked out.',
     unusable: 'This stroke could not be used',
+    unusableMeans:
+      'It counts neither for the normal nor for warnings. If the next one comes in like this, too, have the clamp, its wire and the logger looked at.',
+    unusableBefore:
+      'Keep everyone out of the travel of the room, and disconnect the supply before you touch a clamp or a wire.',
     travel: 'Along the travel',
     travelLead:
       'Left is fully in, right is fully out, whichever way it ran. The inrush may go beyond the top of the picture.',
