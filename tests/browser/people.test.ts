@@ -153,4 +153,20 @@ describePages('people', (place) => {
     }
     expect(await violationsOn(page)).toEqual([]);
   });
+
+  test('each person’s address stands below the name, whether it would fit beside it or not', async () => {
+    const api = await place.api();
+    for (const name of ['Io', 'Wilhelmina Featherstonehaugh-Cholmondeley'])
+      await ask(api, 'POST', '/people', { email: `${name.slice(0, 2)}@example.com`, name, role: 'owner' });
+    const { page } = await place.visitAs(place.person, '/people');
+    await page.getByText('Wilhelmina', { exact: false }).first().waitFor();
+    const heights = await page.evaluate<number[]>(`[...document.querySelectorAll('.works > li')].map((line) =>
+      Math.round(line.querySelector('.about').getBoundingClientRect().top
+        - line.querySelector('strong').getBoundingClientRect().bottom))`);
+    expect(heights.length).toBeGreaterThan(2);
+    expect(
+      heights.every((gap) => gap >= 0 && gap < 12),
+      heights.join(),
+    ).toBe(true);
+  });
 });

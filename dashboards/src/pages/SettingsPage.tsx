@@ -83,15 +83,13 @@ export function SettingsPage() {
         <a class="alone" href="/notices">
           {words.notices.title}
         </a>
-        {words.joint}
-        {words.notices.lead}
+        <span class="told">{words.notices.lead}</span>
       </p>
       <p>
         <a class="alone" href="/sign-ins">
           {words.signIns.title}
         </a>
-        {words.joint}
-        {words.signIns.lead}
+        <span class="told">{words.signIns.lead}</span>
       </p>
     </section>
   );
