@@ -140,7 +140,10 @@ describePages('a room that got worse', (place) => {
     await front.getByText(/Its normal is .*\sA to .*\sA\./).waitFor();
     await front.locator('canvas').waitFor();
     await front.getByText('As a table').click();
-    await front.getByRole('cell', { name: 'above' }).first().waitFor();
+    await front
+      .getByRole('rowheader', { name: /above its normal$/ })
+      .first()
+      .waitFor();
     await page.getByRole('radio', { name: 'Retracting' }).check();
     await page.getByLabel('Show').selectOption({ label: 'Duration' });
     await page
@@ -215,6 +218,46 @@ describePages('a room that got worse', (place) => {
     await page.getByRole('button', { name: 'Mark as seen' }).click();
     await page.getByText('On the list for Friday.').waitFor();
     expect(await open.count()).toBe(before - 1);
+  });
+
+  test('shows all of its course’s table on a phone, each stroke with how it stands to the normal', async () => {
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, {
+      viewport: { width: 390, height: 844 },
+    });
+    const front = page.getByRole('figure', { name: 'Side: front' });
+    await front.getByText('As a table').click();
+    const table = front.getByRole('region', { name: 'Table: Side: front' });
+    await table
+      .getByRole('rowheader', { name: /inside its normal$/ })
+      .first()
+      .waitFor();
+    await table
+      .getByRole('rowheader', { name: /above its normal$/ })
+      .first()
+      .waitFor();
+    expect(await table.evaluate((part) => part.scrollWidth - part.clientWidth)).toBe(0);
+  });
+
+  test('says what a value means that was never measured so', async () => {
+    const { page } = await openRoom();
+    const values = page.getByRole('group', { name: 'Values' });
+    const means = values.getByText('As if battery and weather were always the same');
+    await means.waitFor();
+    await values.getByLabel('as measured').check();
+    await means.waitFor({ state: 'detached' });
+  });
+
+  test('is not talked down on its coach’s page by what its latest stroke drew', async () => {
+    const { page } = await place.visitAs(place.person, `/coaches/${fleet.coach.id}`);
+    const courses = page.getByRole('region', { name: 'Over the last strokes' });
+    const course = (room: string) => courses.getByRole('region', { name: room });
+    await course('Bedroom')
+      .getByText(/Its warning stands: no single stroke ends it\.$/)
+      .waitFor();
+    await course('Dinette')
+      .getByText(/That is usual for it\.$/)
+      .waitFor();
+    expect(await course('Dinette').getByText('Its warning stands').count()).toBe(0);
   });
 
   test('leads to a stroke and back', async () => {

@@ -11,16 +11,18 @@ const OF_WHOLE_STROKE = 'lagS';
 
 interface ChoiceProps<Value extends string> {
   readonly label: string;
+  /** What the option that is taken means, where its name alone does not tell. */
+  readonly hint?: string;
   readonly options: readonly (readonly [Value, string])[];
   readonly value: Value;
   readonly onChange: (value: Value) => void;
 }
 
 /** A few options side by side, one of them taken. */
-function Choice<Value extends string>({ label, options, value, onChange }: ChoiceProps<Value>) {
+function Choice<Value extends string>({ label, hint, options, value, onChange }: ChoiceProps<Value>) {
   const name = useId();
   return (
-    <fieldset class="choice">
+    <fieldset class="choice" aria-describedby={hint === undefined ? undefined : `${name}-hint`}>
       <legend>{label}</legend>
       {options.map(([option, text]) => (
         <label key={option}>
@@ -34,6 +36,11 @@ function Choice<Value extends string>({ label, options, value, onChange }: Choic
           <span>{text}</span>
         </label>
       ))}
+      {hint !== undefined && (
+        <p class="hint" id={`${name}-hint`}>
+          {hint}
+        </p>
+      )}
     </fieldset>
   );
 }
@@ -87,6 +94,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
         />
         <Choice
           label={words.trend.scale}
+          hint={scale === 'adjusted' ? words.trend.adjustedMeans : undefined}
           options={[
             ['adjusted', words.trend.adjusted(referenceText(room))],
             ['measured', words.trend.asMeasured],

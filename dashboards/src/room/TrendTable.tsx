@@ -13,11 +13,12 @@ function againstNormal(point: TrendPoint, limits: Trend['limits']): string {
   return (point.adjusted ?? point.value) >= centre ? say.above : say.below;
 }
 
+/** One side's strokes, newest first, each with how it stands to the normal below its day: a phone has no width for one more column. */
 export function TrendTable({ trend, unit }: { readonly trend: Trend; readonly unit: string }) {
   const say = words.trend;
   const rows = trend.points.slice(-ROWS).reverse();
   return (
-    <table>
+    <table class="trend-table">
       <caption>{say.latestOnly(rows.length)}</caption>
       <thead>
         <tr>
@@ -25,19 +26,18 @@ export function TrendTable({ trend, unit }: { readonly trend: Trend; readonly un
           <th scope="col">{say.value}</th>
           <th scope="col">{say.expectedColumn}</th>
           <th scope="col">{say.adjustedColumn}</th>
-          <th scope="col">{say.verdictColumn}</th>
         </tr>
       </thead>
       <tbody>
         {rows.map((point) => (
           <tr key={point.strokeId}>
             <th scope="row">
-              <a href={`/strokes/${point.strokeId}`}>{whenText(point.at)}</a>
+              <a href={`/strokes/${point.strokeId}`}>{whenText(point.at)}</a>{' '}
+              <span class="remarks">{againstNormal(point, trend.limits)}</span>
             </th>
             <td>{quantity(point.value, unit)}</td>
             <td>{quantity(point.expected, unit)}</td>
             <td>{quantity(point.adjusted, unit)}</td>
-            <td>{againstNormal(point, trend.limits)}</td>
           </tr>
         ))}
       </tbody>
