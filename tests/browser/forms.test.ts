@@ -45,6 +45,20 @@ describePages('a form that is filled in wrongly', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('a coach without a room leads to where its first one is added, and says what a side is', async () => {
+    const { page } = await place.visitAs(place.person, `/coaches/${coach.id}`, PHONE);
+    await page.getByText('Add a room').waitFor();
+    await page.getByRole('link', { name: 'Add the first room' }).click();
+    await expect
+      .poll(() => page.getByText('Add a room').evaluate((opener) => opener.getBoundingClientRect().top))
+      .toBeLessThan(PHONE.viewport.height);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    const hint = /^Each that a motor or a gear of its own moves/;
+    await page.getByLabel('Driven sides').waitFor();
+    await page.getByText(hint).waitFor();
+  });
+
   test('a coach, a person and a webhook', async () => {
     const { page } = await place.visitAs(place.person, '/new-coach');
     await page.getByLabel('Name or stock number').fill('Stock 7');

@@ -9,6 +9,7 @@ import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
 import { Loggers } from './Loggers.tsx';
 import { SeeAll } from './SeeAll.tsx';
+import { TOOLS } from './tools.ts';
 
 const CoachTools = lazily(async () => (await import('./CoachTools.tsx')).CoachTools);
 const CoachSight = lazily(async () => (await import('../people/CoachSight.tsx')).CoachSight);
@@ -35,7 +36,13 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
       {rooms.length === 0 ? (
         <section class="empty">
           <h2>{words.coach.noRooms}</h2>
-          <p>{mayChange ? words.coach.noRoomsHint : words.coach.noRoomsOwner}</p>
+          {mayChange ? (
+            <p>
+              <a href={`#${TOOLS}`}>{words.coach.addFirstRoom}</a>. {words.coach.noRoomsHint}
+            </p>
+          ) : (
+            <p>{words.coach.noRoomsOwner}</p>
+          )}
         </section>
       ) : (
         <>

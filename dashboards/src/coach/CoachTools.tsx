@@ -7,6 +7,7 @@ import { Opens } from '../forms/Opens.tsx';
 import { RoomForm } from '../forms/RoomForm.tsx';
 import { navigate } from '../router.ts';
 import { words } from '../words.ts';
+import { TOOLS } from './tools.ts';
 
 interface CoachToolsProps {
   readonly coach: CoachOverview;
@@ -22,8 +23,8 @@ export function CoachTools({ coach, onChange }: CoachToolsProps) {
     onChange();
   };
   return (
-    <section aria-labelledby="tools" class="tools">
-      <h2 id="tools">{say.toolsOfCoach}</h2>
+    <section aria-labelledby={TOOLS} class="tools">
+      <h2 id={TOOLS}>{say.toolsOfCoach}</h2>
       <Opens title={say.addRoom}>
         <RoomForm coachId={coach.id} room={null} onDone={onChange} />
       </Opens>

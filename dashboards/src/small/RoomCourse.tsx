@@ -17,7 +17,8 @@ function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trend
   const sides = room.sides.slice(0, MOST_SIDES);
   const courses = sides.map((side, i) => courseOf(trends[i], side, i, true));
   const ofRoom = { only: room.sides.length === 1, inTrouble: isTrouble(room.verdict) };
-  const summary = courses.map((course) => courseSentence(course, ofRoom)).join(' ');
+  const sentences = courses.map((course) => courseSentence(course, ofRoom));
+  const summary = [...sentences, ...(ofRoom.inTrouble ? [words.course.stands] : [])].join(' ');
   const work = courses[0]?.work ?? [];
   if (courses.every((course) => course.line.points.length === 0))
     return <p class="about">{words.trend.empty}</p>;

@@ -21,6 +21,6 @@ export function courseSentence(
   if (latest === null) return say.learning(who);
   const off = Math.round(100 * (latest - 1));
   const drew = off === 0 ? say.drewNormal(who) : say.drew(who, percent(Math.abs(off) / 100), off > 0);
-  const usual = inTrouble ? say.single : say.inside;
-  return `${drew} ${beyond ? say.outside : usual}`;
+  if (beyond) return `${drew} ${say.outside}`;
+  return inTrouble ? drew : `${drew} ${say.inside}`;
 }

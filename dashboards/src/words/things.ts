@@ -9,7 +9,8 @@ function testSide(side: string): string {
 export const thingsWords = {
   coach: {
     noRooms: 'No room yet',
-    noRoomsHint: 'Add the first room below. Then add the logger that sends its strokes.',
+    noRoomsHint: 'Then add the logger that sends its strokes.',
+    addFirstRoom: 'Add the first room',
     noRoomsOwner: 'Rooms show here once your dealer has added them.',
     notFound: 'This coach was not found',
     notNow: 'This coach cannot be shown just now',
@@ -32,7 +33,7 @@ export const thingsWords = {
     drewNormal: (who: string) => `${who} drew just its normal the last time it went out.`,
     inside: 'That is usual for it.',
     outside: 'That is not usual for it.',
-    single: 'A single stroke may differ by that much.',
+    stands: 'Its warning stands: no single stroke ends it.',
     label: (summary: string) => `Picture of the last strokes. ${summary}`,
   },
 
@@ -63,7 +64,8 @@ export const thingsWords = {
     roomName: 'Name of the room',
     drive: 'What moves it',
     sides: 'Driven sides',
-    sidesHint: 'In order, with commas between them.',
+    sidesHint:
+      'Each that a motor or a gear of its own moves, such as front, rear. Where one motor moves all of it: main.',
     sidesMissing: 'Enter at least one side.',
     sidesMany: (most: number) => `A room has at most ${most} sides.`,
     sidesTwice: 'Two sides have the same name.',

@@ -29,7 +29,7 @@ test('tells the latest stroke by what was expected of it, as the sentence of its
 
 test('calls nothing usual of a room that has a warning', () => {
   expect(sentence({ value: 5.6, expected: 5 }, false, true)).toBe(
-    'The front side drew 12% more than its normal the last time it went out. A single stroke may differ by that much.',
+    'The front side drew 12% more than its normal the last time it went out.',
   );
 });
 
