@@ -10,12 +10,12 @@ import { PageTitle } from '../components/PageTitle.tsx';
 import { Loaded, Waiting } from '../components/states.tsx';
 import { Trail } from '../components/Trail.tsx';
 import { useRunningStrokes } from '../live/useRunningStrokes.ts';
-import { CHECKS } from '../room/Advice.tsx';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
-import { ServicesSection } from '../room/ServicesSection.tsx';
 import { StrokesSection } from '../room/StrokesSection.tsx';
-import { TrendSection } from '../room/TrendSection.tsx';
-import { WarningsSection } from '../room/WarningsSection.tsx';
+import { TrendSection } from '../room/trend/TrendSection.tsx';
+import { CHECKS } from '../room/warnings/Advice.tsx';
+import { WarningsSection } from '../room/warnings/WarningsSection.tsx';
+import { ServicesSection } from '../room/work/ServicesSection.tsx';
 import { words } from '../words.ts';
 
 const RoomTools = lazily(async () => (await import('../room/RoomTools.tsx')).RoomTools);

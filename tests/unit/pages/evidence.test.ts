@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { readAs } from '../../../dashboards/src/reader.ts';
-import { evidenceLines } from '../../../dashboards/src/room/evidence.ts';
-import { howSure } from '../../../dashboards/src/room/howSure.ts';
+import { evidenceLines } from '../../../dashboards/src/room/evidence/evidence.ts';
+import { howSure } from '../../../dashboards/src/room/warnings/howSure.ts';
 
 readAs({ units: 'metric', timeZone: 'Europe/London', locale: 'en-GB' });
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { Warning } from '../api/types.ts';
-import { words } from '../words.ts';
+import type { Warning } from '../../api/types.ts';
+import { words } from '../../words.ts';
 
 /** The id of the checks of the first warning of a page. */
 export const CHECKS = 'checks';

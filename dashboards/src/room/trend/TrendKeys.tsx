@@ -1,4 +1,4 @@
-import type { Room, Trend } from '../api/types.ts';
+import type { Room, Trend } from '../../api/types.ts';
 import {
   BandKey,
   BeyondKey,
@@ -7,10 +7,10 @@ import {
   HollowKey,
   LineKey,
   WorkKey,
-} from '../charts/keys.tsx';
-import type { TrendScale } from '../charts/trendValues.ts';
-import { referenceText } from '../format.ts';
-import { words } from '../words.ts';
+} from '../../charts/keys.tsx';
+import type { TrendScale } from '../../charts/trendValues.ts';
+import { referenceText } from '../../format.ts';
+import { words } from '../../words.ts';
 
 interface KeysProps {
   readonly room: Room;

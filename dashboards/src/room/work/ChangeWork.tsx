@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import { call } from '../api/client.ts';
-import type { Room, ServiceSeen } from '../api/types.ts';
-import { InlineForm } from '../forms/InlineForm.tsx';
-import { SelectField } from '../forms/SelectField.tsx';
-import { useForm } from '../forms/useForm.ts';
-import { words } from '../words.ts';
+import { call } from '../../api/client.ts';
+import type { Room, ServiceSeen } from '../../api/types.ts';
+import { InlineForm } from '../../forms/InlineForm.tsx';
+import { SelectField } from '../../forms/SelectField.tsx';
+import { useForm } from '../../forms/useForm.ts';
+import { words } from '../../words.ts';
 import { KINDS_OF_WORK } from './kindsOfWork.ts';
 import { changeOfWork, type TypedWork, typedWorkOf, wrongMoment } from './typedWork.ts';
 import { WorkFields } from './WorkFields.tsx';

@@ -1,4 +1,4 @@
-import type { Direction, Warning, WarningKind } from '../api/types.ts';
+import type { Direction, Warning, WarningKind } from '../../api/types.ts';
 
 /** What shows best what a kind of warning has seen: a measure's course, the supply's, or where along the travel it is. */
 type Shows =

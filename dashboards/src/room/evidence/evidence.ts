@@ -1,5 +1,5 @@
-import { percent, plainNumber, quantity } from '../format.ts';
-import { words } from '../words.ts';
+import { percent, plainNumber, quantity } from '../../format.ts';
+import { words } from '../../words.ts';
 
 /** Names of quantities end in their unit (`runningAmps`, `lagS`): the ending tells how to write the value. */
 const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [

@@ -1,10 +1,10 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { call } from '../api/client.ts';
-import type { Room, ServiceSeen } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
-import { dayText } from '../format.ts';
-import { words } from '../words.ts';
+import { call } from '../../api/client.ts';
+import type { Room, ServiceSeen } from '../../api/types.ts';
+import { Failure } from '../../components/states.tsx';
+import { useSending } from '../../components/useSending.ts';
+import { dayText } from '../../format.ts';
+import { words } from '../../words.ts';
 import { ChangeWork } from './ChangeWork.tsx';
 
 interface WorkToolsProps {

@@ -1,6 +1,6 @@
-import type { Trend, TrendPoint } from '../api/types.ts';
-import { quantity, whenText } from '../format.ts';
-import { words } from '../words.ts';
+import type { Trend, TrendPoint } from '../../api/types.ts';
+import { quantity, whenText } from '../../format.ts';
+import { words } from '../../words.ts';
 
 /** A table of thousands helps nobody; older strokes are in the list of strokes. */
 const ROWS = 200;

@@ -1,11 +1,11 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Page, Room, Warning } from '../api/types.ts';
-import { useLoad } from '../api/useLoad.ts';
-import { usePages } from '../api/usePages.ts';
-import { useRefresh } from '../api/useRefresh.ts';
-import { More } from '../components/More.tsx';
-import { Loaded } from '../components/states.tsx';
-import { words } from '../words.ts';
+import type { Page, Room, Warning } from '../../api/types.ts';
+import { useLoad } from '../../api/useLoad.ts';
+import { usePages } from '../../api/usePages.ts';
+import { useRefresh } from '../../api/useRefresh.ts';
+import { More } from '../../components/More.tsx';
+import { Loaded } from '../../components/states.tsx';
+import { words } from '../../words.ts';
 import { WarningCard } from './WarningCard.tsx';
 
 interface SectionProps {

@@ -1,9 +1,9 @@
-import type { Comparison } from '../api/types.ts';
-import { useLoad } from '../api/useLoad.ts';
-import { useRefresh } from '../api/useRefresh.ts';
-import { isCompared } from '../compare/isCompared.ts';
-import { toldHere } from '../format.ts';
-import { words } from '../words.ts';
+import type { Comparison } from '../../api/types.ts';
+import { useLoad } from '../../api/useLoad.ts';
+import { useRefresh } from '../../api/useRefresh.ts';
+import { isCompared } from '../../compare/isCompared.ts';
+import { toldHere } from '../../format.ts';
+import { words } from '../../words.ts';
 
 interface HelpedProps {
   readonly roomId: string;

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import type { Warning } from '../api/types.ts';
-import { dayText } from '../format.ts';
-import { alongOf } from '../small/course.ts';
-import { words } from '../words.ts';
+import type { Warning } from '../../api/types.ts';
+import { dayText } from '../../format.ts';
+import { alongOf } from '../../small/course.ts';
+import { words } from '../../words.ts';
 
 interface Placed {
   readonly at: string;

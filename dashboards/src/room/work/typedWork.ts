@@ -1,6 +1,6 @@
-import type { ServiceBody, ServiceKind, ServiceSeen } from '../api/types.ts';
-import { fieldTime, momentOf } from '../fieldTime.ts';
-import { words } from '../words.ts';
+import type { ServiceBody, ServiceKind, ServiceSeen } from '../../api/types.ts';
+import { fieldTime, momentOf } from '../../fieldTime.ts';
+import { words } from '../../words.ts';
 
 /** What a person says of work beside its kind, as the fields hold it. */
 export interface TypedWork {

@@ -1,11 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { call } from '../api/client.ts';
-import type { Warning } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
-import { toldHere } from '../format.ts';
-import { words } from '../words.ts';
+import { call } from '../../api/client.ts';
+import type { Warning } from '../../api/types.ts';
+import { Field } from '../../components/Field.tsx';
+import { Failure } from '../../components/states.tsx';
+import { useSending } from '../../components/useSending.ts';
+import { toldHere } from '../../format.ts';
+import { words } from '../../words.ts';
 
 /** Says that somebody has seen a warning, with a note if they like. */
 export function Acknowledge({ warning, onDone }: { readonly warning: Warning; readonly onDone: () => void }) {

@@ -1,7 +1,7 @@
-import type { Trend } from '../api/types.ts';
-import { shownValue, type TrendScale } from '../charts/trendValues.ts';
-import { dayText, percent, plainCount, quantity } from '../format.ts';
-import { words } from '../words.ts';
+import type { Trend } from '../../api/types.ts';
+import { shownValue, type TrendScale } from '../../charts/trendValues.ts';
+import { dayText, percent, plainCount, quantity } from '../../format.ts';
+import { words } from '../../words.ts';
 
 /** What the picture of a trend shows, in sentences. */
 export function trendSummary(trend: Trend, unit: string, scale: TrendScale): string {

@@ -1,15 +1,15 @@
 import { useId } from 'preact/hooks';
-import type { Room, Warning } from '../api/types.ts';
-import { LongText } from '../components/LongText.tsx';
-import { Moment } from '../components/Moment.tsx';
-import { VerdictSign } from '../components/VerdictSign.tsx';
-import { placeText, toldHere, whenText } from '../format.ts';
-import { sideName } from '../sideName.ts';
-import { words } from '../words.ts';
+import type { Room, Warning } from '../../api/types.ts';
+import { LongText } from '../../components/LongText.tsx';
+import { Moment } from '../../components/Moment.tsx';
+import { VerdictSign } from '../../components/VerdictSign.tsx';
+import { placeText, toldHere, whenText } from '../../format.ts';
+import { sideName } from '../../sideName.ts';
+import { words } from '../../words.ts';
+import { EvidencePicture } from '../evidence/EvidencePicture.tsx';
+import { evidenceLines } from '../evidence/evidence.ts';
 import { Acknowledge } from './Acknowledge.tsx';
 import { Advice } from './Advice.tsx';
-import { EvidencePicture } from './EvidencePicture.tsx';
-import { evidenceLines } from './evidence.ts';
 import { howSure } from './howSure.ts';
 
 interface WarningProps {

@@ -1,9 +1,9 @@
 import { useCallback, useId, useState } from 'preact/hooks';
-import type { Direction, MeasureTitle, Room } from '../api/types.ts';
-import type { TrendScale } from '../charts/trendValues.ts';
-import { Field } from '../components/Field.tsx';
-import { referenceText } from '../format.ts';
-import { words } from '../words.ts';
+import type { Direction, MeasureTitle, Room } from '../../api/types.ts';
+import type { TrendScale } from '../../charts/trendValues.ts';
+import { Field } from '../../components/Field.tsx';
+import { referenceText } from '../../format.ts';
+import { words } from '../../words.ts';
 import { SideTrend } from './SideTrend.tsx';
 
 /** A measure of the whole stroke, the same whichever side is asked for. */

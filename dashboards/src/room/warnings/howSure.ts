@@ -1,6 +1,6 @@
-import type { Warning } from '../api/types.ts';
-import { plainNumber } from '../format.ts';
-import { words } from '../words.ts';
+import type { Warning } from '../../api/types.ts';
+import { plainNumber } from '../../format.ts';
+import { words } from '../../words.ts';
 
 /** So many usual spreads from the normal are seen about never by chance. */
 const VERY_SURE_SIGMAS = 6;

@@ -1,11 +1,11 @@
-import type { Page, Room, Stroke, Warning } from '../api/types.ts';
-import { useLoad } from '../api/useLoad.ts';
-import { useRefresh } from '../api/useRefresh.ts';
-import { Loaded } from '../components/states.tsx';
-import { quantity } from '../format.ts';
-import { alongOf, courseBegin, MOST_STROKES } from '../small/course.ts';
-import { SmallChart } from '../small/SmallChart.tsx';
-import { words } from '../words.ts';
+import type { Page, Room, Stroke, Warning } from '../../api/types.ts';
+import { useLoad } from '../../api/useLoad.ts';
+import { useRefresh } from '../../api/useRefresh.ts';
+import { Loaded } from '../../components/states.tsx';
+import { quantity } from '../../format.ts';
+import { alongOf, courseBegin, MOST_STROKES } from '../../small/course.ts';
+import { SmallChart } from '../../small/SmallChart.tsx';
+import { words } from '../../words.ts';
 import { EvidenceFigure, placeOfBegin } from './EvidenceFigure.tsx';
 
 interface SupplyProps {

@@ -1,9 +1,9 @@
-import type { Room } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { fieldTime } from '../fieldTime.ts';
-import { SelectField } from '../forms/SelectField.tsx';
-import { TextField } from '../forms/TextField.tsx';
-import { words } from '../words.ts';
+import type { Room } from '../../api/types.ts';
+import { Field } from '../../components/Field.tsx';
+import { fieldTime } from '../../fieldTime.ts';
+import { SelectField } from '../../forms/SelectField.tsx';
+import { TextField } from '../../forms/TextField.tsx';
+import { words } from '../../words.ts';
 import type { TypedWork } from './typedWork.ts';
 
 interface WorkFieldsProps {
