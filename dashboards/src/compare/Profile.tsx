@@ -1,5 +1,5 @@
 import type { ComparedGroup } from '../api/types.ts';
-import { tickNumber } from '../charts/tickNumber.ts';
+import { tickNumber } from '../charts/drawn/tickNumber.ts';
 import { words } from '../words.ts';
 import type { ProfileScale } from './profileScale.ts';
 

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Room, Stroke } from '../api/types.ts';
-import { numberMarks } from '../charts/marks.ts';
+import { numberMarks } from '../charts/drawn/marks.ts';
 import { toldHere } from '../format.ts';
 import { TravelChart } from '../stroke/TravelChart.tsx';
 import { words } from '../words.ts';

@@ -1,10 +1,10 @@
 import { useCallback, useMemo } from 'preact/hooks';
 import type { Room } from '../api/types.ts';
-import { Chart } from '../charts/Chart.tsx';
-import { LineKey, SupplyKey } from '../charts/keys.tsx';
-import { liveData, liveSpec } from '../charts/liveSpec.ts';
-import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
-import type { ChartTheme } from '../charts/theme.ts';
+import { LineKey, SupplyKey } from '../charts/drawn/keys.tsx';
+import { Chart } from '../charts/plot/Chart.tsx';
+import { Plot, type PlotLibrary } from '../charts/plot/Plot.tsx';
+import type { ChartTheme } from '../charts/plot/theme.ts';
+import { liveData, liveSpec } from '../charts/time/liveSpec.ts';
 import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

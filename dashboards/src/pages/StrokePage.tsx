@@ -3,7 +3,7 @@ import * as questions from '../api/questions.ts';
 import type { CoachOverview, Direction, Page, Room, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
-import { numberMarks } from '../charts/marks.ts';
+import { numberMarks } from '../charts/drawn/marks.ts';
 import { Moment } from '../components/Moment.tsx';
 import { NotThere } from '../components/NotThere.tsx';
 import { PageTitle } from '../components/PageTitle.tsx';

@@ -1,4 +1,4 @@
-import type { NumberedMark } from '../charts/marks.ts';
+import type { NumberedMark } from '../charts/drawn/marks.ts';
 import { Scroll } from '../components/Scroll.tsx';
 import { placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';

@@ -8,8 +8,8 @@ import {
   SamplesKey,
   SupplyKey,
   TurnKey,
-} from '../charts/keys.tsx';
-import type { NumberedMark } from '../charts/marks.ts';
+} from '../charts/drawn/keys.tsx';
+import type { NumberedMark } from '../charts/drawn/marks.ts';
 import { quantity, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

@@ -1,4 +1,4 @@
-import { OVERLAY_COLOURS } from '../charts/theme.ts';
+import { OVERLAY_COLOURS } from '../charts/plot/theme.ts';
 
 /** Which other strokes lie over a stroke: in the address, so that the picture can be sent to somebody. */
 export const MOST_OVERLAYS = OVERLAY_COLOURS;

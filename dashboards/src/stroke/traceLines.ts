@@ -1,5 +1,5 @@
 import type { Direction, SideMeasures, Trace } from '../api/types.ts';
-import type { NumberedMark } from '../charts/marks.ts';
+import type { NumberedMark } from '../charts/drawn/marks.ts';
 
 /** One recorded line, ready to be drawn: seconds from the stroke's start, and values on the same index. */
 export interface TraceLine {

@@ -1,5 +1,5 @@
 import type { NormalSide, Spike } from '../api/types.ts';
-import type { Overlay, ProfileLine } from '../charts/profileLine.ts';
+import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { percent, placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

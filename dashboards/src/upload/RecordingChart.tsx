@@ -1,11 +1,11 @@
 import { useCallback } from 'preact/hooks';
 import type { Room, StrokesPreview } from '../api/types.ts';
-import { Chart } from '../charts/Chart.tsx';
-import { BandKey, LineKey, SupplyKey } from '../charts/keys.tsx';
-import { Plot, type PlotLibrary } from '../charts/Plot.tsx';
-import { recordingSpec } from '../charts/recordingSpec.ts';
-import type { ChartTheme } from '../charts/theme.ts';
-import type { View } from '../charts/view.ts';
+import { BandKey, LineKey, SupplyKey } from '../charts/drawn/keys.tsx';
+import { Chart } from '../charts/plot/Chart.tsx';
+import { Plot, type PlotLibrary } from '../charts/plot/Plot.tsx';
+import type { ChartTheme } from '../charts/plot/theme.ts';
+import type { View } from '../charts/plot/view.ts';
+import { recordingSpec } from '../charts/time/recordingSpec.ts';
 import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

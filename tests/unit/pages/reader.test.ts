@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { tickNumber } from '../../../dashboards/src/charts/tickNumber.ts';
+import { tickNumber } from '../../../dashboards/src/charts/drawn/tickNumber.ts';
 import { comparisonPath } from '../../../dashboards/src/compare/question.ts';
 import { fieldTime, momentOf } from '../../../dashboards/src/fieldTime.ts';
 import {

@@ -2,7 +2,7 @@ import { useCallback, useState } from 'preact/hooks';
 import type { Direction, Trend } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
-import type { View } from '../../charts/view.ts';
+import type { View } from '../../charts/plot/view.ts';
 import { Loaded } from '../../components/states.tsx';
 import { sideTitle } from '../../sideName.ts';
 import { words } from '../../words.ts';

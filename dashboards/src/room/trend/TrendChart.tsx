@@ -1,11 +1,11 @@
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import type { MeasureTitle, Room, Trend } from '../../api/types.ts';
-import { Chart } from '../../charts/Chart.tsx';
-import { Plot, type PlotLibrary } from '../../charts/Plot.tsx';
-import type { ChartTheme } from '../../charts/theme.ts';
-import { trendSpec } from '../../charts/trendSpec.ts';
-import { shownValue, type TrendScale, trendExtent } from '../../charts/trendValues.ts';
-import type { View } from '../../charts/view.ts';
+import { Chart } from '../../charts/plot/Chart.tsx';
+import { Plot, type PlotLibrary } from '../../charts/plot/Plot.tsx';
+import type { ChartTheme } from '../../charts/plot/theme.ts';
+import type { View } from '../../charts/plot/view.ts';
+import { trendSpec } from '../../charts/trend/trendSpec.ts';
+import { shownValue, type TrendScale, trendExtent } from '../../charts/trend/trendValues.ts';
 import { quantity, whenText } from '../../format.ts';
 import { navigate } from '../../router.ts';
 import { sideTitle } from '../../sideName.ts';

@@ -7,8 +7,8 @@ import {
   HollowKey,
   LineKey,
   WorkKey,
-} from '../../charts/keys.tsx';
-import type { TrendScale } from '../../charts/trendValues.ts';
+} from '../../charts/drawn/keys.tsx';
+import type { TrendScale } from '../../charts/trend/trendValues.ts';
 import { referenceText } from '../../format.ts';
 import { words } from '../../words.ts';
 

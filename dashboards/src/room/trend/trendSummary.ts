@@ -1,5 +1,5 @@
 import type { Trend } from '../../api/types.ts';
-import { shownValue, type TrendScale } from '../../charts/trendValues.ts';
+import { shownValue, type TrendScale } from '../../charts/trend/trendValues.ts';
 import { dayText, percent, plainCount, quantity } from '../../format.ts';
 import { words } from '../../words.ts';
 

@@ -1,14 +1,14 @@
 import type uPlot from 'uplot';
-import type { DoneAnalysis } from '../api/types.ts';
-import { markMoment, type TraceLine } from '../stroke/traceLines.ts';
-import { words } from '../words.ts';
-import { numberAxis, uprightAxis } from './axes.ts';
-import { drawLane, LANE_PX, type Stretch } from './lanes.ts';
-import { drawMark, markedRange, type NumberedMark } from './marks.ts';
-import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { inside } from './pens.ts';
-import { type ChartTheme, lookOf } from './theme.ts';
-import { tickNumber } from './tickNumber.ts';
+import type { DoneAnalysis } from '../../api/types.ts';
+import { markMoment, type TraceLine } from '../../stroke/traceLines.ts';
+import { words } from '../../words.ts';
+import { numberAxis, uprightAxis } from '../drawn/axes.ts';
+import { drawLane, LANE_PX, type Stretch } from '../drawn/lanes.ts';
+import { drawMark, markedRange, type NumberedMark } from '../drawn/marks.ts';
+import { inside } from '../drawn/pens.ts';
+import { tickNumber } from '../drawn/tickNumber.ts';
+import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import { type ChartTheme, lookOf } from '../plot/theme.ts';
 
 interface TimePicture {
   readonly sides: readonly string[];

@@ -1,5 +1,5 @@
-import type { SideTravel } from '../api/types.ts';
-import type { Stretch } from './lanes.ts';
+import type { SideTravel } from '../../api/types.ts';
+import type { Stretch } from '../drawn/lanes.ts';
 
 /** The end stop has no extent along the travel: it is shown as a block beside its end. */
 export const BESIDE = 0.025;

@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
-import type { NormalSide } from '../api/types.ts';
-import { fontOf, inside, pixels, writeOver } from './pens.ts';
-import type { ChartTheme, SideLook } from './theme.ts';
+import type { NormalSide } from '../../api/types.ts';
+import { fontOf, inside, pixels, writeOver } from '../drawn/pens.ts';
+import type { ChartTheme, SideLook } from '../plot/theme.ts';
 
 /** What lies under the lines of a travel picture. */
 

@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
+import type { ChartTheme } from '../plot/theme.ts';
 import { fontOf, pixels } from './pens.ts';
-import type { ChartTheme } from './theme.ts';
 
 export const LANE_PX = 14;
 

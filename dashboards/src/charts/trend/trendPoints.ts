@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
-import type { Trend, TrendPoint } from '../api/types.ts';
-import { dot, inside, pixels, triangle } from './pens.ts';
-import type { ChartTheme } from './theme.ts';
+import type { Trend, TrendPoint } from '../../api/types.ts';
+import { dot, inside, pixels, triangle } from '../drawn/pens.ts';
+import type { ChartTheme } from '../plot/theme.ts';
 import { shownValue, type TrendScale } from './trendValues.ts';
 
 interface PlacedPoint {

@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
-import { fontOf, inside, pixels, writeOver } from './pens.ts';
+import { fontOf, inside, pixels, writeOver } from '../drawn/pens.ts';
+import type { ChartTheme } from '../plot/theme.ts';
 import type { Overlay } from './profileLine.ts';
-import type { ChartTheme } from './theme.ts';
 
 /** Each line of a stroke that was laid over has its letter, each at a place of its own in what is seen. */
 export function drawLetters(u: uPlot, overlays: readonly Overlay[], theme: ChartTheme): void {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { Scroll } from '../components/Scroll.tsx';
-import { words } from '../words.ts';
+import { Scroll } from '../../components/Scroll.tsx';
+import { words } from '../../words.ts';
 
 interface ChartProps {
   /** 2: a section of the page; 3: one of several pictures in a section. */

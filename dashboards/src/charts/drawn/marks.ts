@@ -1,5 +1,5 @@
 import type uPlot from 'uplot';
-import type { DoneAnalysis } from '../api/types.ts';
+import type { DoneAnalysis } from '../../api/types.ts';
 import { fontOf, pixels, triangle, writeOver } from './pens.ts';
 
 /** One spike or dip with the number that it has in the list below the picture. */

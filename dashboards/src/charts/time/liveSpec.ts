@@ -1,10 +1,10 @@
 import type uPlot from 'uplot';
-import type { RunningLine } from '../live/runningStroke.ts';
-import { words } from '../words.ts';
-import { numberAxis, uprightAxis } from './axes.ts';
-import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { type ChartTheme, lookOf } from './theme.ts';
-import { tickNumber } from './tickNumber.ts';
+import type { RunningLine } from '../../live/runningStroke.ts';
+import { words } from '../../words.ts';
+import { numberAxis, uprightAxis } from '../drawn/axes.ts';
+import { tickNumber } from '../drawn/tickNumber.ts';
+import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from './timeSpec.ts';
 
 /** A picture that does not jump with every sample: it shows so long from the start, and doubles when that is full. */

@@ -1,8 +1,8 @@
 import type uPlot from 'uplot';
-import { finePercent, plainNumber } from '../format.ts';
-import { forEachReader, theReader } from '../reader.ts';
-import type { PlotLibrary } from './Plot.tsx';
-import type { ChartTheme } from './theme.ts';
+import { finePercent, plainNumber } from '../../format.ts';
+import { forEachReader, theReader } from '../../reader.ts';
+import type { PlotLibrary } from '../plot/Plot.tsx';
+import type { ChartTheme } from '../plot/theme.ts';
 import { tickNumber } from './tickNumber.ts';
 
 const FONT = '12px system-ui, sans-serif';

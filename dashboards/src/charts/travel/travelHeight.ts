@@ -1,4 +1,4 @@
-import type { SideTravel } from '../api/types.ts';
+import type { SideTravel } from '../../api/types.ts';
 import type { TravelPicture } from './travelSpec.ts';
 
 /** The highest current that must be seen: everything but the inrush. */

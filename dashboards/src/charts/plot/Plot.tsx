@@ -1,9 +1,9 @@
 import { useCallback, useContext, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
-import { useReconnect } from '../api/useReconnect.ts';
-import { Waiting } from '../components/states.tsx';
-import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { useReconnect } from '../../api/useReconnect.ts';
+import { Waiting } from '../../components/states.tsx';
+import { SessionContext } from '../../session.ts';
+import { words } from '../../words.ts';
 import { takeGestures, viewOf } from './gestures.ts';
 import { type ChartTheme, readTheme } from './theme.ts';
 import { isWhole, type View, zoomed } from './view.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { SIDE_DASHES } from './theme.ts';
+import { SIDE_DASHES } from '../plot/theme.ts';
 
 /** One entry of a chart's key: the mark as it is drawn, and what it is. */
 function Key({ text, children }: { readonly text: string; readonly children: ComponentChildren }) {

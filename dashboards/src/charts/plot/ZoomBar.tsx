@@ -1,4 +1,4 @@
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
 import { isWhole, moved, type View, zoomed } from './view.ts';
 
 interface ZoomBarProps {

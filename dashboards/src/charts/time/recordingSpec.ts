@@ -1,11 +1,11 @@
 import type uPlot from 'uplot';
-import type { StrokesPreview } from '../api/types.ts';
-import { words } from '../words.ts';
-import { numberAxis, uprightAxis } from './axes.ts';
-import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels } from './pens.ts';
-import { type ChartTheme, lookOf } from './theme.ts';
-import { tickNumber } from './tickNumber.ts';
+import type { StrokesPreview } from '../../api/types.ts';
+import { words } from '../../words.ts';
+import { numberAxis, uprightAxis } from '../drawn/axes.ts';
+import { fontOf, inside, pixels } from '../drawn/pens.ts';
+import { tickNumber } from '../drawn/tickNumber.ts';
+import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from './timeSpec.ts';
 
 /** A whole recording with the strokes that it is cut into, shaded and numbered. */

@@ -1,4 +1,4 @@
-import type { Trend } from '../api/types.ts';
+import type { Trend } from '../../api/types.ts';
 
 export type TrendScale = 'adjusted' | 'measured';
 

@@ -1,4 +1,4 @@
-import { theReader } from '../reader.ts';
+import { theReader } from '../../reader.ts';
 
 const FEWEST_DECIMALS = 2;
 const MOST_DECIMALS = 6;

@@ -1,10 +1,10 @@
 import type uPlot from 'uplot';
-import type { Trend } from '../api/types.ts';
-import { words } from '../words.ts';
-import { readersDate, timeAxis, uprightAxis } from './axes.ts';
-import type { PlotLibrary, PlotSpec } from './Plot.tsx';
-import { fontOf, inside, pixels, writeOver } from './pens.ts';
-import { type ChartTheme, lookOf } from './theme.ts';
+import type { Trend } from '../../api/types.ts';
+import { words } from '../../words.ts';
+import { readersDate, timeAxis, uprightAxis } from '../drawn/axes.ts';
+import { fontOf, inside, pixels, writeOver } from '../drawn/pens.ts';
+import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
 import { drawPoints } from './trendPoints.ts';
 import { shownValue, type TrendScale } from './trendValues.ts';

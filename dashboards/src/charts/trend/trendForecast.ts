@@ -1,8 +1,8 @@
 import type uPlot from 'uplot';
-import type { Trend } from '../api/types.ts';
-import { words } from '../words.ts';
-import { fontOf, inside, pixels } from './pens.ts';
-import type { ChartTheme } from './theme.ts';
+import type { Trend } from '../../api/types.ts';
+import { words } from '../../words.ts';
+import { fontOf, inside, pixels } from '../drawn/pens.ts';
+import type { ChartTheme } from '../plot/theme.ts';
 
 /** A forecast in strokes, put on the axis of time by the pace of the latest strokes. Seconds since 1970. */
 export interface ForecastLine {
