@@ -1,7 +1,7 @@
-import { lazily } from './components/Lazily.tsx';
-import { Shell } from './components/Shell.tsx';
-import { Upright } from './components/Upright.tsx';
-import { useFocusBack } from './components/useFocusBack.ts';
+import { lazily } from './components/coming/Lazily.tsx';
+import { Upright } from './components/coming/Upright.tsx';
+import { useFocusBack } from './components/focus/useFocusBack.ts';
+import { Shell } from './components/frame/Shell.tsx';
 import { CoachesPage } from './pages/CoachesPage.tsx';
 import { CoachPage } from './pages/CoachPage.tsx';
 import { MissingPage } from './pages/MissingPage.tsx';

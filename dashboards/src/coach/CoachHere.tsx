@@ -1,7 +1,7 @@
 import type { CoachOverview } from '../api/types.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
-import { lazily } from '../components/Lazily.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { lazily } from '../components/coming/Lazily.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { byConcern } from '../concern.ts';
 import { RoomAnswer } from '../room/RoomAnswer.tsx';
 import { CHECKS } from '../room/warnings/Advice.tsx';

@@ -1,6 +1,6 @@
 import type { Coach, CoachOverview } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
 import { CoachForm } from '../forms/CoachForm.tsx';
 import { Delete } from '../forms/Delete.tsx';
 import { Opens } from '../forms/Opens.tsx';

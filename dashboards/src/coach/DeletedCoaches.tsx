@@ -1,11 +1,11 @@
 import { call } from '../api/client.ts';
 import type { Coach } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
-import { Moment } from '../components/Moment.tsx';
-import { More } from '../components/More.tsx';
-import { Failure, Loaded } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
-import { Works } from '../components/Works.tsx';
+import { More } from '../components/coming/More.tsx';
+import { Failure, Loaded } from '../components/coming/states.tsx';
+import { Works } from '../components/focus/Works.tsx';
+import { useSending } from '../components/sending/useSending.ts';
+import { Moment } from '../components/told/Moment.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { words } from '../words.ts';
 

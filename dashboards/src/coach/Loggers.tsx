@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { CoachOverview, Logger, LoggerWithToken } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Moment } from '../components/Moment.tsx';
-import { Loaded } from '../components/states.tsx';
-import { useTakesFocus } from '../components/useTakesFocus.ts';
-import { Works } from '../components/Works.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { useTakesFocus } from '../components/focus/useTakesFocus.ts';
+import { Works } from '../components/focus/Works.tsx';
+import { Moment } from '../components/told/Moment.tsx';
 import { Copyable } from '../forms/Copyable.tsx';
 import { Delete } from '../forms/Delete.tsx';
 import { LoggerForm } from '../forms/LoggerForm.tsx';

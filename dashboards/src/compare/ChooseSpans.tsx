@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { fieldToday } from '../fieldTime.ts';
 import { navigate } from '../router.ts';
 import { words } from '../words.ts';

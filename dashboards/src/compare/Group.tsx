@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { ComparedGroup, MeasureTitle, Room } from '../api/types.ts';
-import { Scroll } from '../components/Scroll.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

@@ -1,6 +1,6 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
-import { Failure } from '../components/states.tsx';
+import { Failure } from '../components/coming/states.tsx';
 import { words } from '../words.ts';
 import { CloseContext } from './Opens.tsx';
 import { TextField } from './TextField.tsx';

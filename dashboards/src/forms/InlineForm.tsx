@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { Failure } from '../components/states.tsx';
+import { Failure } from '../components/coming/states.tsx';
 import type { FormState } from './useForm.ts';
 
 interface InlineFormProps {

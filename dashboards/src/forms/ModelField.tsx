@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import type { OverviewSummary } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { words } from '../words.ts';
 
 interface ModelFieldProps {

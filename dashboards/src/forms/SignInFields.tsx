@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { Field } from '../components/Field.tsx';
-import { Tick } from '../components/Tick.tsx';
+import { Field } from '../components/sending/Field.tsx';
+import { Tick } from '../components/sending/Tick.tsx';
 import { words } from '../words.ts';
 
 interface FieldProps {

@@ -1,4 +1,4 @@
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 
 interface TextFieldProps {
   readonly label: string;

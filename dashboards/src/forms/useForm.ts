@@ -1,9 +1,9 @@
 import type { RefObject } from 'preact';
 import { useState } from 'preact/hooks';
 import type { CallProblem } from '../api/client.ts';
-import { untold } from '../components/untold.ts';
-import { useFirstProblem } from '../components/useFirstProblem.ts';
-import { useSending } from '../components/useSending.ts';
+import { useFirstProblem } from '../components/focus/useFirstProblem.ts';
+import { untold } from '../components/sending/untold.ts';
+import { useSending } from '../components/sending/useSending.ts';
 
 interface FormParts<Field extends string> {
   /** What is wrong with each field that says so beside itself; told once somebody tried to send it. */

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { saveCsv } from '../api/saveCsv.ts';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { TextField } from '../forms/TextField.tsx';
 import { words } from '../words.ts';
 

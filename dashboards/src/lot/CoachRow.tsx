@@ -1,7 +1,7 @@
 import { useContext, useMemo } from 'preact/hooks';
 import type { CoachOverview, OverviewRoom } from '../api/types.ts';
-import { Moment } from '../components/Moment.tsx';
-import { VerdictWord } from '../components/VerdictSign.tsx';
+import { Moment } from '../components/told/Moment.tsx';
+import { VerdictWord } from '../components/told/VerdictSign.tsx';
 import { byConcern, isTrouble } from '../concern.ts';
 import { percent, toldHere } from '../format.ts';
 import { SessionContext } from '../session.ts';

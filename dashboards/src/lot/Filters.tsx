@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { OverviewSummary, Verdict } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { Tick } from '../components/Tick.tsx';
+import { Field } from '../components/sending/Field.tsx';
+import { Tick } from '../components/sending/Tick.tsx';
 import { VERDICT_ORDER } from '../concern.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { words } from '../words.ts';

@@ -1,5 +1,5 @@
 import { saveCsv } from '../api/saveCsv.ts';
-import type { Sending } from '../components/useSending.ts';
+import type { Sending } from '../components/sending/useSending.ts';
 import { words } from '../words.ts';
 
 interface ListHeadProps {

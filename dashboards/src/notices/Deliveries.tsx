@@ -1,8 +1,8 @@
 import type { Page, WebhookDelivery } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Moment } from '../components/Moment.tsx';
-import { Scroll } from '../components/Scroll.tsx';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { Moment } from '../components/told/Moment.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { words } from '../words.ts';
 
 const SHOWN = 20;

@@ -1,10 +1,10 @@
 import { useContext, useRef, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NoticeSettings, NoticeSettingsPatch, Severity } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { Tick } from '../components/Tick.tsx';
-import { untold } from '../components/untold.ts';
-import { useSendingInTurn } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { Tick } from '../components/sending/Tick.tsx';
+import { untold } from '../components/sending/untold.ts';
+import { useSendingInTurn } from '../components/sending/useSending.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';

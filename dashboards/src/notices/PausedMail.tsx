@@ -1,7 +1,7 @@
 import { call } from '../api/client.ts';
 import type { NoticeSettings } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { whenText } from '../format.ts';
 import { words } from '../words.ts';
 

@@ -1,6 +1,6 @@
 import { useContext, useState } from 'preact/hooks';
 import type { NoticeSettings } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { words } from '../words.ts';
 
 interface SilentDaysProps {

@@ -1,7 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { NewWebhook, Severity } from '../api/types.ts';
-import { Tick } from '../components/Tick.tsx';
+import { Tick } from '../components/sending/Tick.tsx';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';

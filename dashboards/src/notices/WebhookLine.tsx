@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Webhook } from '../api/types.ts';
-import { Moment } from '../components/Moment.tsx';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { useSending } from '../components/sending/useSending.ts';
+import { Moment } from '../components/told/Moment.tsx';
 import { Delete } from '../forms/Delete.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { words } from '../words.ts';

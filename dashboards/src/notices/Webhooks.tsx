@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { NewWebhook, Page, Webhook } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Loaded } from '../components/states.tsx';
-import { Works } from '../components/Works.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { Works } from '../components/focus/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ShownOnce } from '../people/ShownOnce.tsx';
 import { words } from '../words.ts';

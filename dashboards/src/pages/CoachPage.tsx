@@ -2,9 +2,9 @@ import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { CoachHere } from '../coach/CoachHere.tsx';
-import { NothingThere, NotThere } from '../components/NotThere.tsx';
-import { Loaded, Waiting } from '../components/states.tsx';
-import { Trail } from '../components/Trail.tsx';
+import { Loaded, Waiting } from '../components/coming/states.tsx';
+import { NothingThere, NotThere } from '../components/frame/NotThere.tsx';
+import { Trail } from '../components/frame/Trail.tsx';
 import { words } from '../words.ts';
 
 const EVERY_MS = 60_000;

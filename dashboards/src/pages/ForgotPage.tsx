@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { ResetRequested } from '../api/types.ts';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';

@@ -1,4 +1,4 @@
-import { PageTitle } from '../components/PageTitle.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { words } from '../words.ts';
 
 export function MissingPage() {

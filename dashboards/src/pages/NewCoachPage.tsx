@@ -1,5 +1,5 @@
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Trail } from '../components/Trail.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { Trail } from '../components/frame/Trail.tsx';
 import { CoachForm } from '../forms/CoachForm.tsx';
 import { navigate } from '../router.ts';
 import { words } from '../words.ts';

@@ -1,8 +1,8 @@
 import { useContext } from 'preact/hooks';
 import type { NoticeSettings } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { MailChoice } from '../notices/MailChoice.tsx';
 import { Webhooks } from '../notices/Webhooks.tsx';
 import { SessionContext } from '../session.ts';

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Colleague, Invited } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
-import { More } from '../components/More.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Loaded } from '../components/states.tsx';
-import { Works } from '../components/Works.tsx';
+import { More } from '../components/coming/More.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { Works } from '../components/focus/Works.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ForDealers } from '../people/ForDealers.tsx';
 import { InviteForm } from '../people/InviteForm.tsx';

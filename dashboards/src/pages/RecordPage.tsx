@@ -1,10 +1,10 @@
 import { saveCsv } from '../api/saveCsv.ts';
 import type { RecordedAct } from '../api/types.ts';
 import { usePages } from '../api/usePages.ts';
-import { More } from '../components/More.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Failure, Loaded } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { More } from '../components/coming/More.tsx';
+import { Failure, Loaded } from '../components/coming/states.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { plainCount } from '../format.ts';
 import { ForDealers } from '../people/ForDealers.tsx';
 import { ActLine } from '../record/ActLine.tsx';

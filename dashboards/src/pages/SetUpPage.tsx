@@ -1,8 +1,8 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';

@@ -1,11 +1,11 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Settings } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Failure } from '../components/states.tsx';
-import { untold } from '../components/untold.ts';
-import { useSendingInTurn } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { Field } from '../components/sending/Field.tsx';
+import { untold } from '../components/sending/untold.ts';
+import { useSendingInTurn } from '../components/sending/useSending.ts';
 import { placeText, plainNumber, temperatureText, whenText } from '../format.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { ZoneOptions } from '../forms/ZoneOptions.tsx';

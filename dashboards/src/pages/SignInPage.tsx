@@ -1,7 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField, PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';

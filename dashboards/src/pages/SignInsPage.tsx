@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { PageTitle } from '../components/PageTitle.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { ChangePassword } from '../signIns/ChangePassword.tsx';
 import { Places } from '../signIns/Places.tsx';
 import { Tokens } from '../signIns/Tokens.tsx';

@@ -4,11 +4,11 @@ import type { CoachOverview, Direction, Page, Room, Stroke } from '../api/types.
 import { useLoad } from '../api/useLoad.ts';
 import { useMany } from '../api/useMany.ts';
 import { numberMarks } from '../charts/drawn/marks.ts';
-import { Moment } from '../components/Moment.tsx';
-import { NotThere } from '../components/NotThere.tsx';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { RoomTrail } from '../components/RoomTrail.tsx';
-import { Loaded, Waiting } from '../components/states.tsx';
+import { Loaded, Waiting } from '../components/coming/states.tsx';
+import { NotThere } from '../components/frame/NotThere.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { RoomTrail } from '../components/frame/RoomTrail.tsx';
+import { Moment } from '../components/told/Moment.tsx';
 import { toldHere } from '../format.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { useSearch } from '../router.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { endMail } from '../notices/endMail.ts';
 import { words } from '../words.ts';
 

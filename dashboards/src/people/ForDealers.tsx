@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
-import { PageTitle } from '../components/PageTitle.tsx';
-import { Waiting } from '../components/states.tsx';
+import { Waiting } from '../components/coming/states.tsx';
+import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 

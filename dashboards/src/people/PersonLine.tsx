@@ -1,8 +1,8 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Colleague, Invited, Role } from '../api/types.ts';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { Delete } from '../forms/Delete.tsx';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { Opens } from '../forms/Opens.tsx';

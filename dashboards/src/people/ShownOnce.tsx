@@ -1,4 +1,4 @@
-import { useTakesFocus } from '../components/useTakesFocus.ts';
+import { useTakesFocus } from '../components/focus/useTakesFocus.ts';
 import { Copyable } from '../forms/Copyable.tsx';
 
 interface ShownOnceProps {

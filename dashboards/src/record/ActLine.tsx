@@ -1,5 +1,5 @@
 import type { RecordedAct } from '../api/types.ts';
-import { Moment } from '../components/Moment.tsx';
+import { Moment } from '../components/told/Moment.tsx';
 import { words } from '../words.ts';
 import { factsOf } from './facts.ts';
 import { actWord } from './kinds.ts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { RoomStatus } from '../api/types.ts';
-import { Moment } from '../components/Moment.tsx';
-import { VerdictWord } from '../components/VerdictSign.tsx';
+import { Moment } from '../components/told/Moment.tsx';
+import { VerdictWord } from '../components/told/VerdictSign.tsx';
 import { isTrouble } from '../concern.ts';
 import { percent, toldHere } from '../format.ts';
 import { words } from '../words.ts';

@@ -2,7 +2,7 @@ import type { OverviewRoom, Trend } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { useRefresh } from '../api/useRefresh.ts';
 import { LineKey, WorkKey } from '../charts/drawn/keys.tsx';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
 import { isTrouble } from '../concern.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

@@ -1,7 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { CoachOverview, Direction, Stroke, StrokePatch } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { fieldTime, momentOf } from '../fieldTime.ts';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';

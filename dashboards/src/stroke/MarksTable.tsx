@@ -1,5 +1,5 @@
 import type { NumberedMark } from '../charts/drawn/marks.ts';
-import { Scroll } from '../components/Scroll.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

@@ -1,8 +1,8 @@
 import { MEASURES } from '../api/questions.ts';
 import type { DoneAnalysis, MeasureTitle, SideMeasures, Stroke } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
-import { Scroll } from '../components/Scroll.tsx';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

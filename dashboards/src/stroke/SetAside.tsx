@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Stroke, StrokePatch } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
-import { Failure } from '../components/states.tsx';
-import { useSending } from '../components/useSending.ts';
+import { Failure } from '../components/coming/states.tsx';
+import { Field } from '../components/sending/Field.tsx';
+import { useSending } from '../components/sending/useSending.ts';
 import { words } from '../words.ts';
 
 /** Keeps a stroke out of the normal and the findings, or takes it back in. */

@@ -8,7 +8,7 @@ import { Plot, type PlotLibrary } from '../charts/plot/Plot.tsx';
 import type { ChartTheme } from '../charts/plot/theme.ts';
 import type { View } from '../charts/plot/view.ts';
 import { timeSpec } from '../charts/time/timeSpec.ts';
-import { Loaded } from '../components/states.tsx';
+import { Loaded } from '../components/coming/states.tsx';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';

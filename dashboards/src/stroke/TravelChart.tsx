@@ -8,7 +8,7 @@ import type { ChartTheme } from '../charts/plot/theme.ts';
 import type { View } from '../charts/plot/view.ts';
 import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { travelSpec } from '../charts/travel/travelSpec.ts';
-import { Waiting } from '../components/states.tsx';
+import { Waiting } from '../components/coming/states.tsx';
 import { lengthText, percent } from '../format.ts';
 import { words } from '../words.ts';
 import { gearTurns, metresPerTurn } from './gearTurns.ts';

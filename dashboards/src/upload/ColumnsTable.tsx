@@ -1,5 +1,5 @@
 import type { PreviewedColumn, Room } from '../api/types.ts';
-import { Scroll } from '../components/Scroll.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
 import { codeOf } from './corrections.ts';

@@ -1,5 +1,5 @@
 import type { StrokesPreview } from '../api/types.ts';
-import { Field } from '../components/Field.tsx';
+import { Field } from '../components/sending/Field.tsx';
 import { fieldTime } from '../fieldTime.ts';
 import { words } from '../words.ts';
 import { type Corrections, hasTimes } from './corrections.ts';

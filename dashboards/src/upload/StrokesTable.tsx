@@ -1,5 +1,5 @@
 import type { Direction, StrokesPreview } from '../api/types.ts';
-import { Scroll } from '../components/Scroll.tsx';
+import { Scroll } from '../components/told/Scroll.tsx';
 import { plainCount, quantity, whenText } from '../format.ts';
 import { words } from '../words.ts';
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { Scroll } from '../../components/Scroll.tsx';
+import { Scroll } from '../../components/told/Scroll.tsx';
 import { words } from '../../words.ts';
 
 interface ChartProps {

@@ -1,7 +1,7 @@
 import { useCallback, useContext, useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type uPlot from 'uplot';
 import { useReconnect } from '../../api/useReconnect.ts';
-import { Waiting } from '../../components/states.tsx';
+import { Waiting } from '../../components/coming/states.tsx';
 import { SessionContext } from '../../session.ts';
 import { words } from '../../words.ts';
 import { takeGestures, viewOf } from './gestures.ts';

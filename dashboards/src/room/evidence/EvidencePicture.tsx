@@ -1,7 +1,7 @@
 import type { Room, Stroke, Trend, Warning } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
-import { Loaded } from '../../components/states.tsx';
+import { Loaded } from '../../components/coming/states.tsx';
 import { percent, quantity } from '../../format.ts';
 import { sideName } from '../../sideName.ts';
 import { courseBegin, courseOf } from '../../small/course.ts';

@@ -1,7 +1,7 @@
 import type { Page, Room, Stroke, Warning } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
-import { Loaded } from '../../components/states.tsx';
+import { Loaded } from '../../components/coming/states.tsx';
 import { quantity } from '../../format.ts';
 import { alongOf, courseBegin, MOST_STROKES } from '../../small/course.ts';
 import { SmallChart } from '../../small/SmallChart.tsx';

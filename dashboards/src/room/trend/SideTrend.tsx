@@ -3,7 +3,7 @@ import type { Direction, Trend } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
 import type { View } from '../../charts/plot/view.ts';
-import { Loaded } from '../../components/states.tsx';
+import { Loaded } from '../../components/coming/states.tsx';
 import { sideTitle } from '../../sideName.ts';
 import { words } from '../../words.ts';
 import { type DrawnTrend, TrendChart } from './TrendChart.tsx';

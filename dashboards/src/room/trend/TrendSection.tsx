@@ -1,7 +1,7 @@
 import { useCallback, useId, useState } from 'preact/hooks';
 import type { Direction, MeasureTitle, Room } from '../../api/types.ts';
 import type { TrendScale } from '../../charts/trend/trendValues.ts';
-import { Field } from '../../components/Field.tsx';
+import { Field } from '../../components/sending/Field.tsx';
 import { referenceText } from '../../format.ts';
 import { words } from '../../words.ts';
 import { SideTrend } from './SideTrend.tsx';

@@ -1,9 +1,9 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../../api/client.ts';
 import type { Warning } from '../../api/types.ts';
-import { Field } from '../../components/Field.tsx';
-import { Failure } from '../../components/states.tsx';
-import { useSending } from '../../components/useSending.ts';
+import { Failure } from '../../components/coming/states.tsx';
+import { Field } from '../../components/sending/Field.tsx';
+import { useSending } from '../../components/sending/useSending.ts';
 import { toldHere } from '../../format.ts';
 import { words } from '../../words.ts';
 

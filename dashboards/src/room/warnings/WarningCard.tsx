@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import type { Room, Warning } from '../../api/types.ts';
-import { LongText } from '../../components/LongText.tsx';
-import { Moment } from '../../components/Moment.tsx';
-import { VerdictSign } from '../../components/VerdictSign.tsx';
+import { LongText } from '../../components/told/LongText.tsx';
+import { Moment } from '../../components/told/Moment.tsx';
+import { VerdictSign } from '../../components/told/VerdictSign.tsx';
 import { placeText, toldHere, whenText } from '../../format.ts';
 import { sideName } from '../../sideName.ts';
 import { words } from '../../words.ts';

@@ -3,8 +3,8 @@ import type { Page, Room, Warning } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { usePages } from '../../api/usePages.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
-import { More } from '../../components/More.tsx';
-import { Loaded } from '../../components/states.tsx';
+import { More } from '../../components/coming/More.tsx';
+import { Loaded } from '../../components/coming/states.tsx';
 import { words } from '../../words.ts';
 import { WarningCard } from './WarningCard.tsx';
 

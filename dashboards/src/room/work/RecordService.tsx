@@ -1,10 +1,10 @@
 import { useContext, useRef, useState } from 'preact/hooks';
 import { call } from '../../api/client.ts';
 import type { Room, ServiceKind, ServiceSeen } from '../../api/types.ts';
-import { Failure } from '../../components/states.tsx';
-import { untold } from '../../components/untold.ts';
-import { useFirstProblem } from '../../components/useFirstProblem.ts';
-import { useSending } from '../../components/useSending.ts';
+import { Failure } from '../../components/coming/states.tsx';
+import { useFirstProblem } from '../../components/focus/useFirstProblem.ts';
+import { untold } from '../../components/sending/untold.ts';
+import { useSending } from '../../components/sending/useSending.ts';
 import { CloseContext, Opens } from '../../forms/Opens.tsx';
 import { words } from '../../words.ts';
 import { KINDS_OF_WORK } from './kindsOfWork.ts';

@@ -1,5 +1,5 @@
 import type { Room } from '../../api/types.ts';
-import { Field } from '../../components/Field.tsx';
+import { Field } from '../../components/sending/Field.tsx';
 import { fieldTime } from '../../fieldTime.ts';
 import { SelectField } from '../../forms/SelectField.tsx';
 import { TextField } from '../../forms/TextField.tsx';

@@ -1,8 +1,8 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../../api/client.ts';
 import type { Room, ServiceSeen } from '../../api/types.ts';
-import { Failure } from '../../components/states.tsx';
-import { useSending } from '../../components/useSending.ts';
+import { Failure } from '../../components/coming/states.tsx';
+import { useSending } from '../../components/sending/useSending.ts';
 import { dayText } from '../../format.ts';
 import { words } from '../../words.ts';
 import { ChangeWork } from './ChangeWork.tsx';

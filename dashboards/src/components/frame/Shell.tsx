@@ -1,13 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Role } from '../api/types.ts';
-import { usePath } from '../router.ts';
-import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import type { Role } from '../../api/types.ts';
+import { usePath } from '../../router.ts';
+import { SessionContext } from '../../session.ts';
+import { words } from '../../words.ts';
+import { useSending } from '../sending/useSending.ts';
 import { AsOf } from './AsOf.tsx';
 import { Mark } from './Mark.tsx';
 import { Printed } from './Printed.tsx';
-import { useSending } from './useSending.ts';
 
 /** The places of the menu, in order. A page for everybody gets its line here. */
 const PLACES: readonly { readonly href: string; readonly text: string; readonly for?: Role }[] = [

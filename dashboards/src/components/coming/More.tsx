@@ -1,5 +1,5 @@
-import type { PagedList } from '../api/usePages.ts';
-import { words } from '../words.ts';
+import type { PagedList } from '../../api/usePages.ts';
+import { words } from '../../words.ts';
 import { Failure } from './states.tsx';
 
 /** The end of a list that goes on. */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { agoText } from '../format.ts';
+import { agoText } from '../../format.ts';
 
 const MINUTE_MS = 60_000;
 

@@ -1,8 +1,8 @@
 import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { CallProblem } from '../api/client.ts';
-import { useReconnect } from '../api/useReconnect.ts';
-import { words } from '../words.ts';
+import { CallProblem } from '../../api/client.ts';
+import { useReconnect } from '../../api/useReconnect.ts';
+import { words } from '../../words.ts';
 import { Failure, Waiting } from './states.tsx';
 
 /** A page in a chunk of its own: whoever never opens it never fetches it. */

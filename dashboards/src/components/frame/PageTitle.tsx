@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
 
 let first = true;
 

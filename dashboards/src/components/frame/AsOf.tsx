@@ -1,6 +1,6 @@
-import { type Freshness, useFreshness } from '../api/freshness.ts';
-import { words } from '../words.ts';
-import { useAgo } from './useAgo.ts';
+import { type Freshness, useFreshness } from '../../api/freshness.ts';
+import { words } from '../../words.ts';
+import { useAgo } from '../told/useAgo.ts';
 
 function Age({ atMs, offline }: Freshness) {
   const ago = useAgo(atMs);

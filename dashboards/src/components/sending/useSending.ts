@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { asProblem, type CallProblem, newKey } from '../api/client.ts';
+import { asProblem, type CallProblem, newKey } from '../../api/client.ts';
 import { isOf } from './untold.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { words } from '../words.ts';
-import { Moment } from './Moment.tsx';
+import { words } from '../../words.ts';
+import { Moment } from '../told/Moment.tsx';
 
 /** On paper alone, when it was printed: "4 hours ago" tells nothing there by itself. */
 export function Printed() {

@@ -1,4 +1,4 @@
-import type { CallProblem } from '../api/client.ts';
+import type { CallProblem } from '../../api/client.ts';
 
 /** Whether a fault is that of a field, or of a part of it: `/sides/1` is one of `/sides`. */
 export const isOf = (fault: string, field: string): boolean =>

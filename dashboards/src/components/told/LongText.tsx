@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
 import { beginningOf } from './beginningOf.ts';
 
 /** What somebody wrote, in its own lines; of a long text the beginning, and the rest for whoever asks for it. */

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
 
 interface ScrollProps {
   /** What the table is of. */

@@ -1,4 +1,4 @@
-import { words } from '../words.ts';
+import { words } from '../../words.ts';
 import { Trail } from './Trail.tsx';
 
 interface Named {

@@ -1,4 +1,4 @@
-import { whenText } from '../format.ts';
+import { whenText } from '../../format.ts';
 import { useAgo } from './useAgo.ts';
 
 /** A moment in the reader's zone; `ago` puts how long since first. */

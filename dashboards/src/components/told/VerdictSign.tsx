@@ -1,5 +1,5 @@
-import type { Verdict } from '../api/types.ts';
-import { words } from '../words.ts';
+import type { Verdict } from '../../api/types.ts';
+import { words } from '../../words.ts';
 
 /** Each verdict has a shape of its own, so that it reads without colour, small, and printed in grey. */
 const shapes = {

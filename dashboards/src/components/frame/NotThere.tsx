@@ -1,7 +1,7 @@
-import type { CallProblem } from '../api/client.ts';
-import { words } from '../words.ts';
+import type { CallProblem } from '../../api/client.ts';
+import { words } from '../../words.ts';
+import { Failure } from '../coming/states.tsx';
 import { PageTitle } from './PageTitle.tsx';
-import { Failure } from './states.tsx';
 
 /** In place of a page whose thing is not there for this reader, with a way on. */
 export function NothingThere({ title }: { readonly title: string }) {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import type { CallProblem } from '../api/client.ts';
-import type { Load } from '../api/useLoad.ts';
-import { words } from '../words.ts';
+import type { CallProblem } from '../../api/client.ts';
+import type { Load } from '../../api/useLoad.ts';
+import { words } from '../../words.ts';
 
 /** The states that every piece of a page may be in beside its own: on its way, failed, from before. */
 export function Waiting() {

@@ -1,6 +1,6 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { CallProblem } from '../api/client.ts';
+import type { CallProblem } from '../../api/client.ts';
 
 /** Leads to the first field that is at fault, after each of `tries` attempts to send a form, and once the service refused it. */
 export function useFirstProblem(
