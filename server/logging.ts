@@ -1,6 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 
-/** How our tokens begin (`access/tokens.ts`): an invitation's stands in the address that it is accepted at. */
+/** How our tokens begin (`access/tokens/tokens.ts`): an invitation's stands in the address that it is accepted at. */
 const TOKENS = /\bsl[a-z]_[\w-]+/g;
 
 /** Where and from what level on the service logs; no address in the log says a secret. */

@@ -1,8 +1,8 @@
 import type { AddressInfo } from 'node:net';
 import { GroupCommit } from '../ingest/groupCommit.ts';
-import { hasAccounts } from './access/createAccount.ts';
-import { rowsToSendTo } from './access/rowsToSendTo.ts';
-import { createFirstAccount, newSetUpToken } from './access/setUp.ts';
+import { hasAccounts } from './access/people/createAccount.ts';
+import { createFirstAccount, newSetUpToken } from './access/people/setUp.ts';
+import { rowsToSendTo } from './access/scopes/rowsToSendTo.ts';
 import { buildApp } from './app.ts';
 import type { App } from './appTypes.ts';
 import type { Configuration } from './configuration.ts';

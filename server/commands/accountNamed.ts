@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { isUuid } from '../../ingest/uuid.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { type AccountInScope, accountInScope } from '../access/scope.ts';
+import { type AccountInScope, accountInScope } from '../access/scopes/scope.ts';
 import { OperatorError } from '../operatorError.ts';
 
 const MOST_NAMED = 20;

@@ -1,5 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import { sessionCookieOf } from '../access/sessionCookie.ts';
+import { sessionCookieOf } from '../access/signIn/sessionCookie.ts';
 import type { App } from '../appTypes.ts';
 import type { Drawer, DrawnPage } from '../schemas/drawing.ts';
 import { askAsCaller } from './askAsCaller.ts';

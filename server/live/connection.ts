@@ -1,5 +1,5 @@
 import type { FastifyBaseLogger } from 'fastify';
-import { readToken, type Token } from '../access/tokens.ts';
+import { readToken, type Token } from '../access/tokens/tokens.ts';
 import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn, ProblemError, problemBody } from '../problems.ts';
 import type { LivePush, LiveRequest } from '../schemas/live.ts';

@@ -3,7 +3,7 @@ import type { FastifyBaseLogger } from 'fastify';
 import type { Kysely } from 'kysely';
 import { isUnavailable } from '../../ingest/unavailable.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import { rowsOf, type Scope } from '../access/scope.ts';
+import { rowsOf, type Scope } from '../access/scopes/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
 import { withoutLenders } from '../results/withoutLenders.ts';

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Scope } from '../access/scope.ts';
+import type { Scope } from '../access/scopes/scope.ts';
 import { roomStatuses } from '../results/roomStatus.ts';
 import { strokeView } from '../results/strokeView.ts';
 import { listWarnings } from '../results/warnings.ts';

@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import { unpackSamples } from '../../ingest/live/assemble.ts';
 import type { LiveHeader } from '../../ingest/live/header.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Scope } from '../access/scope.ts';
+import type { Scope } from '../access/scopes/scope.ts';
 import type { LiveSamples } from '../schemas/live.ts';
 
 /** A stroke that nothing was added to for longer is no news; `tendLiveStrokes` keeps a stored one as long. */

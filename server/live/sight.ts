@@ -1,6 +1,6 @@
-import { type Scope, scopeOf } from '../access/scope.ts';
-import { personOfToken } from '../access/sessions.ts';
-import type { Token } from '../access/tokens.ts';
+import { type Scope, scopeOf } from '../access/scopes/scope.ts';
+import { personOfToken } from '../access/signIn/sessions.ts';
+import type { Token } from '../access/tokens/tokens.ts';
 import type { Database } from '../database/openDatabase.ts';
 import { notSignedIn } from '../problems.ts';
 

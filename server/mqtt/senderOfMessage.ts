@@ -1,6 +1,6 @@
-import type { LoggerCaller } from '../access/caller.ts';
-import { loggerHolding } from '../access/loggerTokens.ts';
-import { readToken } from '../access/tokens.ts';
+import { loggerHolding } from '../access/callers/loggerTokens.ts';
+import type { LoggerCaller } from '../access/scopes/caller.ts';
+import { readToken } from '../access/tokens/tokens.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notSignedIn, ProblemError } from '../problems.ts';
 

@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { accountInScope, type Scope } from '../access/scope.ts';
+import { accountInScope, type Scope } from '../access/scopes/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { overview } from '../results/overview/overview.ts';
 import { overviewSummary } from '../results/overview/overviewSummary.ts';

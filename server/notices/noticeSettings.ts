@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Scope } from '../access/scope.ts';
+import type { Scope } from '../access/scopes/scope.ts';
 import { notFound } from '../problems.ts';
 import type { NoticeSettings, NoticeSettingsPatch } from '../schemas/settings.ts';
 

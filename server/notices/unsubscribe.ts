@@ -1,6 +1,6 @@
 import { createHmac, timingSafeEqual } from 'node:crypto';
 import { parse as uuidBytes } from 'uuid';
-import { ID_BYTES, idOfBytes } from '../access/idOfBytes.ts';
+import { ID_BYTES, idOfBytes } from '../access/tokens/idOfBytes.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
 import { type ReaderRow, readReader } from './reader.ts';

@@ -3,7 +3,7 @@ import type { FastifyContextConfig, RouteOptions } from 'fastify';
 import fp from 'fastify-plugin';
 import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-provider-zod';
 import { z } from 'zod';
-import { SESSION_COOKIE } from '../access/sessionCookie.ts';
+import { SESSION_COOKIE } from '../access/signIn/sessionCookie.ts';
 import type { App } from '../appTypes.ts';
 import { LONGEST_KEY, REPLAYED } from '../routes/createOnce.ts';
 import { operationIdOf } from './operationId.ts';

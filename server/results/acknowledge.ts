@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { PersonCaller } from '../access/caller.ts';
+import type { PersonCaller } from '../access/scopes/caller.ts';
 import { announceRooms } from '../database/roomChannel.ts';
 import type { Warning } from '../schemas/results.ts';
 import { findWarning } from './warnings.ts';

@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { type Scope, visitsOf } from '../access/scope.ts';
+import { type Scope, visitsOf } from '../access/scopes/scope.ts';
 import { announceRooms } from '../database/roomChannel.ts';
 import type { AcknowledgementsBody } from '../schemas/results.ts';
 

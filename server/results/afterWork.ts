@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { WarningKind } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { placeOfSeverity } from '../notices/severityOrder.ts';
 import { NOT_OF_THE_ROOM } from './beforeWork.ts';
 

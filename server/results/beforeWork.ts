@@ -3,7 +3,7 @@ import type { StrokeEvent } from '../../analysis/history.ts';
 import { DIRECTIONS } from '../../analysis/trace.ts';
 import type { WarningKind } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 
 /** What no work on a room mends. */
 export const NOT_OF_THE_ROOM: readonly WarningKind[] = ['weak-supply', 'sensor-doubt'];

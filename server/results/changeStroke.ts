@@ -3,7 +3,7 @@ import { HAS_TRACE, markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 import type { StrokeTable } from '../../migrations/strokeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Stroke, StrokePatch } from '../schemas/stroke.ts';

@@ -3,7 +3,7 @@ import { aroseSentence } from '../../analysis/compare/aroseSentence.ts';
 import { compareSpans } from '../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';

@@ -6,7 +6,7 @@ import { MEASURE_NAMES } from '../../analysis/measures.ts';
 import { median } from '../../analysis/statistics/median.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Normal, NormalQuery, NormalSide } from '../schemas/travel.ts';
 import { findRoom } from '../things/rooms.ts';

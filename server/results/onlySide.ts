@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { isUuid } from '../../ingest/uuid.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { Caller } from '../access/caller.ts';
+import type { Caller } from '../access/scopes/caller.ts';
 import { sendersOf } from './sendStrokes.ts';
 
 /** The side of a room that has but one, where the caller may send to it: a current without a name can be no other's. */

@@ -4,7 +4,7 @@ import { previewCsv } from '../../ingest/csv/previewCsv.ts';
 import { textOf } from '../../ingest/forms/readForm.ts';
 import type { SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import type { StrokesPreview } from '../schemas/preview.ts';
 import { findRoom } from '../things/rooms.ts';
 

@@ -3,7 +3,7 @@ import type { Limits } from '../../analysis/history.ts';
 import type { MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import type { RoomLimits } from '../work/judging/foldHistory.ts';
 
 /** The room's limits as they stand, of every measure, side and direction. */

@@ -3,7 +3,7 @@ import type { RoomSummary } from '../../analysis/history.ts';
 import { beginRoom, summariseRoom } from '../../analysis/room/fold.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomTable } from '../../migrations/thingTables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';
 import { withoutLenders } from './withoutLenders.ts';

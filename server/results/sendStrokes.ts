@@ -4,8 +4,8 @@ import type { GroupCommit } from '../../ingest/groupCommit.ts';
 import { decodeStrokes } from '../../ingest/json/strokes.ts';
 import { prepareStroke, type Sender, type StoreOutcome } from '../../ingest/storeStrokes.ts';
 import type { IncomingStroke } from '../../ingest/stroke.ts';
-import { type Caller, callerId, STAFF } from '../access/caller.ts';
-import { visitsOf } from '../access/scope.ts';
+import { type Caller, callerId, STAFF } from '../access/scopes/caller.ts';
+import { visitsOf } from '../access/scopes/scope.ts';
 import { problemBody } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
 

@@ -3,7 +3,7 @@ import { MISDATED } from '../../analysis/findings/sensorDoubt/saidOfRecord.ts';
 import type { StrokeAnalysis } from '../../analysis/measures.ts';
 import type { StrokeTable } from '../../migrations/strokeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { notFound } from '../problems.ts';
 import type { Stroke } from '../schemas/stroke.ts';
 

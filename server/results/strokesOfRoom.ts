@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type AnsweredPage, pageByTime } from '../paging.ts';
 import type { Stroke, StrokesQuery } from '../schemas/stroke.ts';
 import { findRoom } from '../things/rooms.ts';

@@ -1,6 +1,6 @@
 import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
+import { type AccountInScope, type Scope, visitsOf } from '../access/scopes/scope.ts';
 import { type AnsweredPage, pageByTime } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Warning, WarningsQuery } from '../schemas/results.ts';

@@ -1,4 +1,4 @@
-import { DEALER, personOf } from '../access/caller.ts';
+import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';
 import { PageQuery, pageOf } from '../schemas/common.ts';

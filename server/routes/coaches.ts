@@ -1,4 +1,4 @@
-import { DEALER, personOf, STAFF } from '../access/caller.ts';
+import { DEALER, personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { Coach, CoachBody, CoachesQuery, CoachPatch } from '../schemas/coach.ts';

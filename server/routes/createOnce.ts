@@ -2,10 +2,10 @@ import { createHash } from 'node:crypto';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { type Caller, callerId, callerOf, homeAccountOf } from '../access/caller.ts';
-import { hashKey, openAnswer, sealAnswer } from '../access/sealedAnswer.ts';
+import { type Caller, callerId, callerOf, homeAccountOf } from '../access/scopes/caller.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, ProblemError } from '../problems.ts';
+import { hashKey, openAnswer, sealAnswer } from '../requests/sealedAnswer.ts';
 
 export const LONGEST_KEY = 255;
 export const KEPT_FOR_MS = 24 * 3_600_000;

@@ -1,5 +1,5 @@
-import { DEALER, personOf } from '../access/caller.ts';
-import { createGrant, findGrant, listGrants, removeGrant } from '../access/grants.ts';
+import { createGrant, findGrant, listGrants, removeGrant } from '../access/people/grants.ts';
+import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
 import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';

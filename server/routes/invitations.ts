@@ -1,5 +1,5 @@
-import { acceptInvitation, checkInvitation } from '../access/invitations.ts';
-import { refuseForeignPage } from '../access/sameOrigin.ts';
+import { acceptInvitation, checkInvitation } from '../access/people/invitations.ts';
+import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';

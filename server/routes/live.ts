@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { tokenOfOpening } from '../access/authenticate.ts';
+import { tokenOfOpening } from '../access/callers/authenticate.ts';
 import type { App } from '../appTypes.ts';
 import { serveConnection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';

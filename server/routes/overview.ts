@@ -1,4 +1,4 @@
-import { personOf } from '../access/caller.ts';
+import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { overview } from '../results/overview/overview.ts';
 import { overviewCsv } from '../results/overview/overviewCsv.ts';

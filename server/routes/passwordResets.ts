@@ -1,5 +1,5 @@
-import { checkReset, mailPasswordReset, resetPassword } from '../access/passwordReset.ts';
-import { refuseForeignPage } from '../access/sameOrigin.ts';
+import { checkReset, mailPasswordReset, resetPassword } from '../access/people/passwordReset.ts';
+import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { ResetBody, ResetParams, ResetRequestBody, ResetRequested } from '../schemas/access.ts';

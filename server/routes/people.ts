@@ -1,4 +1,3 @@
-import { DEALER, personOf } from '../access/caller.ts';
 import {
   changeColleague,
   findColleague,
@@ -7,7 +6,8 @@ import {
   listColleagues,
   removeColleague,
   signOutColleague,
-} from '../access/people.ts';
+} from '../access/people/people.ts';
+import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';

@@ -1,5 +1,9 @@
-import { personOf } from '../access/caller.ts';
-import { createPersonalToken, endPersonalToken, listPersonalTokens } from '../access/personalTokens.ts';
+import {
+  createPersonalToken,
+  endPersonalToken,
+  listPersonalTokens,
+} from '../access/callers/personalTokens.ts';
+import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';

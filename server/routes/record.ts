@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { DEALER, personOf } from '../access/caller.ts';
-import { actOf, listRecord, recordCsv } from '../access/record.ts';
+import { actOf, listRecord, recordCsv } from '../access/own/record.ts';
+import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { answerPage, readCursor } from '../paging.ts';
 import { Id, pageOf } from '../schemas/common.ts';

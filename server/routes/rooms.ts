@@ -1,4 +1,4 @@
-import { personOf, STAFF } from '../access/caller.ts';
+import { personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { personOf } from '../access/caller.ts';
+import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';

@@ -1,8 +1,8 @@
-import { tokenOf } from '../access/authenticate.ts';
-import { personOf } from '../access/caller.ts';
-import { changePassword } from '../access/changePassword.ts';
-import { clearSessionCookie } from '../access/sessionCookie.ts';
-import { endSessionById, endSessions, listSessions } from '../access/sessions.ts';
+import { tokenOf } from '../access/callers/authenticate.ts';
+import { changePassword } from '../access/people/changePassword.ts';
+import { personOf } from '../access/scopes/caller.ts';
+import { clearSessionCookie } from '../access/signIn/sessionCookie.ts';
+import { endSessionById, endSessions, listSessions } from '../access/signIn/sessions.ts';
 import type { App } from '../appTypes.ts';
 import { PasswordBody, SessionPlace } from '../schemas/access.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';

@@ -1,5 +1,5 @@
-import { refuseForeignPage } from '../access/sameOrigin.ts';
-import { setUp } from '../access/setUp.ts';
+import { setUp } from '../access/people/setUp.ts';
+import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
 import type { App } from '../appTypes.ts';
 import { SetUpBody, SignedIn } from '../schemas/session.ts';
 import { signedIn } from './signedIn.ts';

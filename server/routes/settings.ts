@@ -1,6 +1,6 @@
-import { personOf } from '../access/caller.ts';
-import { lastLook, noteLook } from '../access/looks.ts';
-import { changeSettings, readSettings } from '../access/settings.ts';
+import { lastLook, noteLook } from '../access/own/looks.ts';
+import { changeSettings, readSettings } from '../access/own/settings.ts';
+import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import {
   changeNoticeSettings,

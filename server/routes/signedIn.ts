@@ -1,6 +1,6 @@
 import type { FastifyReply } from 'fastify';
-import { setSessionCookie } from '../access/sessionCookie.ts';
-import { beginSession } from '../access/sessions.ts';
+import { setSessionCookie } from '../access/signIn/sessionCookie.ts';
+import { beginSession } from '../access/signIn/sessions.ts';
 import type { App } from '../appTypes.ts';
 import type { Person } from '../schemas/session.ts';
 

@@ -1,4 +1,4 @@
-import { personOf } from '../access/caller.ts';
+import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { roomStatuses } from '../results/roomStatus.ts';
 import { ByIdParams } from '../schemas/common.ts';

@@ -1,8 +1,8 @@
 import pLimit from 'p-limit';
 import { z } from 'zod';
 import { PieceWriter } from '../../ingest/live/pieceWriter.ts';
-import { tokenOf } from '../access/authenticate.ts';
-import { loggerHolding } from '../access/loggerTokens.ts';
+import { tokenOf } from '../access/callers/authenticate.ts';
+import { loggerHolding } from '../access/callers/loggerTokens.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
 import { Link } from '../links/link.ts';

@@ -1,7 +1,7 @@
 import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { personOf, STAFF } from '../access/caller.ts';
+import { personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { previewStrokes } from '../results/previewStrokes.ts';

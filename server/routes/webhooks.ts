@@ -1,4 +1,4 @@
-import { DEALER, personOf } from '../access/caller.ts';
+import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';

@@ -1,7 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { RetentionRunTable } from '../../migrations/strokeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Account, AccountPatch, RetentionRun } from '../schemas/account.ts';

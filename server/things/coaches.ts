@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomsDirty } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { CoachTable } from '../../migrations/thingTables.ts';
-import { type AccountInScope, type Scope, visitsOf } from '../access/scope.ts';
+import { type AccountInScope, type Scope, visitsOf } from '../access/scopes/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';

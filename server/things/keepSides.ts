@@ -1,6 +1,6 @@
 import { sql, type Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { ProblemError } from '../problems.ts';
 
 /** Whoever stores strokes waits behind us: better that this one comes again. */

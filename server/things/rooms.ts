@@ -3,7 +3,7 @@ import { v7 as newId } from 'uuid';
 import { BEGINNING, markRoomDirty, remeasureRoom } from '../../ingest/roomProgress.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomTable } from '../../migrations/thingTables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';

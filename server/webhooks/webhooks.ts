@@ -2,7 +2,7 @@ import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { WebhookDeliveryTable, WebhookTable } from '../../migrations/noticeTables.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scope.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import type {

@@ -1,4 +1,4 @@
-import { createAccount } from '../../server/access/createAccount.ts';
+import { createAccount } from '../../server/access/people/createAccount.ts';
 import { buildApp } from '../../server/app.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { inScope, openDatabase } from '../../server/database/openDatabase.ts';

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { inject } from 'vitest';
-import { addPerson } from '../../server/access/addPerson.ts';
-import { createAccount } from '../../server/access/createAccount.ts';
-import { beginSession } from '../../server/access/sessions.ts';
+import { addPerson } from '../../server/access/people/addPerson.ts';
+import { createAccount } from '../../server/access/people/createAccount.ts';
+import { beginSession } from '../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import { OperatorError } from '../../operatorError.ts';
 import { coachOf } from '../../things/coaches.ts';
 import { loggerOf } from '../../things/loggers.ts';

@@ -4,7 +4,7 @@ import { MEASURES } from '../../../analysis/measures.ts';
 import type { RecordedTrace } from '../../../ingest/stroke.ts';
 import { decodeTrace } from '../../../ingest/traceCodec.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import { strokesAndTraces } from '../../results/trace/readTrace.ts';
 import { harmless, traceAsJson } from '../../results/trace/traceText.ts';
 import { findWarnings } from '../../results/warnings.ts';

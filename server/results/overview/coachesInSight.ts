@@ -1,6 +1,6 @@
 import { type RawBuilder, sql } from 'kysely';
 import type { Verdict } from '../../../analysis/warning.ts';
-import { type Scope, visitsOf } from '../../access/scope.ts';
+import { type Scope, visitsOf } from '../../access/scopes/scope.ts';
 
 /**
  * The most worrying first, as `concern_of` of the database has it. A room without an answer asks for more than one that

@@ -1,7 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { LoggerTable } from '../../../migrations/thingTables.ts';
-import type { AccountInScope, Scope } from '../../access/scope.ts';
+import type { AccountInScope, Scope } from '../../access/scopes/scope.ts';
 import { answerPage } from '../../paging.ts';
 import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
 import { type RoomsInSight, roomStatuses } from '../roomStatus.ts';

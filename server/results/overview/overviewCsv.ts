@@ -1,7 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { Scope } from '../../access/scope.ts';
+import type { Scope } from '../../access/scopes/scope.ts';
 import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
 import { overview } from './overview.ts';
 

@@ -2,7 +2,7 @@ import { type Kysely, type RawBuilder, sql } from 'kysely';
 import { z } from 'zod';
 import type { Verdict } from '../../../analysis/warning.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope, Scope } from '../../access/scope.ts';
+import type { AccountInScope, Scope } from '../../access/scopes/scope.ts';
 import { oneMoreThan, type Page, pageFrom, readCursor } from '../../paging.ts';
 import type { OverviewQuery } from '../../schemas/overview.ts';
 import type { Role } from '../../schemas/session.ts';

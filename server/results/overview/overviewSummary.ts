@@ -1,7 +1,7 @@
 import { type Kysely, type RawBuilder, sql } from 'kysely';
 import { VERDICTS } from '../../../analysis/warning.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { Scope } from '../../access/scope.ts';
+import type { Scope } from '../../access/scopes/scope.ts';
 import type { OverviewSummary } from '../../schemas/overview.ts';
 import { BY_CONCERN, coachesInSight, IS_SILENT, verdictsBefore } from './coachesInSight.ts';
 

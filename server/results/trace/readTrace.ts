@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import type { RecordedTrace } from '../../../ingest/stroke.ts';
 import { decodeTrace } from '../../../ingest/traceCodec.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import { notFound, ProblemError } from '../../problems.ts';
 
 /** The samples of a stroke as they were sent. */

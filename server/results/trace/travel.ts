@@ -4,7 +4,7 @@ import type { Direction } from '../../../analysis/trace.ts';
 import { type AlongTravel, travelTrace } from '../../../analysis/travelTrace.ts';
 import { toStrokeTrace } from '../../../ingest/stroke.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import { notFound } from '../../problems.ts';
 import type { TravelTrace } from '../../schemas/travel.ts';
 import { describeRoom } from '../../things/describeRoom.ts';

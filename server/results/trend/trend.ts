@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import { MEASURES } from '../../../analysis/measures.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import { invalidField } from '../../problems.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { findRoom } from '../../things/rooms.ts';

@@ -1,6 +1,6 @@
 import { MEASURE_NAMES } from '../../../analysis/measures.ts';
 import type { Queries } from '../../../ingest/queries.ts';
-import type { AccountInScope } from '../../access/scope.ts';
+import type { AccountInScope } from '../../access/scopes/scope.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';

@@ -1,7 +1,7 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { v7 as newId } from 'uuid';
-import { beginSession } from '../../../server/access/sessions.ts';
-import { newToken } from '../../../server/access/tokens.ts';
+import { beginSession } from '../../../server/access/signIn/sessions.ts';
+import { newToken } from '../../../server/access/tokens/tokens.ts';
 import type { Member, TestService } from '../../support/service.ts';
 
 /** Every kind of caller that a route may meet. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { newToken } from '../../../server/access/tokens.ts';
+import { newToken } from '../../../server/access/tokens/tokens.ts';
 import { type Member, startService, type TestService } from '../../support/service.ts';
 import { newFleet, strokeBody } from '../strokes/strokeFixture.ts';
 

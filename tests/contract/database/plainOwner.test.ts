@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterEach, beforeEach, expect, inject, test } from 'vitest';
-import { createFirstAccount } from '../../../server/access/setUp.ts';
+import { createFirstAccount } from '../../../server/access/people/setUp.ts';
 import { migrate } from '../../../server/database/migrate.ts';
 import { type Database, inScope, openDatabase } from '../../../server/database/openDatabase.ts';
 import { plainOwnerUrl } from '../../../server/database/plainOwner.ts';

@@ -6,7 +6,7 @@ import { connectAsync, type MqttClient } from 'mqtt';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { GroupCommit } from '../../../ingest/groupCommit.ts';
-import { rowsToSendTo } from '../../../server/access/rowsToSendTo.ts';
+import { rowsToSendTo } from '../../../server/access/scopes/rowsToSendTo.ts';
 import { inScope, openDatabase } from '../../../server/database/openDatabase.ts';
 import { takeMessage } from '../../../server/mqtt/takeMessage.ts';
 import { type ChildOnDatabase, childOnDatabase } from '../../support/childOnDatabase.ts';

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { beginSession } from '../../../server/access/sessions.ts';
+import { beginSession } from '../../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../../server/app.ts';
 import { PAGES } from '../../../server/routes/pages.ts';
 import { openPage } from '../../support/openPage.ts';

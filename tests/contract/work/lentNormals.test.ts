@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { createAccount } from '../../../server/access/createAccount.ts';
+import { createAccount } from '../../../server/access/people/createAccount.ts';
 import { openFeed } from '../../support/liveFeed.ts';
 import { startService, type TestService } from '../../support/service.ts';
 import { settled, store } from '../strokes/strokeFixture.ts';

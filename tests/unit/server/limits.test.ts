@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { HashingTurns } from '../../../server/access/hashingTurns.ts';
+import { HashingTurns } from '../../../server/access/passwords/hashingTurns.ts';
 import { AnswerMemory } from '../../../server/limits/answerMemory.ts';
 import { BodyMemory } from '../../../server/limits/bodyMemory.ts';
 import { SteadyStore } from '../../../server/limits/steadyStore.ts';

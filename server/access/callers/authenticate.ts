@@ -1,13 +1,13 @@
 import type { FastifyRequest } from 'fastify';
-import type { Database } from '../database/openDatabase.ts';
-import { notSignedIn } from '../problems.ts';
-import type { Caller } from './caller.ts';
+import type { Database } from '../../database/openDatabase.ts';
+import { notSignedIn } from '../../problems.ts';
+import type { Caller } from '../scopes/caller.ts';
+import { isFromOwnPages, refuseForeignPage } from '../signIn/sameOrigin.ts';
+import { sessionCookieOf } from '../signIn/sessionCookie.ts';
+import { personOfToken } from '../signIn/sessions.ts';
+import { readToken, type Token } from '../tokens/tokens.ts';
 import { loggerOfToken } from './loggerTokens.ts';
 import { holdScript, personOfScript } from './personalTokens.ts';
-import { isFromOwnPages, refuseForeignPage } from './sameOrigin.ts';
-import { sessionCookieOf } from './sessionCookie.ts';
-import { personOfToken } from './sessions.ts';
-import { readToken, type Token } from './tokens.ts';
 
 /**
  * Finds out who sends the request, before its body is read. A route is for people who signed in unless it says

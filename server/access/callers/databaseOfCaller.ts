@@ -1,13 +1,13 @@
 import type { FastifyRequest } from 'fastify';
 import type { Kysely } from 'kysely';
-import type { Connections } from '../../ingest/queries.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import type { App } from '../appTypes.ts';
-import { type DatabaseInScope, inScope } from '../database/openDatabase.ts';
-import type { RowScope } from '../database/rowScope.ts';
-import type { Caller } from './caller.ts';
-import { changesSomething } from './sameOrigin.ts';
-import { actingIn, rowsOf } from './scope.ts';
+import type { Connections } from '../../../ingest/queries.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { App } from '../../appTypes.ts';
+import { type DatabaseInScope, inScope } from '../../database/openDatabase.ts';
+import type { RowScope } from '../../database/rowScope.ts';
+import type { Caller } from '../scopes/caller.ts';
+import { actingIn, rowsOf } from '../scopes/scope.ts';
+import { changesSomething } from '../signIn/sameOrigin.ts';
 
 declare module 'fastify' {
   interface FastifyRequest {

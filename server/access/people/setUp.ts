@@ -1,10 +1,10 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import { type Kysely, sql, type Transaction } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { notFound } from '../problems.ts';
-import type { Person } from '../schemas/session.ts';
-import { refuseCommonPassword } from './commonPasswords.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { notFound } from '../../problems.ts';
+import type { Person } from '../../schemas/session.ts';
+import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
 import { createAccount, hasAccounts } from './createAccount.ts';
 
 /** Held while the first account is made, so that it is made once. Any number that nothing else here locks. */

@@ -1,14 +1,14 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { SessionTable } from '../../migrations/peopleTables.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { type PageAsked, pageById } from '../paging.ts';
-import { notFound } from '../problems.ts';
-import type { SessionPlace } from '../schemas/access.ts';
-import { accountInScope, type Scope } from './scope.ts';
-import { isToBeNoted } from './seen.ts';
-import { newToken, type Token } from './tokens.ts';
+import type { SessionTable } from '../../../migrations/peopleTables.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { type PageAsked, pageById } from '../../paging.ts';
+import { notFound } from '../../problems.ts';
+import type { SessionPlace } from '../../schemas/access.ts';
+import { accountInScope, type Scope } from '../scopes/scope.ts';
+import { isToBeNoted } from '../tokens/seen.ts';
+import { newToken, type Token } from '../tokens/tokens.ts';
 
 const SESSION_DAYS = 30;
 /** A session that nobody used for so long ends before its time. */

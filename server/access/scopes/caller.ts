@@ -1,6 +1,6 @@
 import type { FastifyRequest } from 'fastify';
-import { notSignedIn } from '../problems.ts';
-import type { Role } from '../schemas/session.ts';
+import { notSignedIn } from '../../problems.ts';
+import type { Role } from '../../schemas/session.ts';
 import type { Scope } from './scope.ts';
 
 /** Who sends a request: a person who signed in, or a logger with its own token. */

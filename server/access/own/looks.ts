@@ -1,8 +1,8 @@
 import { type Kysely, sql } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { notFound } from '../problems.ts';
-import type { Look } from '../schemas/settings.ts';
-import type { Scope } from './scope.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { notFound } from '../../problems.ts';
+import type { Look } from '../../schemas/settings.ts';
+import type { Scope } from '../scopes/scope.ts';
 
 /** Whoever comes back within this is still on the same visit. */
 const VISIT_HOURS = 4;

@@ -1,12 +1,12 @@
-import { inTransaction } from '../database/inTransaction.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { refuseCommonPassword } from './commonPasswords.ts';
-import { hashPassword } from './passwords.ts';
+import { inTransaction } from '../../database/inTransaction.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
+import { hashPassword } from '../passwords/passwords.ts';
+import { actingIn, type Scope } from '../scopes/scope.ts';
+import { endSessions } from '../signIn/sessions.ts';
+import { signIn } from '../signIn/signIn.ts';
+import type { Token } from '../tokens/tokens.ts';
 import { findPerson } from './people.ts';
-import { actingIn, type Scope } from './scope.ts';
-import { endSessions } from './sessions.ts';
-import { signIn } from './signIn.ts';
-import type { Token } from './tokens.ts';
 
 /**
  * Sets a new password for whoever knows the old one, and ends every session but the one it is done in. Wrong old

@@ -1,5 +1,5 @@
-import type { StrokeToStore } from '../../ingest/strokeToStore.ts';
-import type { RowScope, VisitedCoach } from '../database/rowScope.ts';
+import type { StrokeToStore } from '../../../ingest/strokeToStore.ts';
+import type { RowScope, VisitedCoach } from '../../database/rowScope.ts';
 
 /** The rows that a statement which stores these strokes needs: the places that their senders may send to. */
 export function rowsToSendTo(strokes: readonly StrokeToStore[]): RowScope {

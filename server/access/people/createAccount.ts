@@ -1,9 +1,9 @@
 import type { Kysely } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../migrations/tables.ts';
-import type { Person } from '../schemas/session.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { Person } from '../../schemas/session.ts';
+import { type AccountInScope, accountInScope } from '../scopes/scope.ts';
 import { addPerson, type NewPerson } from './addPerson.ts';
-import { type AccountInScope, accountInScope } from './scope.ts';
 
 /** Its first person; the account bears that one's name unless it has a name of its own. */
 export interface NewAccount extends Omit<NewPerson, 'role'> {

@@ -1,10 +1,10 @@
 import { type Kysely, type RawBuilder, sql } from 'kysely';
-import { isUuid } from '../../ingest/uuid.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import type { RowScope } from '../database/rowScope.ts';
-import { notFound } from '../problems.ts';
-import type { Role } from '../schemas/session.ts';
+import { isUuid } from '../../../ingest/uuid.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import type { RowScope } from '../../database/rowScope.ts';
+import { notFound } from '../../problems.ts';
+import type { Role } from '../../schemas/session.ts';
 
 declare const scoped: unique symbol;
 

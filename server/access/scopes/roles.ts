@@ -1,7 +1,7 @@
 import type { FastifyRequest } from 'fastify';
-import type { Database } from '../database/openDatabase.ts';
-import { notFound, ProblemError } from '../problems.ts';
-import type { Role } from '../schemas/session.ts';
+import type { Database } from '../../database/openDatabase.ts';
+import { notFound, ProblemError } from '../../problems.ts';
+import type { Role } from '../../schemas/session.ts';
 import { personOf } from './caller.ts';
 import { SUBJECTS, type SubjectTable, scopeOf, withVisits } from './scope.ts';
 

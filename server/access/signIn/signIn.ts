@@ -1,11 +1,11 @@
 import { type Kysely, sql } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { takeTurn } from '../database/takeTurn.ts';
-import { ProblemError } from '../problems.ts';
-import type { Person } from '../schemas/session.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { takeTurn } from '../../database/takeTurn.ts';
+import { ProblemError } from '../../problems.ts';
+import type { Person } from '../../schemas/session.ts';
+import { inHashingTurn, isPassword } from '../passwords/passwords.ts';
 import { oneAtATime } from './oneAtATime.ts';
-import { inHashingTurn, isPassword } from './passwords.ts';
 
 const WRONG_PASSWORDS = 10;
 export const FAILURES_COUNT_FOR_MS = 15 * 60_000;

@@ -1,13 +1,13 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../migrations/tables.ts';
-import { type PageAsked, pageById } from '../paging.ts';
-import { notFound, ProblemError } from '../problems.ts';
-import type { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
-import type { Person } from '../schemas/session.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type PageAsked, pageById } from '../../paging.ts';
+import { notFound, ProblemError } from '../../problems.ts';
+import type { Colleague, Invited, PersonBody, PersonPatch } from '../../schemas/access.ts';
+import type { Person } from '../../schemas/session.ts';
+import type { AccountInScope, Scope } from '../scopes/scope.ts';
+import { endSessions } from '../signIn/sessions.ts';
 import { newInvitation } from './invitations.ts';
-import type { AccountInScope, Scope } from './scope.ts';
-import { endSessions } from './sessions.ts';
 
 /** The caller as the API shows a person. */
 export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {

@@ -1,11 +1,11 @@
 import { type Kysely, sql } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { gathered } from '../database/gathered.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { notSignedIn } from '../problems.ts';
-import type { LoggerCaller } from './caller.ts';
-import { isToBeNoted } from './seen.ts';
-import type { Token } from './tokens.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { gathered } from '../../database/gathered.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { notSignedIn } from '../../problems.ts';
+import type { LoggerCaller } from '../scopes/caller.ts';
+import { isToBeNoted } from '../tokens/seen.ts';
+import type { Token } from '../tokens/tokens.ts';
 
 /** For each pool one gatherer: a logger sends many strokes at once, and many loggers send in the same evening. */
 const lookUps = new WeakMap<Database['pool'], (token: Token) => Promise<LoggerCaller | null>>();

@@ -1,15 +1,15 @@
 import { type Kysely, sql } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { inTransaction } from '../database/inTransaction.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { takeTurn } from '../database/takeTurn.ts';
-import type { Mailer } from '../mail/mailer.ts';
-import { notFound } from '../problems.ts';
-import type { Person } from '../schemas/session.ts';
-import { refuseCommonPassword } from './commonPasswords.ts';
-import { hashPassword } from './passwords.ts';
-import { findSignIn } from './signIn.ts';
-import { newToken, readToken, type Token } from './tokens.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { inTransaction } from '../../database/inTransaction.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { takeTurn } from '../../database/takeTurn.ts';
+import type { Mailer } from '../../mail/mailer.ts';
+import { notFound } from '../../problems.ts';
+import type { Person } from '../../schemas/session.ts';
+import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
+import { hashPassword } from '../passwords/passwords.ts';
+import { findSignIn } from '../signIn/signIn.ts';
+import { newToken, readToken, type Token } from '../tokens/tokens.ts';
 
 const RESET_MINUTES = 60;
 /** Of one person within that time: a stranger must not fill a mailbox. */

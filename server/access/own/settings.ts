@@ -1,8 +1,8 @@
 import type { Kysely } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { notFound } from '../problems.ts';
-import type { Settings, SettingsPatch } from '../schemas/settings.ts';
-import type { Scope } from './scope.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { notFound } from '../../problems.ts';
+import type { Settings, SettingsPatch } from '../../schemas/settings.ts';
+import type { Scope } from '../scopes/scope.ts';
 
 export async function readSettings(db: Kysely<Tables>, person: Scope): Promise<Settings> {
   const row = await db

@@ -1,5 +1,5 @@
 import type { FastifyRequest } from 'fastify';
-import { ProblemError } from '../problems.ts';
+import { ProblemError } from '../../problems.ts';
 
 /**
  * Whether a request that changes something comes from our own pages, as far as its browser says: `Origin`, else

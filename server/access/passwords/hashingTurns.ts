@@ -1,5 +1,5 @@
 import pLimit from 'p-limit';
-import { tooMuchAtOnce } from '../problems.ts';
+import { tooMuchAtOnce } from '../../problems.ts';
 
 /**
  * Hashing takes a core and 19 MiB each: so many at once leave threads for files, names and compression. So many more

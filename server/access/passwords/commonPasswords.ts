@@ -1,6 +1,6 @@
 import { dictionary } from '@zxcvbn-ts/language-common';
-import { invalidField } from '../problems.ts';
-import { Password } from '../schemas/session.ts';
+import { invalidField } from '../../problems.ts';
+import { Password } from '../../schemas/session.ts';
 
 let common: ReadonlySet<string> | null = null;
 

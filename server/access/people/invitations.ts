@@ -1,14 +1,14 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
-import type { Tables } from '../../migrations/tables.ts';
-import { inTransaction } from '../database/inTransaction.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { notFound, ProblemError } from '../problems.ts';
-import type { Person } from '../schemas/session.ts';
-import { refuseCommonPassword } from './commonPasswords.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { inTransaction } from '../../database/inTransaction.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { notFound, ProblemError } from '../../problems.ts';
+import type { Person } from '../../schemas/session.ts';
+import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
+import { hashPassword } from '../passwords/passwords.ts';
+import { findSignIn, signIn } from '../signIn/signIn.ts';
+import { newToken, readToken, type Token } from '../tokens/tokens.ts';
 import { createAccount } from './createAccount.ts';
-import { hashPassword } from './passwords.ts';
-import { findSignIn, signIn } from './signIn.ts';
-import { newToken, readToken, type Token } from './tokens.ts';
 
 const INVITATION_DAYS = 7;
 const DAY_MS = 86_400_000;

@@ -1,12 +1,12 @@
 import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { RecordTable } from '../../migrations/peopleTables.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import { oneMoreThan, type Page, pageFrom } from '../paging.ts';
-import { invalidField } from '../problems.ts';
-import type { RecordedAct, RecordQuery } from '../schemas/record.ts';
+import type { RecordTable } from '../../../migrations/peopleTables.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { oneMoreThan, type Page, pageFrom } from '../../paging.ts';
+import { invalidField } from '../../problems.ts';
+import type { RecordedAct, RecordQuery } from '../../schemas/record.ts';
+import type { AccountInScope } from '../scopes/scope.ts';
 import { recordId } from './recordId.ts';
-import type { AccountInScope } from './scope.ts';
 
 export interface RecordRow extends Selectable<RecordTable> {
   readonly coach_name: string | null;

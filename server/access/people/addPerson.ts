@@ -1,8 +1,8 @@
 import type { Kysely } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../migrations/tables.ts';
-import type { Person, Role } from '../schemas/session.ts';
-import { hashPasswordAtOnce } from './passwords.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import type { Person, Role } from '../../schemas/session.ts';
+import { hashPasswordAtOnce } from '../passwords/passwords.ts';
 
 export interface NewPerson {
   readonly name: string;

@@ -1,18 +1,18 @@
 import type { FastifyRequest } from 'fastify';
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { PersonalTokenTable } from '../../migrations/peopleTables.ts';
-import type { Tables } from '../../migrations/tables.ts';
-import { type Database, inScope } from '../database/openDatabase.ts';
-import { takeTurn } from '../database/takeTurn.ts';
-import { type PageAsked, pageById } from '../paging.ts';
-import { notFound, ProblemError } from '../problems.ts';
-import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
-import type { Caller } from './caller.ts';
-import { changesSomething } from './sameOrigin.ts';
-import { accountInScope, type Scope } from './scope.ts';
-import { isToBeNoted } from './seen.ts';
-import { newToken, type Token } from './tokens.ts';
+import type { PersonalTokenTable } from '../../../migrations/peopleTables.ts';
+import type { Tables } from '../../../migrations/tables.ts';
+import { type Database, inScope } from '../../database/openDatabase.ts';
+import { takeTurn } from '../../database/takeTurn.ts';
+import { type PageAsked, pageById } from '../../paging.ts';
+import { notFound, ProblemError } from '../../problems.ts';
+import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../../schemas/personalToken.ts';
+import type { Caller } from '../scopes/caller.ts';
+import { accountInScope, type Scope } from '../scopes/scope.ts';
+import { changesSomething } from '../signIn/sameOrigin.ts';
+import { isToBeNoted } from '../tokens/seen.ts';
+import { newToken, type Token } from '../tokens/tokens.ts';
 
 /** A person's tokens are few: more than this are a script gone wrong. */
 const MOST_TOKENS = 50;
