@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+const text = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+
+/** The folders of one that holds several ideas, in the README's order, each with the files that it names there. */
+function toldOf(readme: string, heading: string): Map<string, string[]> {
+  const [, section] = text(readme).split(`## ${heading}`);
+  const rows = section.split('\n## ')[0].matchAll(/^\| `(\w+)\/`\s*\|[^|]*\|(.*)\|$/gm);
+  return new Map(
+    [...rows].map(([, folder, files]) => [folder, [...files.matchAll(/`(\w+)`/g)].map(([, name]) => name)]),
+  );
+}
+
+/** What a file imports or hands on, types included, from the top of its root. */
+const importsOf = (root: string, file: string): string[] =>
+  [...text(`${root}/${file}`).matchAll(/(?:from |import\()'(\.[^']+)'/g)].map(([, path]) =>
+    posix.join(posix.dirname(file), path),
+  );
+
+describe.each([
+  ['server/work', 'server/README.md', 'Inside `work/`', ['startWorker']],
+  ['server/access', 'server/README.md', 'Inside `access/`', []],
+  [
+    'dashboards/src/room',
+    'dashboards/README.md',
+    'Inside `src/room`',
+    ['RoomAnswer', 'RoomTools', 'StrokesSection'],
+  ],
+  ['dashboards/src/charts', 'dashboards/README.md', 'Inside `src/charts`', []],
+  ['dashboards/src/components', 'dashboards/README.md', 'Inside `src/components`', []],
+])('%s', (root, readme, heading, atTop) => {
+  const told = toldOf(readme, heading);
+  /** Below the root: `folder/file.ts`, and what stands above its folders and begins or puts together what is in them. */
+  const files = readdirSync(new URL(`../../${root}/`, import.meta.url), { recursive: true })
+    .map(String)
+    .filter((file) => /\.(tsx?|mjs)$/.test(file));
+
+  test('its table names every file of every folder there once, and no other', () => {
+    const named = [...told].flatMap(([folder, names]) => names.map((name) => `${folder}/${name}`));
+    const there = files.map((file) => file.replace(/\.\w+$/, ''));
+    expect([...named, ...atTop].sort()).toEqual(there.sort());
+  });
+
+  test('a folder imports those that the table names before it, and none after it', () => {
+    const order = [...told.keys()];
+    const place = (path: string) => order.indexOf(path.split('/')[0]);
+    const imports = files.flatMap((file) => importsOf(root, file).map((path) => [file, path] as const));
+    const within = imports.filter(([file, path]) => place(file) >= 0 && !path.startsWith('../'));
+    expect(within.length).toBeGreaterThan(0);
+    expect(within.filter(([file, path]) => place(path) < 0 || place(path) > place(file))).toEqual([]);
+  });
+});
