@@ -82,6 +82,32 @@ describePages('the owner of one coach, on a phone', (place) => {
     expect(troubles.filter((trouble) => !/ERR_INTERNET_DISCONNECTED|WebSocket/.test(trouble))).toEqual([]);
   });
 
+  test('is shown no answer that pages of another shape kept on the device, nor keeps one', async () => {
+    const { page } = await place.visitAs(owner, '/', PHONE);
+    await page.locator('.answer').first().waitFor();
+    await keptOnDevice(page);
+    const stores = () =>
+      page.evaluate<string[]>('caches.keys().then((all) => all.filter((n) => n.startsWith("answers-")))');
+    await expect.poll(async () => (await stores()).length).toBe(1);
+    const [kept] = await stores();
+    const [, shape, person] = /^answers-(\d+)-(.+)$/.exec(kept)!;
+    // What pages of before put there, in a shape of then, that these would stumble over.
+    const old = [`answers-${person}`, `answers-${Number(shape) - 1}-${person}`];
+    await page.evaluate(`Promise.all(${JSON.stringify(old)}.map(async (name) => {
+      const now = await caches.open(${JSON.stringify(kept)});
+      const then = await caches.open(name);
+      for (const key of await now.keys())
+        await then.put(key, new Response('{"items":[]}', { headers: { 'x-kept-at': String(Date.now()) } }));
+    }))`);
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.locator('.answer').filter({ hasText: 'Bedroom' }).getByText('Clear').waitFor();
+    await page.context().setOffline(false);
+    await page.reload();
+    await page.locator('.answer').first().waitFor();
+    await expect.poll(stores).toEqual([kept]);
+  });
+
   test('sees how old the page is grow while it stays open without a network', async () => {
     const { page } = await place.visitAs(owner, '/', PHONE);
     await page.clock.install();

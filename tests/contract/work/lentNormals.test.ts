@@ -85,6 +85,16 @@ describe('a new arrival', () => {
     await store(service, room, strokesOf(room, ARRIVES, 2, 5));
     expect(await settled(service, token, room.roomId)).toMatchObject({ borrowed: { rooms: 3 } });
   });
+
+  test('borrows from all of its model where no more than two have its name', async () => {
+    await siblings('Wold 33', AMPS.slice(0, 3));
+    const bedrooms = await Promise.all([9, 9.1].map(() => arrival('Wold 33', { name: 'Bedroom' })));
+    for (const room of bedrooms) await store(service, room, strokesOf(room, 0, LEARNT, 9));
+    for (const room of bedrooms) await settled(service, token, room.roomId);
+    const room = await arrival('Wold 33', { name: 'Bedroom' });
+    await store(service, room, strokesOf(room, ARRIVES, 2));
+    expect(await settled(service, token, room.roomId)).toMatchObject({ borrowed: { rooms: 5 } });
+  });
 });
 
 test("another account's rooms never lend", async () => {
