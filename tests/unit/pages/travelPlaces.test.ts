@@ -13,10 +13,10 @@ test('a profile is outside its normal stretch by stretch, and nowhere that one o
 });
 
 describe('turns of the gear', () => {
-  const room = { gearTeeth: 16, rackPitchMm: 5, travelMetres: 0.24 } as Room;
+  const room = { gearTeeth: 20, rackPitchMm: 5, travelMetres: 0.3 } as Room;
 
   test('are teeth times pitch apart, from fully in, the last at fully out', () => {
-    expect(metresPerTurn(room)).toBeCloseTo(0.08, 12);
+    expect(metresPerTurn(room)).toBeCloseTo(0.1, 12);
     const turns = gearTurns(room);
     expect(turns).toHaveLength(3);
     [1 / 3, 2 / 3, 1].forEach((place, i) => void expect(turns[i]).toBeCloseTo(place, 12));
