@@ -26,11 +26,12 @@ const DRIVEN_PART = 0.3;
 const LONGEST_DRIVEN_AFTER_S = 0.25;
 /** No rise or fall is told in less time than a few samples take. */
 const FEW_STEPS = 3;
-/** A room meets its stop at once; a seal is pressed together little by little. From a quarter to three quarters. */
+/** A room meets its stop at once; a seal is pressed together little by little. How long this part of the rise may take. */
+const AT_ONCE_PART = 0.5;
+/** Where all that is looked at stands high, this part of the height is the stall's, or the way's own before it. A guess, no source. */
+const HIGH_PART = 0.75;
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
-const LOW_QUARTER = 0.25;
-const HIGH_QUARTER = 0.75;
 /** No seal takes so many times the running current: that is a stall, however softly the room came to its stop. */
 const NO_SEAL = 2.5;
 const SLOWEST_SOFT_STOP_S = 1.2;
@@ -59,10 +60,10 @@ export function endStopOf(side: DrivenSide, inrush: Inrush): EndStop | null {
   for (let i = 0; i < smooth.length; i++) if (smooth[i] >= smooth[peakAt]) peakAt = i;
   const peak = smooth[peakAt];
   if (!(peak >= LEAST_STOP_RISE * level && peak > LEAST_OF_START * inrush.amps)) return null;
-  if (risesIn(smooth, peakAt, level) * stepS > slowestStopS(side, peak)) return null;
-  const threshold = level + STALL_PART * (peak - level);
-  let start = peakAt;
-  while (start > 0 && smooth[start - 1] > threshold) start--;
+  const before = levelBefore(smooth, peakAt, level);
+  const threshold = before + STALL_PART * (peak - before);
+  const start = risenFrom(smooth, peakAt, threshold);
+  if (!risesAtOnce(side, smooth.subarray(0, peakAt + 1), { start, before })) return null;
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
   // What stands far below the running level is a rest that is too short to tell the sensor's zero by.
@@ -85,7 +86,7 @@ function endOfWay({ signal: { timesS }, amps, end, level }: DrivenSide, inrush: 
   return stalls ? within(LONGEST_END_STOP_S) : usual;
 }
 
-/** How long a rise to the `peak` may take from a quarter to three quarters of its height, seconds. */
+/** How long half of a rise to the `peak` may take, seconds. */
 function slowestStopS({ signal, level, durationS }: DrivenSide, peak: number): number {
   return Math.max(slowestByHeightS(peak / level), SLOWEST_STOP_PART * durationS, FEW_STEPS * signal.stepS);
 }
@@ -95,12 +96,34 @@ function slowestByHeightS(timesLevel: number): number {
   return timesLevel >= NO_SEAL ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
 }
 
-/** How many samples the last rise before the peak took from a quarter to three quarters of its height above the level. */
-function risesIn(smooth: Float64Array, peakAt: number, level: number): number {
-  const above = (part: number) => level + part * (smooth[peakAt] - level);
-  let i = peakAt;
-  while (i > 0 && smooth[i - 1] > above(HIGH_QUARTER)) i--;
-  const high = i;
-  while (i > 0 && smooth[i - 1] > above(LOW_QUARTER)) i--;
-  return high - i;
+/** The first sample of those up to the peak that all lie above the threshold. */
+function risenFrom(smooth: Float64Array, peakAt: number, threshold: number): number {
+  let start = peakAt;
+  while (start > 0 && smooth[start - 1] > threshold) start--;
+  return start;
+}
+
+/** What a side draws on the last of its way, before its stall: no less than what it draws for most of it. */
+function levelBefore(smooth: Float64Array, peakAt: number, level: number): number {
+  const risen = (part: number) => risenFrom(smooth, peakAt, level + part * (smooth[peakAt] - level));
+  const start = risen(STALL_PART) || risen(HIGH_PART);
+  return start === 0 ? level : Math.max(level, median(smooth.subarray(0, start)));
+}
+
+/**
+ * Whether half of the rise from the level before it comes at once, and from `start` on, whence the current stays high. Where that is
+ * the first sample, the rise lies before all of them: then it stands almost as high from there on.
+ */
+function risesAtOnce(
+  side: DrivenSide,
+  smooth: Float64Array,
+  { start, before }: { readonly start: number; readonly before: number },
+): boolean {
+  const peakAt = smooth.length - 1;
+  const peak = smooth[peakAt];
+  const most = Math.floor(slowestStopS(side, peak) / side.signal.stepS);
+  if (start === 0) return risenFrom(smooth, peakAt, before + HIGH_PART * (peak - before)) <= most;
+  const rise = AT_ONCE_PART * Math.max(peak - before, (LEAST_STOP_RISE - 1) * side.level);
+  for (let i = start; i <= peakAt; i++) if (smooth[i] - smooth[Math.max(0, i - most)] >= rise) return true;
+  return false;
 }
