@@ -58,6 +58,10 @@ describePages('the dealer', (place) => {
     await page.getByText('Search: “juniper” · Room: Dinette · By name').waitFor();
     await page.getByText(/^Printed \d+ \w+ \d{4}, \d\d:\d\d$/).waitFor();
     await page.locator('.room-name', { hasText: 'Bedroom' }).waitFor();
+    const [name, about] = await Promise.all(
+      ['h2', '.about'].map((part) => coaches(page).first().locator(part).first().boundingBox()),
+    );
+    expect(about!.y).toBeGreaterThanOrEqual(name!.y + name!.height - 1);
     for (const pressed of ['button', 'input', 'select', 'summary', 'label', '.button'])
       expect(await page.locator(pressed).filter({ visible: true }).count(), pressed).toBe(0);
   });

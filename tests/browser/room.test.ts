@@ -236,6 +236,9 @@ describePages('a room that got worse', (place) => {
       .first()
       .waitFor();
     expect(await table.evaluate((part) => part.scrollWidth - part.clientWidth)).toBe(0);
+    // Day, time and finding: three lines.
+    const row = await table.getByRole('rowheader').first().boundingBox();
+    expect(row!.height).toBeLessThan(90);
   });
 
   test('says what a value means that was never measured so', async () => {
