@@ -1,5 +1,3 @@
-import { type DoneAnalysis, MEASURE_INDEX } from '../../measures.ts';
-import { channelOf, type RoomState } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import type { Warning } from '../../warning.ts';
 import { type FindingContext, openOf } from '../finding.ts';
@@ -68,21 +66,12 @@ export function lighterRoom(context: FindingContext): Eased {
   return { now, lasts: flags.length === LIGHTER_STROKES && flags.every(Boolean) };
 }
 
-function isLighter({ state, analysis, residual }: FindingContext, side: string): boolean {
+function isLighter({ state, residual }: FindingContext, side: string): boolean {
   const [running, duration] = [residual(side, 'runningAmps'), residual(side, 'durationS')];
   if (running === null || duration === null || !running.beyond) return false;
   if (running.residual > LIGHTER.runningAmps || duration.residual > LIGHTER.durationS) return false;
-  // Two motors do not lose their load at once; one that comes to its end stop has moved the room there.
-  return (
-    state.room.sides.length > 1 ||
-    (running.residual > Math.log(IDLE_OF_NORMAL) && stopsAsEver(state, analysis, side))
-  );
-}
-
-/** Whether a side stalls at the end of its way, if it does so as a rule. */
-function stopsAsEver(state: RoomState, { direction, sides }: DoneAnalysis, side: string): boolean {
-  const usual = channelOf(state, side, direction)?.fits[MEASURE_INDEX.endStopAmps] ?? null;
-  return usual === null || sides[side].endStopAmps !== null;
+  // Two motors do not lose their load at once.
+  return state.room.sides.length > 1 || running.residual > Math.log(IDLE_OF_NORMAL);
 }
 
 /** The sides that were said to be heavy. */

@@ -1,6 +1,5 @@
 import { type Direction, otherWay } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
-import { flag } from '../recent.ts';
 import type { JudgedWay } from './judgeWay.ts';
 import { isWhole, takeBack } from './movementParts.ts';
 import { FAR_FROM_END, SHORT_WITHOUT_STOP } from './shortSigns.ts';
@@ -27,16 +26,6 @@ export function noteWay(
     part,
     leftBehind: leavesBehind(context),
   } satisfies Partial<TravelMemory>);
-}
-
-/**
- * A stroke whose record is not to be trusted tells nothing of the travel, but neither does what was seen before many of them
- * make one run with what is seen after: one that was let go now and then is then all that is read.
- */
-export function forgetOne({ state, direction }: FindingContext): void {
-  if (openOf(state, 'short-travel').some((open) => open.direction === direction)) return;
-  flag(state.recent, `short-travel ${direction}`, false);
-  state.travel[direction].latest.shift();
 }
 
 /** Whether a side stopped far from its end, while another may have gone all the way: where the room stands then nobody knows. */

@@ -6,7 +6,7 @@ import { movesAgain } from '../stoodStill.ts';
 import { noteFirstShort } from './firstShort.ts';
 import { type JudgedWay, judgeWay } from './judgeWay.ts';
 import { madeTogether } from './movementParts.ts';
-import { compareOtherWay, forgetOne, learnRate, noteWay, takeUp } from './noteTravel.ts';
+import { compareOtherWay, learnRate, noteWay, takeUp } from './noteTravel.ts';
 import {
   isBlocked,
   isLetGoAnywhere,
@@ -44,7 +44,6 @@ export function shortTravel(context: FindingContext): FindingAnswer {
   const made = travelMade(context);
   if (made === null) {
     learnRate(state.travel[direction], stopped);
-    if (context.doubtful.size > 0) forgetOne(context);
     return NOTHING;
   }
   const way = judgeWay(context, made, stopped);
