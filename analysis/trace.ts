@@ -16,6 +16,10 @@ export type Direction = (typeof DIRECTIONS)[number];
 
 export const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
 
+/** The part of its way that a side had gone when it came to a position. */
+export const comesAt = (position: number, direction: Direction): number =>
+  direction === 'extend' ? position : 1 - position;
+
 /** What drives a room: racks in the side walls, rams through the frame, cables, or anything else. */
 export const DRIVES = ['in-wall', 'through-frame', 'cable', 'other'] as const;
 export type Drive = (typeof DRIVES)[number];

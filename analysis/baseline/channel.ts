@@ -109,6 +109,11 @@ export function isBorrowing(channel: Channel): boolean {
   return channel.lent !== null && !own;
 }
 
+/** Whether strokes can be held against what its own strokes say, and not what others lend it. */
+export function hasOwnNormal(channel: Channel): boolean {
+  return isReady(channel) && !isBorrowing(channel);
+}
+
 /** Whether the usual profile is still the one of before the latest work on the mechanism. */
 export function hasFormerProfile({ values, profile }: Channel): boolean {
   return values.length === 0 && profile.length > 0;

@@ -1,4 +1,4 @@
-import { type Channel, isBorrowing, isReady } from '../baseline/channel.ts';
+import { type Channel, hasOwnNormal } from '../baseline/channel.ts';
 import type { Conditions } from '../baseline/conditions.ts';
 import { follow } from '../baseline/follow.ts';
 import type { Residual } from '../baseline/judge.ts';
@@ -48,8 +48,7 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
   // After the rate was taken: what cannot be compared with a reference of another rate begins a new one.
   const values = comparableValues({ state, analysis, channel }, judged);
   // What was broken off or taken up again knows neither how long a whole stroke takes nor its course, however wide they spread.
-  const isOwn = isReady(channel) && !isBorrowing(channel);
-  if (isOwn && isPart(stroke)) return;
+  if (hasOwnNormal(channel) && isPart(stroke)) return;
   noteLimits(channel, judged);
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
@@ -100,8 +99,7 @@ const ABOUT_PLACE = 0.05;
  */
 function courseToLearn({ open }: RoomState, channel: Channel, measured: SideMeasures): (number | null)[] {
   const { spikes, durationS, profile } = measured;
-  const isOwn = isReady(channel) && !isBorrowing(channel);
-  const isFirst = !isOwn && channel.shapes.every((shape) => shape === null);
+  const isFirst = !hasOwnNormal(channel) && channel.shapes.every((shape) => shape === null);
   const peaks = spikes.map(({ position, widthS }) => ({
     position,
     reach: ABOUT_PEAK + widthS / durationS / 2,
@@ -156,7 +154,7 @@ const NEWS_RISE = 0.05;
 
 function isWanted(channel: Channel, conditions: Conditions, running: Residual | null): boolean {
   // A borrowed normal judges, but the first strokes teach whatever it says of them: or an odd first one would stay.
-  if (!isReady(channel) || isBorrowing(channel)) return true;
+  if (!hasOwnNormal(channel)) return true;
   if (running === null || running.beyond) return false;
   if (channel.values.length < REFERENCE_STROKES) return true;
   if (channel.values.length >= MOST_REFERENCE_STROKES) return false;

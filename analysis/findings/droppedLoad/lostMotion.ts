@@ -1,4 +1,5 @@
 import { lagAtStops } from '../../stroke/lag.ts';
+import { comesAt } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 
 /** The way begins within this part of the travel; a start that is high takes the first of it. */
@@ -21,7 +22,7 @@ export function takesUpPlay(
   const { sides } = state.room;
   const lagS = lagAtStops(analysis);
   if (sides.length !== 2 || lagS === null) return false;
-  if ((direction === 'extend' ? from : 1 - to) > BEGINNING) return false;
+  if (comesAt(direction === 'extend' ? from : to, direction) > BEGINNING) return false;
   const lag = residual(sides[0], 'lagS')?.rise ?? lagS;
   const later = side === sides[1] ? lag : -lag;
   return later > Math.max(LEAST_S, LATER_PART * (to - from) * analysis.sides[side].durationS);

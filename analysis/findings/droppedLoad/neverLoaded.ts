@@ -1,4 +1,4 @@
-import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import { hasOwnNormal } from '../../baseline/channel.ts';
 import type { DoneAnalysis } from '../../measures.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
@@ -37,9 +37,7 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   const { state, analysis, direction, doubtful } = context;
   const channel = channelOf(state, side, direction);
   const isKnown =
-    channel === undefined ||
-    (isReady(channel) && !isBorrowing(channel)) ||
-    channel.shapes.some((shape) => shape !== null);
+    channel === undefined || hasOwnNormal(channel) || channel.shapes.some((shape) => shape !== null);
   if (isKnown || doubtful.has(side) || analysis.sides[side] === undefined) return null;
   const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
   if (others.length === 0) return null;

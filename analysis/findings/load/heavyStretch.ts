@@ -3,9 +3,10 @@ import { channelOf } from '../../roomState.ts';
 import { medianInPlace } from '../../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
-import type { Direction } from '../../trace.ts';
+import { comesAt, type Direction } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { flag, flagsOf, isLasting, isOver } from '../recent.ts';
+import { togetherUntil } from '../stallSpike/jolts.ts';
 import { swingOf } from '../stallSpike/swing.ts';
 import { turnOf } from '../stallSpike/turnOf.ts';
 
@@ -49,19 +50,10 @@ function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
   if (measured === undefined || context.doubtful.has(side) || usual.length === 0) return null;
   const found = highestStretch(measured, usual);
   if (found === null || hasPeakIn(measured, found)) return null;
-  if ((direction === 'extend' ? found.from : 1 - found.to) < BREAKS_AWAY) return null;
-  const middle = (found.from + found.to) / 2;
-  if ((direction === 'extend' ? middle : 1 - middle) > 1 - aloneAtEnd(context, side)) return null;
+  if (comesAt(direction === 'extend' ? found.from : found.to, direction) < BREAKS_AWAY) return null;
+  if (comesAt((found.from + found.to) / 2, direction) > togetherUntil(analysis, side)) return null;
   if (swingOf(measured.profile, usual, turnOf(state.room)) !== null) return null;
   return { side, ...found };
-}
-
-/** For how much of its time, 0 to 1, a side ran on alone at its end, after another had come to its own. */
-function aloneAtEnd({ analysis }: FindingContext, side: string): number {
-  const endOf = ({ phases }: SideMeasures) => phases.endStopStartS ?? phases.endS;
-  const { [side]: own, ...others } = analysis.sides;
-  const first = Math.min(...Object.values(others).map(endOf));
-  return Math.max(0, endOf(own) - first) / own.durationS;
 }
 
 function highestStretch(

@@ -1,6 +1,6 @@
-import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import { hasOwnNormal } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
-import { DIRECTIONS } from '../../trace.ts';
+import { comesAt, DIRECTIONS } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { courseContrast } from './courseContrast.ts';
 import {
@@ -16,7 +16,6 @@ import {
 import { grownPlace, heightIn, LEAST_PLACE, shownBy } from './grownPlace.ts';
 import { JOLT, togetherUntil } from './jolts.ts';
 import type { PatternFound } from './spikePattern.ts';
-import { comesAt } from './startPeak.ts';
 
 /** The usual course is known from so many strokes, and how each way departs from it from so many more. */
 const LEAST_LEARNT = 8;
@@ -44,8 +43,7 @@ export function lastingPlace(context: FindingContext, side: string, tells: boole
   const course = state.spikes.courses[side] ?? beginCourse();
   state.spikes.courses[side] = course;
   const usual = channelOf(state, side, direction);
-  const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
-  if (!isKnown || usual.values.length < LEAST_LEARNT) {
+  if (usual === undefined || !hasOwnNormal(usual) || usual.values.length < LEAST_LEARNT) {
     forgetWay(course, direction);
     return null;
   }

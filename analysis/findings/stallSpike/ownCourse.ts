@@ -1,4 +1,4 @@
-import { isBorrowing, isReady } from '../../baseline/channel.ts';
+import { hasOwnNormal } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
@@ -37,7 +37,7 @@ export function isOwnCourse(
   const { state, direction } = context;
   const [there, back] = [direction, otherWay(direction)];
   const usual = channelOf(state, side, there);
-  const isKnown = usual !== undefined && isReady(usual) && !isBorrowing(usual);
+  const isKnown = usual !== undefined && hasOwnNormal(usual);
   if (isKnown && height < TIMES_OWN * riseNear(usual.profile, position, 1, [0])) return true;
   const lighter = (of: string) =>
     riseNear(channelOf(state, of, back)?.profile ?? [], position, -1, WAYS_APART);
@@ -60,7 +60,7 @@ const NEAR = [-1, 0, 1] as const;
 export function stillRises(context: FindingContext, side: string, position: number, height: number): boolean {
   const { state, analysis, direction } = context;
   const usual = channelOf(state, side, direction);
-  if (usual === undefined || !isReady(usual) || isBorrowing(usual)) return false;
+  if (usual === undefined || !hasOwnNormal(usual)) return false;
   const { profile } = analysis.sides[side];
   const more = riseNear(profile, position, 1, NEAR) - riseNear(usual.profile, position, 1, NEAR);
   const noise = noiseBetween(profile, usual.profile) / Math.sqrt(NEAR.length);

@@ -1,7 +1,7 @@
 import type { Spike } from '../../measures.ts';
 import { nameSide } from '../../names.ts';
 import { channelOf } from '../../roomState.ts';
-import type { RoomDescription } from '../../trace.ts';
+import { comesAt, type RoomDescription } from '../../trace.ts';
 import type { Warning } from '../../warning.ts';
 import type { Dropped } from '../droppedLoad/dropped.ts';
 import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
@@ -11,7 +11,7 @@ import { lastingPlace } from './lastingPlace.ts';
 import { isOwnCourse, stillRises } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
 import { type PatternFound, spikePattern } from './spikePattern.ts';
-import { comesAt, isOfStart } from './startPeak.ts';
+import { isOfStart } from './startPeak.ts';
 import { isOfShortWay, type Swing, sharedSwing, swingOf } from './swing.ts';
 import { turnOf } from './turnOf.ts';
 import { onTravel, passes, shortestWay, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';

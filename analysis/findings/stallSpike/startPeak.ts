@@ -1,4 +1,4 @@
-import type { Direction } from '../../trace.ts';
+import { comesAt } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 
 /** Where a motor may still be starting, as a part of its way; what is higher is more than the end of a start. Guesses, no source. */
@@ -6,11 +6,6 @@ const STARTING_PART = 0.1;
 const HIGHEST = 0.4;
 /** Parts of the travel that are one place. */
 const SAME_PLACE = 0.04;
-
-/** The part of its way that a side had gone when it came to a position. */
-export function comesAt(position: number, direction: Direction): number {
-  return direction === 'extend' ? position : 1 - position;
-}
 
 /**
  * Whether a low peak is the end of a start that a controller lets rise slowly: it comes right after it, and none of the latest
