@@ -7,7 +7,7 @@ import { fitMeasure, isToldByCopper } from './fitMeasure.ts';
 import { withNewNormal } from './ownLimit.ts';
 import { strokesBeforeStep } from './stepWhileLearning.ts';
 import { REFERENCE_STROKES, RELEARNING_STROKES, SETTLING_STROKES } from './strokesNeeded.ts';
-import { PART_OF_STROKE, wholeStrokes } from './wholeStrokes.ts';
+import { wholeStrokes } from './wholeStrokes.ts';
 
 /** Adds one stroke to the reference and fits anew; `values` on the measures' scale, by index of MEASURES. */
 export function learn(
@@ -73,9 +73,7 @@ const LEAST_EASED = 0.05;
  * reference's expectation, by measure: with what was followed since, which the new level replaces.
  */
 export function settle(channel: Channel, differences: (number | null)[]): void {
-  const time = differences[MEASURE_INDEX.durationS];
-  const isPart = time !== null && time < PART_OF_STROKE;
-  if (channel.settling === null || isPart) return;
+  if (channel.settling === null) return;
   channel.settling.push(differences);
   if (channel.settling.length < SETTLING_STROKES) return;
   const strokes = channel.settling;

@@ -2,7 +2,7 @@ import { MEASURE_INDEX } from '../measures.ts';
 import { quantile } from '../statistics/quantile.ts';
 
 /** A stroke that took so much less of its time than the longer ones is a part of one, natural logarithm. */
-export const PART_OF_STROKE = Math.log(0.7);
+const PART_OF_STROKE = Math.log(0.7);
 
 /**
  * Which of some strokes were not broken off or taken up again: those know no whole stroke's normal. `values`: by stroke, by

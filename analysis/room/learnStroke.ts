@@ -40,15 +40,15 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
   const profile = courseToLearn(state, channel, analysis.sides[side]);
   const conditions = sideConditions(state, event, analysis, side);
   const running = judged.residual(side, 'runningAmps');
-  settle(
-    channel,
-    MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.fromReference ?? null),
-  );
   takeRate(channel, rateHz, hasBriefStalls(state, channel, rateHz));
   // After the rate was taken: what cannot be compared with a reference of another rate begins a new one.
   const values = comparableValues({ state, analysis, channel }, judged);
   // What was broken off or taken up again knows neither how long a whole stroke takes nor its course, however wide they spread.
   if (hasOwnNormal(channel) && isPart(stroke)) return;
+  settle(
+    channel,
+    MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.fromReference ?? null),
+  );
   noteLimits(channel, judged);
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;

@@ -20,17 +20,12 @@ const MEDIAN_OF_THREE = 0.67;
 
 /**
  * Whether the latest starts draw what they did though the side runs with another current: a sensor's scale multiplies whatever
- * it reads, be it a standstill or a start that a controller holds low. A start that is cut off tells nothing.
+ * it reads, be it a standstill or a start that a controller holds low.
  */
-export function startsAsEver(
-  { state, analysis, residual }: FindingContext,
-  side: string,
-  running: number,
-): boolean {
+export function startsAsEver({ state, residual }: FindingContext, side: string, running: number): boolean {
   const { inrush } = state.scale[side];
   const judged = residual(side, 'inrushAmps');
-  const isCut = analysis.doubts.some((doubt) => doubt.side === side && doubt.doubt === 'clipped');
-  if (judged === null || isCut || inrush.length < SCALE_STROKES) return false;
+  if (judged === null || inrush.length < SCALE_STROKES) return false;
   const isRead = STARTS_AS_EVER_PART * Math.abs(running) > SIGMAS * MEDIAN_OF_THREE * judged.deviation;
   return isRead && median(inrush) / running < STARTS_AS_EVER_PART;
 }

@@ -40,7 +40,6 @@ const CLEAR_STROKES = 3;
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
   const stopped = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
-  state.travel.mayBeCut = false;
   const made = travelMade(context);
   if (made === null) {
     learnRate(state.travel[direction], stopped);
