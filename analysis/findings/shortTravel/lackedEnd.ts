@@ -1,6 +1,6 @@
 import { median } from '../../statistics/median.ts';
 import { type Direction, otherWay } from '../../trace.ts';
-import type { FindingContext } from '../finding.ts';
+import { type FindingContext, openOf } from '../finding.ts';
 import type { TravelMade } from './travelMade.ts';
 import { SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 import { missingEnd } from './wholeCourse.ts';
@@ -60,7 +60,7 @@ export function lacksOwnEnd(context: FindingContext, { part, by }: TravelMade): 
     travel.direction === otherWay(direction) && event.atMs - travel.atMs < SAME_SUPPLY_HOURS * 3_600_000;
   const lacks = by === 'time' || !isBack ? null : missingEnd(context, PROBED_PART);
   if (lacks === null) return null;
-  const shorter = Math.log(travel.part / part);
+  const shorter = Math.log(timeOfTheWayBefore(context) / part);
   own.ends = [...own.ends, { lacks: direction === 'extend' ? lacks : -lacks, shorter }].slice(-OWN.strokes);
   const mean = own.ends.reduce((sum, end) => sum + end.lacks, 0) / own.ends.length;
   const usual = median(own.ends.map((end) => end.shorter));
@@ -71,4 +71,14 @@ export function lacksOwnEnd(context: FindingContext, { part, by }: TravelMade): 
         mean > OWN.mean &&
         own.ends.every((end) => end.lacks > OWN.each && end.shorter > OWN.shorter);
   return isLacking ? usual : null;
+}
+
+/**
+ * The part of its usual time that the way before took: what a load that only that way feels made it longer by is no measure of
+ * this one.
+ */
+function timeOfTheWayBefore({ state, direction }: FindingContext): number {
+  const { part } = state.travel;
+  const isSlowed = openOf(state, 'rising-draw').some((open) => open.direction === otherWay(direction));
+  return isSlowed ? Math.min(1, part) : part;
 }

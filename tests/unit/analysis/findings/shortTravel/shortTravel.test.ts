@@ -196,6 +196,21 @@ test('a course that seems to lack its end, after a slower way out on a weaker su
   expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([]);
 });
 
+test('a course that seems to lack its end lacks nothing where it is the way out that takes longer, for a load of its own', () => {
+  const events = strokeEvents(90, ONE_MOTOR, 4, () => ({ volts: null, ambientC: null })).map((event, i) => {
+    if (i < 40) return over(event, {});
+    if (directionOf(i) === 'retract') return over(event, { inner: 0.15, quicker: 1 / 0.85 });
+    return changed(over(event, { quicker: 1.12 }), {
+      all: ({ runningAmps, runningAmpsP90 }) => ({
+        runningAmps: 1.25 * runningAmps,
+        runningAmpsP90: 1.25 * runningAmpsP90,
+      }),
+    });
+  });
+  const { warnings } = foldAll(ONE_MOTOR, events);
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['rising-draw', 'extend']]);
+});
+
 test.each([true, false])(
   'a room that runs easier and quicker after lubricating goes all the way (comes to its stop: %s)',
   (stops) => {
