@@ -1,3 +1,4 @@
+import { median } from '../../statistics/median.ts';
 import type { Direction } from '../../trace.ts';
 import { restShifts } from '../charts/shiftChart.ts';
 import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
@@ -82,6 +83,12 @@ export function beginOneWay(): SideLoad['oneWay'] {
 /** The latest rises of one direction, oldest first. */
 export function latestOf(load: SideLoad, direction: Direction): number[] {
   return load.rises.filter((_, i) => load.ways[i] === direction);
+}
+
+/** Median of them; null: there are none. */
+export function latestOneWay(load: SideLoad, direction: Direction): number | null {
+  const latest = latestOf(load, direction);
+  return latest.length === 0 ? null : median(latest);
 }
 
 /** Forgets the sums, as after a service or when a warning is cleared. */

@@ -1,38 +1,52 @@
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../../trace.ts';
 import { LEAST_RUN } from '../charts/chartDesign.ts';
-import { chartStep } from '../charts/chartStep.ts';
+import { type ChartDesign, chartStep } from '../charts/chartStep.ts';
 import type { FindingContext } from '../finding.ts';
-import { latestOf, type SideLoad } from './loadMemory.ts';
+import { mayBeThePlace } from '../stay.ts';
+import { latestOneWay, type SideLoad } from './loadMemory.ts';
 
 /**
  * Least reference value and decision interval, natural logarithm, for what only one direction feels, by the strokes of that
- * direction alone: they are half as many, and a slope that a coach stands on does less. Guesses, no source.
+ * direction alone, less what the other one draws more as well. Guesses, no source.
  */
-export const ONE_WAY = { kLeast: 0.15, hLeast: 0.11 };
+export const ONE_WAY = { kLeast: 0.09, hLeast: 0.11 };
+/** More than a slope that a coach stands on does to one direction: then one stay is enough to tell. A guess, no source. */
+const PLACE_ONE_WAY = 0.2;
+/** What unrecorded weather does to one direction and not to the other, as a part of what it does. A guess, no source. */
+export const WEATHER_OF_ONE_WAY = 0.4;
 /** The other direction is as ever: it fell by no more than this part of the rise. A guess, no source. */
 const OTHER_WAY_FELL = 0.25;
 
 /**
- * Takes the stroke into the chart of its own direction, and tells whether the side draws more in that direction alone. Where
- * no rest tells the sensor's zero, a zero that jumped reads so too: then the strokes must take longer as well.
+ * Takes the stroke into the chart of its own direction, and tells whether the side draws more in that direction alone: a slope
+ * takes off the other direction what it adds here, and weather adds to both. Where no rest tells the sensor's zero, a zero that
+ * jumped reads so too: then the strokes must take longer as well.
  */
 export function hasRisenOneWay(
   context: FindingContext,
   side: string,
   rise: number,
-  { k, h }: { readonly k: number; readonly h: number },
+  { k, h }: ChartDesign,
 ): boolean {
   const { state, direction, analysis } = context;
   const load = state.load.sides[side];
   const own = load.oneWay[direction];
-  [own.sum, own.run] = chartStep(own.sum, own.run, Math.min(rise, k + h / 2), { k, h });
-  if (!(rise > k && own.sum > h && own.run >= LEAST_RUN)) return false;
-  const others = latestOf(load, otherWay(direction));
-  if (others.length > 0 && median(others) < -OTHER_WAY_FELL * rise) return false;
+  const back = latestOneWay(load, otherWay(direction)) ?? 0;
+  const alone = rise - Math.max(0, back);
+  [own.sum, own.run] = chartStep(own.sum, own.run, Math.min(alone, k + h / 2), { k, h });
+  if (!(alone > k && own.sum > h && own.run >= LEAST_RUN) || back < -OTHER_WAY_FELL * rise) return false;
+  if (isByPlace(context, load)) return false;
   const slower = context.residual(side, 'durationS');
   const isSlower = slower !== null && slower.rise > slower.deviation;
   return analysis.sides[side].offsetAmps !== null || isSlower;
+}
+
+/** Whether the ground that the coach stands on may be all of it: every other stroke of a stay is of this direction. */
+function isByPlace({ state: { stay }, direction }: FindingContext, load: SideLoad): boolean {
+  const strokes = Math.ceil((stay.strokes - stay.parts) / DIRECTIONS.length);
+  const rise = latestOneWay(load, direction) ?? 0;
+  return mayBeThePlace({ strokes }, load.oneWay[direction].run) && rise < PLACE_ONE_WAY;
 }
 
 /** A rise of the way back by less than this part of the way's own is none of both. A guess, no source. */
@@ -40,8 +54,8 @@ const BOTH_WAYS = 0.3;
 
 /** Whether what one direction draws more is its own: the way back rose by hardly any of it, or was not recorded. */
 export function isAsEverBack(load: SideLoad, direction: Direction): boolean {
-  const others = latestOf(load, otherWay(direction));
-  return others.length === 0 || median(others) < BOTH_WAYS * median(latestOf(load, direction));
+  const back = latestOneWay(load, otherWay(direction));
+  return back === null || back < BOTH_WAYS * (latestOneWay(load, direction) ?? 0);
 }
 
 /** Each direction's part of the rise is at least so much of the whole. */

@@ -35,6 +35,8 @@ const SAME_PART_STILL = 0.35;
 const SAME_PART_NOW = 0.7;
 /** This many strokes back within their normal clear it. */
 const CLEAR_STROKES = 4;
+/** So many of one direction, where only that one was said. */
+const CLEAR_ONE_WAY = 2;
 /** A stroke that lies higher than this is no quiet one, natural logarithm. A guess, no source. */
 const STILL_UP = 0.06;
 
@@ -112,14 +114,18 @@ function leastSaid({ state }: FindingContext, side: string, open: Warning | unde
 /** What was said of a stretch stands while it is so many times as high as what the whole travel takes more. A guess, no source. */
 const STAYS = 2;
 
+/** What only one direction feels is over when that one is back: the strokes of the other never left their normal. */
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {
   const sides = open.side === null ? state.room.sides : [open.side];
+  const strokes = open.direction === null ? CLEAR_STROKES : CLEAR_ONE_WAY;
   return sides.every((side) => {
-    const { rises, raw } = state.load.sides[side];
-    if (rises.length < CLEAR_STROKES) return false;
+    const { rises, raw, ways } = state.load.sides[side];
+    const tells = (_: number, i: number) => open.direction === null || ways[i] === open.direction;
+    const latest = rises.filter(tells).slice(-strokes);
+    if (latest.length < strokes) return false;
     const said = Math.log1p(saidPercent(open) / 100);
-    const isAsHigh = median(raw.slice(-CLEAR_STROKES)) > AS_HIGH_PART * said;
-    return !isAsHigh && median(rises.slice(-CLEAR_STROKES)) < Math.max(0.03, load.deviation);
+    const isAsHigh = median(raw.filter(tells).slice(-strokes)) > AS_HIGH_PART * said;
+    return !isAsHigh && median(latest) < Math.max(0.03, load.deviation);
   });
 }
 

@@ -1,5 +1,6 @@
 import { type Residual, SEASON_SPREADS } from '../../baseline/judge.ts';
 import { median } from '../../statistics/median.ts';
+import { otherWay } from '../../trace.ts';
 import { LEAST_RUN } from '../charts/chartDesign.ts';
 import { chartStep } from '../charts/chartStep.ts';
 import { keepLatest } from '../charts/keepLatest.ts';
@@ -7,8 +8,8 @@ import type { FindingContext } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
 import { loadDesign, zeroLeft } from './loadDesign.ts';
-import { latestOf, type SideLoad } from './loadMemory.ts';
-import { hasRisenOneWay, isAsEverBack, isBothWays, ONE_WAY } from './oneWayRise.ts';
+import { latestOf, latestOneWay, type SideLoad } from './loadMemory.ts';
+import { hasRisenOneWay, isAsEverBack, isBothWays, ONE_WAY, WEATHER_OF_ONE_WAY } from './oneWayRise.ts';
 
 /** A rise of the running current below 4.5 % is never a reason to call anybody, however quiet the room. Natural logarithm. */
 const RISE = { kLeast: 0.045, hLeast: 0.11 };
@@ -47,8 +48,15 @@ export function updateRises(context: FindingContext, residual: FindingContext['r
     const judged = residual(side, 'runningAmps');
     return judged === null ? [] : [{ side, judged, cold: judged.knowsWeather ? null : allowance }];
   });
-  const seasonal = sharedOf(sides.map(warmed));
+  const seasonal = sharedOf(sides.flatMap((side) => [warmed(side), ...otherWayLately(context, side)]));
   return sides.map((side) => updateRise(context, side, seasonal));
+}
+
+/** How the other direction of a side stood lately, with what was taken for the season in it; nothing where nobody knows. */
+function otherWayLately({ state, direction }: FindingContext, { side }: JudgedSide): number[] {
+  const load = state.load.sides[side];
+  const back = latestOneWay(load, otherWay(direction));
+  return back === null ? [] : [back + load.season];
 }
 
 /** The rise that no cold explains. */
@@ -72,7 +80,12 @@ function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): 
   keepLatest(load.raw, judged.rise);
   // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
   const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
-  const isOneWay = hasRisenOneWay(context, side, rise, loadDesign(judged, ONE_WAY, unseen));
+  const isOneWay = hasRisenOneWay(
+    context,
+    side,
+    rise,
+    loadDesign(judged, ONE_WAY, WEATHER_OF_ONE_WAY * unseen),
+  );
   return {
     side,
     rise: median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, MOST_RUN)))),
@@ -96,7 +109,7 @@ function isByZero({ state, analysis }: FindingContext, side: string): boolean {
   return analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, state.load.sides[side]);
 }
 
-/** What all of these have in common, as weather has on all sides of a room: the least of what they agree on, else nothing. */
+/** What all of these have in common, as weather has on all sides of a room and both ways: the least of what they agree on, else nothing. */
 function sharedOf(rises: readonly number[]): number {
   if (rises.length === 0) return 0;
   return Math.max(0, Math.min(...rises)) + Math.min(0, Math.max(...rises));

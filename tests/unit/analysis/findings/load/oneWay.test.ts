@@ -17,7 +17,7 @@ interface OneWay {
 }
 
 /** A room whose temperature nobody records, with retracts that differ for a while. */
-function room({ retract, extend, longer, knowsZero }: OneWay): Folded {
+function room({ retract, extend, longer, knowsZero }: OneWay, lost: readonly number[] = []): Folded {
   const events = strokeEvents(90, ONE_MOTOR, 4, () => ({ ambientC: null })).map((event, i) =>
     changed(event, {
       all: (measured, direction) => {
@@ -34,12 +34,24 @@ function room({ retract, extend, longer, knowsZero }: OneWay): Folded {
       },
     }),
   );
-  return foldAll(ONE_MOTOR, events);
+  return foldAll(
+    ONE_MOTOR,
+    events.filter((_, i) => !lost.includes(i)),
+  );
 }
 
 test.each([
   { name: 'much', retract: 1.6, extend: 1, longer: 1.2, knowsZero: true },
   { name: 'by a third', retract: 1.35, extend: 1, longer: 1.1, knowsZero: true },
+  { name: 'by a quarter', retract: 1.25, extend: 1, longer: 1.08, knowsZero: true },
+  { name: 'by a fifth', retract: 1.2, extend: 1, longer: 1.06, knowsZero: true },
+  {
+    name: 'by a quarter, while the other way runs easier',
+    retract: 1.25,
+    extend: 0.96,
+    longer: 1.08,
+    knowsZero: true,
+  },
   {
     name: 'much, where no rest tells the zero, as it takes longer',
     retract: 1.6,
@@ -57,6 +69,13 @@ test.each([
   expect(Math.abs(Number(evidence.risePercent) / 100 / (row.retract - 1) - 1)).toBeLessThan(0.25);
   expect(headline).toContain('going in');
   expect(clearedAtMs).not.toBeNull();
+});
+
+test('what one direction draws more goes on while that one does, though strokes of it were lost', () => {
+  const row = { retract: 1.25, extend: 1, longer: 1.08, knowsZero: true };
+  const { warnings } = room(row, [45, 47]);
+  expect(warnings.map(({ kind, direction }) => [kind, direction])).toEqual([['rising-draw', 'retract']]);
+  expect(warnings[0].clearedAtMs).toBeGreaterThan(strokeEvents(UNTIL, ONE_MOTOR, 4)[UNTIL - 1].atMs);
 });
 
 test.each([
