@@ -17,6 +17,8 @@ export interface SideLoad {
   ways: Direction[];
   /** The same rises with nothing taken off for weather that nobody recorded. */
   raw: number[];
+  /** Their sum over the strokes since the share began to move, the latest of `LoadMemory.moving`. */
+  sinceMoving: number;
   /** What a season that nobody recorded seems to add, natural logarithm. */
   season: number;
   /** Standard deviation of the latest. */
@@ -47,6 +49,8 @@ export interface LoadMemory {
   /** What was said of a rise. */
   risings: Comings;
   share: ShareLoad;
+  /** Strokes that told of both sides since the share began to move; 0: it stands where it did. */
+  moving: number;
   /** The parts of a movement under way; null: none is. */
   made: PartsMade | null;
 }
@@ -63,6 +67,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
           rises: [],
           ways: [],
           raw: [],
+          sinceMoving: 0,
           season: 0,
           deviation: 0,
           waits: 0,
@@ -71,6 +76,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
     ),
     risings: beginComings(),
     share: { ...beginShiftCharts(), deviation: 0 },
+    moving: 0,
     made: null,
   };
 }
@@ -101,5 +107,6 @@ export function restLoad(memory: LoadMemory): void {
     load.ways = [];
     load.raw = [];
   }
+  memory.moving = 0;
   restShifts(memory.share);
 }

@@ -21,6 +21,8 @@ export interface LoadShift {
   readonly taker: string | null;
   /** Median move of the first side's share over the latest strokes. */
   readonly shareShift: number;
+  /** How each side stands off its normal since the share began to move, or over its latest strokes; one that nobody knows is left out. */
+  readonly apart: readonly number[];
   /** One side fell while the other rose: the load moved rather than grew. */
   readonly moved: boolean;
   readonly deviation: number;
@@ -43,13 +45,18 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   const rises = new Map(
     sides.map(({ side, rise }) => [side, isOfWay ? median(latestOf(memory.sides[side], direction)) : rise]),
   );
+  const apart =
+    isOfWay || memory.moving < LEAST_RUN
+      ? state.room.sides.flatMap((side) => rises.get(side) ?? latestRise(context, side) ?? [])
+      : state.room.sides.map((side) => memory.sides[side].sinceMoving / memory.moving);
   return {
     rises,
     risen: sides.filter(({ hasRisen }) => hasRisen).map(({ side }) => side),
     oneWay: oneWay.map(({ side }) => side),
     taker: share?.taker ?? null,
     shareShift: latestShift(share?.oneWay ? memory.share.ways[direction] : memory.share.all),
-    moved: hasMoved(state.room.sides.flatMap((side) => rises.get(side) ?? latestRise(context, side) ?? [])),
+    apart,
+    moved: hasMoved(apart),
     deviation: Math.max(...sides.map(({ deviation }) => deviation)),
   };
 }

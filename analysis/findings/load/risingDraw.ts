@@ -73,7 +73,7 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
     restLoad(context.state.load);
     return { present: [], gone: [open] };
   }
-  if (load.taker !== null && open?.side === load.taker && hasPlainlyMoved([...load.rises.values()]))
+  if (load.taker !== null && open?.side === load.taker && hasPlainlyMoved(load.apart))
     return { present: [], gone: [open] };
   const unexplained = load.risen.filter(
     (side) =>

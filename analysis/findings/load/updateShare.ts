@@ -15,10 +15,11 @@ const PLACE_SHIFT = 0.05;
 /** Takes one stroke into the charts of the share. The side that took load from the other, and whether only this direction feels it; null: none did. */
 export function updateShare(
   context: FindingContext,
-  { share }: LoadMemory,
+  memory: LoadMemory,
 ): { readonly taker: string; readonly oneWay: boolean } | null {
   const { state, direction } = context;
   const { sides } = state.room;
+  const { share } = memory;
   const judged = sides.length === 2 ? context.residual(sides[0], 'share') : null;
   if (judged === null) return null;
   const zero = zeroLeft(state, sides, judged, (way) => share.ways[way].shifts);
@@ -29,6 +30,7 @@ export function updateShare(
   const move = judged.rise;
   takeShift(share, direction, move, { all, ofWay });
   share.deviation = judged.deviation;
+  noteMoving(memory);
   const strokes = state.stay.strokes - state.stay.parts - state.stay.joined;
   const tells = (chart: ShiftChart, design: ChartDesign) => {
     const run = tellsFor(chart, move, design);
@@ -39,4 +41,17 @@ export function updateShare(
   const oneWay = isOneWay(share, direction);
   if (oneWay && tells(share.ways[direction], ofWay)) return { taker, oneWay: true };
   return tells(share.all, all) ? { taker, oneWay: false } : null;
+}
+
+/**
+ * Takes the latest rises into the sums since the share began to move. What both sides have in common for some strokes, weather
+ * that nobody recorded or another supply, would make a load that grew on one side look like one that moved.
+ */
+function noteMoving(memory: LoadMemory): void {
+  const run = Math.max(memory.share.all.upRun, memory.share.all.downRun);
+  memory.moving = run === 0 ? 0 : run === 1 ? 1 : memory.moving + 1;
+  for (const load of Object.values(memory.sides)) {
+    const latest = load.rises.at(-1) ?? 0;
+    load.sinceMoving = memory.moving > 1 ? load.sinceMoving + latest : latest;
+  }
 }
