@@ -10,6 +10,7 @@ import { beginLoadMemory, type LoadMemory } from './findings/load/loadMemory.ts'
 import type { RecentFlags } from './findings/recent.ts';
 import { beginClockMemory, type ClockMemory } from './findings/sensorDoubt/clockMemory.ts';
 import { beginCutMemory, type CutMemory } from './findings/sensorDoubt/cutMemory.ts';
+import { beginRestMemory, type RestMemory } from './findings/sensorDoubt/restMemory.ts';
 import { beginScaleMemory, type ScaleMemory } from './findings/sensorDoubt/scaleMemory.ts';
 import { beginSignMemory, type SignMemory } from './findings/sensorDoubt/turnedSensor.ts';
 import { beginZeroMemory, type ZeroMemory } from './findings/sensorDoubt/zeroMemory.ts';
@@ -47,6 +48,8 @@ export interface RoomState {
   cut: Record<string, CutMemory>;
   clock: ClockMemory;
   zero: Record<string, ZeroMemory>;
+  /** By side, what its sensor reads at rest. */
+  rests: Record<string, RestMemory>;
   signs: Record<string, SignMemory>;
   /** What was said of each side's record, and of all together. */
   doubts: Record<string, Comings>;
@@ -96,6 +99,7 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     clock: beginClockMemory(),
     signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),
     zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
+    rests: Object.fromEntries(room.sides.map((side) => [side, beginRestMemory()])),
     doubts: Object.fromEntries(room.sides.map((side) => [side, beginComings()])),
     doubtsOfAll: beginComings(),
     recent: {},

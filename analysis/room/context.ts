@@ -1,6 +1,7 @@
 import type { FindingContext } from '../findings/finding.ts';
 import { rateChange } from '../findings/sensorDoubt/clockRate.ts';
 import { stopFell } from '../findings/sensorDoubt/fallenStop.ts';
+import { restChange } from '../findings/sensorDoubt/restChange.ts';
 import { isWorse } from '../findings/sensorDoubt/sensorDoubt.ts';
 import { scaleChange } from '../findings/sensorDoubt/sensorScale.ts';
 import { isTurned } from '../findings/sensorDoubt/turnedSensor.ts';
@@ -50,6 +51,8 @@ export interface StrokeContext extends FindingContext {
   readonly turned: ReadonlySet<string>;
   /** Sides whose stall reads far less than it did. */
   readonly fallen: ReadonlySet<string>;
+  /** What of a side's rest is no longer what it was. */
+  readonly rests: ReadonlyMap<string, 'offset' | 'noise'>;
   /** Factor by which all strokes seem to take longer, natural logarithm; null: the rate is as it was. */
   readonly rate: number | null;
 }
@@ -95,11 +98,17 @@ export function contextOf(
   for (const side of ofDoubtfulScale(state)) doubtful.add(side);
   const turned = turnedSides(state, analysis);
   const fallen = new Set(sides.filter((side) => stopFell(context, side)));
+  const rests = new Map(
+    sides.flatMap((side) => {
+      const change = restChange(context, side);
+      return change === null ? [] : [[side, change] as const];
+    }),
+  );
   for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : sides;
   for (const side of changed) doubtful.add(side);
-  return { ...context, scales, zeros, turned, fallen, rate };
+  return { ...context, scales, zeros, turned, fallen, rests, rate };
 }
 
 /** A scale that was doubted is doubted until that is over: a stroke that does not tell it is no sound one. */

@@ -25,6 +25,8 @@ export interface SensorChanges {
   readonly turned: ReadonlySet<string>;
   /** Sides whose stall reads far less than it did, by `stopFell`. */
   readonly fallen: ReadonlySet<string>;
+  /** Of each side's rest, by `restChange`. */
+  readonly rests: ReadonlyMap<string, 'offset' | 'noise'>;
   /** Of the logger's rate, by `rateChange`; null: none. */
   readonly rate: number | null;
 }
@@ -35,6 +37,7 @@ export const NO_CHANGES: SensorChanges = {
   zeros: new Map(),
   turned: new Set(),
   fallen: new Set(),
+  rests: new Map(),
   rate: null,
 };
 
@@ -78,8 +81,25 @@ export function saidOfSide(
     (left?.doubt === 'offset' ? { ...left, restAmps: restOf(analysis, side) } : left) ??
     (isCut && shared === undefined ? CUT : undefined) ??
     (zero === undefined ? undefined : movedZero(zero)) ??
-    (changes.turned.has(side) && shared !== TURNED ? TURNED : undefined)
+    (changes.turned.has(side) && shared !== TURNED ? TURNED : undefined) ??
+    otherRest(analysis, side, changes.rests.get(side))
   );
+}
+
+/** A rest that is no longer what it was, by its level or its noise. */
+function otherRest(
+  analysis: StrokeAnalysis,
+  side: string,
+  change: 'offset' | 'noise' | undefined,
+): SaidOfRecord | undefined {
+  const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
+  if (measured === undefined || change === undefined) return undefined;
+  if (change === 'noise') return { doubt: 'noise', detail: noiseDetail(measured.noiseAmps) };
+  return {
+    doubt: 'offset',
+    detail: offsetDetail(measured.offsetAmps ?? 0),
+    restAmps: restOf(analysis, side),
+  };
 }
 
 /** A scale that this side alone changed. */
@@ -100,7 +120,7 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: 
   return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
-/** A zero that was said to be off is off while the sensor at rest reads so much of that still. A guess, no source. */
+/** A zero that was said to be off is off while the sensor at rest reads so much of that still, driven either way. A guess, no source. */
 const STILL_OFF_PART = 0.6;
 
 /**
@@ -114,7 +134,7 @@ export function stillOff(
 ): SaidOfRecord | undefined {
   const now = restOf(analysis, side);
   const said = open?.evidence.doubt === 'offset' ? open.evidence.restAmps : undefined;
-  if (said === undefined || now === undefined || now / said < STILL_OFF_PART) return undefined;
+  if (said === undefined || now === undefined || Math.abs(now / said) < STILL_OFF_PART) return undefined;
   return { doubt: 'offset', detail: offsetDetail(now), restAmps: said };
 }
 
