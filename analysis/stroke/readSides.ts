@@ -13,6 +13,7 @@ import { isLeakage } from './isLeakage.ts';
 import { withoutPressesAtStop } from './pressedAgain.ts';
 import { restLevel } from './restLevel.ts';
 import { type SideSignal, sideSignal } from './sideSignal.ts';
+import { isStuck } from './stuckSide.ts';
 
 /** A side that drew less than this was not driven, or its clamp was left off, amperes. */
 const LEAST_ACTIVE_AMPS = 0.15;
@@ -42,6 +43,10 @@ interface UnreadSide {
 /** A switch that was only tapped. */
 export const TOO_BRIEF: UnreadSide = { doubt: 'flat', detail: 'The motor ran for less than a second.' };
 const NO_CURRENT: UnreadSide = { doubt: 'flat', detail: 'The record shows no motor current.' };
+const STUCK: UnreadSide = {
+  doubt: 'flat',
+  detail: 'It reads the same all the while, also where the motor stands.',
+};
 
 /** The sides that drew current, and those that cannot be read, with why; both in the order sent. */
 export function readSides(trace: StrokeTrace): {
@@ -55,7 +60,8 @@ export function readSides(trace: StrokeTrace): {
   first.forEach((alone, i) => {
     const unknown = stood !== undefined && 'rest' in alone && alone.rest.offsetAmps === null;
     const found = unknown ? readSide(trace.sides[i], stood) : alone;
-    const side = 'doubt' in found ? idling(found, first) : found;
+    const others = first.flatMap((other) => ('active' in other && other !== alone ? [other] : []));
+    const side = 'doubt' in found ? idling(found, first) : isStuck(found, others) ? STUCK : found;
     if ('doubt' in side) unread.push({ side: trace.sides[i].side, doubt: side.doubt, detail: side.detail });
     else active.push(side);
   });
