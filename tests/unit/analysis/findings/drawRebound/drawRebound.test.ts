@@ -26,6 +26,16 @@ test('a draw that fell with the work and climbs back is said, and goes on being 
   expect(roomWith(Number.POSITIVE_INFINITY, A_YEAR + 30)).toContain('draw-rebound');
 });
 
+test('a draw that was high from the first stroke on fell with the work, also where that came just after the learning', () => {
+  const work = 18;
+  const factor = (i: number) => (i < work ? 1.25 : Math.min(1.25, 1 + 0.025 * (i - work)));
+  const events = strokeEvents(work + 14, ROOM, 11, (i) => ({ factors: [factor(i), factor(i)] }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(work, 'lubricated')].sort(orderEvents));
+  expect(warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs])).toEqual([
+    ['draw-rebound', null, null],
+  ]);
+});
+
 test('it is over once the draw has come down again, however long after the work', () => {
   expect(roomWith(A_YEAR + 20, A_YEAR + 19)).toContain('draw-rebound');
   expect(roomWith(A_YEAR + 20, A_YEAR + 30)).not.toContain('draw-rebound');
