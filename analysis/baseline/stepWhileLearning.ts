@@ -16,6 +16,11 @@ const STEPS: readonly { readonly measure: MeasureName; readonly isFault: (step: 
   { measure: 'lagS', isFault: (step) => Math.abs(step) > 0.4 },
 ];
 
+/** Whether a measure that departs by so much from what is expected departs as a fault makes it, on the measure's scale. */
+export function isFaultsWay(measure: MeasureName, departure: number): boolean {
+  return STEPS.some((step) => step.measure === measure && step.isFault(departure));
+}
+
 /** So many strokes before a step tell what the room was like, and so many after it that it lasts. */
 const LEAST_BEFORE = 4;
 const LEAST_AFTER = 2;

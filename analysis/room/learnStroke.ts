@@ -1,4 +1,4 @@
-import { type Channel, hasOwnNormal } from '../baseline/channel.ts';
+import { type Channel, hasOwnNormal, isBorrowing } from '../baseline/channel.ts';
 import type { Conditions } from '../baseline/conditions.ts';
 import { follow } from '../baseline/follow.ts';
 import type { Residual } from '../baseline/judge.ts';
@@ -7,6 +7,7 @@ import { isNews, learn, learnProfile, settle } from '../baseline/learn.ts';
 import { noteResidual } from '../baseline/ownLimit.ts';
 import { takeRate } from '../baseline/samplingRate.ts';
 import { toScale } from '../baseline/scale.ts';
+import { isFaultsWay } from '../baseline/stepWhileLearning.ts';
 import { MOST_REFERENCE_STROKES, REFERENCE_STROKES } from '../baseline/strokesNeeded.ts';
 import { wholeStrokes } from '../baseline/wholeStrokes.ts';
 import type { FindingContext } from '../findings/finding.ts';
@@ -50,6 +51,7 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
     MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.fromReference ?? null),
   );
   noteLimits(channel, judged);
+  if (departs(channel, judged)) return;
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
     learn(channel, conditions, event.atMs, values);
@@ -147,6 +149,18 @@ function bridged(profile: readonly (number | null)[], isCaught: readonly boolean
 /** A swing that is told against the usual profile must not become usual. */
 function swings(state: RoomState, side: string): boolean {
   return state.open.some((open) => open.side === side && open.pattern === 'once-per-turn');
+}
+
+/**
+ * Whether a stroke departs as a fault makes it, by more than rooms of the model differ, from what is lent and from the room's
+ * own strokes alike: a room that lay elsewhere than its model would have done so from the first on.
+ */
+function departs(channel: Channel, judged: JudgedStroke): boolean {
+  if (!isBorrowing(channel) || channel.values.length === 0) return false;
+  return MEASURE_NAMES.some((measure) => {
+    const residual = judged.residual(channel.side, measure);
+    return residual?.beyond === true && isFaultsWay(measure, residual.residual);
+  });
 }
 
 /** Above this a stroke is no teacher of slopes: a slow fault must not be learnt as weather. */

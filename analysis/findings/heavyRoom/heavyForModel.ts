@@ -8,6 +8,7 @@ import { median } from '../../statistics/median.ts';
 import { quadraticForm } from '../../statistics/shrunkRegression.ts';
 import { studentTUpperQuantile } from '../../statistics/studentT.ts';
 import type { FindingContext } from '../finding.ts';
+import { isFromFirstOn } from './heavyLoad.ts';
 import type { Above, AboveModel } from './heavyMemory.ts';
 
 /** A quarter more than its model is the least that is far above it, however alike the model's rooms are. */
@@ -77,9 +78,9 @@ export function overModel({ heavy }: RoomState, side: string): number | null {
   return above.length < FEWEST_STROKES ? null : overModelLimit(above);
 }
 
-/** Whether a side draws far more than those of its model do, whatever is said of it. */
+/** Whether a side drew far more than those of its model do from the first on, whatever is said of it. */
 export function standsAboveModel(state: RoomState, side: string): boolean {
-  return (overModel(state, side) ?? 0) > 0;
+  return (overModel(state, side) ?? 0) > 0 && isFromFirstOn(state.heavy[side]);
 }
 
 function standing(strokes: readonly Above[], t: number): { above: number; limit: number } {

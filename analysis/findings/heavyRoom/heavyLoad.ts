@@ -53,6 +53,15 @@ export function drawn({ amps }: HeavyMemory): { most: number; least: number } {
   return { most: Math.max(0, ...medians), least: Math.min(...medians) };
 }
 
+/** The first strokes draw this part at the least of what a room is called heavy for. A guess, no source. */
+const FIRST_PART = 0.9;
+
+/** Whether a side drew from its first stroke of a direction on about what it draws: what came after lighter ones both ways is a rise. */
+export function isFromFirstOn({ amps }: HeavyMemory): boolean {
+  const recorded = DIRECTIONS.map((direction) => amps[direction]).filter((list) => list.length > 0);
+  return recorded.some((list) => list[0] >= FIRST_PART * median(list));
+}
+
 /** Running current that no side of such a drive should need, amperes. */
 export function shouldNeed({ drive, sides }: RoomDescription): number {
   return drive === 'in-wall' || sides.length > 1 ? SHOULD_NEED.sideAmps : SHOULD_NEED.singleAmps;

@@ -1,8 +1,10 @@
+import { isBorrowing } from '../../baseline/channel.ts';
 import type { Evidence } from '../../evidence.ts';
 import { nameSide } from '../../names.ts';
+import type { RoomState } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
-import { drawn, loadOf, shouldNeed } from './heavyLoad.ts';
+import { drawn, isFromFirstOn, loadOf, shouldNeed } from './heavyLoad.ts';
 import { byModel, FAR_ABOVE, heavyRatio } from './heavyRatio.ts';
 import { FIRST_STROKES, noteHeavy } from './noteHeavy.ts';
 
@@ -22,9 +24,10 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
   if (open === undefined && seen > FIRST_STROKES) return NOTHING;
   noteHeavy(context);
   const ratios = state.room.sides.map((side) => heavyRatio(context, side));
-  const heavy = state.room.sides.filter(
-    (_, i) => (ratios[i] ?? 0) >= (open === undefined ? FAR_ABOVE : NO_MORE),
-  );
+  const heavy = state.room.sides.filter((name, i) => {
+    const ratio = ratios[i] ?? 0;
+    return open === undefined ? ratio >= FAR_ABOVE && !isRise(state, name) : ratio >= NO_MORE;
+  });
   if (heavy.length === 0) return open === undefined ? NOTHING : { present: [], gone: [open] };
   const worst = Math.max(...ratios.map((ratio) => ratio ?? 0));
   const every = heavy.length === state.room.sides.length && heavy.length > 1;
@@ -48,6 +51,12 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
     ],
     gone: [],
   };
+}
+
+/** Whether a side came to draw as much after lighter strokes, which a borrowed normal tells: a room that learns by itself has none to tell it. */
+function isRise({ channels, heavy }: RoomState, side: string): boolean {
+  const borrows = channels.some((channel) => channel.side === side && isBorrowing(channel));
+  return borrows && !isFromFirstOn(heavy[side]);
 }
 
 /** What the heavy sides are told against, in words and in numbers; `amps`: what they draw. */

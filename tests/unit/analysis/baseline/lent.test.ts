@@ -61,6 +61,23 @@ test('a room that is heavy from the first stroke on has not risen above what oth
   expect(new Set(kindsOf(warnings))).toEqual(new Set(['heavy-room']));
 });
 
+test.each([
+  { name: 'load that moves over', after: { factors: [1.2, 0.8] }, said: ['uneven-sides', 'front'] },
+  { name: 'a side that comes late', after: { lagS: 1.6 }, said: ['late-side', 'rear'] },
+  { name: 'a rise of a third', after: { factors: [1.35, 1.35] }, said: ['rising-draw', null] },
+])('$name after two good strokes is held against them and the model, and not learnt', ({ after, said }) => {
+  for (const seed of [4, 5, 6]) {
+    const rated = { ...ROOM, ratedAmps: 9 };
+    const events = strokeEvents(12, rated, seed, (i) => (i < 2 ? {} : after));
+    const { warnings } = foldLent(LENT, events, rated);
+    const latest = new Map(warnings.map((warning) => [warning.id, warning]));
+    expect(
+      [...latest.values()].map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs]),
+      `seed ${seed}`,
+    ).toEqual([[...said, null]]);
+  }
+});
+
 test('what catches from the first stroke on is no course of a room that borrows its normal', () => {
   const spike = { position: 0.62, amps: 16, widthS: 0.5 };
   const catches: Partial<Told> = {
