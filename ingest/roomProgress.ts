@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../migrations/tables.ts';
+import { holdRooms } from './holdRooms.ts';
 
 /** Before every stroke that can be stored. */
 export const BEGINNING = new Date('0001-01-01T00:00:00Z');
@@ -26,6 +27,10 @@ export async function markRoomsDirty(
   from: Date,
 ): Promise<void> {
   if (roomIds.length === 0) return;
+  await holdRooms(
+    db,
+    roomIds.map((roomId) => ({ accountId, roomId })),
+  );
   await sql`
     insert into room_progress as p (account_id, room_id, dirty_from, revision)
     select ${accountId}::uuid, room_id, ${from.toISOString()}::timestamptz, 1

@@ -63,6 +63,18 @@ export async function findRoom(db: Kysely<Tables>, accountId: AccountInScope, id
   return rowOf(db, accountId, id).executeTakeFirstOrThrow(noSuchRoom);
 }
 
+/**
+ * The same, kept from being removed until the transaction ends. Before anything else that hangs on the room is locked, its
+ * progress too: whoever removes a room holds it first, so that neither waits for the other in a ring.
+ */
+export async function holdRoom(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<RoomRow> {
+  return rowOf(trx, accountId, id).forKeyShare().executeTakeFirstOrThrow(noSuchRoom);
+}
+
 const noSuchRoom = () => notFound('room');
 
 function rowOf(db: Kysely<Tables>, accountId: AccountInScope, id: string) {

@@ -8,7 +8,7 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type PageAsked, pageByTime } from '../paging.ts';
 import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Service, ServiceBody, ServiceSeen } from '../schemas/service.ts';
-import { findRoom } from './rooms.ts';
+import { holdRoom, type RoomRow } from './rooms.ts';
 
 export type ServiceRow = Selectable<ServiceTable>;
 
@@ -36,7 +36,7 @@ export async function createService(
   roomId: string,
   body: ServiceBody,
 ): Promise<ServiceSeen> {
-  await checkSide(trx, caller.accountId, roomId, body.side);
+  checkSide(await holdRoom(trx, caller.accountId, roomId), body.side);
   await markRoomDirty(trx, caller.accountId, roomId, new Date(body.at));
   const row = await trx
     .insertInto('services')
@@ -76,9 +76,9 @@ export async function changeService(
   id: string,
   change: Partial<ServiceBody>,
 ): Promise<ServiceSeen> {
-  const before = await holdRow(trx, caller.accountId, id);
+  const { before, room } = await holdRow(trx, caller.accountId, id);
   refuseOthersWork(caller, before);
-  await checkSide(trx, caller.accountId, before.room_id, change.side);
+  checkSide(room, change.side);
   const at = change.at === undefined ? before.at : new Date(change.at);
   const earlier = new Date(Math.min(at.getTime(), before.at.getTime()));
   await markRoomDirty(trx, caller.accountId, before.room_id, earlier);
@@ -97,15 +97,22 @@ export async function removeService(
   caller: PersonCaller,
   id: string,
 ): Promise<void> {
-  const before = await holdRow(trx, caller.accountId, id);
+  const { before } = await holdRow(trx, caller.accountId, id);
   refuseOthersWork(caller, before);
   await markRoomDirty(trx, caller.accountId, before.room_id, before.at);
   await trx.deleteFrom('services').where('account_id', '=', caller.accountId).where('id', '=', id).execute();
 }
 
 /** For whoever changes it: its time, from which the room is marked, is nobody else's to change meanwhile. */
-async function holdRow(trx: Transaction<Tables>, accountId: AccountInScope, id: string): Promise<ServiceRow> {
-  return rowOf(trx, accountId, id).forUpdate().executeTakeFirstOrThrow(noSuchService);
+async function holdRow(
+  trx: Transaction<Tables>,
+  accountId: AccountInScope,
+  id: string,
+): Promise<{ readonly before: ServiceRow; readonly room: RoomRow }> {
+  const { room_id } = await rowOf(trx, accountId, id).executeTakeFirstOrThrow(noSuchService);
+  // A service stays in its room.
+  const room = await holdRoom(trx, accountId, room_id);
+  return { before: await rowOf(trx, accountId, id).forUpdate().executeTakeFirstOrThrow(noSuchService), room };
 }
 
 const noSuchService = () => notFound('service');
@@ -124,14 +131,7 @@ function refuseOthersWork(caller: PersonCaller, service: ServiceRow): void {
     throw new ProblemError('not-allowed', 'An owner changes only services that it recorded itself.');
 }
 
-/** Also throws the 404 problem unless the account has the room. */
-async function checkSide(
-  db: Kysely<Tables>,
-  accountId: AccountInScope,
-  roomId: string,
-  side: string | null | undefined,
-): Promise<void> {
-  const { sides } = await findRoom(db, accountId, roomId);
+function checkSide({ sides }: RoomRow, side: string | null | undefined): void {
   if (side !== undefined && side !== null && !sides.includes(side))
     throw invalidField('/side', `The room's sides are: ${sides.join(', ')}.`);
 }

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
+import { holdRooms } from '../../../ingest/holdRooms.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { inTransaction } from '../../database/inTransaction.ts';
 
@@ -90,6 +91,7 @@ async function removeOfRoom(
   { account_id, removed_before }: Due,
   roomId: string,
 ): Promise<Removed> {
+  await holdRooms(trx, [{ accountId: account_id, roomId }]);
   await sql`
     select from room_progress where account_id = ${account_id} and room_id = ${roomId} for update
   `.execute(trx);

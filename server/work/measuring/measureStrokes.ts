@@ -59,14 +59,19 @@ export async function measureBatch(
 /** Answers how many were written: results of an older description of the room, or of another direction, are not. */
 async function writeAnalyses(db: Kysely<Tables>, results: readonly MeasuredStroke[]): Promise<bigint> {
   const { numAffectedRows } = await sql`
+    with results as materialized (
+      select * from json_to_recordset(${JSON.stringify(results)}::json)
+        as x (account_id uuid, room_id uuid, id uuid, direction text, version text, analysis jsonb)
+    ), held as materialized (
+      -- Before their strokes, as whoever removes a room does.
+      select r.account_id, r.id, r.xmin::text as version from rooms r
+      where (r.account_id, r.id) in (select account_id, room_id from results)
+      order by r.account_id, r.id for key share
+    )
     update strokes s set analysis = x.analysis
-    from json_to_recordset(${JSON.stringify(results)}::json)
-      as x (account_id uuid, room_id uuid, id uuid, direction text, version text, analysis jsonb)
+    from results x join held r on r.account_id = x.account_id and r.id = x.room_id and r.version = x.version
     where s.account_id = x.account_id and s.id = x.id and s.room_id = x.room_id
       and s.direction is not distinct from x.direction
-      and exists (
-        select from rooms r where r.account_id = x.account_id and r.id = x.room_id and r.xmin::text = x.version
-      )
   `.execute(db);
   return numAffectedRows ?? 0n;
 }

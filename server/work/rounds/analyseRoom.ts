@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { holdRooms } from '../../../ingest/holdRooms.ts';
 import { forgetAnalyses } from '../../../ingest/roomProgress.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomKey } from '../../database/roomChannel.ts';
@@ -71,6 +72,7 @@ async function roundFree(db: Kysely<Tables>, room: RoomToAnalyse, turns: Turns):
   if (before.remeasureFrom !== null) return false;
   const folded = await foldHistory(db, room, before.dirtyFrom, turns);
   return db.transaction().execute(async (trx) => {
+    await holdRooms(trx, [room]);
     const publication = await preparePublication(trx, room, folded);
     const now = await readProgress(trx, room, true);
     if (now.revision !== before.revision || !(await isSameRoom(trx, room))) return false;
@@ -88,6 +90,7 @@ async function roundHolding(
   turns: Turns,
 ): Promise<boolean> {
   return db.transaction().execute(async (trx) => {
+    await holdRooms(trx, [room]);
     await holdPeers(trx, room);
     const { dirtyFrom, remeasureFrom } = await readProgress(trx, room, true);
     if (dirtyFrom === null) return true;

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { codeOf, IS_GONE } from '../../../ingest/errorCode.ts';
+import { holdRooms } from '../../../ingest/holdRooms.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { isGivenUp } from '../../database/inTransaction.ts';
 import type { EventsOfRoom } from '../reading/eventsOfRooms.ts';
@@ -55,6 +56,10 @@ class Overtaken extends Error {
 }
 
 async function writeAll(trx: Kysely<Tables>, found: readonly FoundOfRoom[]): Promise<string | null> {
+  await holdRooms(
+    trx,
+    found.map(({ room }) => room),
+  );
   const resultsVersion = await writeHistories(trx, found);
   const holding = await whatStillHolds(
     trx,
