@@ -32,6 +32,9 @@ export const PROBLEMS = {
 
 export type ProblemName = keyof typeof PROBLEMS;
 
+/** What an `unavailable` says in `Retry-After`. */
+export const SECONDS_UNTIL_RETRY = '5';
+
 /** The body of an answer, or of one rejected stroke. */
 export function problemBody(name: ProblemName, detail: string, errors: readonly FieldFault[] = []): Problem {
   const { status, title } = PROBLEMS[name];

@@ -17,6 +17,7 @@ import { loggerTo } from './logging.ts';
 import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { startTelling } from './notices/startTelling.ts';
+import { answerNotYetReady } from './notYetReady.ts';
 import { OperatorError } from './operatorError.ts';
 import { prepareQueue } from './work/jobs/queue.ts';
 import { startTidying } from './work/jobs/tidy.ts';
@@ -66,9 +67,14 @@ async function start(
   stops: (() => Promise<void>)[],
 ): Promise<void> {
   const url = await findDatabase(configuration, options, stops);
+  let endWaiting = async (): Promise<void> => undefined;
+  stops.push(() => endWaiting());
   const reached = await awaitDatabase(
     () => plainOwnerUrl(url, console.error),
-    console.error,
+    (line) => {
+      console.error(line);
+      endWaiting = answerNotYetReady(configuration, console.error);
+    },
     options.endWanted ?? new AbortController().signal,
   );
   const database = openDatabase(reached);
@@ -85,6 +91,7 @@ async function start(
   if (role !== 'web') await work(app, stops);
   stops.push(() => closeApp(app));
   if (role !== 'worker') await serve(app, configuration, stops);
+  await endWaiting();
   const address = await listen(app, configuration);
   if (role !== 'worker') await greet(app, configuration, address);
   if (role !== 'web') tell(app, configuration, mailer, stops);

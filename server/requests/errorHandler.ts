@@ -2,10 +2,15 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { DecodeError } from '../../ingest/decodeError.ts';
 import { codeOf, IS_GONE } from '../../ingest/errorCode.ts';
 import { isUnavailable } from '../../ingest/unavailable.ts';
-import { notFound, PROBLEMS, ProblemError, type ProblemName, problemBody } from '../problems.ts';
+import {
+  notFound,
+  PROBLEMS,
+  ProblemError,
+  type ProblemName,
+  problemBody,
+  SECONDS_UNTIL_RETRY,
+} from '../problems.ts';
 import { InvalidInput } from './validation.ts';
-
-const SECONDS_UNTIL_RETRY = '5';
 
 /** Turns whatever was thrown into an RFC 9457 answer. What nobody foresaw goes to the log, and says nothing. */
 export function answerProblem(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {

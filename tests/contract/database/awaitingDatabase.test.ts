@@ -18,17 +18,21 @@ afterAll(async () => {
   await rm(folder, { recursive: true });
 });
 
-/** A service whose database nobody answers for yet, once it has said so; and the address to answer at. */
-async function waiting(): Promise<{ service: ChildService; url: URL }> {
+async function unusedPort(): Promise<string> {
   const unused = createServer().listen(0, '127.0.0.1');
   await once(unused, 'listening');
   // A TCP server that listens has an address of this kind.
   const { port } = unused.address() as AddressInfo;
   unused.close();
+  return String(port);
+}
+
+/** A service whose database nobody answers for yet, once it has said so; and the address to answer at. */
+async function waiting(port = '0'): Promise<{ service: ChildService; url: URL }> {
   const url = new URL(database.url);
   url.hostname = '127.0.0.1';
-  url.port = String(port);
-  const service = startChild({ DATA_DIR: folder, DATABASE_URL: url.href }, 'node');
+  url.port = await unusedPort();
+  const service = startChild({ DATA_DIR: folder, DATABASE_URL: url.href, PORT: port }, 'node');
   await expect
     .poll(() => service.said.err)
     .toMatch(/^The database at DATABASE_URL cannot be used: .*ECONNREFUSED/);
@@ -71,4 +75,20 @@ test('SIGTERM ends a start that waits for its database', async () => {
   service.signal('SIGTERM');
   expect(await service.exited, service.said.err).toBe(0);
   expect(service.said.out).not.toContain('ready');
+});
+
+test('while a start waits for its database every request is told to come again, and is served once it is there', async () => {
+  const port = await unusedPort();
+  const { service, url } = await waiting(port);
+  for (const path of ['/readyz', '/healthz', '/api/v1/coaches']) {
+    const answer = await fetch(`http://127.0.0.1:${port}${path}`);
+    expect([answer.status, answer.headers.get('retry-after')]).toEqual([503, '5']);
+    expect(await answer.json()).toMatchObject({ type: '/problems/unavailable', status: 503 });
+  }
+  const postgres = await answerAt(url.port);
+  expect(await service.ready).toBe(`http://127.0.0.1:${port}`);
+  expect((await fetch(`http://127.0.0.1:${port}/readyz`)).status).toBe(200);
+  service.signal('SIGTERM');
+  expect(await service.exited).toBe(0);
+  postgres.close();
 });
