@@ -18,6 +18,8 @@ import { beginLagMemory } from './lagMemory.ts';
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
 const LEAST_PART = 0.01;
+/** A room whose sides keep closer together than that by far is told of a part of the stroke no longer: so many of its deviations are enough. */
+const SURELY_MOVED_SIGMAS = 3;
 /** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
 const PLACE_PART = 0.06;
 /** Later than this part of the stroke it wants a service: a guess, no source. */
@@ -97,7 +99,8 @@ interface LagDesign extends ShiftDesign {
 /** `byLag`: whether the lag has a normal; where no stop is read off the currents, none can be read a little too early or late. */
 function designOf({ state, analysis }: FindingContext, judged: LagJudged, byLag: boolean): LagDesign {
   const durationS = Math.max(...state.room.sides.map((side) => analysis.sides[side].durationS));
-  const leastS = byLag ? Math.max(LEAST_S, LEAST_PART * durationS) : LEAST_S;
+  const ofStroke = Math.min(LEAST_PART * durationS, SURELY_MOVED_SIGMAS * judged.deviation);
+  const leastS = byLag ? Math.max(LEAST_S, ofStroke) : LEAST_S;
   const shared = SHARED_SIGMAS * Math.hypot(judged.uncertainty, judged.unrecorded);
   const k = Math.max(K_SIGMAS * judged.noise, leastS) + shared;
   const h = Math.max(H_SIGMAS * judged.noise, leastS);

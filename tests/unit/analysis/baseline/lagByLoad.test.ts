@@ -95,3 +95,10 @@ test('a side that is late stays said where what is left of the lag is as little 
     ['late-side', 'front', null],
   ]);
 });
+
+test('half a second on a stroke of a minute is said where the sides keep much closer together than a hundredth of it', () => {
+  const slow = strokeEvents(60, ROOM, 4, (i) => (i < 40 ? {} : { lagS: 0.5 })).map((event) =>
+    changed(event, { all: () => ({ durationS: 59 }) }),
+  );
+  expect(kindsOf(foldAll(ROOM, slow).warnings)).toEqual(['late-side']);
+});
