@@ -13,13 +13,8 @@ const TRIMMED: Partial<Shape> = {
   noiseAmps: 0.1,
 };
 
-test.each([
-  { name: 'was seen to stand', front: { idleBeforeS: 1, idleAfterS: 1, movingS: 14, stopAmps: null } },
-  {
-    name: 'started as the record began',
-    front: { idleBeforeS: 0, idleAfterS: 0, movingS: 15.5, stopS: 0.5 },
-  },
-])('a side that reads one level throughout while the other $name is no motor', ({ front }) => {
+test('a side that reads one level throughout while the other was seen to stand is no motor', () => {
+  const front = { idleBeforeS: 1, idleAfterS: 1, movingS: 14, stopAmps: null };
   const trace = traceOf([
     sideOf('front', { ...front, noiseAmps: 0.1, inrushTauS: 0.3 }),
     sideOf('rear', { ...TRIMMED, runningAmps: 6, inrushAmps: 6, seed: 2 }),
@@ -38,4 +33,19 @@ test('where the record shows no start of either side, one level is that of an ev
   const { sides, doubts } = done(measureStroke(trace, ROOM));
   expect(Object.keys(sides)).toEqual(['front', 'rear']);
   expect(doubts).toEqual([]);
+});
+
+test('where the record begins as the motors do, one level may be that of a motor that hardly turns', () => {
+  const trace = traceOf([
+    sideOf('front', {
+      idleBeforeS: 0,
+      idleAfterS: 0,
+      movingS: 15.5,
+      stopS: 0.5,
+      noiseAmps: 0.1,
+      inrushTauS: 0.3,
+    }),
+    sideOf('rear', { ...TRIMMED, runningAmps: 31, inrushAmps: 32, seed: 2 }),
+  ]);
+  expect(Object.keys(done(measureStroke(trace, ROOM)).sides)).toEqual(['front', 'rear']);
 });
