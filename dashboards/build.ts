@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { brotliCompress, gzip } from 'node:zlib';
 import type { Plugin } from 'vite';
+import { SHORTEST_PASSWORD } from './src/people/shortestPassword.ts';
 
 /**
  * Builds the pages into `dashboards/dist`. With `--if-stale` it does so only when a source is newer than the
@@ -79,6 +80,12 @@ async function loadVite(): Promise<typeof import('vite') | null> {
   });
 }
 
+/** The few that can be set at all: the whole list is a hundred times as long, and no page could carry it. */
+async function commonPasswords(): Promise<string> {
+  const { dictionary } = await import('@zxcvbn-ts/language-common');
+  return dictionary['passwords-common'].filter((each) => each.length >= SHORTEST_PASSWORD).join(' ');
+}
+
 async function build(): Promise<void> {
   if (process.argv.includes('--if-stale') && !(await isStale())) return;
   const vite = await loadVite();
@@ -86,8 +93,10 @@ async function build(): Promise<void> {
     console.log('The pages were not built: Vite is not installed here.');
     return;
   }
+  const define = { COMMON_PASSWORDS: JSON.stringify(await commonPasswords()) };
   await vite.build({
     ...COMMON,
+    define,
     oxc: PREACT,
     plugins: [FETCH_EARLY],
     build: {
@@ -105,7 +114,7 @@ async function build(): Promise<void> {
     },
   });
   await buildWorker(vite);
-  await buildDrawer(vite);
+  await buildDrawer(vite, define);
   await compress();
   console.log('The pages are built in dashboards/dist.');
 }
@@ -145,9 +154,13 @@ async function buildWorker(vite: typeof import('vite')): Promise<void> {
 }
 
 /** What draws pages in the service: the same code in one file, for no browser and so out of their reach. */
-async function buildDrawer(vite: typeof import('vite')): Promise<void> {
+async function buildDrawer(
+  vite: typeof import('vite'),
+  define: Readonly<Record<string, string>>,
+): Promise<void> {
   await vite.build({
     ...COMMON,
+    define,
     publicDir: false,
     oxc: PREACT,
     // All of it must hold to one Preact.

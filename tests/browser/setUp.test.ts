@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
+import { violationsOn } from './support/accessibility.ts';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
 
 const TOKEN = 'a-token-for-setting-up';
-const NEW_PERSON = { email: 'ilse@example.com', password: 'twelve or more of them' };
+const NEW_PERSON = { email: 'ilse@example.com', password: 'QWERTY123456 and more' };
 
 describePages(
   'setting up',
@@ -22,7 +23,15 @@ describePages(
       expect(await page.evaluate('document.activeElement.name')).toBe('name');
       await page.getByLabel('Your name').fill('Ilse');
       await page.getByLabel('E-mail').fill(NEW_PERSON.email);
-      await page.getByLabel('Password').fill(NEW_PERSON.password);
+      const password = page.getByLabel('Password');
+      const advice = page.getByRole('main').getByRole('status');
+      await password.fill('PasswordPassword');
+      await advice.getByText('Many people use this password').waitFor();
+      expect(await violationsOn(page)).toEqual([]);
+      await password.fill(NEW_PERSON.email.toUpperCase());
+      await advice.getByText('This is your address').waitFor();
+      await password.fill(NEW_PERSON.password);
+      await advice.getByRole('paragraph').waitFor({ state: 'detached' });
       await page.getByRole('button', { name: 'Make the account' }).click();
       await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
       expect(asked.filter((url) => url.includes(TOKEN))).toEqual([]);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Field } from '../components/sending/Field.tsx';
 import { Tick } from '../components/sending/Tick.tsx';
+import { PasswordAdvice } from '../people/PasswordAdvice.tsx';
 import { words } from '../words.ts';
 
 interface FieldProps {
@@ -32,9 +33,11 @@ export function EmailField({ label, value, onInput, hint, problem }: FieldProps)
 interface PasswordFieldProps extends FieldProps {
   /** Tells a browser whether to fill it in or to offer one. */
   readonly kind: 'current' | 'new';
+  /** Of whom a new one will be, where that is known. */
+  readonly address?: string;
 }
 
-export function PasswordField({ label, value, onInput, hint, problem, kind }: PasswordFieldProps) {
+export function PasswordField({ label, value, onInput, hint, problem, kind, address }: PasswordFieldProps) {
   const [shown, setShown] = useState(false);
   const field = (
     <Field label={label} hint={hint} problem={problem}>
@@ -57,6 +60,7 @@ export function PasswordField({ label, value, onInput, hint, problem, kind }: Pa
   return (
     <>
       {field}
+      <PasswordAdvice password={value} address={address} />
       <div>
         <Tick label={words.signIn.show} on={shown} onChange={setShown} />
       </div>

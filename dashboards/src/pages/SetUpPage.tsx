@@ -63,6 +63,7 @@ export function SetUpPage() {
             label={words.setUp.password}
             hint={words.setUp.passwordHint}
             kind="new"
+            address={typed.email}
             value={typed.password}
             onInput={(password) => setTyped({ ...typed, password })}
             problem={problemOf('password')}

@@ -1,9 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
+import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
 
 /** Changes the own password, which ends every other session. */
@@ -28,6 +29,7 @@ export function ChangePassword({ onChanged }: { readonly onChanged: () => void }
 
 function PasswordForm({ onDone }: { readonly onDone: () => void }) {
   const say = words.signIns;
+  const { person } = useContext(SessionContext);
   const [oldPassword, setOld] = useState('');
   const [newPassword, setNew] = useState('');
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
@@ -58,6 +60,7 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
         label={say.next}
         hint={say.hint}
         kind="new"
+        address={person?.email}
         value={newPassword}
         onInput={setNew}
         problem={problemOf('newPassword')}

@@ -121,6 +121,8 @@ export const peopleWords = {
     tooShort: 'The password needs at least 12 characters.',
     noKey: 'This address lacks its key. Open the link exactly as you got it.',
     over: 'This link was used already, or its time is over. Ask for another.',
+    common: 'Many people use this password, so it is tried first. Another one is safer.',
+    ownAddress: 'This is your address, so it is tried first. Another password is safer.',
     known: 'Where this address has an account already, it is that account’s password.',
   },
   forgot: {

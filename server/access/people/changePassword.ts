@@ -1,6 +1,5 @@
 import { inTransaction } from '../../database/inTransaction.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
-import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
 import { hashPassword } from '../passwords/passwords.ts';
 import { actingIn, type Scope } from '../scopes/scope.ts';
 import { endSessions } from '../signIn/sessions.ts';
@@ -21,7 +20,6 @@ export async function changePassword(
   const { db } = inScope(database, actingIn(person));
   const { email } = await findPerson(db, person);
   await signIn(database, email, oldPassword);
-  refuseCommonPassword(newPassword, email, '/newPassword');
   const password_hash = await hashPassword(newPassword);
   await inTransaction(db, async (trx) => {
     await trx

@@ -4,7 +4,6 @@ import { inTransaction } from '../../database/inTransaction.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { notFound, ProblemError } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
-import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
 import { hashPassword } from '../passwords/passwords.ts';
 import { findSignIn, signIn } from '../signIn/signIn.ts';
 import { newToken, readToken, type Token } from '../tokens/tokens.ts';
@@ -49,14 +48,10 @@ export async function acceptInvitation(database: Database, sent: string, passwor
   if (token?.kind !== 'invitation') throw notFound('invitation');
   const { db } = inScope(database, { spanning: 'invitation' });
   const found = await invitationOf(db, token);
-  if (found.grant_id === null) {
-    refuseCommonPassword(password, await emailOfPerson(db, token.accountId, found.person_id), '/password');
-    return joinAccount(db, token, password);
-  }
+  if (found.grant_id === null) return joinAccount(db, token, password);
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
   const known = (await findSignIn(db, email)) === undefined ? null : await knownAt(database, email, password);
   if (known !== null) return takeGrant(db, token, email, () => Promise.resolve(known));
-  refuseCommonPassword(password, email, '/password');
   const hash = await hashPassword(password);
   // Nobody told us a name yet; the address can be changed to one later.
   return takeGrant(db, token, email, (trx) => createAccount(trx, { email, name: email, password: { hash } }));
@@ -149,20 +144,6 @@ async function emailOfGrant(db: Kysely<Tables>, accountId: string, grantId: stri
     .where('id', '=', grantId)
     .executeTakeFirstOrThrow(() => notFound('invitation'));
   return grant.email;
-}
-
-async function emailOfPerson(
-  db: Kysely<Tables>,
-  accountId: string,
-  personId: string | null,
-): Promise<string> {
-  const person = await db
-    .selectFrom('people')
-    .select('email')
-    .where('account_id', '=', accountId)
-    .where('id', '=', personId)
-    .executeTakeFirstOrThrow(() => notFound('invitation'));
-  return person.email;
 }
 
 /** Makes the address one to sign in with: the first to accept has it. */

@@ -6,7 +6,6 @@ import { takeTurn } from '../../database/takeTurn.ts';
 import type { Mailer } from '../../mail/mailer.ts';
 import { notFound } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
-import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
 import { hashPassword } from '../passwords/passwords.ts';
 import { findSignIn } from '../signIn/signIn.ts';
 import { newToken, readToken, type Token } from '../tokens/tokens.ts';
@@ -76,7 +75,6 @@ export async function resetPassword(database: Database, sent: string, password: 
   if (token?.kind !== 'reset') throw notFound('link');
   const { db } = inScope(database, { spanning: 'sign-in' });
   const found = await personOfReset(db, token);
-  refuseCommonPassword(password, found.email, '/password');
   const password_hash = await hashPassword(password);
   return inTransaction(db, async (trx) => {
     // Of two at once the second waits here, and finds nothing.

@@ -4,7 +4,6 @@ import type { Tables } from '../../../migrations/tables.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { notFound } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
-import { refuseCommonPassword } from '../passwords/commonPasswords.ts';
 import { createAccount, hasAccounts } from './createAccount.ts';
 
 /** Held while the first account is made, so that it is made once. Any number that nothing else here locks. */
@@ -52,7 +51,6 @@ export async function setUp(
   sent: { token: string; email: string; password: string; name: string },
 ): Promise<Person> {
   if (!isSetUpToken(expectedToken, sent.token)) throw notFound('set-up link');
-  refuseCommonPassword(sent.password, sent.email, '/password');
   const person = await createFirstAccount(database, sent);
   if (person === null) throw notFound('set-up link');
   return person;
