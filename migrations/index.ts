@@ -17,6 +17,7 @@ import * as concernOfCoaches from './0020-concern-of-coaches.ts';
 import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
 import * as removedStrokes from './0022-removed-strokes.ts';
 import * as removedStrokesOutliveRooms from './0023-removed-strokes-outlive-rooms.ts';
+import * as formerWarnings from './0024-former-warnings.ts';
 
 /** Every migration by name, in order; some numbers were never used. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -38,4 +39,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0021-rates-of-strokes': ratesOfStrokes,
   '0022-removed-strokes': removedStrokes,
   '0023-removed-strokes-outlive-rooms': removedStrokesOutliveRooms,
+  '0024-former-warnings': formerWarnings,
 };

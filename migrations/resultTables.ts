@@ -88,6 +88,18 @@ export interface WarningTable {
   acknowledgement_note: string | null;
 }
 
+/** A warning that was opened elsewhere, or nowhere, when its room was gone through anew. */
+export interface FormerWarningTable {
+  account_id: string;
+  id: string;
+  room_id: string;
+  kind: string;
+  side: string | null;
+  direction: 'extend' | 'retract' | null;
+  opened_at: Time;
+  last_at: Time;
+}
+
 export interface VerdictChangeTable {
   account_id: string;
   room_id: string;

@@ -19,6 +19,7 @@ import type {
   SignInFailureTable,
 } from './peopleTables.ts';
 import type {
+  FormerWarningTable,
   LentNormalTable,
   MeasureTable,
   RoomCheckpointTable,
@@ -61,6 +62,7 @@ export interface Tables {
   room_checkpoints: RoomCheckpointTable;
   lent_normals: LentNormalTable;
   warnings: WarningTable;
+  former_warnings: FormerWarningTable;
   verdict_changes: VerdictChangeTable;
   idempotency_keys: IdempotencyKeyTable;
   personal_tokens: PersonalTokenTable;

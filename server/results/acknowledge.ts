@@ -16,7 +16,8 @@ export async function acknowledgeWarning(
   warningId: string,
   note: string | null | undefined,
 ): Promise<Warning> {
-  await db
+  const found = await findWarning(db, caller.accountId, warningId);
+  const { numUpdatedRows } = await db
     .updateTable('warnings')
     .set({
       acknowledged_at: sql`coalesce(acknowledged_at, now())`,
@@ -25,8 +26,10 @@ export async function acknowledgeWarning(
       acknowledgement_note: note,
     })
     .where('account_id', '=', caller.accountId)
-    .where('id', '=', warningId)
-    .execute();
+    .where('id', '=', found.id)
+    .executeTakeFirstOrThrow();
+  // A late stroke opened it elsewhere just then, under another id.
+  if (numUpdatedRows === 0n) return acknowledgeWarning(db, caller, warningId, note);
   const row = await findWarning(db, caller.accountId, warningId);
   await announceRooms(db, [{ accountId: caller.accountId, roomId: row.room_id }]);
   return warningView(row);

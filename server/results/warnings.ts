@@ -4,6 +4,7 @@ import { type AccountInScope, type Scope, visitsOf } from '../access/scopes/scop
 import { type AnsweredPage, pageByTime } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Warning, WarningsQuery } from '../schemas/results.ts';
+import { successorOf } from './formerWarnings.ts';
 import { type WarningRow, warningView } from './warningView.ts';
 
 /** The warnings of one room, or of all that the person sees at home and on visits, newest first. */
@@ -28,16 +29,22 @@ export async function listWarnings(
   return pageByTime(query, 'opened_at', { list, limit, cursor }, warningView);
 }
 
-/** A warning of the account; to everyone else it does not exist. */
+/**
+ * A warning of the account, by its id or one that it stood under before; to everyone else it does not exist.
+ */
 export async function findWarning(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   warningId: string,
 ): Promise<WarningRow> {
-  return selectWarnings(db)
-    .where('w.account_id', '=', accountId)
-    .where('w.id', '=', warningId)
-    .executeTakeFirstOrThrow(() => notFound('warning'));
+  const standing = (id: string) =>
+    selectWarnings(db).where('w.account_id', '=', accountId).where('w.id', '=', id).executeTakeFirst();
+  const found = await standing(warningId);
+  if (found !== undefined) return found;
+  const successor = await successorOf(db, accountId, warningId);
+  const inItsPlace = successor === null ? undefined : await standing(successor);
+  if (inItsPlace === undefined) throw notFound('warning');
+  return inItsPlace;
 }
 
 /** All warnings of one room, oldest first. */

@@ -113,10 +113,18 @@ async function isAtHome(
   id: string,
 ): Promise<boolean> {
   const { rows } = await sql`
-    select from ${sql.table(table)} s
+    select from ${rowsNamed(table)} s
     where s.account_id = ${person.accountId} and s.id = ${id} and ${isOfCoachInSight(table)}
   `.execute(db);
   return rows.length > 0;
+}
+
+/** A warning is also named by an id that it stood under before. */
+function rowsNamed(table: SubjectTable): RawBuilder<unknown> {
+  if (table !== 'warnings') return sql.table(table);
+  return sql`(
+    select account_id, id, room_id from warnings union all select account_id, id, room_id from former_warnings
+  )`;
 }
 
 function isOfCoachInSight(table: SubjectTable): RawBuilder<boolean> {
@@ -166,7 +174,7 @@ function isOfVisitedCoach(table: SubjectTable, id: string): RawBuilder<boolean> 
     case 'services':
     case 'warnings':
       return sql`exists (
-        select from ${sql.table(table)} s join rooms r on r.account_id = s.account_id and r.id = s.room_id
+        select from ${rowsNamed(table)} s join rooms r on r.account_id = s.account_id and r.id = s.room_id
         where s.account_id = v.account_id and s.id = ${id} and r.coach_id = v.coach_id
       )`;
   }

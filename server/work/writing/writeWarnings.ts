@@ -6,11 +6,15 @@ import { markRooms } from '../../notices/markRooms.ts';
 import type { FoldedHistory } from '../judging/foldHistory.ts';
 import type { Place } from '../remembered/foldStart.ts';
 
-type Acknowledged = Pick<
+type Removed = Pick<
   Selectable<WarningTable>,
+  | 'account_id'
+  | 'id'
   | 'room_id'
   | 'kind'
   | 'side'
+  | 'direction'
+  | 'latest_stroke_id'
   | 'opened_at'
   | 'cleared_at'
   | 'acknowledged_at'
@@ -26,7 +30,7 @@ interface WarningsOfRoom {
 /**
  * Writes the warnings of the spans gone through, and removes those that no longer follow from the histories. A
  * warning that opens elsewhere now has another id: it takes over the acknowledgement of one of its room, kind and side
- * whose span overlaps its own. Whoever wants to be told of a change finds the room marked for it.
+ * whose span overlaps its own, and whoever asks for the old id is led to it. Whoever wants to be told of a change finds the room marked for it.
  */
 export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly WarningsOfRoom[]): Promise<void> {
   const spans = rooms.map(({ room, folded: { from, warnings } }) => ({
@@ -35,15 +39,17 @@ export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly Warning
     after: from?.at ?? null,
     kept: [...warnings.keys()],
   }));
-  const { rows: removed } = await sql<Acknowledged>`
+  const { rows: removed } = await sql<Removed>`
     delete from warnings w
     using json_to_recordset(${JSON.stringify(spans)}::json)
       as x (account_id uuid, room_id uuid, after timestamptz, kept uuid[])
     where w.account_id = x.account_id and w.room_id = x.room_id
       and (x.after is null or w.opened_at > x.after) and w.id <> all (x.kept)
-    returning w.room_id, w.kind, w.side, w.opened_at, w.cleared_at, w.acknowledged_at, w.acknowledged_by,
-      w.acknowledgement_note
+    returning w.account_id, w.id, w.room_id, w.kind, w.side, w.direction, w.opened_at, w.cleared_at, w.latest_stroke_id,
+      w.acknowledged_at, w.acknowledged_by, w.acknowledgement_note
   `.execute(trx);
+  // Seldom, and so by itself: as a part of the statement above it would be planned each time.
+  if (removed.length > 0) await rememberFormer(trx, removed);
   const acknowledged = removed.filter((row) => row.acknowledged_at !== null);
   const rows = rooms.flatMap(({ room, folded: { warnings } }) =>
     [...warnings.values()].map((warning) => ({
@@ -66,6 +72,21 @@ export async function writeWarnings(trx: Kysely<Tables>, rooms: readonly Warning
       trx,
       changed.map(({ room }) => room),
     );
+}
+
+/** Keeps by what the warning that has the place of each is found, for whoever holds the old id. */
+async function rememberFormer(trx: Kysely<Tables>, removed: readonly Removed[]): Promise<void> {
+  await sql`
+    insert into former_warnings (account_id, id, room_id, kind, side, direction, opened_at, last_at)
+    select r.account_id, r.id, r.room_id, r.kind, r.side, r.direction, r.opened_at,
+      greatest(r.opened_at, coalesce(r.cleared_at, s.placed_at))
+    from json_to_recordset(${JSON.stringify(removed)}::json) as r (
+      account_id uuid, id uuid, room_id uuid, kind text, side text, direction text, opened_at timestamptz,
+      cleared_at timestamptz, latest_stroke_id uuid
+    ) left join strokes s on s.account_id = r.account_id and s.id = r.latest_stroke_id
+    on conflict (account_id, id) do update
+      set side = excluded.side, opened_at = excluded.opened_at, last_at = excluded.last_at
+  `.execute(trx);
 }
 
 async function upsert(trx: Kysely<Tables>, rows: readonly Insertable<WarningTable>[]): Promise<void> {
@@ -118,7 +139,7 @@ function rowOf(warning: Warning) {
   };
 }
 
-function acknowledgementOf(warning: Warning, acknowledged: readonly Acknowledged[]) {
+function acknowledgementOf(warning: Warning, acknowledged: readonly Removed[]) {
   const before = acknowledged.find(
     (row) =>
       row.kind === warning.kind &&

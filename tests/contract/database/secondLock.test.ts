@@ -74,6 +74,11 @@ beforeAll(async () => {
     [...values, fleet.loggerId, fleet.coachId],
   );
   await service.pool.query(
+    `insert into former_warnings (account_id, id, room_id, kind, opened_at, last_at)
+     values ($1, $2, $2, 'late-side', now(), now())`,
+    values,
+  );
+  await service.pool.query(
     `insert into live_pieces (account_id, stroke_id, seq, first_sample, samples) values ($1, $2, 0, 0, '')`,
     values,
   );
@@ -239,6 +244,7 @@ test('a visit shows one coach of an account and what is of it, and no people', a
     'room_results',
     'room_checkpoints',
     'warnings',
+    'former_warnings',
   ])
     expect(await ids(table, 'room_id'), table).toEqual([fleet.roomId]);
   expect(await ids('traces', 'stroke_id')).toEqual([strokeId]);
