@@ -1,12 +1,14 @@
 import { readNumberCell } from './cells.ts';
 import { type Column, isUnitTitle, readTitle, saysUnit, unitOfCell } from './header.ts';
 
-/** Whose a current is where its title does not say it. */
+/** Whose a current is by its title, or where that does not say it. */
 export interface SideNaming {
   /** That of a current whose title names none. */
   readonly side: string;
   /** The room's only side: what the only current is, whatever its title says; null: the room has several, or is not known. */
   readonly onlySide: string | null;
+  /** Those of the room, which a title means however it writes them; none where the room is not known. */
+  readonly roomSides: readonly string[];
 }
 
 /** A column whose cells name the unit of the numbers beside it. */
@@ -34,7 +36,7 @@ export function readColumns(
     const unit = units.find(({ at }) => at === i + 1)?.unit ?? null;
     return readTitle(unit === null || saysUnit(title) ? title : `${title} (${unit})`, naming.side);
   });
-  return { columns: withOnlySide(columns, naming.onlySide), units };
+  return { columns: withOnlySide(columns, naming.onlySide).map((one) => asRoomCallsIt(one, naming)), units };
 }
 
 function unitColumns(titles: readonly string[], firstRow: readonly string[] | null): UnitColumn[] {
@@ -51,4 +53,19 @@ function unitColumns(titles: readonly string[], firstRow: readonly string[] | nu
 function withOnlySide(columns: readonly Column[], onlySide: string | null): readonly Column[] {
   if (onlySide === null || columns.filter(({ kind }) => kind === 'side').length !== 1) return columns;
   return columns.map((column) => (column.kind === 'side' ? { ...column, side: onlySide } : column));
+}
+
+/** A side of the room under the room's own name, where the title writes it with other letters or other blanks. */
+function asRoomCallsIt(column: Column, { roomSides }: SideNaming): Column {
+  if (column.kind !== 'side' || roomSides.includes(column.side)) return column;
+  const meant = roomSides.filter((side) => plain(side) === plain(column.side));
+  return meant.length === 1 ? { ...column, side: meant[0] } : column;
+}
+
+function plain(name: string): string {
+  return name
+    .toLowerCase()
+    .split(/[\s_.,-]+/)
+    .filter((word) => word !== '')
+    .join(' ');
 }

@@ -41,7 +41,7 @@ const UNIT_WORDS = new Set(['unit', 'units', 'einheit', 'unité', 'unidad', 'uni
 const LONGEST_TITLE = 200;
 
 const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
-const LAST_WORD = /^(.*?)[\s_./-]+([^\s_./-]+)$/;
+const LAST_WORD = /^(.*?)[\s_.,/-]+([^\s_.,/-]+)$/;
 const KIND_OF_CURRENT = /(?:dc|ac)$/;
 const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
 

@@ -66,7 +66,7 @@ const MOST_PROBLEMS = 20;
  * where several strokes are all of one sign. Throws `DecodeError` only where there is no row at all.
  */
 export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): CsvPreview {
-  const query = { ...said, onlySide: onlySideOf(room) };
+  const query = { ...said, roomSides: room.sides };
   const head = { delimiter: delimiterOf(text), columns: columnsOf(text, query) };
   const problems: FieldFault[] = unknownSides(head.columns, room);
   const nothing = { rows: 0, startedAtMs: null, strokes: [], sides: [], supply: null };
@@ -98,10 +98,6 @@ export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): 
     supply: table.supply && line('supply', table.supply.values),
     problems: withoutRepeats(problems).slice(0, MOST_PROBLEMS),
   };
-}
-
-function onlySideOf({ sides }: PreviewedRoom): string | undefined {
-  return sides.length === 1 ? sides[0] : undefined;
 }
 
 /** Null, and the faults told, where it throws `DecodeError`. */

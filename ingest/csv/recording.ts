@@ -37,9 +37,10 @@ export function readRecording(text: string, query: SentQuery): Recording {
 }
 
 /** A side that the sender says goes before what is known of the room. */
-export function namingOf({ side, onlySide }: SentQuery): SideNaming {
-  if (side !== undefined) return { side, onlySide: null };
-  return { side: onlySide ?? ONLY_SIDE, onlySide: onlySide ?? null };
+export function namingOf({ side, roomSides = [] }: SentQuery): SideNaming {
+  if (side !== undefined) return { side, onlySide: null, roomSides };
+  const onlySide = roomSides.length === 1 ? roomSides[0] : null;
+  return { side: onlySide ?? ONLY_SIDE, onlySide, roomSides };
 }
 
 function rateOf({ rateHz }: SentQuery, table: RecordedTable): number | null {

@@ -8,8 +8,8 @@ export interface SentQuery {
   readonly rateHz?: string;
   /** The side that a column `amps` means. */
   readonly side?: string;
-  /** CSV: that of a room which has but one, by what is known of the room; nobody says it. */
-  readonly onlySide?: string;
+  /** CSV: those of the room, as far as it is known; nobody says them. */
+  readonly roomSides?: readonly string[];
   /** CSV: what each column is, whatever its title says (`ingest/csv/roles.ts`). */
   readonly columns?: string;
 }

@@ -10,8 +10,8 @@ import { type ImportedCounts, importExport } from './exchange/importExport.ts';
 import {
   type ImportedRecordings,
   importRecordings,
-  onlySideOf,
   senderFor,
+  sidesOf,
 } from './exchange/importRecordings.ts';
 import { writeExport } from './exchange/writeExport.ts';
 import { refuseWritingOver } from './refuseWritingOver.ts';
@@ -125,7 +125,7 @@ async function importFolder(
     throw new OperatorError('Say which room was recorded, with --room <id>.');
   const result = await withInstallation(environment, async ({ db, pool }) => {
     const sender = await senderFor(db, room, options.logger);
-    const recording = { ...options, roomId: room, onlySide: await onlySideOf(db, room) };
+    const recording = { ...options, roomId: room, roomSides: await sidesOf(db, room) };
     const client = await pool.connect();
     return importRecordings(client, sender, folder, recording, terminal.progress).finally(() =>
       client.release(),

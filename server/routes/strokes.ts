@@ -8,8 +8,8 @@ import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
 import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
-import { onlySide } from '../results/onlySide.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
+import { sidesToSendTo } from '../results/sidesToSendTo.ts';
 import { findStroke, strokeView } from '../results/strokeView.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { SentStrokes } from '../schemas/sentStrokes.ts';
@@ -56,11 +56,10 @@ export async function strokeRoutes(app: App): Promise<void> {
         };
         const answer = async () => {
           const { body, query } = request;
-          const only =
-            isCsv(body) && query.side === undefined
-              ? await onlySide(request.db, callerOf(request), query.roomId)
-              : undefined;
-          return { results: await sendForm(body, { ...query, onlySide: only }, send) };
+          const roomSides = isCsv(body)
+            ? await sidesToSendTo(request.db, callerOf(request), query.roomId)
+            : undefined;
+          return { results: await sendForm(body, { ...query, roomSides }, send) };
         };
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();

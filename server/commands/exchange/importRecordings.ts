@@ -16,7 +16,7 @@ export interface RecordingOptions {
   readonly rateHz?: string;
   readonly side?: string;
   /** The side that the only current of a file is of: that of a room which has but one. */
-  readonly onlySide?: string;
+  readonly roomSides?: readonly string[];
   readonly direction?: string;
 }
 
@@ -60,10 +60,10 @@ export async function senderFor(
   throw new OperatorError(`Say which logger recorded them, with --logger:\n${known}`);
 }
 
-/** The side of a room which has but one. */
-export async function onlySideOf(db: Kysely<Tables>, roomId: string): Promise<string | undefined> {
+/** Undefined where there is no such room. */
+export async function sidesOf(db: Kysely<Tables>, roomId: string): Promise<readonly string[] | undefined> {
   const room = await db.selectFrom('rooms').select('sides').where('id', '=', roomId).executeTakeFirst();
-  return room?.sides.length === 1 ? room.sides[0] : undefined;
+  return room?.sides;
 }
 
 /** Sends every CSV file of a folder, by order of name; one that cannot be read does not hold back the others. */
@@ -100,12 +100,12 @@ async function strokesOf(
   path: string,
   name: string,
   sender: Sender,
-  { roomId, rateHz, side, onlySide, direction }: RecordingOptions,
+  { roomId, rateHz, side, roomSides, direction }: RecordingOptions,
 ): Promise<StrokeToStore[]> {
   const { size } = await stat(path);
   if (size > LARGEST_FILE_BYTES)
     throw DecodeError.at('', 'The file is too large for a recording of strokes.');
-  const query = { roomId, key: name, startedAt: timeIn(name), rateHz, side, onlySide, direction };
+  const query = { roomId, key: name, startedAt: timeIn(name), rateHz, side, roomSides, direction };
   const { strokes } = readForm('text/csv', await readFile(path), query, Date.now());
   return decodeStrokes(strokes).map(({ stroke, ...rest }) => {
     if (stroke !== null) return prepareStroke(sender, stroke);

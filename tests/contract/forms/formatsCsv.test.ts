@@ -99,6 +99,11 @@ describe('one stroke', () => {
     expect(trace.sides).toEqual([{ side: 'rear', t: [0, 1], amps: [1, 2] }]);
   });
 
+  test('whose titles write the sides of the room in another way', async () => {
+    const [trace] = await traces(await send('t,FRONT,"rear, A"\n0,1,2\n1,2,3\n'));
+    expect(trace.sides.map(({ side }: { side: string }) => side)).toEqual(['front', 'rear']);
+  });
+
   test('that the times place needs no startedAt', async () => {
     const text = 'time,front A\n2026-05-02T18:20:11.5+02:00,1\n2026-05-02T18:20:12.5+02:00,2\n';
     const query = { roomId: fleet.roomId, key: randomUUID() };

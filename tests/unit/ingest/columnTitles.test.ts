@@ -14,7 +14,7 @@ function takenFor(text: string, sides: readonly string[]): string[] {
 
 /** The amperes of each side, by the reading that stores them. */
 function ampsOf(text: string, onlySide: string | null): Record<string, number[]> {
-  const naming = { side: onlySide ?? 'main', onlySide };
+  const naming = { side: onlySide ?? 'main', onlySide, roomSides: [] };
   const { sides } = readTable(text, { naming, timed: true, columns: null });
   return Object.fromEntries(sides.map(({ name, values }) => [name, values]));
 }
@@ -51,6 +51,27 @@ describe('the only current of a file', () => {
   test('keeps the side that is said with it', () => {
     const said = previewCsv('t;amps\n0;1\n', { side: 'rear' }, { sides: ONE, positiveDirection: 'extend' });
     expect(said.columns[1].side).toBe('rear');
+  });
+});
+
+describe('a title', () => {
+  test.each(['t,FRONT,Rear', 't,Front A,REAR A', 't,"front, A"," rear ,A"', 't,Front (A),_rear_ (A)'])(
+    'means a side of the room however it writes it: %s',
+    (titles) => {
+      expect(takenFor(`${titles}\n0,1,2\n`, TWO)).toEqual(['time/s', 'side/front/A', 'side/rear/A']);
+    },
+  );
+
+  test('means one of several words by their blanks too, and no side that only begins so', () => {
+    const sides = ['Front  Left', 'front'];
+    const titles = 't,front_left A,Front A,front right A';
+    const taken = ['side/Front  Left/A', 'side/front/A', 'side/front right/A'];
+    expect(takenFor(`${titles}\n0,1,2,3\n`, sides)).toEqual(['time/s', ...taken]);
+  });
+
+  test('means none where two sides of the room differ in that alone, unless it is written so', () => {
+    expect(takenFor('t,A1,a1\n0,1,2\n', ['A1', 'a1'])).toEqual(['time/s', 'side/A1/A', 'side/a1/A']);
+    expect(takenFor('t,DEN A\n0,1\n', ['Den', 'den'])).toEqual(['time/s', 'side/DEN/A']);
   });
 });
 
@@ -96,6 +117,6 @@ test('a file without a row below its titles is told so, and one with numbers alo
   expect(placeOfFault('t,front A\n')).toBe('/line/1');
   expect(placeOfFault('0,1\n')).toBe('/line/1');
   const role = { kind: 'side', side: 'front', per: 1 } as const;
-  const naming = { side: 'main', onlySide: null };
+  const naming = { side: 'main', onlySide: null, roomSides: [] };
   expect(readTable('7\n', { naming, timed: false, columns: [role] }).sides[0].values).toEqual([7]);
 });
