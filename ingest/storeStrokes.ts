@@ -1,3 +1,4 @@
+import { earlierStrokes } from './earlierStrokes.ts';
 import { codeOf, GIVEN_UP, IS_GONE } from './errorCode.ts';
 import type { LearnRoom, RoomRow } from './measurer.ts';
 import type { Queries } from './queries.ts';
@@ -136,23 +137,17 @@ async function settle(
   unsettled: readonly StoredRow[],
   outcomes: StoreOutcome[],
 ): Promise<number[]> {
-  const inputs = unsettled.map(({ n }) => strokes[n].row);
-  const { rows: earlier } = await pool.query<{ place: number; id: string }>({
-    text: `with i as (
-        select * from unnest($1::uuid[], $2::uuid[], $3::text[]) with ordinality as i (account_id, sender_id, key, place)
-      )
-      select i.place::integer, s.id from i
-      join strokes s on s.account_id = i.account_id and s.sender_id = i.sender_id and s.key = i.key
-      union all
-      select i.place::integer, d.stroke_id from i
-      join removed_strokes d on d.account_id = i.account_id and d.sender_id = i.sender_id and d.key = i.key`,
-    values: [inputs.map((i) => i.account_id), inputs.map((i) => i.sender_id), inputs.map((i) => i.key)],
-  });
-  const byPlace = new Map(earlier.map((one) => [one.place, one]));
+  const earlier = await earlierStrokes(
+    pool,
+    unsettled.map(({ n }) => {
+      const { account_id: accountId, sender_id: senderId, key } = strokes[n].row;
+      return { accountId, senderId, key };
+    }),
+  );
   const again: number[] = [];
   for (const [i, row] of unsettled.entries()) {
-    const known = byPlace.get(i + 1);
-    if (known !== undefined) outcomes[row.n] = { outcome: 'duplicate', strokeId: known.id };
+    const known = earlier.get(i);
+    if (known !== undefined) outcomes[row.n] = { outcome: 'duplicate', strokeId: known };
     else if (!row.room_known) outcomes[row.n] = { outcome: 'unknown-room' };
     else if (row.unknown_sides.length > 0) {
       outcomes[row.n] = { outcome: 'unknown-sides', sides: row.unknown_sides };

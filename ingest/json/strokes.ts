@@ -15,7 +15,14 @@ const MOST_FAULTS = 20;
  * throws `DecodeError` when not one could be. Pointers start at the body.
  */
 export function decodeStrokes(body: unknown): DecodedStroke[] {
-  if (!Array.isArray(body)) return [{ stroke: decodeStroke(body, '') }];
+  const decoded = decodeEach(body);
+  if (decoded.every((one) => one.stroke === null)) throw whyNone(decoded);
+  return decoded;
+}
+
+/** The same, and leaves it to whoever asks what to do where not one could be read. */
+export function decodeEach(body: unknown): DecodedStroke[] {
+  if (!Array.isArray(body)) return [decodeOne(body, '')];
   if (body.length === 0) throw DecodeError.at('', 'There is no stroke in the array.');
   if (body.length > MAX_STROKES_PER_REQUEST) {
     throw DecodeError.at(
@@ -23,18 +30,19 @@ export function decodeStrokes(body: unknown): DecodedStroke[] {
       `At most ${MAX_STROKES_PER_REQUEST} strokes to a request; this has ${body.length}.`,
     );
   }
-  const decoded = body.map(decodeOne);
-  if (decoded.every((one) => one.stroke === null)) {
-    throw new DecodeError(
-      decoded.flatMap((one) => (one.stroke ? [] : one.error.faults)).slice(0, MOST_FAULTS),
-    );
-  }
-  return decoded;
+  return body.map((value, index) => decodeOne(value, `/${index}`));
 }
 
-function decodeOne(value: unknown, index: number): DecodedStroke {
+/** The first of all faults. */
+export function whyNone(decoded: readonly DecodedStroke[]): DecodeError {
+  return new DecodeError(
+    decoded.flatMap((one) => (one.stroke ? [] : one.error.faults)).slice(0, MOST_FAULTS),
+  );
+}
+
+function decodeOne(value: unknown, pointer: string): DecodedStroke {
   try {
-    return { stroke: decodeStroke(value, `/${index}`) };
+    return { stroke: decodeStroke(value, pointer) };
   } catch (error) {
     if (!(error instanceof DecodeError)) throw error;
     return { stroke: null, key: keyOf(value), error };

@@ -1,5 +1,6 @@
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
-import type { Database } from '../database/openDatabase.ts';
+import { rowsOfCaller } from '../access/callers/databaseOfCaller.ts';
+import { type Database, inScope } from '../database/openDatabase.ts';
 import { invalidField, PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
 import { problemOf } from '../requests/errorHandler.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
@@ -36,7 +37,11 @@ export async function takeMessage(
     envelope = readEnvelope(payload);
     const sender = await senderOfMessage(parts.database, loggerId, envelope.token, parts.trustTopic);
     if (envelope.strokes === undefined) throw invalidField('/strokes', 'Is missing.');
-    const results = await sendStrokes(parts.store, sender, envelope.strokes);
+    const results = await sendStrokes(
+      { store: parts.store, pool: inScope(parts.database, rowsOfCaller(sender)).pool },
+      sender,
+      envelope.strokes,
+    );
     return writeResult({ ...idOf(envelope), results }, formOf(payload));
   } catch (error) {
     const problem = problemOf(error);

@@ -1,7 +1,9 @@
 import type { z } from 'zod';
 import type { DecodeError } from '../../ingest/decodeError.ts';
+import { earlierStrokes } from '../../ingest/earlierStrokes.ts';
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
-import { decodeStrokes } from '../../ingest/json/strokes.ts';
+import { decodeEach, whyNone } from '../../ingest/json/strokes.ts';
+import type { Queries } from '../../ingest/queries.ts';
 import { prepareStroke, type Sender, type StoreOutcome } from '../../ingest/storeStrokes.ts';
 import type { IncomingStroke } from '../../ingest/stroke.ts';
 import { type Caller, callerId, STAFF } from '../access/scopes/caller.ts';
@@ -11,19 +13,56 @@ import type { StrokeOutcome } from '../schemas/stroke.ts';
 
 type Outcome = z.infer<typeof StrokeOutcome>;
 
+/** Where strokes go, and where the caller's earlier ones are looked for. */
+export interface StrokeStore {
+  readonly store: GroupCommit;
+  readonly pool: Queries;
+}
+
 /**
  * Reads the strokes of a body, stores those that could be read, and says what became of each, in the order sent. The
- * problem of one starts its pointers at that stroke, so that the same fault is the same problem wherever it stands.
+ * problem of one starts its pointers at that stroke, so that the same fault is the same problem wherever it stands. A
+ * key that was sent before is a duplicate, whatever stands beside it now. Throws `DecodeError` where there is neither.
  */
-export async function sendStrokes(store: GroupCommit, caller: Caller, body: unknown): Promise<Outcome[]> {
-  const decoded = decodeStrokes(body);
+export async function sendStrokes(
+  { store, pool }: StrokeStore,
+  caller: Caller,
+  body: unknown,
+): Promise<Outcome[]> {
+  const decoded = decodeEach(body);
   const strokes = decoded.flatMap(({ stroke }) => (stroke ? [stroke] : []));
-  const outcomes = await storeAll(store, caller, strokes);
+  const known = await earlierByKey(
+    pool,
+    caller,
+    decoded.flatMap((one) => (one.stroke === null && one.key !== null ? [one.key] : [])),
+  );
+  if (strokes.length === 0 && known.size === 0) throw whyNone(decoded);
+  const outcomes = strokes.length === 0 ? [] : await storeAll(store, caller, strokes);
   let next = 0;
   return decoded.map((one, index) => {
-    if (one.stroke !== null) return answer(one.stroke, outcomes[next++]);
+    if (one.stroke !== null) {
+      const answered = answer(one.stroke, outcomes[next++]);
+      if (answered.strokeId !== null) known.set(one.stroke.key, answered.strokeId);
+      return answered;
+    }
+    const strokeId = one.key === null ? undefined : known.get(one.key);
+    if (strokeId !== undefined) return { key: one.key, strokeId, outcome: 'duplicate' };
     return rejected(one.key, withinStroke(one.error.faults, Array.isArray(body) ? `/${index}` : ''));
   });
+}
+
+/** The ids of the strokes that the caller sent under these keys, wherever it sends to. */
+async function earlierByKey(
+  pool: Queries,
+  caller: Caller,
+  keys: readonly string[],
+): Promise<Map<string, string>> {
+  if (keys.length === 0) return new Map();
+  const asked = sendersOf(caller).flatMap(({ accountId, senderId }) =>
+    keys.map((key) => ({ accountId, senderId, key })),
+  );
+  const found = await earlierStrokes(pool, asked);
+  return new Map([...found].map(([place, id]) => [asked[place].key, id]));
 }
 
 /** Tries each place that the caller sends to in turn, with the strokes whose room was in none before. */

@@ -50,7 +50,7 @@ export async function strokeRoutes(app: App): Promise<void> {
       },
       async (request, reply) => {
         const send = async (strokes: unknown) => {
-          const outcomes = await sendStrokes(store, callerOf(request), strokes);
+          const outcomes = await sendStrokes({ store, pool: request.pool }, callerOf(request), strokes);
           for (const { outcome } of outcomes) app.metrics.strokes.inc({ outcome });
           return outcomes;
         };

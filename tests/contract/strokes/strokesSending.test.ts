@@ -59,6 +59,29 @@ describe('one stroke', () => {
     expect([read.body.hasSupply, read.body.supply]).toEqual([true, { rateHz: 5 }]);
   });
 
+  test('sent again as what nobody could read is the duplicate that its key says, for its sender alone', async () => {
+    const body = stroke();
+    const other = stroke();
+    const [first] = (await send(service, fleet.loggerToken, body)).body.results;
+    const duplicate = { key: body.key, strokeId: first.strokeId, outcome: 'duplicate' };
+    for (const broken of [
+      { ...body, sides: [] },
+      { key: body.key },
+      { ...body, startedAt: 'today', more: 1 },
+    ]) {
+      expect((await send(service, fleet.loggerToken, broken)).body).toEqual({ results: [duplicate] });
+      const { results } = (await send(service, fleet.loggerToken, [{ key: 'new' }, broken, other])).body;
+      expect(results[0]).toMatchObject({ key: 'new', strokeId: null, outcome: 'rejected' });
+      expect(results[1]).toEqual(duplicate);
+      expect((await send(service, fleet.token, broken)).status).toBe(422);
+    }
+    const both = (await send(service, fleet.loggerToken, [other, { ...other, sides: 'none' }])).body.results;
+    expect(both.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['duplicate', 'duplicate']);
+    await service.request('DELETE', `/strokes/${first.strokeId}`, { token: fleet.token });
+    expect((await send(service, fleet.loggerToken, { key: body.key })).body.results).toEqual([duplicate]);
+    expect((await send(service, fleet.loggerToken, { key: 'never sent' })).status).toBe(422);
+  });
+
   test('sent twenty times at once is stored once', async () => {
     const body = stroke();
     const answers = await Promise.all(
