@@ -51,11 +51,13 @@ class RawForm {
   }
 }
 
-/** Whose columns may name no side. */
+/** Whose titles are held against the sides of the room. */
 export function isCsv(body: unknown): boolean {
   return body instanceof RawForm && body.type === 'text/csv';
 }
 
+/** To these a character set says nothing: they name none (RFC 8949, section 9.5; RFC 8428, section 12.3.2). */
+const IS_BINARY = /cbor$/;
 const OTHER_CHARSET = /;\s*charset\s*=\s*"?(?!utf-?8\b|us-ascii\b)[^";]/i;
 
 /**
@@ -70,7 +72,7 @@ export function takeForms(app: App): void {
   });
   for (const type of FORMS) {
     app.addContentTypeParser(type, async (request: FastifyRequest, payload: Readable) => {
-      if (OTHER_CHARSET.test(request.headers['content-type'] ?? '')) {
+      if (!IS_BINARY.test(type) && OTHER_CHARSET.test(request.headers['content-type'] ?? '')) {
         throw new ProblemError('unsupported-media-type', 'Text is taken in UTF-8 only.');
       }
       return new RawForm(type, await bytesOf(app, request, payload));

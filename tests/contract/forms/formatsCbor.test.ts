@@ -334,6 +334,17 @@ test.each(['text/plain', 'application/cbor-seq', 'application/senml+xml', 'text/
   },
 );
 
+test('parameters of the media type change nothing of CBOR', async () => {
+  const body = encode(strokeBody(fleet.roomId, 0, 9, { key: 'with parameters' }));
+  for (const [parameters, outcome] of [
+    ['; charset=utf-16', 'stored'],
+    [';version=1', 'duplicate'],
+  ]) {
+    const answer = await sendAs(service, fleet, `application/cbor${parameters}`, body);
+    expect(answer.body.results[0].outcome, answer.text).toBe(outcome);
+  }
+});
+
 test('no other route takes these forms', async () => {
   const answer = await service.request('POST', '/coaches', {
     token: fleet.token,
