@@ -13,7 +13,11 @@ export function readClock(
 ): Clock | null {
   const rateHz = own(object, 'rateHz');
   const times = own(object, 't');
-  if (rateHz === undefined && times === undefined) return faults.add(pointer, 'rateHz or t is missing.');
+  if (rateHz === undefined && times === undefined) {
+    // One that is null was meant.
+    const meant = ['rateHz', 't'].find((name) => Object.hasOwn(object, name) && object[name] === null);
+    return faults.add(meant === undefined ? pointer : `${pointer}/${meant}`, 'rateHz or t is missing.');
+  }
   if (rateHz !== undefined && times !== undefined) {
     return faults.add(`${pointer}/t`, 'Give either rateHz or t, not both.');
   }

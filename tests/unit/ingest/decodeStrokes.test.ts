@@ -102,6 +102,7 @@ describe('a wrong field is named', () => {
     ['a rate of 5001', withSide({ rateHz: 5001 }), '/sides/0/rateHz'],
     ['a rate in words', withSide({ rateHz: '50' }), '/sides/0/rateHz'],
     ['neither rateHz nor t', withSide({ rateHz: undefined }), '/sides/0'],
+    ['a rateHz of null', withSide({ rateHz: null }), '/sides/0/rateHz'],
     ['rateHz and t', withSide({ t: [0, 1, 2, 3] }), '/sides/0/t'],
     ['times that stand still', withSide({ rateHz: undefined, t: [0, 1, 1, 2] }), '/sides/0/t/2'],
     ['times that fall', withSide({ rateHz: undefined, t: [0, 2, 1, 3] }), '/sides/0/t/2'],
