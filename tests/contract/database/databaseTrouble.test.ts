@@ -83,6 +83,26 @@ test('locks that somebody holds, and no connection left: 503 within seconds, and
     expect(answer.status, answer.text).toBeLessThan(300);
 });
 
+test('a database that takes nobody in: 503 meanwhile, and all well after', async () => {
+  const name = new URL(service.databaseUrl).pathname.slice(1);
+  await administer(
+    async (client) => {
+      await client.query(`alter database ${name} allow_connections false`);
+      try {
+        await client.query('select pg_terminate_backend(pid) from pg_stat_activity where datname = $1', [
+          name,
+        ]);
+        for (const answer of await Promise.all(requests('shut'))) expectUnavailable(answer);
+      } finally {
+        await client.query(`alter database ${name} allow_connections true`);
+      }
+    },
+    new URL(inject('postgresUrl')).pathname,
+  );
+  for (const answer of await Promise.all(requests('open')))
+    expect(answer.status, answer.text).toBeLessThan(300);
+});
+
 test('a database that vanishes and returns: 503 meanwhile, also of readyz, and all well after', async () => {
   const name = new URL(service.databaseUrl).pathname.slice(1);
   const server = new URL(inject('postgresUrl')).pathname;
