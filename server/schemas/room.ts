@@ -26,6 +26,10 @@ const fields = {
   positiveDirection: z.enum(DIRECTIONS),
 };
 
+const NOMINAL_VOLTS = 12;
+/** Null is as good as left out, as in every field that need not be said. */
+const NominalVolts = fields.nominalVolts.nullable().transform((volts) => volts ?? NOMINAL_VOLTS);
+
 export const RoomBody = z.strictObject({
   name: fields.name,
   drive: fields.drive,
@@ -34,13 +38,13 @@ export const RoomBody = z.strictObject({
   gearTeeth: fields.gearTeeth.optional(),
   rackPitchMm: fields.rackPitchMm.optional(),
   ratedAmps: fields.ratedAmps.optional(),
-  nominalVolts: fields.nominalVolts.default(12),
+  nominalVolts: NominalVolts.default(NOMINAL_VOLTS),
   positiveDirection: fields.positiveDirection.default('extend'),
 });
 export type RoomBody = z.infer<typeof RoomBody>;
 
-/** A patch names only what changes: no default may creep in. */
-export const RoomPatch = z.strictObject(fields).partial();
+/** A patch names only what changes: no default may creep in, but for what is put back to it by null. */
+export const RoomPatch = z.strictObject({ ...fields, nominalVolts: NominalVolts }).partial();
 
 /** One slide room. */
 export const Room = z

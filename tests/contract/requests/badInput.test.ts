@@ -136,7 +136,7 @@ describe('a field at fault', () => {
   });
 
   test('a patch may not empty what must be there', async () => {
-    for (const body of [{ name: null }, { sides: null }, { nominalVolts: null }]) {
+    for (const body of [{ name: null }, { sides: null }, { positiveDirection: null }]) {
       const answer = await send('PATCH', `/rooms/${room}`, body);
       expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, `/${Object.keys(body)[0]}`]);
     }

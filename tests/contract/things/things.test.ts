@@ -175,6 +175,16 @@ test('a room has defaults where nothing is said, and a patch does not bring them
   expect(await read()).toMatchObject({ nominalVolts: 24, name: 'Smaller' });
 });
 
+test('a nominal voltage of null is as good as none said', async () => {
+  const body = { name: 'Null', drive: 'cable', sides: ['main'], nominalVolts: null };
+  const id = await create(`/coaches/${coach}/rooms`, body);
+  const read = async () => (await service.request('GET', `/rooms/${id}`, { token })).body;
+  expect(await read()).toMatchObject({ nominalVolts: 12 });
+  await service.request('PATCH', `/rooms/${id}`, { token, body: { nominalVolts: 24 } });
+  await service.request('PATCH', `/rooms/${id}`, { token, body: { nominalVolts: null } });
+  expect(await read()).toMatchObject({ nominalVolts: 12 });
+});
+
 test("a logger's token is answered once, kept nowhere, and worth nothing when the logger is removed", async () => {
   const made = await service.request('POST', `/coaches/${coach}/loggers`, { token, body: LOGGER });
   expect(made.body.token).toMatch(/^sll_[\w-]{64}$/);
