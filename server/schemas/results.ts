@@ -133,6 +133,10 @@ export const ComparisonQuery = z
   .refine((q) => q.service !== undefined || (q.beforeFrom && q.beforeTo && q.afterFrom && q.afterTo), {
     message: 'Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.',
   })
+  .refine((q) => q.service === undefined || !(q.beforeFrom ?? q.beforeTo ?? q.afterFrom ?? q.afterTo), {
+    path: ['service'],
+    message: 'Give either service or spans of time, not both.',
+  })
   .refine((q) => isInOrder(q.beforeFrom, q.beforeTo), {
     path: ['beforeTo'],
     message: 'Must not be before beforeFrom.',

@@ -120,6 +120,11 @@ test('the comparison around a service and between spans', async () => {
     const turned = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${span}`, { token });
     expect([turned.status, turned.body.errors[0].pointer]).toEqual([422, pointer]);
   }
+  for (const more of [spans, `afterTo=${dayAt(30)}`]) {
+    const path = `/rooms/${fleet.roomId}/comparison?service=${id}&${more}`;
+    const both = await service.request('GET', path, { token });
+    expect([both.status, both.body.errors[0].pointer]).toEqual([422, '/service']);
+  }
   const unknown = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`, {
     token,
   });
