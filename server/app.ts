@@ -18,7 +18,7 @@ import { SteadyStore } from './limits/steadyStore.ts';
 import { webSockets } from './live/webSockets.ts';
 import { type Mailer, printingMailer } from './mail/mailer.ts';
 import { measureApp } from './metrics/measureApp.ts';
-import { openApi } from './openApi/openApi.ts';
+import { creates, openApi } from './openApi/openApi.ts';
 import { describeProblems } from './openApi/problemResponses.ts';
 import { answerBrokenRequest } from './requests/brokenRequest.ts';
 import { checkHead } from './requests/checkHead.ts';
@@ -34,6 +34,7 @@ import { SECURITY_HEADERS } from './requests/securityHeaders.ts';
 import { tidyQuery } from './requests/tidyQuery.ts';
 import { refuseUnstorableText } from './requests/unstorableText.ts';
 import { validateWithZod } from './requests/validation.ts';
+import { refuseInvalid } from './routes/createOnce.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
@@ -121,6 +122,11 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
     // The clock of an answer begins with the request: a body may take its time on the way.
     if (mayHaveBody(route)) route.handlerTimeout = ANSWER_WITHIN_MS + limits.bodyAtMostMs + limits.waitMs;
   });
+  app.addHook('onRoute', (route) => {
+    // A key that has an answer brings it whatever the body.
+    if (creates(route)) route.attachValidation = true;
+  });
+  app.addHook('preHandler', refuseInvalid);
   app.addHook('onRoute', describeProblems);
   await app.register(helmet, SECURITY_HEADERS);
   await app.register(cookie);

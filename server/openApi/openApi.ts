@@ -72,7 +72,7 @@ function referenceTo(schema: z.ZodType): { $ref: string } {
 }
 
 /** Whether a route makes something: it answers 201, or takes strokes. */
-function creates({ method, schema, config }: RouteOptions): boolean {
+export function creates({ method, schema, config }: RouteOptions): boolean {
   if (method !== 'POST' || config?.access === 'public') return false;
   return config?.access === 'sender' || Object.hasOwn(Object(schema?.response), 201);
 }

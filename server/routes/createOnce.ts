@@ -33,12 +33,41 @@ export function createOnce<Answer>(
       // Sealed by this very function after the same route's `create`.
       return openAnswer(earlier, key) as Answer;
     }
+    // What was let through for the sake of an answer that has run out since.
+    if (request.validationError !== undefined) throw request.validationError;
     const answer = await create(trx);
     await rowsOf(trx, caller, key)
       .set({ answer: sealAnswer(answer, key) })
       .execute();
     return answer;
   });
+}
+
+/**
+ * Refuses what the schemas of a route found wrong: for one that leaves it to whoever comes after them
+ * (`attachValidation`). A body at fault goes on where its key has an answer, as that is given whatever the body.
+ */
+export async function refuseInvalid(request: FastifyRequest): Promise<void> {
+  const { validationError } = request;
+  if (validationError === undefined) return;
+  if (validationError.validationContext !== 'body' || !(await hasAnswer(request))) throw validationError;
+}
+
+async function hasAnswer(request: FastifyRequest): Promise<boolean> {
+  const key = keyOf(request);
+  if (key === null) return false;
+  const caller = callerOf(request);
+  const first = await request.db
+    .selectFrom('idempotency_keys')
+    .select('key_hash')
+    .where('account_id', '=', homeAccountOf(caller))
+    .where('caller_id', '=', callerId(caller))
+    .where('key_hash', '=', hashKey(key))
+    .where('request_hash', '=', addressHash(request))
+    .where('answer', 'is not', null)
+    .where('created_at', '>=', new Date(Date.now() - KEPT_FOR_MS))
+    .executeTakeFirst();
+  return first !== undefined;
 }
 
 function keyOf(request: FastifyRequest): string | null {

@@ -54,6 +54,21 @@ test('another body with the key gets the first answer all the same, and a header
   expect(await count('coaches')).toBe(before);
 });
 
+test('so does one that could create nothing, and with a key of its own it is told so', async () => {
+  const first = await post('/coaches', { name: 'Sound' }, 'sound-first');
+  for (const body of [{ name: '' }, { colour: 'beige' }, []]) {
+    const again = await post('/coaches', body, 'sound-first');
+    expect([again.status, again.text]).toEqual([201, first.text]);
+    expect(again.headers.get('location')).toBe(first.headers.get('location'));
+    expect((await post('/coaches', body, 'unsound')).status).toBe(422);
+  }
+  expect((await post('/coaches', { name: '' }, 'sound-first', stranger.token)).status).toBe(422);
+  expect((await post(`/coaches/${coach}/rooms`, { name: '' }, 'sound-first')).status).toBe(422);
+  await service.pool.query("update idempotency_keys set created_at = created_at - interval '25 hours'");
+  expect((await post('/coaches', { name: '' }, 'sound-first')).status).toBe(422);
+  expect((await post('/coaches', { name: 'Sound' }, 'unsound')).status).toBe(201);
+});
+
 test('the key at another address is refused', async () => {
   await post('/coaches', { name: 'One' }, 'reused');
   const answer = await post(`/coaches/${coach}/loggers`, { name: 'One', sensor: 'clamp' }, 'reused');
