@@ -11,7 +11,7 @@ function problemsOf(route: RouteOptions): ProblemName[] {
   if (!isPublic) problems.push('not-signed-in');
   if (config?.change !== undefined) problems.push('not-allowed');
   if (writes) problems.push('foreign-origin', 'conflict');
-  if (schema?.params !== undefined) problems.push('not-found');
+  if (schema?.params !== undefined) problems.push('not-found', 'address-too-long');
   if (writes || schema?.querystring !== undefined) problems.push('invalid-field');
   // Also where no body is asked for: one that is sent is read.
   if (writes) problems.push('request-timeout', 'body-too-large', 'unsupported-media-type');

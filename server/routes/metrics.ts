@@ -1,5 +1,6 @@
 import { timingSafeEqual } from 'node:crypto';
 import type { FastifyRequest } from 'fastify';
+import { z } from 'zod';
 import type { App } from '../appTypes.ts';
 import { notFound } from '../problems.ts';
 
@@ -14,7 +15,14 @@ const LOOPBACK = /^(127\.|::1$|::ffff:127\.)/;
 export async function metricsRoutes(app: App, { metricsToken = null }: MetricsOptions): Promise<void> {
   app.get(
     '/metrics',
-    { schema: { hide: true }, config: { access: 'public' }, logLevel: 'silent' },
+    {
+      schema: {
+        summary: 'What the process counts about itself',
+        response: { 200: { content: { 'text/plain': { schema: z.string() } } } },
+      },
+      config: { access: 'public', problems: ['not-found'] },
+      logLevel: 'silent',
+    },
     async (request, reply) => {
       if (!mayRead(request, metricsToken)) throw notFound('such thing');
       const { registry } = app.metrics;

@@ -1,10 +1,20 @@
+import { z } from 'zod';
 import type { App } from '../appTypes.ts';
 import { notFound, PROBLEMS } from '../problems.ts';
+import { sendText } from './sendText.ts';
+
+const Description = z.looseObject({ openapi: z.string() });
 
 /** The API's own description, and what each problem's `type` leads to. */
 export async function openApiRoutes(app: App): Promise<void> {
-  app.get('/api/openapi.json', { schema: { hide: true }, config: { access: 'public' } }, async (_, reply) =>
-    reply.header('cache-control', 'no-cache').send(app.swagger()),
+  app.get(
+    '/api/openapi.json',
+    {
+      schema: { operationId: 'getDescription', summary: 'This description', response: { 200: Description } },
+      config: { access: 'public' },
+    },
+    async (_, reply) =>
+      sendText(reply.header('cache-control', 'no-cache'), 'application/json', JSON.stringify(app.swagger())),
   );
 
   app.get<{ Params: { name: string } }>(
