@@ -2,8 +2,11 @@ import { codeOf } from '../ingest/errorCode.ts';
 import { readConfiguration } from './configuration.ts';
 import { OperatorError } from './operatorError.ts';
 import { startService } from './startService.ts';
+import { whenParentEnds } from './whenParentEnds.ts';
 
 const STOP_WITHIN_MS = 9500;
+/** Those of npm that stand before this process for as long as it runs. */
+const STARTED_BY = new Set(['start', 'demo']);
 
 try {
   await main();
@@ -24,6 +27,7 @@ async function main(): Promise<void> {
   };
   process.on('SIGTERM', onSignal);
   process.on('SIGINT', onSignal);
+  if (STARTED_BY.has(process.env.npm_lifecycle_event ?? '')) whenParentEnds(onSignal);
 
   try {
     stop = await startService(configuration, { onTrouble: report, endWanted: end.signal });

@@ -5,6 +5,7 @@ import { createFirstAccount, newSetUpToken } from './access/people/setUp.ts';
 import { rowsToSendTo } from './access/scopes/rowsToSendTo.ts';
 import { buildApp } from './app.ts';
 import type { App } from './appTypes.ts';
+import { awaitPort } from './awaitPort.ts';
 import type { Configuration } from './configuration.ts';
 import { awaitDatabase } from './database/awaitDatabase.ts';
 import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
@@ -202,6 +203,7 @@ async function welcome(app: App, { admin, demo }: Configuration): Promise<void> 
 }
 
 async function listen(app: App, { port, host }: Configuration): Promise<string> {
+  await awaitPort(port, host);
   await app.listen({ port, host }).catch((cause: NodeJS.ErrnoException) => {
     const why = cause.code === 'EADDRINUSE' ? 'another program uses that port' : cause.message;
     throw new OperatorError(`Cannot listen on ${host}:${port}: ${why}.`, { cause });

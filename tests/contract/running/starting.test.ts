@@ -96,6 +96,16 @@ test('after the death of every process a start recovers what was acknowledged', 
   await addCoach('third');
 });
 
+test('after the death of npm alone the service ends in order, and a start at its port waits for that', async () => {
+  const before = await servicePid(folder());
+  running.signal('SIGKILL');
+  const old = running;
+  await start({ PORT: new URL(url).port });
+  expect(isRunning(before)).toBe(false);
+  await old.exited;
+  await expectAllThere();
+});
+
 test('after the death of the service alone its database is ended in order and started anew', async () => {
   const orphan = await postmasterPid(folder());
   process.kill(await servicePid(folder()), 'SIGKILL');
