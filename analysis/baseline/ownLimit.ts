@@ -1,5 +1,7 @@
+import type { MeasureName } from '../measures.ts';
 import { studentTUpperTail } from '../statistics/studentT.ts';
 import { BEYOND_PROBABILITY, beyondQuantile } from './beyondQuantile.ts';
+import type { Residual } from './judge.ts';
 
 /**
  * What a channel's own strokes have told of the single-stroke limits of one measure. The `limit` of a `Residual` is set before
@@ -31,18 +33,17 @@ const USUAL_PART = 0.25;
 /**
  * What strokes may be, as a part of what the limit was set for: how widely they spread, and the degrees of freedom of their
  * tails with how likely each is beforehand. Rooms spread by some three quarters of it, as a rule by no less than half and
- * no more than all; near the normal distribution more often than not, and now and then with tails as fat as the test rig's.
- * Guesses, from simulated rooms of many makes.
+ * no more than all; near the normal distribution more often than not, and now and then with tails as fat as the test rig's:
+ * what friction, weather and the ground of a stay move, seldom what the winding tells, or the shares of the sides. Guesses,
+ * from simulated rooms of many makes.
  */
 const SPREADS = { least: 0.15, most: 2, count: 16, usual: 0.74, logSpread: 0.35 };
-const TAILS = [
-  { degrees: 2.5, likely: 0.1 },
-  { degrees: 4, likely: 0.1 },
-  { degrees: 8, likely: 0.3 },
-  { degrees: 30, likely: 0.5 },
-];
-/** Strokes of one stay are alike: two tell as much as one of another. A guess, no source. */
-const WEIGHT = 0.5;
+const DEGREES = [2.5, 4, 8, 30, 300];
+const LIKELY = { usual: [0.1, 0.1, 0.3, 0.5, 0], plain: [0.02, 0.04, 0.14, 0.3, 0.5] };
+type Tails = keyof typeof LIKELY;
+const PLAIN: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'endStopAmps', 'share', 'roughness']);
+/** Strokes of one stay are alike: ten tell as much as seven of other stays. A guess, no source. */
+const WEIGHT = 0.7;
 /**
  * Factors that are asked for. Whatever its strokes tell, no room's limits become narrower than the one; nor wider than they were
  * set beforehand, or a slow fault would widen them before it is told.
@@ -50,9 +51,9 @@ const WEIGHT = 0.5;
 const FACTORS = { least: 0.2, most: 1, count: 33 };
 
 /** Nothing is known yet of this measure's strokes. */
-export function beginOwnLimit(): OwnLimit {
+export function beginOwnLimit(measure: MeasureName): OwnLimit {
   const counts = Array.from({ length: CLASSES.length + 1 }, () => 0);
-  return { counts, factor: factorOf(counts), usual: null, wasBeyond: false };
+  return { counts, factor: factorOf(counts, measure), usual: null, wasBeyond: false };
 }
 
 /** A new normal has limits of its own; how its strokes lie within them stays as it was. */
@@ -66,7 +67,7 @@ export function withNewNormal(own: OwnLimit): OwnLimit {
  */
 export function noteResidual(
   own: OwnLimit,
-  { residual, limit, ownLimit }: { residual: number; limit: number; ownLimit: number },
+  { measure, residual, limit, ownLimit }: Pick<Residual, 'measure' | 'residual' | 'limit' | 'ownLimit'>,
 ): OwnLimit {
   const part = Math.abs(residual) / limit;
   const isBeyond = part > 1;
@@ -76,7 +77,7 @@ export function noteResidual(
   const counts = own.counts.with(place, own.counts[place] + 1);
   const total = counts.reduce((sum, count) => sum + count, 0);
   const kept = total < MOST_COUNTED ? counts : counts.map((count) => count / 2);
-  return { counts: kept, factor: factorOf(kept), usual, wasBeyond: isBeyond };
+  return { counts: kept, factor: factorOf(kept, measure), usual, wasBeyond: isBeyond };
 }
 
 /**
@@ -85,65 +86,97 @@ export function noteResidual(
  * Carlin, H. S. Stern, D. B. Dunson, A. Vehtari, D. B. Rubin, 2013, Bayesian Data Analysis, sections 3.7 and 17.2). Few strokes
  * leave it near what is usual, and a single odd one among many moves it little.
  */
-function factorOf(counts: readonly number[]): number {
-  const { kinds, factors } = grid();
-  const logs = kinds.map(({ prior, logs }) => {
-    let sum = prior;
-    for (let place = 0; place < counts.length; place++) sum += WEIGHT * counts[place] * logs[place];
-    return sum;
+function factorOf(counts: readonly number[], measure: MeasureName): number {
+  const { priors, logs, tails, factors } = grid(PLAIN.has(measure) ? 'plain' : 'usual');
+  const weights = priors.slice();
+  counts.forEach((count, place) => {
+    if (count > 0) addTimes(weights, WEIGHT * count, logs[place]);
   });
-  const most = Math.max(...logs);
-  const weights = logs.map((log) => Math.exp(log - most));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const logTail = (at: number) => {
-    let sum = 0;
-    for (let kind = 0; kind < weights.length; kind++) sum += weights[kind] * kinds[kind].tails[at];
-    return Math.log(sum / total);
-  };
-  const aim = Math.log(BEYOND_PROBABILITY);
+  const aim = BEYOND_PROBABILITY * fromLogs(weights);
+  const tail = (at: number) => dot(weights, tails[at]);
   // The first factor beyond which fewer lie: the tails fall with it.
   let [above, last] = [0, factors.length];
   while (above < last) {
     const middle = (above + last) >> 1;
-    if (logTail(middle) > aim) above = middle + 1;
+    if (tail(middle) > aim) above = middle + 1;
     else last = middle;
   }
   if (above === 0 || above === factors.length) return factors[Math.min(above, factors.length - 1)];
-  const [before, after] = [logTail(above - 1), logTail(above)];
-  const way = (before - aim) / (before - after);
+  const [before, after] = [tail(above - 1), tail(above)];
+  const way = Math.log(before / aim) / Math.log(before / after);
   return factors[above - 1] * (factors[above] / factors[above - 1]) ** way;
 }
 
-/** One kind of strokes: how likely it is beforehand, and how likely each class and each tail are in it. */
-interface Kind {
-  readonly prior: number;
-  readonly logs: readonly number[];
-  readonly tails: readonly number[];
+/** Adds so many times the one to the other, element by element. */
+function addTimes(to: Float64Array, times: number, what: Float64Array): void {
+  for (let at = 0; at < to.length; at++) to[at] += times * what[at];
 }
 
-let made: { readonly kinds: readonly Kind[]; readonly factors: readonly number[] } | null = null;
+/** The logarithm of a part that adds nothing in double precision. */
+const NEGLIGIBLE = -40;
+
+/** Turns logarithms into what they are of, as parts of the largest, and answers the sum. */
+function fromLogs(logs: Float64Array): number {
+  let most = Number.NEGATIVE_INFINITY;
+  for (let at = 0; at < logs.length; at++) most = Math.max(most, logs[at]);
+  let sum = 0;
+  for (let at = 0; at < logs.length; at++) {
+    const away = logs[at] - most;
+    logs[at] = away < NEGLIGIBLE ? 0 : Math.exp(away);
+    sum += logs[at];
+  }
+  return sum;
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let at = 0; at < a.length; at++) sum += a[at] * b[at];
+  return sum;
+}
+
+/** What strokes may be, one kind an element. */
+interface Grid {
+  /** Logarithm of how likely each kind is beforehand. */
+  readonly priors: Float64Array;
+  /** By class: logarithm of how likely a stroke of each kind is to lie in it. */
+  readonly logs: readonly Float64Array[];
+  /** By factor: how likely a stroke of each kind is to lie beyond it. */
+  readonly tails: readonly Float64Array[];
+  readonly factors: readonly number[];
+}
+
+const made: Partial<Record<Tails, Grid>> = {};
 
 /** The same for all rooms: made once. */
-function grid() {
-  made ??= makeGrid();
-  return made;
+function grid(tails: Tails): Grid {
+  made[tails] ??= makeGrid(tails);
+  return made[tails];
 }
 
-function makeGrid() {
+function makeGrid(tails: Tails): Grid {
   const factors = geometric(FACTORS);
-  const kinds = geometric(SPREADS).flatMap((spread) =>
-    TAILS.map(({ degrees, likely }): Kind => {
-      const tail = (part: number) => 2 * studentTUpperTail((part * beyondQuantile()) / spread, degrees);
-      const tails = [1, ...CLASSES.map(tail), 0];
-      const away = Math.log(spread / SPREADS.usual) / SPREADS.logSpread;
-      return {
-        prior: Math.log(likely) - away ** 2 / 2,
-        logs: tails.slice(1).map((next, place) => Math.log(tails[place] - next)),
-        tails: factors.map(tail),
-      };
-    }),
+  const degrees = DEGREES.flatMap((of, at) =>
+    LIKELY[tails][at] > 0 ? [{ of, likely: LIKELY[tails][at] }] : [],
   );
-  return { kinds, factors };
+  const kinds = geometric(SPREADS).flatMap((spread) =>
+    degrees.map(({ of, likely }) => ({ spread, of, likely })),
+  );
+  const beyond = (part: number) =>
+    Float64Array.from(
+      kinds,
+      ({ spread, of }) => 2 * studentTUpperTail((part * beyondQuantile()) / spread, of),
+    );
+  const ends = [beyond(0), ...CLASSES.map(beyond), beyond(Number.POSITIVE_INFINITY)];
+  return {
+    priors: Float64Array.from(
+      kinds,
+      ({ spread, likely }) =>
+        Math.log(likely) - (Math.log(spread / SPREADS.usual) / SPREADS.logSpread) ** 2 / 2,
+    ),
+    logs: ends.slice(1).map((further, at) => further.map((tail, kind) => Math.log(ends[at][kind] - tail))),
+    tails: factors.map(beyond),
+    factors,
+  };
 }
 
 function geometric({ least, most, count }: { least: number; most: number; count: number }): number[] {

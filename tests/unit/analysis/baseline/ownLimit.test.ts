@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { beginOwnLimit, noteResidual, type OwnLimit } from '../../../../analysis/baseline/ownLimit.ts';
+import type { MeasureName } from '../../../../analysis/measures.ts';
 import { limitsOf } from '../../../../analysis/room/fold.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import { foldAll } from '../support/folded.ts';
@@ -7,8 +8,11 @@ import { ROOM } from '../support/handMade.ts';
 import { strokeEvents } from '../support/strokeEvents.ts';
 
 /** Residuals as parts of the limit that was set beforehand. */
-function noteAll(parts: readonly number[], own: OwnLimit = beginOwnLimit()): OwnLimit {
-  return parts.reduce((so, part) => noteResidual(so, { residual: part, limit: 1, ownLimit: so.factor }), own);
+function noteAll(parts: readonly number[], own?: OwnLimit, measure: MeasureName = 'runningAmps'): OwnLimit {
+  return parts.reduce(
+    (so, part) => noteResidual(so, { measure, residual: part, limit: 1, ownLimit: so.factor }),
+    own ?? beginOwnLimit(measure),
+  );
 }
 
 const STROKES = 200;
@@ -21,35 +25,38 @@ function drawn(random: Random, strokes: number, spread: number, oneOdd: number):
 }
 
 test.each([
-  { spread: 0.09, oneOdd: 0 },
-  { spread: 0.2, oneOdd: 0 },
-  { spread: 0.2, oneOdd: 0.05 },
-  { spread: 0.33, oneOdd: 0 },
-])(
-  'of strokes that spread by $spread of their first limit, $oneOdd of them three times as far, one in some hundreds is beyond their own',
-  ({ spread, oneOdd }) => {
+  { measure: 'runningAmps', spread: 0.09, oneOdd: 0, most: 2000 },
+  { measure: 'runningAmps', spread: 0.2, oneOdd: 0, most: 2000 },
+  { measure: 'runningAmps', spread: 0.2, oneOdd: 0.05, most: 2000 },
+  { measure: 'runningAmps', spread: 0.33, oneOdd: 0, most: 2000 },
+  { measure: 'share', spread: 0.09, oneOdd: 0, most: 1000 },
+  { measure: 'inrushAmps', spread: 0.2, oneOdd: 0, most: 1000 },
+  { measure: 'roughness', spread: 0.2, oneOdd: 0.05, most: 1000 },
+] as const)(
+  'of strokes whose $measure spreads by $spread of its first limit, $oneOdd of them three times as far, one in some hundreds is beyond their own',
+  ({ measure, spread, oneOdd, most }) => {
     const random = new Random(5);
     let beyond = 0;
     let all = 0;
     for (let room = 0; room < 40; room++) {
-      const { factor } = noteAll(drawn(random, STROKES, spread, oneOdd));
+      const { factor } = noteAll(drawn(random, STROKES, spread, oneOdd), undefined, measure);
       const later = drawn(random, 1000, spread, oneOdd);
       beyond += later.filter((part) => Math.abs(part) > factor).length;
       all += later.length;
     }
     // 40,000 strokes, 100 expected. These come independently, as no room's do: they are taken for fewer than they are, and the
     // limit is wide for them; it is narrow for odd strokes that are more than the tails that were thought of.
-    expect(all / beyond).toBeGreaterThan(125);
-    expect(all / beyond).toBeLessThan(2500);
+    expect(all / beyond).toBeGreaterThan(100);
+    expect(all / beyond).toBeLessThan(most);
   },
 );
 
-test('a single odd stroke among many moves the limit by less than a quarter', () => {
+test('a single odd stroke among many moves the limit by less than a third', () => {
   const plain = noteAll(drawn(new Random(6), 100, 0.2, 0));
   for (const part of [0.9, 1.4, 2.9, 50]) {
     const odd = noteAll([part], plain);
     expect(odd.factor / plain.factor).toBeGreaterThanOrEqual(1);
-    expect(odd.factor / plain.factor).toBeLessThan(1.25);
+    expect(odd.factor / plain.factor).toBeLessThan(1.33);
   }
 });
 
