@@ -27,6 +27,9 @@ const FAR = 3;
 const JUST_BEYOND = 1.15;
 /** Once so many strokes are counted all count half, so that the latest years tell most. A guess, no source. */
 const MOST_COUNTED = 400;
+/** From so many strokes on one more says little: the limit is looked for anew with each fourth, as it takes a while. */
+const FEW = 24;
+const SELDOM = 4;
 /** The moving mean of the limit spans about four strokes. A guess, no source. */
 const USUAL_PART = 0.25;
 
@@ -77,7 +80,8 @@ export function noteResidual(
   const counts = own.counts.with(place, own.counts[place] + 1);
   const total = counts.reduce((sum, count) => sum + count, 0);
   const kept = total < MOST_COUNTED ? counts : counts.map((count) => count / 2);
-  return { counts: kept, factor: factorOf(kept, measure), usual, wasBeyond: isBeyond };
+  const isDue = total < FEW || Math.floor(total) % SELDOM === 0;
+  return { counts: kept, factor: isDue ? factorOf(kept, measure) : own.factor, usual, wasBeyond: isBeyond };
 }
 
 /**
