@@ -9,8 +9,13 @@ export const MeasuresAnswer = z.array(z.object({ name: z.string(), unit: z.strin
 
 export const TrendQuery = SpanQuery.extend({
   measure: z.enum(MEASURE_NAMES, { error: `Must be one of: ${MEASURE_NAMES.join(', ')}.` }),
-  direction: z.enum(DIRECTIONS),
-  side: z.string().min(1).max(60).optional(),
+  direction: z.enum(DIRECTIONS).optional().describe('Left out: both.'),
+  side: z
+    .string()
+    .min(1)
+    .max(60)
+    .optional()
+    .describe('Left out: all. A measure of the whole stroke is the same whichever is named.'),
   points: wholeNumber(100, 20_000)
     .optional()
     .describe(
@@ -46,9 +51,17 @@ export const Trend = z
         expected: z.number().nullable().describe('Null where the stroke is not judged, as while learning.'),
         adjusted: z.number().nullable(),
         beyond: z.boolean(),
+        side: z
+          .string()
+          .nullable()
+          .optional()
+          .describe('There where points may be of several; null: of the whole stroke.'),
+        direction: z.enum(DIRECTIONS).optional().describe('There where points may be of both.'),
       }),
     ),
-    limits: Limits.nullable(),
+    limits: Limits.nullable().describe(
+      'Null while learning, and of points that may be of several sides or directions.',
+    ),
     services: z.array(Service),
     forecast: Forecast.nullable(),
     /** There only where points were left out: how many strokes there are, and how many of them beyond. */

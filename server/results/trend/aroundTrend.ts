@@ -5,7 +5,7 @@ import type { TrendQuery } from '../../schemas/results.ts';
 import type { Service } from '../../schemas/service.ts';
 import type { RoomLimits } from '../../work/judging/foldHistory.ts';
 import { LEVELS, RISING } from './forecast.ts';
-import type { TrendPlace } from './trendPoints.ts';
+import { isOneSeries, type TrendPlace } from './trendPoints.ts';
 
 /** What a trend is read against. */
 export interface AroundTrend {
@@ -14,7 +14,10 @@ export interface AroundTrend {
   readonly limits: readonly RoomLimits[];
   /** Those of the span, oldest first. */
   readonly services: Service[];
-  /** The measure's latest adjusted values since the last work, oldest first; none of a measure that wear does not move. */
+  /**
+   * The measure's latest adjusted values since the last work, oldest first; none of a measure that wear does not move,
+   * nor of several series.
+   */
   readonly levels: readonly number[];
 }
 
@@ -24,14 +27,15 @@ export interface AroundTrend {
  */
 export async function aroundTrend(
   pool: Queries,
-  { accountId, roomId, side }: TrendPlace,
-  { measure, direction, from, to }: TrendQuery,
+  place: TrendPlace,
+  { measure, from, to }: TrendQuery,
 ): Promise<AroundTrend> {
   // Postgres counts from 1. The name has been checked against the registry.
   const index = MEASURE_NAMES.indexOf(measure) + 1;
-  const most = RISING.has(measure) ? LEVELS : 0;
+  const { accountId, roomId } = place;
+  const most = RISING.has(measure) && isOneSeries(place) ? LEVELS : 0;
   const { rows } = await pool.query<AroundTrend>({
-    name: `around-trend-${index}`,
+    name: `around-trend-${index}-${most}`,
     text: `
       select r.sides, coalesce(x.limits, '[]') as limits,
         array(
@@ -50,7 +54,7 @@ export async function aroundTrend(
         ) as levels
       from rooms r left join room_results x on x.account_id = r.account_id and x.room_id = r.id
       where r.account_id = $1 and r.id = $2`,
-    values: [accountId, roomId, side, direction, from ?? '-infinity', to ?? 'infinity'],
+    values: [accountId, roomId, place.sides[0], place.directions[0], from ?? '-infinity', to ?? 'infinity'],
   });
   if (rows.length === 0) throw notFound('room');
   const [{ sides, limits, services, levels }] = rows;

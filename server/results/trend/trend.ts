@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { MEASURES } from '../../../analysis/measures.ts';
+import { DIRECTIONS } from '../../../analysis/trace.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { AccountInScope } from '../../access/scopes/scope.ts';
@@ -9,11 +9,12 @@ import { findRoom } from '../../things/rooms.ts';
 import { limitsOf, normalOf } from '../roomLimits.ts';
 import { aroundTrend } from './aroundTrend.ts';
 import { forecastFrom } from './forecast.ts';
-import { trendPoints } from './trendPoints.ts';
+import { isOfStroke, isOneSeries, trendPoints } from './trendPoints.ts';
 
 /**
- * The trend of one measure as JSON text of the `Trend` schema. A room has tens of thousands of strokes after some
- * years: the points go out as text without an object and a check for each, which takes a third of the time.
+ * The trend of one measure, of one side and direction or of several, as JSON text of the `Trend` schema. A room has tens
+ * of thousands of strokes after some years: the points go out as text without an object and a check for each, which
+ * takes a third of the time.
  */
 export async function trendText(
   db: Kysely<Tables>,
@@ -22,30 +23,33 @@ export async function trendText(
   roomId: string,
   question: TrendQuery,
 ): Promise<string> {
-  const { measure, direction } = question;
+  const { measure } = question;
   // A side that is named is not waited for: whether the room has it is found out beside its points.
-  const side = question.side ?? sideOf((await findRoom(db, accountId, roomId)).sides, question);
-  const place = { accountId, roomId, side };
+  const sides =
+    question.side === undefined
+      ? sidesOf((await findRoom(db, accountId, roomId)).sides, question)
+      : [question.side];
+  const directions = question.direction === undefined ? DIRECTIONS : [question.direction];
+  const place = { accountId, roomId, sides, directions };
   const [{ text, thinned }, around] = await Promise.all([
     trendPoints(pool, place, question),
     aroundTrend(pool, place, question),
   ]);
-  const { sides, services, levels } = around;
-  sideOf(sides, question);
-  const limits = limitsOf(around.limits, { measure, side, direction });
-  const normal = normalOf(around.limits, { measure, side, direction });
+  sidesOf(around.sides, question);
+  const { services, levels } = around;
+  const one = isOneSeries(place) ? { measure, side: sides[0], direction: directions[0] } : null;
+  const limits = one && limitsOf(around.limits, one);
+  const normal = one && normalOf(around.limits, one);
   const forecast = normal === null ? null : forecastFrom(levels, normal);
   const rest: Omit<Trend, 'points'> = { limits, services, forecast, ...(thinned && { thinned }) };
   return `{"points":${text},${JSON.stringify(rest).slice(1)}`;
 }
 
-/** A measure of the whole stroke stands beside every side. */
-function sideOf(sides: readonly string[], { measure, side }: TrendQuery): string {
+/** Those whose points are asked for. A measure of the whole stroke stands beside every side. */
+function sidesOf(sides: readonly string[], { measure, side }: TrendQuery): readonly string[] {
   if (side !== undefined) {
-    if (sides.includes(side)) return side;
+    if (sides.includes(side)) return [side];
     throw invalidField('/side', `The room has no such side. It has: ${sides.join(', ')}.`);
   }
-  const ofStroke = MEASURES.some(({ name, of }) => name === measure && of === 'stroke');
-  if (sides.length === 1 || ofStroke) return sides[0];
-  throw invalidField('/side', `Say which side: ${sides.join(', ')}.`);
+  return isOfStroke(measure) ? [sides[0]] : sides;
 }

@@ -1,15 +1,27 @@
-import { MEASURE_NAMES } from '../../../analysis/measures.ts';
+import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../../analysis/measures.ts';
+import type { Direction } from '../../../analysis/trace.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import type { AccountInScope } from '../../access/scopes/scope.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
 
-/** Whose points: one side of a room. */
+/** Whose points. */
 export interface TrendPlace {
   readonly accountId: AccountInScope;
   readonly roomId: string;
-  readonly side: string;
+  readonly sides: readonly string[];
+  readonly directions: readonly Direction[];
+}
+
+/** Whether all points have one normal, and are read from the index as they stand in it. */
+export function isOneSeries({ sides, directions }: TrendPlace): boolean {
+  return sides.length === 1 && directions.length === 1;
+}
+
+/** Whether a measure is the same for all sides of a stroke. */
+export function isOfStroke(measure: MeasureName): boolean {
+  return MEASURES.some(({ name, of }) => name === measure && of === 'stroke');
 }
 
 interface TrendPoints {
@@ -33,7 +45,8 @@ export async function trendPoints(
   if (most !== undefined) {
     const outline = new TrendOutline(await ask<OutlineRow>(pool, place, question, 'outline'));
     if (outline.count > most) {
-      const kept = timesToKeep(outline, most);
+      // Each of these times has a point of every side.
+      const kept = timesToKeep(outline, Math.floor(most / place.sides.length));
       const { text } = await ask<TextRow>(pool, place, question, 'kept', [`{${[...kept].join()}}`]);
       return { text: `[${text ?? ''}]`, thinned: { points: outline.count, beyond: outline.countBeyond } };
     }
@@ -51,12 +64,16 @@ interface TextRow {
  * The points put into text by the database, so that they pass through here untouched. The times have whole
  * milliseconds: with a microsecond more all of them have six digits, of which three are left.
  */
-const AS_JSON = `string_agg(
+const asJson = (whose: string) => `string_agg(
   '{"strokeId":"' || stroke_id || '","at":'
     || left(to_json(placed_at at time zone 'UTC' + interval '1 microsecond')::text, 24) || 'Z","value":' || value
     || ',"expected":' || coalesce(expected::text, 'null') || ',"adjusted":' || coalesce(adjusted::text, 'null')
-    || ',"beyond":' || coalesce(beyond, false) || '}', ','
+    || ',"beyond":' || coalesce(beyond, false) || ${whose}'}', ','
 ) as text`;
+const AS_JSON = asJson('');
+/** With whose each is. */
+const AS_JSON_OF_SEVERAL = asJson(`',"side":' || coalesce(to_json(of_side)::text, 'null')
+    || ',"direction":"' || direction || '"' || `);
 
 /** All that a point tells, of the measure whose place in the rows' lists is `index`. */
 const wholePoint = (index: number) => `
@@ -80,28 +97,45 @@ const ASKED = {
 
 async function ask<Row extends object>(
   pool: Queries,
-  { accountId, roomId, side }: TrendPlace,
-  { measure, direction, from, to }: TrendQuery,
+  place: TrendPlace,
+  { measure, from, to }: TrendQuery,
   asked: keyof typeof ASKED,
   more: readonly string[] = [],
 ): Promise<Row> {
   // Postgres counts from 1. The name has been checked against the registry.
   const index = MEASURE_NAMES.indexOf(measure) + 1;
   const { answer, read, order, of } = ASKED[asked];
+  const { accountId, roomId, sides, directions } = place;
+  const isOne = isOneSeries(place);
+  const whose = isOne
+    ? { name: '', answer, columns: '', where: 'side = $3 and direction = $4' }
+    : {
+        name: '-of-several',
+        answer: answer === AS_JSON ? AS_JSON_OF_SEVERAL : answer,
+        columns: `, direction, ${isOfStroke(measure) ? 'null::text' : 'side'} as of_side`,
+        where: 'side = any($3::text[]) and direction = any($4::text[])',
+      };
   const { rows } = await pool.query<Row>({
-    name: `trend-${index}-${asked}`,
+    name: `trend-${index}-${asked}${whose.name}`,
     text: `
-      select ${answer} from (
-        select ${read(index)}
+      select ${whose.answer} from (
+        select ${read(index)}${whose.columns}
         from measures
-        where account_id = $1 and room_id = $2 and side = $3 and direction = $4
+        where account_id = $1 and room_id = $2 and ${whose.where}
           and placed_at >= $5::timestamptz and placed_at <= $6::timestamptz and ${of}
           and value[${index}] is not null
         -- Here the primary key gives the order; told to the aggregate, it would sort the finished texts.
-        order by ${order}
+        order by ${isOne ? order : `${order}, array_position($3::text[], side)`}
       ) points`,
     // Put together by Postgres the span would come after the second lock, and not be looked up in the index.
-    values: [accountId, roomId, side, direction, from ?? '-infinity', to ?? 'infinity', ...more],
+    values: [
+      accountId,
+      roomId,
+      ...(isOne ? [sides[0], directions[0]] : [sides, directions]),
+      from ?? '-infinity',
+      to ?? 'infinity',
+      ...more,
+    ],
   });
   return rows[0];
 }

@@ -63,6 +63,47 @@ test('a measure of the whole stroke needs no side', async () => {
   expect(body.points).toHaveLength(12);
 });
 
+test('what is left out is not chosen by: all sides, both directions, in order of time, and each point says whose it is', async () => {
+  interface Point {
+    readonly strokeId: string;
+    readonly at: string;
+    readonly side?: string | null;
+    readonly direction?: string;
+  }
+  const series = ['front', 'rear'].flatMap((side) =>
+    ['extend', 'retract'].map((direction) => ({ side, direction })),
+  );
+  const each = await Promise.all(
+    series.map(async (whose) => {
+      const { body } = await trend(`measure=runningAmps&${new URLSearchParams(whose)}`);
+      return body.points.map((point: Point) => ({ ...point, ...whose })) as Point[];
+    }),
+  );
+  const all = each.flat();
+  for (const [query, isAsked] of [
+    ['', () => true],
+    ['&side=front', ({ side }: Point) => side === 'front'],
+    ['&direction=retract', ({ direction }: Point) => direction === 'retract'],
+    [`&from=${dayAt(4)}&to=${dayAt(9)}`, ({ at }: Point) => at >= dayAt(4) && at <= dayAt(9)],
+  ] as const) {
+    const { status, body } = await trend(`measure=runningAmps${query}`);
+    expect(status, query).toBe(200);
+    expect(Trend.strict().parse(body)).toEqual(body);
+    const inOrder = all
+      .filter(isAsked)
+      .sort((a, b) => a.at.localeCompare(b.at) || String(a.side).localeCompare(String(b.side)));
+    expect(body.points).toEqual(inOrder);
+    expect([body.limits, body.forecast]).toEqual([null, null]);
+    expect(body.services).toHaveLength(query.includes('from') ? 0 : 1);
+  }
+  const { body: lags } = await trend('measure=lagS');
+  expect(lags.points.map(({ side, direction }: Point) => [side, direction])).toEqual(
+    DAYS.map((day) => [null, day % 2 === 0 ? 'extend' : 'retract']),
+  );
+  const { body: thinned } = await trend('measure=runningAmps&points=100');
+  expect([thinned.points.length, thinned.thinned]).toEqual([48, undefined]);
+});
+
 test('every measure of the table can be asked for', async () => {
   const { body: measures } = await service.request('GET', '/measures', { token });
   const names = measures.map((measure: { name: string }) => measure.name);
@@ -91,9 +132,8 @@ test('an unknown measure is 422 and the answer names them all', async () => {
 });
 
 test.each([
-  ['no side where the room has two', 'measure=runningAmps&direction=extend', '/side'],
   ['a side that the room lacks', 'measure=runningAmps&direction=extend&side=attic', '/side'],
-  ['no direction', 'measure=runningAmps&side=front', '/direction'],
+  ['a direction that is none', 'measure=runningAmps&direction=out&side=front', '/direction'],
   ['a time that is none', 'measure=runningAmps&direction=extend&side=front&to=later', '/to'],
 ])('%s is 422', async (_name, query, pointer) => {
   const answer = await trend(query);
