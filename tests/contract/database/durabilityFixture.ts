@@ -4,6 +4,7 @@ import { type LoadSender, type SentStroke, StrokeLoad } from '../../support/stro
 import { listStrokes, readRoom } from '../results/roomAnswers.ts';
 import { type Asked, dayAt, type Fleet, newFleet, settled, strokeBody } from '../strokes/strokeFixture.ts';
 
+/** Of the service, and as many of Postgres: it is asked for that durability be shown over no fewer. */
 export const KILLS = 20;
 /** Strokes sent around each kill, and how many of them are acknowledged before it. */
 export const STROKES_A_KILL = 36;
