@@ -1,4 +1,4 @@
-import type { Kysely, Selectable, Updateable } from 'kysely';
+import type { Kysely, Selectable, Transaction, Updateable } from 'kysely';
 import { HAS_TRACE, markRoomDirty } from '../../ingest/roomProgress.ts';
 import { parseTimestamp } from '../../ingest/timestamp.ts';
 import type { StrokeTable } from '../../migrations/strokeTables.ts';
@@ -21,19 +21,21 @@ export async function changeStroke(
   strokeId: string,
   patch: StrokePatch,
 ): Promise<Stroke> {
-  return inTransaction(db, async (trx) => {
+  return unlessOvertaken(db, async (trx) => {
     const before = await findStroke(trx, accountId, strokeId);
     const startedAt = patch.startedAt === undefined ? null : readTime(patch.startedAt);
-    if (patch.roomId !== undefined && patch.roomId !== before.room_id)
-      await checkRoom(trx, before, patch.roomId);
-    await markBothRooms(trx, before, patch.roomId ?? before.room_id, startedAt ?? before.placed_at);
+    const roomId = patch.roomId ?? before.room_id;
+    const moves = roomId !== before.room_id;
+    if (moves) {
+      await checkRoom(trx, before, roomId);
+      await forgetMeasures(trx, before);
+    }
+    await markBothRooms(trx, before, roomId, startedAt ?? before.placed_at);
     await refuseOvertaken(trx, accountId, before);
     // The mark of that room is ours: its sides stay as they are until we are done.
-    if (patch.roomId !== undefined && patch.roomId !== before.room_id)
-      await checkRoom(trx, before, patch.roomId);
+    if (moves) await checkRoom(trx, before, roomId);
     const changes = changesOf(before, patch, startedAt);
     if (changes.analysis === null) await refuseUnmeasurable(trx, before);
-    if (changes.room_id !== undefined) await forgetMeasures(trx, before);
     const after = await trx
       .updateTable('strokes')
       .set(changes)
@@ -51,13 +53,37 @@ export async function removeStroke(
   accountId: AccountInScope,
   strokeId: string,
 ): Promise<void> {
-  await inTransaction(db, async (trx) => {
+  await unlessOvertaken(db, async (trx) => {
     const stroke = await findStroke(trx, accountId, strokeId);
+    await forgetMeasures(trx, stroke);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
     await refuseOvertaken(trx, accountId, stroke);
     await keepKeys(trx, accountId, { strokeId });
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
+}
+
+/** Somebody else moved the stroke between the look for it and the mark of its room. */
+class Overtaken extends ProblemError {
+  constructor() {
+    super('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
+  }
+}
+
+const TRIES = 10;
+
+/** Changes a stroke from where it is by now: of two changes at once the second goes on from the first. */
+async function unlessOvertaken<Result>(
+  db: Kysely<Tables>,
+  change: (trx: Transaction<Tables>) => Promise<Result>,
+): Promise<Result> {
+  for (let tried = 1; ; tried++) {
+    try {
+      return await inTransaction(db, change);
+    } catch (error) {
+      if (tried === TRIES || !(error instanceof Overtaken)) throw error;
+    }
+  }
 }
 
 /** The rooms that were marked are those of the stroke as it was read: it must still be where it was. */
@@ -68,7 +94,7 @@ async function refuseOvertaken(
 ): Promise<void> {
   const now = await findStroke(trx, accountId, before.id);
   if (now.room_id === before.room_id && now.placed_at.getTime() === before.placed_at.getTime()) return;
-  throw new ProblemError('conflict', 'Somebody else moved this stroke at the same moment. Look again.');
+  throw new Overtaken();
 }
 
 function changesOf(before: Selectable<StrokeTable>, patch: StrokePatch, startedAt: Date | null) {
@@ -145,6 +171,7 @@ async function checkRoom(
   if (unknown.length > 0) throw invalidField('/roomId', `That room has no side ${unknown.join(', ')}.`);
 }
 
+/** Before a room's progress is held, as whoever writes its measures does: else both would wait in a ring. */
 async function forgetMeasures(trx: Kysely<Tables>, stroke: Selectable<StrokeTable>): Promise<void> {
   await trx
     .deleteFrom('measures')

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startService, type TestService } from '../../support/service.ts';
+import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { dayAt, type Fleet, newFleet, newRoom, send, settled, store, strokeBody } from './strokeFixture.ts';
 
 let service: TestService;
@@ -157,3 +158,50 @@ test.each([
     expect(listed.body.items.map((item: { id: string }) => item.id)).toEqual([id]);
   },
 );
+
+describe('at once with others', () => {
+  test('changes of one stroke are all made, one after the other', async () => {
+    const other = await newRoom(service, token, fleet.coachId);
+    const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 40, 9, { key: randomUUID() })]);
+    const changes = Array.from({ length: 4 }, (_, i) => [
+      { roomId: i % 2 === 0 ? other : fleet.roomId },
+      { startedAt: dayAt(40 + i) },
+    ]).flat();
+    const answers = await Promise.all([
+      ...changes.map((each) => patch(id, each)),
+      patch(id, { note: 'Seen.' }),
+    ]);
+    expect(answers.map(({ status }) => status)).toEqual(answers.map(() => 200));
+    const removals = await Promise.all([
+      patch(id, { roomId: other }),
+      service.request('DELETE', `/strokes/${id}`, { token }),
+      patch(id, { startedAt: dayAt(60) }),
+    ]);
+    expect(removals[1].status, removals[1].text).toBe(204);
+    for (const { status } of removals) expect([200, 204, 404]).toContain(status);
+  });
+
+  test.each([
+    ['moved to another room', 200, (id: string, roomId: string) => patch(id, { roomId })],
+    ['removed', 204, (id: string) => service.request('DELETE', `/strokes/${id}`, { token })],
+  ])(
+    'one whose measures are being written is %s after that, and nobody waits in a ring',
+    async (_, status, change) => {
+      const other = await newRoom(service, token, fleet.coachId);
+      const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 41, 9, { key: randomUUID() })]);
+      await settled(service, token, fleet.roomId);
+      const writer = await service.pool.connect();
+      try {
+        await writer.query('begin');
+        await writer.query('delete from measures where stroke_id = $1', [id]);
+        const changed = change(id, other);
+        await untilSomebodyWaits(writer);
+        await writer.query('select from room_progress where room_id = $1 for update nowait', [fleet.roomId]);
+        await writer.query('commit');
+        expect((await changed).status).toBe(status);
+      } finally {
+        writer.release(true);
+      }
+    },
+  );
+});
