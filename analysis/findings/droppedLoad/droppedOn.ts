@@ -3,13 +3,11 @@ import type { DoneAnalysis } from '../../measures.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
-import { type Direction, otherWay } from '../../trace.ts';
+import type { Direction } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
-import { flagsOf } from '../recent.ts';
 import type { Dropped } from './dropped.ts';
 import { endedAlone } from './endedAlone.ts';
 import { longestBelow } from './longestBelow.ts';
-import { takesUpPlay } from './lostMotion.ts';
 import { neverLoaded } from './neverLoaded.ts';
 
 /** A bin whose current fell below this part of its normal lost its load. */
@@ -51,8 +49,6 @@ export function droppedOn(context: FindingContext): Dropped[] {
     const isRead = readsOn(analysis, side, channel.profile, stretch);
     if (mayLie && !isRead && !stallStands(context, side, isWhole(stretch))) return [];
     if (hasFormerProfile(channel) && !isBorneBySome(context, side)) return [];
-    const isBothWays = flagsOf(state.recent, keyOf(side, otherWay(direction))).some(Boolean);
-    if (!isSaid && !isBothWays && takesUpPlay(context, side, stretch)) return [];
     return [{ side, ...stretch }];
   });
 }

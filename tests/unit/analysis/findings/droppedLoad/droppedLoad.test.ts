@@ -224,11 +224,6 @@ function idlesFirst(laterS: number, isAtPlace: boolean): StrokeEvent[] {
   });
 }
 
-test('a side that takes up play where each of its ways begins, and ends as much later, is late: no load was lost', () => {
-  const { warnings } = foldAll(ROOM, idlesFirst(2.5, false));
-  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['late-side', 'rear']]);
-});
-
 test.each([
   { name: 'that ends with the other all the same', events: idlesFirst(0, false) },
   { name: 'at one place of the travel, going out and coming in', events: idlesFirst(2.5, true) },
