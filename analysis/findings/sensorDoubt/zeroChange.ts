@@ -4,7 +4,6 @@ import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
-import { foldedZero } from './foldedZero.ts';
 import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
 /** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
@@ -25,8 +24,7 @@ const SLOWED_PART = 1 / 3;
 const SLOWED = 0.06;
 
 /**
- * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by, or one without its
- * sign (`foldedZero`); null: it did not. A reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in
+ * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did not. A reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in
  * the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
  * running current, and slows nothing; friction leaves the stall, which is V/R, and slows the room.
  */
@@ -38,7 +36,7 @@ export function zeroChange(context: FindingContext, side: string): number | null
   const measured = analysis.sides[side];
   if (measured.offsetAmps !== null) {
     Object.assign(memory, beginZeroMemory());
-    return foldedZero(context, side);
+    return null;
   }
   const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise - judged.byCopper);
   memory[direction].push(measured.runningAmps - expected);

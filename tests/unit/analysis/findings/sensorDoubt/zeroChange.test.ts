@@ -63,30 +63,6 @@ test('where a rest is seen the zero is taken off by measuring, and nothing is sa
   expect(zerosOf(bothWays(1.8), { all: () => ({ offsetAmps: 1.8 }) })).toEqual(Array(5).fill(undefined));
 });
 
-/** One way reads less by so many amperes, running and stalled, and 1.5 A at rest. */
-const readsLessOneWay =
-  (running: number, stall: number, longer = 1): Change =>
-  (measured, direction) => ({
-    offsetAmps: 1.5,
-    ...(direction === 'extend'
-      ? reads({ running: -running, stall: -stall, longer })(measured, direction)
-      : {}),
-  });
-
-test('a sensor without a sign reads twice its zero less one way, running and stalled: its zero lies below nothing', () => {
-  const told = zerosOf(readsLessOneWay(3, 3), {});
-  expect(told.filter((zero) => zero !== undefined)).toEqual(told.filter((zero) => zero === -1.5));
-  expect(told).toContain(-1.5);
-});
-
-test.each([
-  { name: 'its load lost, the stall as ever', change: readsLessOneWay(3, 0) },
-  { name: 'less by something else than that', change: readsLessOneWay(1.2, 1.2) },
-  { name: 'a weak supply', change: readsLessOneWay(3, 3, 1.12) },
-])('a side that reads its zero at rest and less one way for $name has no such zero', ({ change }) => {
-  expect(zerosOf(change, {})).toEqual(Array(5).fill(undefined));
-});
-
 test('where no stall is read, a start that reads as much more tells the zero, and one that stands tells friction', () => {
   const NO_STALL: Changes = { all: () => ({ offsetAmps: null, endStopAmps: null }) };
   const zeros = (inrush: number) =>
