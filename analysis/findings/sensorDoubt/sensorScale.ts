@@ -10,7 +10,7 @@ import { loadMoved, shedsLoad } from './movedLoad.ts';
 import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
 import { hasSoftStart, startsAsEver } from './readStart.ts';
 import { ENDS_STROKES, SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
-import { MOST_WEATHER, readsStop, stallRise } from './stallRise.ts';
+import { readsStop, stallRise } from './stallRise.ts';
 
 /** Troubles that were said first explain a higher current; the scale is not doubted then. */
 const EXPLAIN: ReadonlySet<WarningKind> = new Set([
@@ -31,8 +31,6 @@ const UNRECORDED_MORE: readonly [volts: number, degrees: number] = [0.06, 0.12];
 const LEAST_FALL = 0.2;
 /** Of the running current's change, the stall currents show at least and at most so much. */
 const LIKE = { least: 0.75, most: 1.35 };
-/** No room gets so much easier all at once by itself: then a start that is hard to read need not agree as well. */
-const FALL = 0.18;
 /** Where running and stall current both fell to a third, little is left to agree: what still reads is the sensor's own. */
 const COLLAPSED = -1;
 /** While it is said already, less will do to go on. */
@@ -61,12 +59,10 @@ export function scaleChange(context: FindingContext, side: string): number | nul
     : Math.min(isFall ? LEAST_FALL : Infinity, leastChange(context, side, running));
   if (Math.abs(running) < least || stopStands(context, side, running)) return null;
   if (startsAsEver(context, side, running)) return null;
-  if (judged.byCopper !== 0 && Math.abs(stall) < MOST_WEATHER) return null;
   if ((running > 0 ? worksOtherwise : worksLess)(context, side)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
-  const eased = running < -FALL && stall < 0 && !shedsLoad(context, side);
-  return agrees || (eased && mayAgree(context, side, stall - running)) ? running : null;
+  return agrees ? running : null;
 }
 
 /** What is remembered of a stroke, and the measure that it is read off. */
@@ -145,12 +141,6 @@ function isOneWay({ running, ways }: ScaleMemory, change: number): boolean {
     const own = running.filter((_, i) => ways[i] === way);
     return own.length > 0 && median(own) / change < BACK_PART;
   });
-}
-
-/** Whether the stall's and the running current's changes differ by no more than the spread of what tells the stall. */
-function mayAgree(context: FindingContext, side: string, difference: number): boolean {
-  const stall = context.residual(side, readsStop(context, side) ? 'endStopAmps' : 'inrushAmps');
-  return stall !== null && Math.abs(difference) < (2 * stall.deviation) / Math.sqrt(SCALE_STROKES);
 }
 
 /** What moved another side by less than this part moved one alone: neither supply nor weather does that. A guess, no source. */

@@ -6,7 +6,7 @@ import type { FindingContext } from '../finding.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 
 /** A stall that cold copper may have made as well tells no scale, natural logarithm: 45 degrees of 0.393 %. */
-export const MOST_WEATHER = 0.18;
+const MOST_WEATHER = 0.18;
 /** A start that stands out less may be no more than the current that the room then runs with. */
 const CLEAR_START = 2.5;
 
