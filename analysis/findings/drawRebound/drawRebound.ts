@@ -18,8 +18,6 @@ import {
 
 /** A season that nobody recorded climbs by itself. */
 const UNRECORDED_CLIMB = 0.15;
-/** What was said to rise and stands so many times as far above its fall came not back, but up: a guess, no source. */
-const MOST_BACK = 2;
 /** What a climb must be to be grave, natural logarithm, and what of it may be noise: one that rests there is told as one. */
 const SERVICE_CLIMB = 0.2;
 const STILL_SERVICE_CLIMB = 0.15;
@@ -52,13 +50,13 @@ function cameBack(context: FindingContext): Course | null {
   const { sides } = context.state.room;
   if (side !== null || sides.length === 1) {
     const only = courseOf(context, side);
-    return hasClimbed(context, only, leastClimb(context)) ? only : null;
+    return hasClimbed(only, leastClimb(context)) ? only : null;
   }
   // What comes back on one side is halved in the mean of both.
   const alone = sides.map((name) => courseOf(context, name)).find((own) => climbsAlone(context, own));
   if (alone !== undefined) return alone;
   const whole = courseOf(context, null);
-  return hasClimbed(context, whole, leastClimb(context)) ? whole : null;
+  return hasClimbed(whole, leastClimb(context)) ? whole : null;
 }
 
 function leastClimb({ conditions }: FindingContext): number {
@@ -79,10 +77,10 @@ function climbsAlone(context: FindingContext, own: Course): boolean {
   const climbs = others.map(climbOf);
   const most = Math.max(...climbs);
   if (most > SAME_PART * climb || hasMoved([climb, ...climbs])) return false;
-  return hasClimbed(context, own, LEAST_CLIMB + Math.max(0, most));
+  return hasClimbed(own, LEAST_CLIMB + Math.max(0, most));
 }
 
-function hasClimbed({ state }: FindingContext, course: Course, least: number): boolean {
+function hasClimbed(course: Course, least: number): boolean {
   if (!isLongEnough(course)) return false;
   const { after } = course;
   const { old, low } = stagesOf(course);
@@ -90,8 +88,7 @@ function hasClimbed({ state }: FindingContext, course: Course, least: number): b
   if (!(old - low > LEAST_FALL && climb > least && isFaster(course))) return false;
   const trend = mannKendall(after);
   if (trend === null || trend.s <= 0 || trend.p >= TREND_PROBABILITY) return false;
-  const isOwnRise = openOf(state, 'rising-draw').length > 0 && climb > MOST_BACK * (old - low);
-  return !isOwnRise && !isStep(after);
+  return !isStep(after);
 }
 
 function finding({ state }: FindingContext, course: Course, open: Warning | undefined): Finding {

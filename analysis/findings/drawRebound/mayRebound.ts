@@ -1,14 +1,5 @@
 import type { FindingContext } from '../finding.ts';
-import {
-  type Course,
-  courseOf,
-  FIRST_AFTER,
-  isFaster,
-  isStep,
-  LEAST_CLIMB,
-  LEAST_FALL,
-  stagesOf,
-} from './workCourse.ts';
+import { type Course, courseOf, FIRST_AFTER, isFaster, isStep, LEAST_FALL, stagesOf } from './workCourse.ts';
 
 /** How many strokes a climb after a service may take to show itself before it counts as a rise of its own. */
 const HELD_STROKES = 16;
@@ -21,12 +12,10 @@ export function mayRebound(context: FindingContext, risen: readonly string[]): b
   return risen.length > 0 && risen.every((name) => isComingBack(courseOf(context, name)));
 }
 
-/** A climb that shows itself is held for longer, as long as it is not plainly above where the work took it from. */
+/** A climb that shows itself is held for longer. */
 function isComingBack(course: Course): boolean {
   const { before, after } = course;
   if (before.length < FIRST_AFTER || after.length === 0 || isStep(after)) return false;
-  const { old, low, now } = stagesOf(course);
-  return (
-    old - low > LEAST_FALL && (after.length <= HELD_STROKES || (now < old + LEAST_CLIMB && isFaster(course)))
-  );
+  const { old, low } = stagesOf(course);
+  return old - low > LEAST_FALL && (after.length <= HELD_STROKES || isFaster(course));
 }
