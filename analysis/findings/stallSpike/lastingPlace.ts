@@ -1,6 +1,6 @@
 import { hasOwnNormal } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
-import { comesAt, DIRECTIONS } from '../../trace.ts';
+import { DIRECTIONS } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { courseContrast } from './courseContrast.ts';
 import {
@@ -14,7 +14,6 @@ import {
   takeIn,
 } from './courseMemory.ts';
 import { grownPlace, heightIn, LEAST_PLACE, shownBy } from './grownPlace.ts';
-import { JOLT, togetherUntil } from './jolts.ts';
 import type { PatternFound } from './spikePattern.ts';
 
 /** The usual course is known from so many strokes, and how each way departs from it from so many more. */
@@ -50,7 +49,7 @@ export function lastingPlace(context: FindingContext, side: string, tells: boole
   const contrast = tells ? courseContrast(analysis.sides[side].profile, usual.profile) : null;
   if (contrast !== null) {
     takeIn(course.ways[direction], contrast);
-    if (course.borneOut === null) bearOut(context, side, course, contrast);
+    if (course.borneOut === null) bearOut(context, course, contrast);
     else if (meanShown(course, course.borneOut.place) < LASTS_PART * course.borneOut.shown)
       course.borneOut = null;
   }
@@ -59,11 +58,11 @@ export function lastingPlace(context: FindingContext, side: string, tells: boole
   return { pattern: 'same-place', position: place.position, strokes: LEAST_SHOWN, height };
 }
 
-function bearOut(context: FindingContext, side: string, course: CourseMemory, contrast: Float64Array): void {
+function bearOut(context: FindingContext, course: CourseMemory, contrast: Float64Array): void {
   const { direction } = context;
   const { awaited } = course;
   if (awaited === null) {
-    const place = placeOf(context, side, course);
+    const place = placeOf(context, course);
     if (place !== null) course.awaited = { place, shown: [] };
     return;
   }
@@ -79,16 +78,13 @@ function bearOut(context: FindingContext, side: string, course: CourseMemory, co
   course.borneOut = { place, shown: mean('part'), height: mean('height') };
 }
 
-/** The place at which a side has grown, unless something else explains it. */
-function placeOf(context: FindingContext, side: string, course: CourseMemory): GrownPlace | null {
-  const { analysis, direction } = context;
+/** The place at which a side has grown, unless a stretch that takes more explains it. */
+function placeOf(context: FindingContext, course: CourseMemory): GrownPlace | null {
   const { ways } = course;
   if (DIRECTIONS.some((way) => ways[way].strokes < LEAST_OF_WAY) || highest(course) < LEAST_PLACE)
     return null;
   const place = grownPlace(course);
-  if (place === null) return null;
-  const isAlone = comesAt(place.position, direction) > togetherUntil(analysis, side) - JOLT;
-  return isAlone || isOfStretch(context, place.position) ? null : place;
+  return place === null || isOfStretch(context, place.position) ? null : place;
 }
 
 function isOfStretch({ state }: FindingContext, place: number): boolean {
