@@ -17,11 +17,6 @@ const PLACE_PART = 0.6;
 /** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
 const LEAST_REPEATS = 3;
 const LEAST_CONCENTRATION = 0.8;
-/**
- * Places along a travel that a pause or a slow end stretches are a little nearer to each other than the gear rolls: so many
- * of them tell their own spacing, within this part of it, if they are that much more even.
- */
-const OWN_SPACING = { repeats: 5, within: 0.06, step: 0.01, concentration: 0.9 };
 
 export interface PatternFound {
   readonly pattern: SpikePattern;
@@ -68,7 +63,7 @@ function repeatsEvenly(positions: readonly number[], turn: number | null): boole
   if (turn !== null) {
     if (turn >= 0.45) return false;
     // Mean resultant length of the phases (K. V. Mardia, P. E. Jupp, Directional Statistics, equation 2.3.5).
-    return concentration(positions, turn) >= LEAST_CONCENTRATION || repeatsNear(positions, turn);
+    return concentration(positions, turn) >= LEAST_CONCENTRATION;
   }
   const gaps = positions.slice(1).map((position, i) => position - positions[i]);
   const unit = Math.min(...gaps);
@@ -135,14 +130,6 @@ function sharedPlaces(strokes: readonly SpikedStroke[]): number[] {
     .map((group) => median(group.map(({ position }) => position)));
 }
 
-function repeatsNear(positions: readonly number[], turn: number): boolean {
-  if (positions.length < OWN_SPACING.repeats) return false;
-  const { within, step } = OWN_SPACING;
-  for (let off = -within; off <= within; off += step)
-    if (concentration(positions, turn * (1 + off)) >= OWN_SPACING.concentration) return true;
-  return false;
-}
-
 /** Peaks that come anywhere seem as even as that so seldom: a few places are soon a whole turn apart. A guess, no source. */
 const BY_CHANCE = 0.003;
 
@@ -158,17 +145,9 @@ function evenByChance(spiked: readonly SpikedStroke[], turn: number): number {
 }
 
 function strokeEvenByChance(positions: readonly number[], turn: number): number {
-  const { repeats, within, step } = OWN_SPACING;
   const n = positions.length;
-  const byChance = (period: number) => {
-    const length = n * concentration(positions, period);
-    return Math.exp(Math.sqrt(1 + 4 * n + 4 * (n ** 2 - length ** 2)) - (1 + 2 * n));
-  };
-  if (n < repeats) return byChance(turn);
-  const own: number[] = [];
-  for (let off = -within; off <= within; off += step) own.push(byChance(turn * (1 + off)));
-  // As many chances as spacings are tried.
-  return Math.min(1, byChance(turn), own.length * Math.min(...own));
+  const length = n * concentration(positions, turn);
+  return Math.exp(Math.sqrt(1 + 4 * n + 4 * (n ** 2 - length ** 2)) - (1 + 2 * n));
 }
 
 function concentration(positions: readonly number[], period: number): number {

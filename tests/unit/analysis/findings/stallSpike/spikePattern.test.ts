@@ -40,23 +40,6 @@ test('what lies further apart by direction than either explains is at no one pla
   expect(found?.pattern).toBe('scattered');
 });
 
-test('many places as even as those of a gear, and nearer to each other by a twentieth, repeat once per turn', () => {
-  const even = Array.from({ length: 9 }, (_, i) => 0.12 + 0.0747 * i);
-  expect(
-    spikePattern(
-      strokesOf(() => even),
-      0.0782,
-    )?.pattern,
-  ).toBe('once-per-turn');
-  const uneven = even.map((place, i) => place + (i % 2 === 0 ? 0 : 0.03));
-  expect(
-    spikePattern(
-      strokesOf(() => uneven),
-      0.0782,
-    )?.pattern,
-  ).not.toBe('once-per-turn');
-});
-
 test('spikes that come anywhere are at no one place', () => {
   for (let seed = 1; seed <= 200; seed++) {
     const random = new Random(seed);
