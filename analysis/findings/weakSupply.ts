@@ -3,7 +3,7 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from './find
 import { flag, flagsOf, isLasting, isOver } from './recent.ts';
 
 /** The part of nominal below which the mean supply while running is weak (contract, section 6). */
-export const WEAK_PART = 7 / 8;
+const WEAK_PART = 7 / 8;
 const STOP_PART = 0.75;
 /** It holds again where it stays above that by this much, part of nominal: a supply at the line swings about it. A guess, no source. */
 const CLEAR_PART = 0.02;

@@ -20,7 +20,7 @@ export interface Sums {
  *
  * Source: S. J. Prais, C. B. Winsten (1954), Trend estimators and serial correlation.
  */
-export function takeMemoryOut(series: Float64Array, memory: number): Float64Array {
+function takeMemoryOut(series: Float64Array, memory: number): Float64Array {
   const out = new Float64Array(series.length);
   out[0] = Math.sqrt(1 - memory * memory) * series[0];
   for (let i = 1; i < series.length; i++) out[i] = series[i] - memory * series[i - 1];

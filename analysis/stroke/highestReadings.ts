@@ -27,7 +27,7 @@ export function highestReadings(peakAmps: Float64Array): {
 }
 
 /** The highest reading below a level. */
-export function nextBelow(peakAmps: Float64Array, level: number): number {
+function nextBelow(peakAmps: Float64Array, level: number): number {
   let next = -Infinity;
   for (const value of peakAmps) if (value < level && value > next) next = value;
   return next;

@@ -6,7 +6,7 @@ import { Id, Time } from './common.ts';
 const WARNING_EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared'] as const;
 export type WarningEvent = (typeof WARNING_EVENTS)[number];
 /** What programs can be told of. */
-export const EVENTS = [...WARNING_EVENTS, 'logger.silent'] as const;
+const EVENTS = [...WARNING_EVENTS, 'logger.silent'] as const;
 export type Event = (typeof EVENTS)[number];
 
 const LONGEST_URL = 2000;

@@ -82,7 +82,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
 }
 
 /** No rise of either direction by itself. */
-export function beginOneWay(): SideLoad['oneWay'] {
+function beginOneWay(): SideLoad['oneWay'] {
   return { extend: { sum: 0, run: 0 }, retract: { sum: 0, run: 0 } };
 }
 
