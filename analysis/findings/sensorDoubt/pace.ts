@@ -2,7 +2,6 @@ import type { RoomState } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
 import type { ScaleMemory } from './scaleMemory.ts';
-import { readsStop } from './stallRise.ts';
 
 /** Fewer strokes tell no pace. */
 const FEWEST = 2;
@@ -14,26 +13,23 @@ export function keepsTime({ duration }: ScaleMemory): boolean {
   return duration.length >= FEWEST && Math.abs(median(duration)) < KEEPS_TIME;
 }
 
-/** A sensor quickens nothing; a motor whose magnets lost some of their field draws more and turns faster. Natural logarithm, a guess. */
-const FASTER = -0.1;
-
-/** Nor does any supply quicken a room by so much; what is quicker by more was broken off. Natural logarithm, guesses. */
-const MUCH_FASTER = { most: -0.15, least: -0.35 };
+/**
+ * A sensor quickens nothing; a motor whose magnets lost some of their field draws more and turns faster. Nor does any supply quicken
+ * a room by so much. Natural logarithm, a guess.
+ */
+const MUCH_FASTER = -0.15;
 
 /** Whether the latest strokes took less time than the supply that was recorded, any other, or the other side accounts for. */
-export function runsFaster(context: FindingContext, side: string): boolean {
-  const { duration } = context.state.scale[side];
+export function runsFaster({ state, conditions }: FindingContext, side: string): boolean {
+  const { duration } = state.scale[side];
   if (duration.length < FEWEST) return false;
   const own = median(duration);
-  const knowsSupply = context.conditions[0] !== null;
-  if (knowsSupply && !readsStop(context, side) && own < FASTER) return true;
-  const longer = knowsSupply ? own : (longerThanOthers(context.state, side) ?? own);
-  return longer < MUCH_FASTER.most && longer > MUCH_FASTER.least;
+  return (conditions[0] === null ? (longerThanOthers(state, side) ?? own) : own) < MUCH_FASTER;
 }
 
 /** Whether the latest strokes took so much less time that a motor which draws less was relieved: no sensor and no supply does that. */
 export function runsRelieved({ duration }: ScaleMemory): boolean {
-  return duration.length >= FEWEST && median(duration) < MUCH_FASTER.most;
+  return duration.length >= FEWEST && median(duration) < MUCH_FASTER;
 }
 
 /**
