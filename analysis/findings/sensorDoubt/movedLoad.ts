@@ -1,5 +1,5 @@
 import { median } from '../../statistics/median.ts';
-import type { FindingContext } from '../finding.ts';
+import { type FindingContext, openOf } from '../finding.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 
 /** By less than this nobody works harder, natural logarithm: a guess, no source. */
@@ -18,15 +18,8 @@ export function loadMoved({ state }: FindingContext, side: string): boolean {
   });
 }
 
-/**
- * Whether another side works harder, as is said of it or as it shows, or has to drag this one, which comes late: then this
- * one gets easier by itself after all.
- */
+/** Whether another side works harder, as is said of it or as it shows: then this one gets easier by itself after all. */
 export function shedsLoad(context: FindingContext, side: string): boolean {
-  const said = context.state.open.some(
-    (open) =>
-      (open.kind === 'uneven-sides' && open.side !== side) ||
-      (open.kind === 'late-side' && open.side === side),
-  );
-  return said || loadMoved(context, side);
+  const isSaid = openOf(context.state, 'uneven-sides').some((open) => open.side !== side);
+  return isSaid || loadMoved(context, side);
 }
