@@ -87,8 +87,7 @@ function hasClimbed(course: Course, least: number): boolean {
   const climb = climbOf(course);
   if (!(old - low > LEAST_FALL && climb > least && isFaster(course))) return false;
   const trend = mannKendall(after);
-  if (trend === null || trend.s <= 0 || trend.p >= TREND_PROBABILITY) return false;
-  return !isStep(after);
+  return trend !== null && trend.p < TREND_PROBABILITY && !isStep(after);
 }
 
 function finding({ state }: FindingContext, course: Course, open: Warning | undefined): Finding {

@@ -26,8 +26,6 @@ const SIGMAS = 5;
 const STILL_HIGH = HIGH / 2;
 /** The stretch reaches to where it is half as high; so many bins of 64 are more than a place where something catches. */
 const FEWEST_BINS = 3;
-/** More of the travel than this is no stretch of it: the running current has risen. */
-const MOST_BINS = 36;
 /** Smoothed over five bins of 64, so that a peak of two bins is none. */
 const HALF_WINDOW = 2;
 /** At either end of the travel seals are pressed and let go, more in the cold: parts of the travel. */
@@ -87,7 +85,7 @@ function highestStretch(
   while (from > 0 && smooth[from - 1] > smooth[top] / 2) from--;
   let to = top + 1;
   while (to < smooth.length && smooth[to] > smooth[top] / 2) to++;
-  if (to - from < FEWEST_BINS || to - from > MOST_BINS) return null;
+  if (to - from < FEWEST_BINS) return null;
   return { from: from / smooth.length, to: to / smooth.length, part: Math.expm1(smooth[top]) };
 }
 

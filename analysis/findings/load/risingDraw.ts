@@ -61,12 +61,10 @@ function latestRises({ state }: FindingContext): number[] {
 
 function judged(context: FindingContext, load: LoadShift): FindingAnswer {
   // Where on the travel a part of a movement is high, its own course does not tell.
-  const isOfParts = isPart(context);
-  const found = isOfParts ? [] : takeStretches(context);
+  const found = isPart(context) ? [] : takeStretches(context);
   const stretches = found.filter(({ lasts }) => lasts);
   const [open] = openOf(context.state, 'rising-draw');
   const isOfStretch = open?.evidence.from !== undefined;
-  if (isOfStretch && isOfParts) return NOTHING;
   const { risings } = context.state.load;
   if (open !== undefined && !isOfStretch && isBack(context, open, load)) {
     if (!isOverAfter(risings, CLEAR_STROKES, 0)) return { present: [open], gone: [] };

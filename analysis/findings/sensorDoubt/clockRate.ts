@@ -80,7 +80,6 @@ function sharedBy({ state }: FindingContext): number | null {
   const recorded = DIRECTIONS.filter((way) => state.usable[way] > 0);
   const latest = recorded.flatMap((way) => state.clock[way]);
   if (latest.length < Math.min(FEWEST, LATEST * recorded.length)) return null;
-  if (recorded.some((way) => state.clock[way].length === 0)) return null;
   const longer = median(latest.map((stroke) => stroke.longer));
   const alike = Math.max(ALIKE, ALIKE_PART * Math.abs(longer));
   if (Math.abs(longer) < LEAST || latest.some((stroke) => Math.abs(stroke.longer - longer) > alike))
