@@ -56,7 +56,7 @@ describePages('a page that the service has drawn', (place) => {
 
   /** A browser that has a session and nothing else of ours. */
   async function newcomer(options: BrowserContextOptions = {}, person = owner): Promise<Page> {
-    const { page } = await place.visit('/healthz', { ...PHONE, ...options });
+    const { page } = await place.visit('/healthz', { ...PHONE, ...options, onNewDevice: true });
     const { email, password } = person;
     const answer = await page.request.post('/api/v1/session', { data: { email, password } });
     expect(answer.status()).toBe(200);

@@ -6,7 +6,8 @@ import { describePages } from './support/place.ts';
 import { type SideShape, strokeBody } from './support/strokeShape.ts';
 import { type Person, signIn } from './support/visitor.ts';
 
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+/** What pages keep is what is looked at here: a device has nothing of before, not in its memory either. */
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, onNewDevice: true };
 const EVEN: SideShape[] = [
   { side: 'front', runningAmps: 8.5 },
   { side: 'rear', runningAmps: 8.2 },

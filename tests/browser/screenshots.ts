@@ -5,10 +5,10 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { setTimeout as delay } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
-import type { Browser } from 'playwright-core';
 import { pagesOfStates, shootTroubles } from './screenshotStates.ts';
 import { type Api, apiOf, ask } from './support/api.ts';
 import { launchChromium } from './support/chromium.ts';
+import { Devices } from './support/devices.ts';
 import { type Person, signIn, visit } from './support/visitor.ts';
 
 /**
@@ -126,14 +126,13 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
 }
 
 async function picture(
-  browser: Browser,
-  url: string,
+  devices: Devices,
   pages: Record<string, string>,
   troubled: string | null,
 ): Promise<void> {
   for (const { name, ...viewport } of SIZES) {
     for (const colorScheme of SCHEMES) {
-      const { page, leave } = await visit(browser, url, { viewport, colorScheme });
+      const { page, leave } = await visit(devices, { viewport, colorScheme });
       const shoot = async (what: string) => {
         // As high as all of it: what is out of sight is not drawn.
         const height = await page.evaluate<number>('document.documentElement.scrollHeight');
@@ -165,7 +164,11 @@ try {
   const api = await apiOf(running.url, person.email, person.password);
   const states = given === undefined ? await pagesOfStates(api) : {};
   await roomsWhenAnalysed(api);
-  await picture(browser, running.url, { ...pages, ...states }, given === undefined ? pages.room : null);
+  await picture(
+    new Devices(browser, running.url),
+    { ...pages, ...states },
+    given === undefined ? pages.room : null,
+  );
   console.log(`The pictures are in ${folder}.`);
 } finally {
   await browser.close();

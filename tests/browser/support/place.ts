@@ -1,8 +1,9 @@
-import type { Browser, BrowserContextOptions } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe } from 'vitest';
 import { FIRST_PERSON, type ServiceOptions, startService, type TestService } from '../../support/service.ts';
 import { type Api, apiOf } from './api.ts';
 import { CHROMIUM_PATH, hasChromium, launchChromium } from './chromium.ts';
+import { Devices, type Visit } from './devices.ts';
 import { isSignedIn, type Person, signedInAs, type Visitor, visit } from './visitor.ts';
 
 /** What a test of the pages stands on: a service of its own, a person in it, and a browser. */
@@ -11,9 +12,9 @@ export interface Place {
   readonly api: () => Promise<Api>;
   /** The service itself, for what no page and no request can bring about. */
   readonly service: () => TestService;
-  readonly visit: (path: string, options?: BrowserContextOptions) => Promise<Visitor>;
+  readonly visit: (path: string, options?: Visit) => Promise<Visitor>;
   /** Visits as somebody who signed in before, which is quicker than by the form. */
-  readonly visitAs: (person: Person, path: string, options?: BrowserContextOptions) => Promise<Visitor>;
+  readonly visitAs: (person: Person, path: string, options?: Visit) => Promise<Visitor>;
 }
 
 /** Describes tests that need a browser and a service of their own. Without Chromium they are skipped by name. */
@@ -26,10 +27,12 @@ export function describePages(
   describe.skipIf(!hasChromium)(title, () => {
     let browser: Browser;
     let service: TestService;
+    let devices: Devices;
     let visitors: Visitor[] = [];
 
     beforeAll(async () => {
       [service, browser] = await Promise.all([startService(options), launchChromium()]);
+      devices = new Devices(browser, service.url);
     });
     afterEach(async () => {
       await Promise.all(visitors.map((visitor) => visitor.leave()));
@@ -42,7 +45,7 @@ export function describePages(
 
     const apiOfPerson = ({ email, password }: Person) => apiOf(service.url, email, password);
     const visitPage: Place['visit'] = async (path, options) => {
-      const visitor = await visit(browser, service.url, options);
+      const visitor = await visit(devices, options);
       visitors.push(visitor);
       await visitor.page.goto(path);
       return visitor;

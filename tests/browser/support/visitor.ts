@@ -1,5 +1,6 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import type { Api } from './api.ts';
+import type { Devices, Visit } from './devices.ts';
 
 /** One person at one browser, with all that went wrong in it. */
 export interface Visitor {
@@ -9,23 +10,11 @@ export interface Visitor {
   readonly leave: () => Promise<void>;
 }
 
-const DESK = { width: 1440, height: 900 };
-
 /** Long enough for a busy machine, short enough to fail before the test's own time is up. */
 const WAIT_MS = 15_000;
 
-export async function visit(
-  browser: Browser,
-  url: string,
-  options: BrowserContextOptions = {},
-): Promise<Visitor> {
-  const context = await browser.newContext({
-    baseURL: url,
-    viewport: DESK,
-    locale: 'en-GB',
-    timezoneId: 'Europe/Berlin',
-    ...options,
-  });
+export async function visit(devices: Devices, options: Visit = {}): Promise<Visitor> {
+  const { context, giveBack } = await devices.take(options);
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_MS);
   const troubles: string[] = [];
@@ -35,7 +24,7 @@ export async function visit(
     if (message.type() === 'error' && !message.location().url.includes('/api/'))
       troubles.push(message.text());
   });
-  return { page, troubles, leave: () => context.close() };
+  return { page, troubles, leave: giveBack };
 }
 
 export interface Person {
