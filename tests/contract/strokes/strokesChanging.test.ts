@@ -160,6 +160,10 @@ test.each([
 );
 
 describe('at once with others', () => {
+  /** What the writing of measures does to those of a stroke, and to the stroke that the first are written of. */
+  const REWRITES = 'delete from measures where stroke_id = $1';
+  const WRITES_FIRST = 'select from strokes where id = $1 for key share';
+
   test('changes of one stroke are all made, one after the other', async () => {
     const other = await newRoom(service, token, fleet.coachId);
     const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 40, 9, { key: randomUUID() })]);
@@ -182,18 +186,24 @@ describe('at once with others', () => {
   });
 
   test.each([
-    ['moved to another room', 200, (id: string, roomId: string) => patch(id, { roomId })],
-    ['removed', 204, (id: string) => service.request('DELETE', `/strokes/${id}`, { token })],
+    ['moved to another room', 200, REWRITES, (id: string, roomId: string) => patch(id, { roomId })],
+    ['removed', 204, REWRITES, (id: string) => service.request('DELETE', `/strokes/${id}`, { token })],
+    [
+      'removed at its first',
+      204,
+      WRITES_FIRST,
+      (id: string) => service.request('DELETE', `/strokes/${id}`, { token }),
+    ],
   ])(
     'one whose measures are being written is %s after that, and nobody waits in a ring',
-    async (_, status, change) => {
+    async (_, status, write, change) => {
       const other = await newRoom(service, token, fleet.coachId);
       const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 41, 9, { key: randomUUID() })]);
       await settled(service, token, fleet.roomId);
       const writer = await service.pool.connect();
       try {
         await writer.query('begin');
-        await writer.query('delete from measures where stroke_id = $1', [id]);
+        await writer.query(write, [id]);
         const changed = change(id, other);
         await untilSomebodyWaits(writer);
         await writer.query('select from room_progress where room_id = $1 for update nowait', [fleet.roomId]);
