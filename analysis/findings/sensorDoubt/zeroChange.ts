@@ -1,10 +1,11 @@
 import { endsAtStandstill } from '../../baseline/endsAtStandstill.ts';
+import type { Residual } from '../../baseline/judge.ts';
 import { fromScale } from '../../baseline/scale.ts';
 import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
-import { beginZeroMemory, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
+import { beginZeroMemory, type ReadPeak, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
 /** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
 const LATEST = 2;
@@ -76,14 +77,17 @@ function readStroke(context: FindingContext, side: string, amps: number): ReadSt
     runningAmps: amps,
     stallAmps: standstillAmps - usualStall,
     stallSpread: usualStall * stall.deviation,
-    start:
-      start === null
-        ? null
-        : { amps: inrushAmps * (1 - Math.exp(-start.rise)), spread: inrushAmps * start.deviation },
+    start: readPeak(inrushAmps, start),
+    stop: readPeak(endStopAmps, residual(side, 'endStopAmps')),
     longer: duration.rise,
     // Speed = (V - I R) / Ke, and the stall is V / R.
     byLoad: amps / Math.max(usualStall - runningAmps, runningAmps),
   };
+}
+
+function readPeak(amps: number | null, judged: Residual | null): ReadPeak {
+  if (amps === null || judged === null) return null;
+  return { amps: amps * (1 - Math.exp(-judged.rise)), spread: amps * judged.deviation };
 }
 
 /** Another side that draws so much of what this one draws less, or the other way round, shares its load. A guess, no source. */
@@ -101,23 +105,32 @@ function isBorneByOther({ state, analysis, residual }: FindingContext, side: str
 
 function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   if (read.length < FEWEST) return null;
-  const of = (key: Exclude<keyof ReadStroke, 'start'>) => median(read.map((stroke) => stroke[key]));
+  const of = (key: Exclude<keyof ReadStroke, 'start' | 'stop'>) => median(read.map((stroke) => stroke[key]));
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
   const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
   const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
-  return isSeen && isAlike && !isSlowed && !startsAsEver(read, running) ? running : null;
+  const readsAsEver = (['start', 'stop'] as const).some((peak) =>
+    isAsEver(
+      read.map((stroke) => stroke[peak]),
+      running,
+    ),
+  );
+  return isSeen && isAlike && !isSlowed && !readsAsEver ? running : null;
 }
 
-/** A start that moved by less than this part of what the running current did, and is read well enough to tell: halfway. */
-const STARTS_AS_EVER_PART = 0.5;
-const START_SIGMAS = 1.5;
+/** A start or a stop that moved by less than this part of what the running current did, and is read well enough to tell: halfway. */
+const AS_EVER_PART = 0.5;
+const PEAK_SIGMAS = 1.5;
 
-/** Whether the starts read what they did: a zero adds to them as well, and an end that follows the load is no standstill. */
-function startsAsEver(read: readonly ReadStroke[], running: number): boolean {
-  const starts = read.flatMap(({ start }) => (start === null ? [] : [start]));
-  if (starts.length < FEWEST) return false;
-  const spread = median(starts.map(({ spread }) => spread)) / Math.sqrt(FEWEST);
-  const isRead = STARTS_AS_EVER_PART * Math.abs(running) > START_SIGMAS * spread;
-  return isRead && median(starts.map(({ amps }) => amps)) / running < STARTS_AS_EVER_PART;
+/**
+ * Whether the starts, or the stops, read what they did: a zero adds to all that is read, while an end that follows the load rises
+ * without the start, and a start that came between two samples reads more by chance.
+ */
+function isAsEver(peaks: readonly ReadPeak[], running: number): boolean {
+  const read = peaks.filter((peak) => peak !== null);
+  if (read.length < FEWEST) return false;
+  const spread = median(read.map(({ spread }) => spread)) / Math.sqrt(FEWEST);
+  const isRead = AS_EVER_PART * Math.abs(running) > PEAK_SIGMAS * spread;
+  return isRead && median(read.map(({ amps }) => amps)) / running < AS_EVER_PART;
 }

@@ -1,13 +1,16 @@
 import type { Direction } from '../../trace.ts';
 
+/** What a start or a stop read over what was expected, and a healthy one's standard deviation, amperes; null: none was judged. */
+export type ReadPeak = { readonly amps: number; readonly spread: number } | null;
+
 /** What one stroke read over what was expected of it. */
 export interface ReadStroke {
   readonly runningAmps: number;
   readonly stallAmps: number;
   /** Standard deviation of a healthy stall, amperes. */
   readonly stallSpread: number;
-  /** Its start over what was expected, and a healthy one's standard deviation, amperes; null: none was judged. */
-  readonly start: { readonly amps: number; readonly spread: number } | null;
+  readonly start: ReadPeak;
+  readonly stop: ReadPeak;
   /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
   readonly longer: number;
   readonly byLoad: number;

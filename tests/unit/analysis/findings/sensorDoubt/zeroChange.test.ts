@@ -89,6 +89,17 @@ test('a start that stands though running and end read as much more tells a load 
   expect(zerosOf(held)).toEqual(Array(5).fill(undefined));
 });
 
+test('an end that stands, held low by a clutch, tells a load, though the starts read as much more by chance', () => {
+  const held: Change = (measured) => ({
+    runningAmps: measured.runningAmps + 4,
+    inrushAmps: measured.inrushAmps + 4,
+  });
+  const always: Changes = {
+    all: ({ endStopAmps }) => ({ offsetAmps: null, endStopAmps: 0.6 * (endStopAmps ?? 0) }),
+  };
+  expect(zerosOf(held, always)).toEqual(Array(5).fill(undefined));
+});
+
 test('what the other side draws more of is a load that moved, though the start reads as much less: no zero', () => {
   const zeros = (borne: number) =>
     contextsAfterLearning(
