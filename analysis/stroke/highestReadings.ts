@@ -36,16 +36,18 @@ function nextBelow(peakAmps: Float64Array, level: number): number {
 /**
  * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
  * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
- * any amount.
+ * any amount, most of it by more than one step.
  */
 export function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
   const step = nextBelow(peakAmps, same) - SAME_PART * same;
-  let dips = 0;
+  let oneStep = 0;
+  let deeper = 0;
   for (let i = 1; i + 1 < peakAmps.length; i++) {
-    const isDip = peakAmps[i] < same && peakAmps[i - 1] >= same && peakAmps[i + 1] >= same;
-    if (isDip && peakAmps[i] >= step) dips++;
+    if (peakAmps[i] >= same || peakAmps[i - 1] < same || peakAmps[i + 1] < same) continue;
+    if (peakAmps[i] >= step) oneStep++;
+    else deeper++;
   }
-  return dips > FLICKERING_PART * count;
+  return oneStep > Math.max(FLICKERING_PART * count, deeper);
 }
 
 /**

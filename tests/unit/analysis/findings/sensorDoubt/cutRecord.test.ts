@@ -112,6 +112,16 @@ test('a current that a controller holds at its limit is no cut where the sensor 
   expect(doubtsOf(() => 0)).toMatchObject([{ doubt: 'clipped' }]);
 });
 
+test('a cut within the noise of the running current is one, though its noise takes some readings no more than a step below', () => {
+  const noisy: Partial<Shape> = { runningAmps: 4.05, noiseAmps: 0.15, rateHz: 10, stepAmps: 0.05 };
+  for (let seed = 1; seed <= 12; seed++) {
+    const side = sideOf('main', { ...noisy, seed });
+    const cut = { ...side, amps: side.amps.map((amps) => Math.min(4.1, amps)) };
+    const { doubts = [] } = measureStroke(traceOf([cut]), ONE_MOTOR);
+    expect([seed, doubts]).toMatchObject([seed, [{ doubt: 'clipped' }]]);
+  }
+});
+
 /** A stroke whose logger woke after the start, on a supply that differs, and reads nothing above `levelAmps`. */
 function wokenLate(levelAmps: number, index: number): StrokeEvent {
   const stopAmps = 60 * (1 + 0.04 * Math.sin(index));
