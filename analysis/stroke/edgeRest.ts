@@ -43,6 +43,8 @@ interface Edges {
   readonly alike: boolean;
   /** Whether they differ by so much that the higher one is no rest. */
   readonly apart: boolean;
+  /** Whether most of what lies between them is as low: then peaks stand out of what the motor draws, and not the drive out of a rest. */
+  readonly goesOn: boolean;
 }
 
 /** The rest at the edges, also of a record whose noise is large beside its current; null: there is none. */
@@ -83,6 +85,9 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   while (head < n && isLow(head)) head++;
   let tail = 0;
   while (tail < n - head && isLow(n - 1 - tail)) tail++;
+  const between = smooth.subarray(head, n - tail);
+  const low = between.reduce((count, amps) => (amps < threshold ? count + 1 : count), 0);
+  const goesOn = low > LONGEST_HIGH_PART * between.length;
   // The samples next to the motion may hold part of it.
   const first = edgeOf(beforeStep(signal.amps.subarray(0, Math.max(0, head - 1)), rough));
   const last = edgeOf(afterRamp(signal, afterStep(signal.amps.subarray(Math.min(n, n - tail + 1)), rough)));
@@ -94,7 +99,7 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   const apart =
     [lower, higher].every(({ amps }) => isLong(signal, amps, SHORTEST_REST_S)) &&
     (apartAmps > HIGH_PART * (rough - higher.level) || (!alike && runs));
-  return { first, last, alike, apart };
+  return { first, last, alike, apart, goesOn };
 }
 
 function edgeOf(amps: Float64Array): Edge {
@@ -103,13 +108,13 @@ function edgeOf(amps: Float64Array): Edge {
 
 /** Whether one of the edges lasts long enough to be a rest, for how high it lies and what the other one says. */
 function countsAsRest({ signal, smooth, rough }: RestSearch, edges: Edges, edge: Edge): boolean {
-  const { first, last, alike, apart } = edges;
+  const { first, last, alike, apart, goesOn } = edges;
   const { amps, level } = edge;
   if (apart && level > Math.min(first.level, last.level)) return false;
   if (level > MOST_REST_TIMES * (rough - level)) return false;
   const isHigh = level > HIGH_PART * (rough - level);
   const isFar = Math.abs(level) > FAR_AMPS && !alike;
-  if ((isHigh || isFar) && amps.length > LONGEST_HIGH_PART * smooth.length) return false;
+  if ((isHigh || isFar) && (goesOn || amps.length > LONGEST_HIGH_PART * smooth.length)) return false;
   const aloneS = isHigh ? SHORTEST_HIGH_REST_S : SHORTEST_LONE_REST_S;
   const agreedS = isHigh ? SHORTEST_AGREED_HIGH_REST_S : SHORTEST_REST_S;
   const agree = alike && [first, last].every((each) => isLong(signal, each.amps, agreedS));
