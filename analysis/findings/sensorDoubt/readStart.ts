@@ -22,10 +22,14 @@ const MEDIAN_OF_THREE = 0.67;
  * Whether the latest starts draw what they did though the side runs with another current: a sensor's scale multiplies whatever
  * it reads, be it a standstill or a start that a controller holds low.
  */
-export function startsAsEver({ state, residual }: FindingContext, side: string, running: number): boolean {
-  const { inrush } = state.scale[side];
+export function startsAsEver(context: FindingContext, side: string, running: number): boolean {
+  const { inrush } = context.state.scale[side];
+  return startsTell(context, side, running) && median(inrush) / running < STARTS_AS_EVER_PART;
+}
+
+/** Whether the latest starts are read well enough to tell, against a scale or for it, beside such a change of the running current. */
+export function startsTell({ state, residual }: FindingContext, side: string, running: number): boolean {
   const judged = residual(side, 'inrushAmps');
-  if (judged === null || inrush.length < SCALE_STROKES) return false;
-  const isRead = STARTS_AS_EVER_PART * Math.abs(running) > SIGMAS * MEDIAN_OF_THREE * judged.deviation;
-  return isRead && median(inrush) / running < STARTS_AS_EVER_PART;
+  if (judged === null || state.scale[side].inrush.length < SCALE_STROKES) return false;
+  return STARTS_AS_EVER_PART * Math.abs(running) > SIGMAS * MEDIAN_OF_THREE * judged.deviation;
 }

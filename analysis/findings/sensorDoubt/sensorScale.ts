@@ -8,7 +8,7 @@ import type { WarningKind } from '../../warning.ts';
 import type { FindingContext } from '../finding.ts';
 import { loadMoved, shedsLoad } from './movedLoad.ts';
 import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
-import { hasSoftStart, startsAsEver } from './readStart.ts';
+import { hasSoftStart, startsAsEver, startsTell } from './readStart.ts';
 import { ENDS_STROKES, SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
 import { readsStop, stallRise } from './stallRise.ts';
 
@@ -62,7 +62,8 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if ((running > 0 ? worksOtherwise : worksLess)(context, side)) return null;
   // A start that is read badly agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
-  return agrees ? running : null;
+  const isRead = isSaid || readsStop(context, side) || startsTell(context, side, running);
+  return agrees && isRead ? running : null;
 }
 
 /** What is remembered of a stroke, and the measure that it is read off. */

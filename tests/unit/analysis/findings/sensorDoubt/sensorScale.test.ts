@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
-import type { StrokeEvent } from '../../../../../analysis/history.ts';
+import type { RoomEvent, StrokeEvent } from '../../../../../analysis/history.ts';
 import type { SideMeasures } from '../../../../../analysis/measures.ts';
+import { orderEvents } from '../../../../../analysis/room/fold.ts';
 import { Random } from '../../../../../server/demo/simulator/random.ts';
 import { changed } from '../../support/contexts.ts';
 import { foldAll } from '../../support/folded.ts';
-import { ROOM } from '../../support/handMade.ts';
-import { directionOf, strokeEvents } from '../../support/strokeEvents.ts';
+import { ONE_MOTOR, ROOM } from '../../support/handMade.ts';
+import { directionOf, serviceEvent, strokeEvents } from '../../support/strokeEvents.ts';
 
 const LEARNT = 40;
 
@@ -69,6 +70,30 @@ test.each([12.6, null])(
     expect(said).not.toContainEqual(['sensor-doubt', 'front']);
   },
 );
+
+/** What is said of a room that changes so, when the samples catch its starts now high and now low, and nothing else stalls. */
+function saidByStartsReadBadly(running: number, seed: number, work: readonly RoomEvent[] = []) {
+  const random = new Random(seed);
+  const events = strokeEvents(LEARNT + 16, ONE_MOTOR, seed).map((event, index) => {
+    const caught = Math.exp(random.normal(0, 0.17));
+    const change = index < LEARNT ? 1 : running;
+    return changed(event, {
+      all: (measured) => ({ ...scaled({ running: change, stall: caught })(measured), endStopAmps: null }),
+    });
+  });
+  return foldAll(ONE_MOTOR, [...events, ...work].sort(orderEvents)).warnings.map(({ kind }) => kind);
+}
+
+const SEEDS = Array.from({ length: 12 }, (_, index) => index + 1);
+
+test('starts that are read too badly to stand against a scale do not speak for one: a rise is a rise', () => {
+  expect(SEEDS.map((seed) => saidByStartsReadBadly(1.2, seed))).toEqual(SEEDS.map(() => ['rising-draw']));
+});
+
+test('what a room draws less since it was lubricated is no scale, whatever the samples caught of its starts', () => {
+  const work = [serviceEvent(LEARNT, 'lubricated')];
+  expect(SEEDS.map((seed) => saidByStartsReadBadly(0.81, seed, work))).toEqual(SEEDS.map(() => []));
+});
 
 test('what cold copper adds to both stalls is no scale', () => {
   expect(saidOf({ running: 1.2, stall: 1.15, longer: 1.05 })).toEqual([['rising-draw', null, null]]);
