@@ -1,24 +1,33 @@
 import type { Residual } from '../../baseline/judge.ts';
 import type { Doubt } from '../../measures.ts';
 import type { FindingContext } from '../finding.ts';
-import type { RestMemory } from './restMemory.ts';
+import type { UsualSquare } from './restMemory.ts';
 
-/** So many strokes tell what a sensor reads at rest as a rule, and no more of them count. Guesses, no source. */
+/** So many strokes tell what a sensor reads as a rule, and no more of them count. Guesses, no source. */
 const FEWEST = 16;
 const MOST = 64;
+/** From so many amperes on, from this part of the running current on, and from so many times what is usual on. */
+interface Least {
+  readonly amps: number;
+  readonly part: number;
+  readonly times: number;
+}
+
 /**
- * A rest is another one from so many amperes on, from this part of the running current on, and where it is so many times what
- * it is as a rule: a clamp that is set to zero anew is off by some tenths of an ampere, now more and now less. Guesses, no source.
+ * A clamp that is set to zero anew is off by some tenths of an ampere, now more and now less, and what a start magnetises in its
+ * core by a few hundredths of the running current. Guesses, no source.
  */
-const OFFSET = { amps: 0.6, part: 0.1, times: 4 };
-const NOISE = { amps: 0.25, part: 0.02, times: 4 };
+const OFFSET: Least = { amps: 0.6, part: 0.05, times: 4 };
+/** Where no rest was read a motor's own ripple looks like noise, and more is wanted. Guesses, no source. */
+const NOISE: Least = { amps: 0.25, part: 0.02, times: 4 };
+const NOISE_RUNNING: Least = { amps: 0.5, part: 0.04, times: 4 };
 /** While it is said already, this part of that will do to go on. */
 const STILL_PART = 0.6;
 /** It moved by less than this part of what the rest did. A guess, no source. */
 const AS_EVER = 0.5;
 
 /**
- * What of a side's rest is no longer what it was: its level or its noise; null: neither, or the record holds none. Takes the rest
+ * What a side's sensor by itself no longer reads as it did: its level at rest or its noise; null: neither. Takes the stroke
  * into the memory of what is usual. A level that is a current, as what a controller draws, is none that the sensor adds to
  * the running current.
  */
@@ -26,25 +35,22 @@ export function restChange(
   { state, analysis, residual }: Pick<FindingContext, 'state' | 'analysis' | 'residual'>,
   side: string,
 ): 'offset' | 'noise' | null {
-  const { offsetAmps, noiseAmps, runningAmps } = analysis.sides[side] ?? { offsetAmps: null };
+  const measured = analysis.sides[side];
   const memory = state.rests[side];
-  if (offsetAmps === null || memory === undefined) return null;
-  const knows = memory.strokes >= FEWEST;
-  const isOther = (
-    doubt: Doubt,
-    amps: number,
-    usual: number,
-    { amps: least, part, times }: typeof OFFSET,
-  ) => {
+  if (measured === undefined || memory === undefined) return null;
+  const { offsetAmps, noiseAmps, runningAmps } = measured;
+  const isOther = (doubt: Doubt, amps: number, usual: UsualSquare, { amps: least, part, times }: Least) => {
     const isSaid = state.open.some((open) => open.side === side && open.evidence.doubt === doubt);
-    const most = Math.max(least, part * runningAmps, times * Math.sqrt(usual));
-    return knows && amps > (isSaid ? STILL_PART : 1) * most;
+    const most = Math.max(least, part * runningAmps, times * Math.sqrt(usual.square));
+    return usual.strokes >= FEWEST && amps > (isSaid ? STILL_PART : 1) * most;
   };
-  const isOff = isOther('offset', Math.abs(offsetAmps), memory.offset, OFFSET);
-  const isNoisy = isOther('noise', noiseAmps, memory.noise, NOISE);
-  if (isNoisy) return 'noise';
+  const [usualNoise, leastNoise] =
+    offsetAmps === null ? [memory.noiseRunning, NOISE_RUNNING] : [memory.noise, NOISE];
+  if (isOther('noise', noiseAmps, usualNoise, leastNoise)) return 'noise';
+  const isOff = offsetAmps !== null && isOther('offset', Math.abs(offsetAmps), memory.offset, OFFSET);
   if (isOff && isAsEver(residual(side, 'runningAmps'), runningAmps, offsetAmps)) return 'offset';
-  learnRest(memory, offsetAmps, noiseAmps);
+  learn(usualNoise, noiseAmps);
+  if (offsetAmps !== null) learn(memory.offset, offsetAmps);
   return null;
 }
 
@@ -55,8 +61,7 @@ function isAsEver(running: Residual | null, runningAmps: number, offsetAmps: num
   return moved < AS_EVER * Math.abs(offsetAmps);
 }
 
-function learnRest(memory: RestMemory, offsetAmps: number, noiseAmps: number): void {
-  memory.strokes = Math.min(MOST, memory.strokes + 1);
-  memory.offset += (offsetAmps ** 2 - memory.offset) / memory.strokes;
-  memory.noise += (noiseAmps ** 2 - memory.noise) / memory.strokes;
+function learn(usual: UsualSquare, amps: number): void {
+  usual.strokes = Math.min(MOST, usual.strokes + 1);
+  usual.square += (amps ** 2 - usual.square) / usual.strokes;
 }

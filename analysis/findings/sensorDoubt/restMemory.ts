@@ -1,11 +1,18 @@
-/** What a side's sensor reads while nothing flows: mean squares over its strokes, square amperes. */
-export interface RestMemory {
+/** A mean square over strokes, square amperes. */
+export interface UsualSquare {
   /** How many they are of, at most. */
   strokes: number;
-  offset: number;
-  noise: number;
+  square: number;
+}
+
+/** What a side's sensor reads while nothing flows, and its noise in records without any rest, which is the running motor's as well. */
+export interface RestMemory {
+  readonly offset: UsualSquare;
+  readonly noise: UsualSquare;
+  readonly noiseRunning: UsualSquare;
 }
 
 export function beginRestMemory(): RestMemory {
-  return { strokes: 0, offset: 0, noise: 0 };
+  const none = () => ({ strokes: 0, square: 0 });
+  return { offset: none(), noise: none(), noiseRunning: none() };
 }

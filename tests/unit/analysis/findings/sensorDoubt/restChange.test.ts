@@ -9,7 +9,7 @@ const UNTIL = 70;
 
 /** What the front side's sensor reads at rest, amperes, and what a stroke of a healthy room draws besides, by stroke. */
 interface Rest {
-  readonly offset: (stroke: number) => number;
+  readonly offset: (stroke: number) => number | null;
   readonly noise?: (stroke: number) => number;
   readonly draws?: (stroke: number) => number;
 }
@@ -45,6 +45,25 @@ test('a noise at rest that is eight times as high is said, and over when it is b
   expect(doubtsOf({ offset: () => 0.02, noise: (i) => (isDuring(i) ? 0.4 : 0.05) })).toEqual([
     ['front', 'noise', true],
   ]);
+});
+
+test('a rest that moved by six hundredths of the running current of a strong motor is said as well', () => {
+  const draws = () => 14;
+  expect(doubtsOf({ offset: (i) => (isDuring(i) ? -1.4 : -0.1), draws })).toEqual([
+    ['front', 'offset', true],
+  ]);
+});
+
+test('without any rest a noise that is twelve times as high is said, and one that goes with a motor is not', () => {
+  const noisy = (amps: number) =>
+    doubtsOf({ offset: () => null, noise: (i) => (isDuring(i) ? amps : 0.1), draws: () => 12 });
+  expect(noisy(1.2)).toEqual([['front', 'noise', true]]);
+  expect(noisy(0.3)).toEqual([]);
+});
+
+test('the noise of a running motor is not held against that of a rest', () => {
+  const offset = (i: number) => (isDuring(i) ? null : 0.02);
+  expect(doubtsOf({ offset, noise: (i) => (isDuring(i) ? 0.6 : 0.05) })).toEqual([]);
 });
 
 test.each([
