@@ -1,4 +1,4 @@
-import type { Doubt, StrokeAnalysis } from '../../measures.ts';
+import type { Doubt } from '../../measures.ts';
 
 /** What speaks against a record: what is doubted, and why, in a sentence. */
 export interface SaidOfRecord {
@@ -74,13 +74,4 @@ export function wrongRate(rate: number): SaidOfRecord {
     doubt: 'clock',
     detail: `Every stroke seems to take ${percent} % ${as} time than it did, at an unchanged current.`,
   };
-}
-
-/** Samples missing from every side at once speak of the logger, not of a sensor. */
-export function sharedGap(
-  doubts: NonNullable<StrokeAnalysis['doubts']>,
-  sides: readonly string[],
-): SaidOfRecord | undefined {
-  const gaps = doubts.filter(({ doubt }) => doubt === 'gaps');
-  return sides.length > 1 && gaps.length === sides.length ? gaps[0] : undefined;
 }

@@ -9,7 +9,6 @@ import {
   changedScale,
   movedZero,
   type SaidOfRecord,
-  sharedGap,
   sharedScale,
   TURNED,
   wrongRate,
@@ -53,16 +52,13 @@ interface RecordedStroke {
 /** What speaks against the record of all sides at once, whatever the date says. */
 export function saidOfAll(
   { doubts = [] }: StrokeAnalysis,
-  { scales, turned, rate }: SensorChanges,
+  { scales, rate }: SensorChanges,
   sides: readonly string[],
 ): SaidOfRecord | undefined {
-  const areAllTurned = sides.length > 1 && sides.every((side) => turned.has(side));
   return (
     doubts.find(({ doubt }) => doubt === 'clock') ??
-    sharedGap(doubts, sides) ??
     (rate === null ? undefined : wrongRate(rate)) ??
-    sharedScale(scales, sides) ??
-    (areAllTurned ? TURNED : undefined)
+    sharedScale(scales, sides)
   );
 }
 
@@ -81,7 +77,7 @@ export function saidOfSide(
     (left?.doubt === 'offset' ? { ...left, restAmps: restOf(analysis, side) } : left) ??
     (isCut && shared === undefined ? CUT : undefined) ??
     (zero === undefined ? undefined : movedZero(zero)) ??
-    (changes.turned.has(side) && shared !== TURNED ? TURNED : undefined) ??
+    (changes.turned.has(side) ? TURNED : undefined) ??
     otherRest(analysis, side, changes.rests.get(side))
   );
 }
