@@ -5,8 +5,6 @@ import type { SpikedStroke } from './spikeMemory.ts';
 
 /** Two spikes are at one place when no further apart than this part of the travel. */
 const SAME_PLACE = 0.02;
-/** Peaks whose places may be off by more than this part of the travel are at no place and speak against none. A guess, no source. */
-const MOST_UNSURE = 0.05;
 /**
  * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further on
  * in either direction, parts of the travel. Where a room creeps to its end and nobody recorded its supply it seems as much nearer.
@@ -46,11 +44,10 @@ export function spikePattern(strokes: readonly SpikedStroke[], turn: number | nu
   }
   const few = atFewTurns(spiked, turn);
   if (few > 0) return { pattern: 'once-per-turn', position: null, strokes: few, height };
-  const placed = spiked.filter(({ unsure }) => unsure < MOST_UNSURE);
-  const turns = overTurns(placed, turn);
+  const turns = overTurns(spiked, turn);
   if (turns > 0) return { pattern: 'once-per-turn', position: null, strokes: turns, height };
-  const place = mostOf(LATER.map((later) => commonPlace(placed.map((stroke) => sooner(stroke, later)))));
-  const all = placed.reduce((sum, stroke) => sum + stroke.positions.length, 0);
+  const place = mostOf(LATER.map((later) => commonPlace(spiked.map((stroke) => sooner(stroke, later)))));
+  const all = spiked.reduce((sum, stroke) => sum + stroke.positions.length, 0);
   if (place !== null && place.strokes >= 3 && place.strokes >= PLACE_PART * all) {
     return { pattern: 'same-place', position: place.position, strokes: place.strokes, height };
   }

@@ -35,12 +35,12 @@ export function wayCovered(context: FindingContext, before: Standing | null): Wa
   const towards = direction === 'extend' ? 1 : -1;
   const stopped = Object.values(analysis.sides).some(({ endStopAmps }) => endStopAmps !== null);
   const from = isStillThere(context, before) ? before : null;
-  const reached = from === null ? null : from.place + towards * length;
+  const reached = from === null ? END[direction] : from.place + towards * length;
   const unsure = Math.hypot(by, from?.unsure ?? 0);
-  const isAtEnd = reached === null || Math.abs(reached - END[direction]) < SAME_END + SIGMAS * unsure;
+  const isAtEnd = Math.abs(reached - END[direction]) < SAME_END + SIGMAS * unsure;
   if (stopped && isAtEnd && stopsUsually(state.travel[direction]))
     return spanOf(END[direction] - towards * length, END[direction], by);
-  return from === null || reached === null ? null : spanOf(from.place, reached, unsure);
+  return from === null ? null : spanOf(from.place, reached, unsure);
 }
 
 /** Where the room stands after a stroke that went over so much; null: nobody knows. */
