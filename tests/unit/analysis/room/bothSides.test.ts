@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { StrokeEvent } from '../../../../analysis/history.ts';
 import type { SideMeasures } from '../../../../analysis/measures.ts';
 import { summariseRoom } from '../../../../analysis/room/fold.ts';
 import { changed } from '../support/contexts.ts';
@@ -68,6 +69,20 @@ test.each([
   const { warnings } = foldAll(ROOM, events);
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['dropped-load', null]]);
   expect(warnings[0].headline).toContain(said);
+});
+
+test('samples that both records lack are told of both, and once', () => {
+  const detail = 'Up to 0.4 s of the record are missing.';
+  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i): StrokeEvent => {
+    const { analysis } = event;
+    if (i < LEARNT || analysis.status !== 'done') return event;
+    const doubts = ROOM.sides.map((side) => ({ side, doubt: 'gaps' as const, detail }));
+    return { ...event, analysis: { ...analysis, doubts } };
+  });
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side, headline }) => [kind, side, headline])).toEqual([
+    ['sensor-doubt', null, `The record of both sides cannot be trusted. ${detail}`],
+  ]);
 });
 
 test('a side that follows joins the warning of the other', () => {
