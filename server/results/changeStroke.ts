@@ -53,25 +53,29 @@ export async function removeStroke(
   accountId: AccountInScope,
   strokeId: string,
 ): Promise<void> {
-  await inTransaction(db, async (trx) => {
-    await holdStroke(trx, accountId, strokeId);
+  await awaitWriters(db, accountId, strokeId);
+  await unlessOvertaken(db, async (trx) => {
     const stroke = await findStroke(trx, accountId, strokeId);
     await forgetMeasures(trx, stroke);
     await markRoomDirty(trx, accountId, stroke.room_id, stroke.placed_at);
+    await refuseOvertaken(trx, accountId, stroke);
     await keepKeys(trx, accountId, { strokeId });
     await trx.deleteFrom('strokes').where('account_id', '=', accountId).where('id', '=', strokeId).execute();
   });
 }
 
-/** Before its room's progress is held, as whoever writes its first measures does: else both would wait in a ring. */
-async function holdStroke(trx: Kysely<Tables>, accountId: AccountInScope, strokeId: string): Promise<void> {
-  await trx
+/**
+ * Waits until nobody writes of a stroke, and holds nothing of it then: whoever writes its first measures needs it and its
+ * room's progress, and would wait in a ring with whoever holds one of them and wants the other.
+ */
+async function awaitWriters(db: Kysely<Tables>, accountId: AccountInScope, strokeId: string): Promise<void> {
+  await db
     .selectFrom('strokes')
     .select('id')
     .where('account_id', '=', accountId)
     .where('id', '=', strokeId)
     .forUpdate()
-    .executeTakeFirstOrThrow(() => notFound('stroke'));
+    .execute();
 }
 
 /** Somebody else moved the stroke between the look for it and the mark of its room. */
@@ -182,7 +186,7 @@ async function checkRoom(
   if (unknown.length > 0) throw invalidField('/roomId', `That room has no side ${unknown.join(', ')}.`);
 }
 
-/** Before the progress, too. */
+/** Before a room's progress is held, as whoever writes its measures does: else both would wait in a ring. */
 async function forgetMeasures(trx: Kysely<Tables>, stroke: Selectable<StrokeTable>): Promise<void> {
   await trx
     .deleteFrom('measures')
