@@ -23,10 +23,10 @@ export async function createGrant(
   await holdCoach(trx, accountId, coachId);
   if (until != null && Date.parse(until) <= Date.now())
     throw invalidField('/until', 'Must be a time to come.');
-  await refuseColleague(trx, accountId, email);
   // Of two grants of a coach to one address at once the second sees the first, and replaces it.
   await takeTurn(trx, `grant ${coachId} ${email}`);
   const known = await personAt(trx, email);
+  await refuseColleague(trx, accountId, email, known);
   const before = await standingGrants(trx, { accountId, coachId, email, personId: known });
   const id = newId();
   await trx
@@ -70,15 +70,25 @@ export async function removeGrant(db: Kysely<Tables>, accountId: AccountInScope,
     .executeTakeFirstOrThrow(() => notFound('grant'));
 }
 
-/** People of the account see its coaches already; a grant must not give them another role. */
-async function refuseColleague(db: Kysely<Tables>, accountId: AccountInScope, email: string): Promise<void> {
+/**
+ * People of the account see its coaches already; a grant must not give them another role. Who was invited and signs in
+ * to another account with the address, as `known`, is none of them: that invitation cannot be taken up.
+ */
+async function refuseColleague(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
+  email: string,
+  known: string | null,
+): Promise<void> {
   const colleague = await db
     .selectFrom('people')
     .select('id')
     .where('account_id', '=', accountId)
     .where('email', '=', email)
     .executeTakeFirst();
-  if (colleague !== undefined) throw invalidField('/email', 'This person belongs to your account already.');
+  const isElsewhere = known !== null && known !== colleague?.id;
+  if (colleague !== undefined && !isElsewhere)
+    throw invalidField('/email', 'This person belongs to your account already.');
 }
 
 interface GrantedTo {

@@ -140,6 +140,18 @@ describe('a grant to a person of another account', () => {
     expect(await coachesOf(visitor.token)).toEqual([]);
   });
 
+  test('is given to one who was invited as a colleague, and signs in to an account of its own', async () => {
+    const body = { email: visitor.email, name: 'Ines', role: 'owner' };
+    const { invitation } = (await as(dealer.token, 'POST', '/people', body)).body;
+    const given = await grant(visitor.email, 'technician');
+    expect([given.status, given.body.invitation]).toEqual([201, undefined]);
+    expect(await coachesOf(visitor.token)).toEqual([fleet.coachId]);
+    expect((await accept(invitation)).status).toBe(409);
+    const nobody = newEmail();
+    await as(dealer.token, 'POST', '/people', { ...body, email: nobody });
+    expect((await grant(nobody, 'technician')).status).toBe(422);
+  });
+
   test('is refused for a colleague, who sees the coach already', async () => {
     const colleague = await service.newMember(dealer, 'owner');
     const refused = await grant(colleague.email, 'technician');
