@@ -45,8 +45,8 @@ function metresAt(tape: Tape, step: number, room: CableRoom): number {
   return tape.positions[0][step] * room.travelMetres;
 }
 
-/** Drawn once: many rooms are tried until one shows a fault plainly. */
-const FAULTY = RECIPES.map((recipe) => drawMember(31, recipe, 120));
+/** Drawn once: many rooms are tried until one shows a fault plainly. Each has its fault as early as may be. */
+const FAULTY = RECIPES.map((recipe) => drawMember(31, recipe, 120, 0));
 /** Strokes from a fault's onset on that are looked at. */
 const BORNE = 3;
 
