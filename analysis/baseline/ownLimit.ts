@@ -1,7 +1,6 @@
 import type { MeasureName } from '../measures.ts';
 import { studentTUpperTail } from '../statistics/studentT.ts';
 import { BEYOND_PROBABILITY, beyondQuantile } from './beyondQuantile.ts';
-import type { Residual } from './judge.ts';
 
 /**
  * What a channel's own strokes have told of the single-stroke limits of one measure. The `limit` of a `Residual` is set before
@@ -70,7 +69,12 @@ export function withNewNormal(own: OwnLimit): OwnLimit {
  */
 export function noteResidual(
   own: OwnLimit,
-  { measure, residual, limit, ownLimit }: Pick<Residual, 'measure' | 'residual' | 'limit' | 'ownLimit'>,
+  {
+    measure,
+    residual,
+    limit,
+    ownLimit,
+  }: { measure: MeasureName; residual: number; limit: number; ownLimit: number },
 ): OwnLimit {
   const part = Math.abs(residual) / limit;
   const isBeyond = part > 1;
