@@ -1,10 +1,6 @@
-import { useState } from 'preact/hooks';
 import { Field } from '../components/sending/Field.tsx';
-import { Tick } from '../components/sending/Tick.tsx';
-import { PasswordAdvice } from '../people/PasswordAdvice.tsx';
-import { words } from '../words.ts';
 
-interface FieldProps {
+export interface FieldProps {
   readonly label: string;
   readonly value: string;
   readonly onInput: (value: string) => void;
@@ -33,13 +29,20 @@ export function EmailField({ label, value, onInput, hint, problem }: FieldProps)
 interface PasswordFieldProps extends FieldProps {
   /** Tells a browser whether to fill it in or to offer one. */
   readonly kind: 'current' | 'new';
-  /** Of whom a new one will be, where that is known. */
-  readonly address?: string;
+  /** Whether it can be read as it is typed. */
+  readonly shown?: boolean;
 }
 
-export function PasswordField({ label, value, onInput, hint, problem, kind, address }: PasswordFieldProps) {
-  const [shown, setShown] = useState(false);
-  const field = (
+export function PasswordField({
+  label,
+  value,
+  onInput,
+  hint,
+  problem,
+  kind,
+  shown = false,
+}: PasswordFieldProps) {
+  return (
     <Field label={label} hint={hint} problem={problem}>
       {(ids) => (
         <input
@@ -54,16 +57,5 @@ export function PasswordField({ label, value, onInput, hint, problem, kind, addr
         />
       )}
     </Field>
-  );
-  if (kind === 'current') return field;
-  // Whoever chooses a password can read it over, in place of typing it twice.
-  return (
-    <>
-      {field}
-      <PasswordAdvice password={value} address={address} />
-      <div>
-        <Tick label={words.signIn.show} on={shown} onChange={setShown} />
-      </div>
-    </>
   );
 }

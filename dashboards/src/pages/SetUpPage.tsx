@@ -4,8 +4,8 @@ import type { SignedIn } from '../api/types.ts';
 import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { Field } from '../components/sending/Field.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
-import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
+import { NewPasswordField } from '../people/NewPasswordField.tsx';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { useLinkKey } from '../people/useLinkKey.ts';
 import { navigate } from '../router.ts';
@@ -59,10 +59,9 @@ export function SetUpPage() {
           <Field label={words.setUp.email} problem={problemOf('email')}>
             {(ids) => <input {...ids} {...control('email', 'username')} type="email" />}
           </Field>
-          <PasswordField
+          <NewPasswordField
             label={words.setUp.password}
             hint={words.setUp.passwordHint}
-            kind="new"
             address={typed.email}
             value={typed.password}
             onInput={(password) => setTyped({ ...typed, password })}

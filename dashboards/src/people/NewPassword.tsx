@@ -2,11 +2,11 @@ import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { SignedIn } from '../api/types.ts';
 import { PageTitle } from '../components/frame/PageTitle.tsx';
-import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
+import { NewPasswordField } from './NewPasswordField.tsx';
 import { SHORTEST_PASSWORD } from './shortestPassword.ts';
 import { useLinkKey } from './useLinkKey.ts';
 import { useLinkOver } from './useLinkOver.ts';
@@ -54,10 +54,9 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
         <form ref={ref} onSubmit={onSubmit} noValidate>
           <p class="lead">{say.lead}</p>
           <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
-          <PasswordField
+          <NewPasswordField
             label={words.newPassword.password}
             hint={hint}
-            kind="new"
             value={password}
             onInput={setPassword}
             problem={problemOf('password')}

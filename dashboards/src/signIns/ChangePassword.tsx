@@ -3,6 +3,7 @@ import { call } from '../api/client.ts';
 import { Opens } from '../forms/Opens.tsx';
 import { PasswordField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
+import { NewPasswordField } from '../people/NewPasswordField.tsx';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { SessionContext } from '../session.ts';
 import { words } from '../words.ts';
@@ -56,10 +57,9 @@ function PasswordForm({ onDone }: { readonly onDone: () => void }) {
         onInput={setOld}
         problem={problemOf('oldPassword')}
       />
-      <PasswordField
+      <NewPasswordField
         label={say.next}
         hint={say.hint}
-        kind="new"
         address={person?.email}
         value={newPassword}
         onInput={setNew}
