@@ -60,7 +60,7 @@ function byDirections({ extend, retract }: ZeroMemory): number | null {
 
 /**
  * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not.
- * Where no stall was read the start stands for it, as well as it is read.
+ * Where no stall was read the start stands for it, as well as it is read; one that is held low follows the load.
  */
 function readStroke(context: FindingContext, side: string, amps: number): ReadStroke | null {
   const { state, analysis, direction, residual } = context;
@@ -69,7 +69,8 @@ function readStroke(context: FindingContext, side: string, amps: number): ReadSt
   const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
   const start = residual(side, 'inrushAmps');
   const stall = endsAtStandstill(analysis.sides[side]) ? residual(side, 'endStopAmps') : start;
-  if (stall === start && isBorneByOther(context, side, amps)) return null;
+  if (isBorneByOther(context, side, amps)) return null;
+  if (stall === start && inrushAmps < LEAST_START * runningAmps) return null;
   if (analysis.supplyVolts === null || stall === null || duration === null) return null;
   const standstillAmps = stall === start ? inrushAmps : (endStopAmps ?? inrushAmps);
   const usualStall = standstillAmps * Math.exp(-stall.rise);
@@ -90,10 +91,12 @@ function readPeak(amps: number | null, judged: Residual | null): ReadPeak {
   return { amps: amps * (1 - Math.exp(-judged.rise)), spread: amps * judged.deviation };
 }
 
+/** A motor draws so many times as much at its start as it runs at, at the least; less is held there. A guess, no source. */
+const LEAST_START = 1.3;
 /** Another side that draws so much of what this one draws less, or the other way round, shares its load. A guess, no source. */
 const BORNE_PART = 0.35;
 
-/** Whether another side changed the other way: a start that is read slowly shows some of the load, and a load that moved is no zero. */
+/** Whether another side changed the other way: a load that moved is no zero, though starts and stops read as much more by chance. */
 function isBorneByOther({ state, analysis, residual }: FindingContext, side: string, amps: number): boolean {
   return state.room.sides.some((other) => {
     const judged = other === side ? null : residual(other, 'runningAmps');

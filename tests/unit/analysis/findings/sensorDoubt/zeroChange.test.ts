@@ -111,3 +111,38 @@ test('what the other side draws more of is a load that moved, though the start r
   expect(zeros(4)).toEqual(Array(6).fill(undefined));
   expect(zeros(0).some((zero) => zero !== undefined)).toBe(true);
 });
+
+test('what the other side draws less of is a load that moved, though start and stop read as much more: no zero', () => {
+  const zeros = (shed: number) =>
+    contextsAfterLearning(
+      5,
+      () => ({ front: reads({ running: 4, stall: 4 }), rear: reads({ running: -shed }) }),
+      {},
+      NO_REST,
+    ).map((stroke) => stroke.zeros.get('front'));
+  expect(zeros(3)).toEqual(Array(5).fill(undefined));
+  expect(zeros(0).some((zero) => zero !== undefined)).toBe(true);
+});
+
+test('a start that is held as low as the motor runs follows the load, and tells no zero', () => {
+  const zeros = (start: number) =>
+    contextsAfterLearning(
+      6,
+      () => ({
+        front: (measured) => ({
+          runningAmps: measured.runningAmps + 4,
+          inrushAmps: start * measured.runningAmps + 4,
+        }),
+      }),
+      {},
+      {
+        all: (measured) => ({
+          offsetAmps: null,
+          endStopAmps: null,
+          inrushAmps: start * measured.runningAmps,
+        }),
+      },
+    ).map(({ zeros: told }) => told.get('front'));
+  expect(zeros(1)).toEqual(Array(6).fill(undefined));
+  expect(zeros(3).some((zero) => zero !== undefined)).toBe(true);
+});
