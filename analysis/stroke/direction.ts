@@ -31,6 +31,8 @@ const FEWEST_AT_EDGE = 3;
 /** Both edges agree within this part of the largest reading, in a record of so many edges at least. */
 const AGREEING_PART = 0.1;
 const FEWEST_EDGES = 4;
+/** Nor does what is read at one edge change by more than this part of it: that is a start, or a motor let down. */
+const LEVEL_PART = 0.2;
 /** Edges this close to the usual level, as a part of it, are the running motor. */
 const RUNNING_PART = 0.3;
 const USUAL_STRIDE = 8;
@@ -65,17 +67,25 @@ export function signOf(amps: Float64Array): 1 | -1 | 0 {
 function restOf(read: Float64Array): number {
   const count = Math.max(FEWEST_AT_EDGE, Math.round(EDGE_PART * read.length));
   if (read.length < FEWEST_EDGES * count) return 0;
-  const [head, tail] = [median(read.subarray(0, count)), median(read.subarray(-count))];
+  const edges = [read.subarray(0, count), read.subarray(-count)];
+  const [head, tail] = edges.map(median);
   const largest = furthestFrom(0, read);
   const agree = Math.abs(head - tail) <= AGREEING_PART * largest;
   const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
   const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(HIGH_REST_AMPS, MOST_REST_PART * largest);
+  const isLevel = edges.every((edge) => changeWithin(edge) <= LEVEL_PART * largest);
   const rest = (head + tail) / 2;
   // A record without any rest begins and ends at the level that it holds most of the time.
   const running = Math.abs(usual - rest) < RUNNING_PART * Math.abs(rest);
   // One that begins in a start and ends in a stall does so above that level.
   const driven = Math.abs(rest) > HIGH_REST_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
-  return agree && near && !running && !driven ? rest : 0;
+  return agree && near && isLevel && !running && !driven ? rest : 0;
+}
+
+/** By how much the two halves of a few readings differ. */
+function changeWithin(readings: Float64Array): number {
+  const half = Math.ceil(readings.length / 2);
+  return Math.abs(median(readings.subarray(0, half)) - median(readings.subarray(-half)));
 }
 
 /** How far a reading lies from a level at most. */

@@ -1,4 +1,4 @@
-import { differenceNoise, FEWEST_REST_SAMPLES } from './rests.ts';
+import { differenceNoise } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 /** A controller takes a motor's current back within less than this. A guess, no source. */
@@ -12,7 +12,7 @@ const FLAT_NOISES = 5;
  * after a motor was let down slowly holds little else, and its middle is no zero. Longer ones tell their level however they begin.
  */
 export function afterRamp(signal: SideSignal, last: Float64Array): Float64Array {
-  if (last.length < FEWEST_REST_SAMPLES || last.length * signal.stepS > LONGEST_RAMP_S) return last;
+  if (last.length * signal.stepS > LONGEST_RAMP_S) return last;
   if (rangeOf(last) <= FLAT_AMPS) return last;
   const most = Math.max(FLAT_AMPS, FLAT_NOISES * differenceNoise(signal.amps));
   let rest = last;

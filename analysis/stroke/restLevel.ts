@@ -83,18 +83,19 @@ function restOf(
   otherStood: Interval | null,
 ): { rough: number; found: Rest } {
   const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
-  const at = (levels: Levels): Rest | null => {
-    const search = { signal, smooth, ...levels };
-    return edgeRest(search) ?? pauseRest(search);
-  };
-  const first = at(whole);
+  const among = (levels: Levels): RestSearch => ({ signal, smooth, ...levels });
+  const asRest = (found: Rest | null) =>
+    found !== null && liesBeyondStart(signal, found.rest) ? null : found;
+  const [atEdges, inPause] = [edgeRest, pauseRest].map((search) => search(among(whole)));
+  const first = atEdges ?? inPause;
   const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
   if (isMost && (!isFlat(first.rest) || beginsLower(signal, first.rest))) {
     const within = levelsOf(first.rest);
-    const found = at(within);
+    const found = asRest(edgeRest(among(within)) ?? pauseRest(among(within)));
     if (found !== null) return { rough: within.rough, found };
   }
-  return { rough: whole.rough, found: first ?? restThen(signal, otherStood, whole.rough) ?? NO_REST };
+  const found = asRest(atEdges) ?? asRest(inPause) ?? asRest(restThen(signal, otherStood, whole.rough));
+  return { rough: whole.rough, found: found ?? NO_REST };
 }
 
 /** Interference that a long rest gathers is no drive. */
@@ -109,6 +110,20 @@ function beginsLower({ stepS }: SideSignal, rest: Float64Array): boolean {
   const beginning = rest.subarray(0, Math.max(FEWEST_BEGINNING, Math.round(BEGINNING_S / stepS)));
   const lower = median(rest) - median(beginning);
   return lower > Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest));
+}
+
+/** A clamp that a large current left magnetised reads a little more afterwards: this part of what a rest reads may be that. */
+const NEARER_PART = 0.5;
+
+/**
+ * Whether the record's first reading lies nearer to nothing than what looks like a rest does, by more than noise and a
+ * magnetised clamp make of it: a sensor has one zero, and what is read further from nothing is what the motor draws.
+ */
+function liesBeyondStart({ amps }: SideSignal, rest: Float64Array): boolean {
+  const level = Math.abs(median(rest));
+  const least = Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest), NEARER_PART * level);
+  const nearest = Math.abs(amps[0]);
+  return level - nearest > least && rest.every((each) => Math.abs(each) > nearest);
 }
 
 /** What lies lowest and highest in a record, as quantiles: single samples may lie anywhere. */

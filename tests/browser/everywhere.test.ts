@@ -106,7 +106,7 @@ describePages('every page', (place) => {
   });
 
   test('shows itself once a service that was just starting can answer', async () => {
-    const { page } = await place.visitAs(place.person, '/');
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
     await page.clock.install();
     await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
     await page.route('**/trend?**', (route) => route.fulfill({ status: 503, body: '' }));
@@ -134,7 +134,7 @@ describePages('every page', (place) => {
   });
 
   test('draws its pictures once there is a network, where it came without', async () => {
-    const { page } = await place.visitAs(place.person, '/', { serviceWorkers: 'block' });
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true, serviceWorkers: 'block' });
     await page.clock.install();
     await page.route('**/assets/plotLibrary*.js', (route) => route.abort());
     await page.goto(`/rooms/${fleet.worsening.id}`);
@@ -146,7 +146,7 @@ describePages('every page', (place) => {
   });
 
   test('gives up a line that stalls, says so and tries again', async () => {
-    const { page } = await place.visitAs(place.person, '/');
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
     await page.clock.install();
     await page.route('**/trend?**', () => {});
     await page.goto(`/rooms/${fleet.worsening.id}`);
@@ -176,7 +176,7 @@ describePages('every page', (place) => {
   test('takes a line that breaks in the middle of an answer for what it is, and goes on by itself', async () => {
     const line = await openWeakLine(place.service().url);
     try {
-      const { page } = await place.visitAs(place.person, '/');
+      const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
       await page.clock.install();
       line.breakAt(/^\/api\/v1\/rooms\/[^/]+\/trend/);
       await page.goto(`${line.url}/rooms/${fleet.worsening.id}`);

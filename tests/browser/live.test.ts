@@ -164,7 +164,7 @@ describePages('a page that stays open', (place) => {
 
   test('of a room notices a link that went without a word, and opens another', async () => {
     const room = await addRoom(api, coach, 'Alcove');
-    const { page } = await place.visitAs(place.person, '/');
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
     await page.clock.install();
     const first = { opened: 0, said: 0, asked: 0 };
     await page.routeWebSocket('**/api/v1/live', (socket) => {
@@ -221,7 +221,7 @@ describePages('a page that stays open', (place) => {
   });
 
   test('of the lot shows a coach that was added elsewhere, with a feed and without', async () => {
-    const { page } = await place.visitAs(place.person, '/');
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
     await page.clock.install();
     await page.goto('/');
     const lot = page.getByRole('list', { name: 'List of coaches' });
@@ -243,7 +243,7 @@ describePages('a page that stays open', (place) => {
 
   test('asks for news where the feed cannot be opened', async () => {
     const room = await addRoom(api, coach, 'Den');
-    const { page } = await place.visitAs(place.person, '/');
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
     await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
     await page.clock.install();
     await page.goto(`/rooms/${room.id}`);

@@ -110,7 +110,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('sees how old the page is grow while it stays open without a network', async () => {
-    const { page } = await place.visitAs(owner, '/', PHONE);
+    const { page } = await place.visitAs(owner, '/', { ...PHONE, turnsClock: true });
     await page.clock.install();
     await page.goto('/');
     const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });

@@ -3,6 +3,8 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playw
 /** How somebody comes: with what device, and whether it is one that nobody had before. */
 export interface Visit extends BrowserContextOptions {
   readonly onNewDevice?: boolean;
+  /** Turns the clock of the pages: a window keeps a clock that was turned, so nobody else gets this one. */
+  readonly turnsClock?: boolean;
 }
 
 /** What one person browses with: it shares nothing with another. */
@@ -29,15 +31,16 @@ export class Devices {
     this.#url = url;
   }
 
-  async take({ storageState, onNewDevice = false, ...options }: Visit): Promise<Device> {
+  async take({ storageState, onNewDevice = false, turnsClock = false, ...options }: Visit): Promise<Device> {
     const kind = JSON.stringify(options);
-    const used = onNewDevice ? undefined : this.#free.get(kind)?.pop();
-    const device = used ?? (await this.#make(options, kind));
+    const used = onNewDevice || turnsClock ? undefined : this.#free.get(kind)?.pop();
+    const device = used ?? (await this.#make(options, turnsClock ? null : kind));
     if (typeof storageState === 'object') await device.context.addCookies(storageState.cookies);
     return device;
   }
 
-  async #make(options: BrowserContextOptions, kind: string): Promise<Device> {
+  /** @param kind Under which it is taken again; null: never. */
+  async #make(options: BrowserContextOptions, kind: string | null): Promise<Device> {
     const context = await this.#browser.newContext({
       baseURL: this.#url,
       viewport: DESK,
@@ -50,6 +53,7 @@ export class Devices {
     const device: Device = {
       context,
       giveBack: async () => {
+        if (kind === null) return context.close();
         await this.#empty(context, blank);
         this.#free.set(kind, [...(this.#free.get(kind) ?? []), device]);
       },

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { agoText } from '../../format.ts';
 
 const MINUTE_MS = 60_000;
@@ -24,7 +24,8 @@ function eachMinute(grow: () => void): () => void {
 /** How long ago a moment was, told anew while a page stays open. */
 export function useAgo(at: string | number): string {
   const [, setTold] = useState('');
+  // From the moment it is seen: what is put off until a frame is drawn would miss a minute that passes before.
   // Drawn anew only where the words have become others.
-  useEffect(() => eachMinute(() => setTold(agoText(at))), [at]);
+  useLayoutEffect(() => eachMinute(() => setTold(agoText(at))), [at]);
   return agoText(at);
 }

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import { ONE_MOTOR, traceOf } from '../support/handMade.ts';
+import { done } from '../support/measured.ts';
 
 const RUNNING_AMPS = 10;
 
@@ -44,6 +45,28 @@ test.each([
     expect(doubts).toEqual([]);
   }
 });
+
+test.each([
+  { what: 'three on the way down', before: 2, ends: [0.85, 0.55, 0.25] },
+  { what: 'three on the way down and one at rest', before: 1, ends: [0.87, 0.55, 0.18, 0] },
+  { what: 'many without a load', before: 2, ends: Array.from({ length: 280 }, () => 0.18) },
+])(
+  'a record that begins with $before at rest and ends with $what rests at what is read first',
+  ({ before, ends }) => {
+    for (const seed of SEEDS) {
+      const random = new Random(seed);
+      const zero = random.uniform(-0.1, 0.1);
+      const driven = [2, 1.3, 1.1, ...Array.from({ length: 420 }, () => 1), ...ends];
+      const drawn = [...Array.from({ length: before }, () => 0), ...driven.map((times) => -6 * times)];
+      const amps = Float64Array.from(drawn, (each) => zero + each + random.normal(0, 0.03));
+      const timesS = amps.map((_, i) => i / 10);
+      const { sides } = done(measureStroke(traceOf([{ side: 'main', timesS, amps }]), ONE_MOTOR));
+      expect(sides.main.sign).toBe(-1);
+      expect(sides.main.runningAmps).toBeCloseTo(6, 0);
+      expect(Math.abs(sides.main.offsetAmps ?? 0)).toBeLessThan(0.3);
+    }
+  },
+);
 
 test('the rest behind it still tells a zero that is off', () => {
   for (const seed of SEEDS) {
