@@ -182,7 +182,9 @@ describePages('adding a recording from a file', (place) => {
     const { page } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));
     await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
-    await page.getByText('Column 3: choose above').waitFor();
+    // What was made of that has come: nothing that is on its way tells the page before somebody goes on.
+    await page.getByText('Column 2: choose above').waitFor({ state: 'detached' });
+    await page.getByText('Reading the file').waitFor({ state: 'detached' });
     await page.context().clearCookies();
     await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
     await page.getByText('You were signed out.').waitFor();
