@@ -1,6 +1,7 @@
 import type { Comparison, Service, Warning } from '../api/types.ts';
 import { dayText } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { compareWords } from '../words/compare.ts';
 import { words } from '../words.ts';
 import { type Outcome, outcomeOf } from './didItHelp.ts';
 
@@ -23,7 +24,7 @@ function warningBefore({ comparison, service, warnings }: AnswerProps): Warning 
   return stood[0] ?? null;
 }
 
-type Helped = keyof typeof words.compare.helped;
+type Helped = keyof typeof compareWords.helped;
 
 /** What is said of the work: the current, and whether the warning that it was done for has gone. */
 function helpedBy(outcome: Outcome, isGone: boolean | null): Helped {
@@ -45,7 +46,7 @@ function helpedBy(outcome: Outcome, isGone: boolean | null): Helped {
 
 /** The question that the page was opened with, answered in a sentence before all numbers. */
 export function Answer(props: AnswerProps) {
-  const say = words.compare;
+  const say = compareWords;
   const { comparison, service } = props;
   const { arose } = comparison.after;
   const outcome = outcomeOf(comparison.groups);

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Field } from '../components/sending/Field.tsx';
 import { fieldToday } from '../fieldTime.ts';
 import { navigate } from '../router.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 import { SPAN_NAMES, type SpanName, type Spans, spansAddress } from './question.ts';
 import { spanProblems } from './spanProblems.ts';
 
@@ -13,7 +13,7 @@ interface ChooseSpansProps {
 
 /** Compares any two spans of days, in the reader's own zone. */
 export function ChooseSpans({ roomId, given }: ChooseSpansProps) {
-  const say = words.compare;
+  const say = compareWords;
   const [typed, setTyped] = useState<Record<SpanName, string>>(
     given ?? { beforeFrom: '', beforeTo: '', afterFrom: '', afterTo: '' },
   );

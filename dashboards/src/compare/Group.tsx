@@ -3,7 +3,8 @@ import type { ComparedGroup, MeasureTitle, Room } from '../api/types.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { isCompared } from './isCompared.ts';
 import { Profile } from './Profile.tsx';
 import type { ProfileScale } from './profileScale.ts';
@@ -17,7 +18,7 @@ const MOST_PLACES = 3;
 
 /** The places that changed, in words: those that changed most, in the order of the travel. */
 function changedText({ changedBins }: ComparedGroup): string {
-  const say = words.compare;
+  const say = compareWords;
   if (changedBins.length === 0) return say.noPlaces;
   const told = [...changedBins]
     .sort((a, b) => Math.abs(b.shiftAmps) - Math.abs(a.shiftAmps))
@@ -36,12 +37,12 @@ function changedText({ changedBins }: ComparedGroup): string {
 
 /** The two profiles as numbers. */
 function ProfileTable({ group }: { readonly group: ComparedGroup }) {
-  const say = words.compare;
+  const say = compareWords;
   return (
     <table>
       <thead>
         <tr>
-          <th scope="col">{words.stroke.place}</th>
+          <th scope="col">{strokeWords.place}</th>
           <th scope="col" class="number">
             {say.before}
           </th>
@@ -74,7 +75,7 @@ interface GroupProps {
 /** One side in one direction: how many strokes, both profiles, and the shift of each measure. */
 export function Group({ room, group, titles, scale }: GroupProps) {
   const id = useId();
-  const say = words.compare;
+  const say = compareWords;
   const title = say.group(sideName(group.side), group.direction);
   const known = group.shifts.filter(({ before, after }) => before !== null || after !== null);
   const first = FIRST_MEASURES.flatMap((name) => known.filter(({ measure }) => measure === name));

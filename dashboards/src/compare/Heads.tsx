@@ -1,6 +1,7 @@
 import type { Coach, Comparison, Room, Service } from '../api/types.ts';
 import { dayText } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { compareWords } from '../words/compare.ts';
 import { words } from '../words.ts';
 import type { Question } from './question.ts';
 
@@ -14,7 +15,7 @@ export interface HeadsProps {
 
 /** What was held against what; null: no stroke. */
 function spanText({ before, after }: Comparison, which: 'before' | 'after'): string | null {
-  const say = words.compare;
+  const say = compareWords;
   const { from, to, strokes } = which === 'before' ? before : after;
   if (from === null || to === null) return null;
   const text = say.spanOf(strokes, dayText(from), dayText(to));
@@ -24,7 +25,7 @@ function spanText({ before, after }: Comparison, which: 'before' | 'after'): str
 
 /** Coach, room, work and dates. */
 export function Heads({ coach, room, service, question, comparison }: HeadsProps) {
-  const say = words.compare;
+  const say = compareWords;
   const noon = (day: string) => dayText(`${day}T12:00`);
   const lines: [string, string][] = [];
   if (comparison.account !== null) lines.push([say.from, comparison.account]);

@@ -1,6 +1,6 @@
 import type { ComparedGroup } from '../api/types.ts';
 import { tickNumber } from '../charts/drawn/tickNumber.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 import type { ProfileScale } from './profileScale.ts';
 
 /** The picture's own units; it is stretched to the place it gets, and its strokes are not. */
@@ -43,7 +43,7 @@ function bandShape({ lower, upper }: ComparedGroup['bandBefore'], scale: Profile
 
 /** Both bands and mean profiles over the travel; where they differ surely, the ground is shaded and barred at its foot. */
 export function Profile({ group, scale }: { readonly group: ComparedGroup; readonly scale: ProfileScale }) {
-  const say = words.compare;
+  const say = compareWords;
   const { bottom, top } = scale;
   return (
     <div class="profile" aria-hidden="true">

@@ -1,7 +1,7 @@
 import type { MeasureTitle, Warning } from '../api/types.ts';
 import { toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 import { Answer } from './Answer.tsx';
 import { Group } from './Group.tsx';
 import { Heads, type HeadsProps } from './Heads.tsx';
@@ -16,7 +16,7 @@ interface SheetProps extends HeadsProps {
 
 /** The whole finding, in the order in which it is read aloud to a customer. Prints on one page. */
 export function Sheet(props: SheetProps) {
-  const say = words.compare;
+  const say = compareWords;
   const { comparison, titles, question, service, warnings } = props;
   const answered = comparison.groups.some(isCompared);
   const scale = profileScale(comparison.groups);

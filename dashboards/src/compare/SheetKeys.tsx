@@ -1,10 +1,11 @@
+import { compareWords } from '../words/compare.ts';
 import { words } from '../words.ts';
 
 /** What the lines, grounds and intervals of the sheet are. */
 export function SheetKeys() {
-  const say = words.compare;
+  const say = compareWords;
   return (
-    <ul class="keys compare-keys" aria-label={say.keys}>
+    <ul class="keys compare-keys" aria-label={words.keys}>
       <li>
         <svg class="key" viewBox="0 0 28 14" aria-hidden="true" focusable="false">
           <path class="profile-band-before" d="M1 2h26v10h-26z" />

@@ -1,6 +1,6 @@
 import type { ComparedShift, MeasureTitle } from '../api/types.ts';
 import { quantity } from '../format.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 import { Interval } from './Interval.tsx';
 import { shiftWords } from './shiftWords.ts';
 
@@ -12,7 +12,7 @@ interface ShiftTableProps {
 
 /** Every measure before and after, with its shift as a picture and in words. */
 export function ShiftTable({ caption, shifts, titles }: ShiftTableProps) {
-  const say = words.compare;
+  const say = compareWords;
   return (
     <table class="shifts">
       <caption>{caption}</caption>

@@ -1,6 +1,6 @@
 import type { ComparedShift } from '../api/types.ts';
 import { withDecimals } from '../format.ts';
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 
 /** The power of ten of the first digit: 0 for 3.2, -2 for 0.04. */
 const firstDigit = (value: number): number => Math.floor(Math.log10(Math.abs(value)));
@@ -18,12 +18,12 @@ function decimalsOf(near: number, far: number, excludesZero: boolean): number {
   return excludesZero && near !== 0 ? Math.max(few, -firstDigit(near)) : few;
 }
 
-const way = (value: number): string => (value < 0 ? words.compare.less : words.compare.more);
+const way = (value: number): string => (value < 0 ? compareWords.less : compareWords.more);
 
 /** One measure's shift with its interval, in words; null where there were too few strokes to tell. */
 export function shiftWords({ shift, lower, upper, unit, excludesZero }: ComparedShift): string | null {
   if (shift === null || lower === null || upper === null) return null;
-  const say = words.compare;
+  const say = compareWords;
   const isPart = unit === '1';
   const scale = isPart ? 100 : 1;
   const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));

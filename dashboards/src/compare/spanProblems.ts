@@ -1,4 +1,4 @@
-import { words } from '../words.ts';
+import { compareWords } from '../words/compare.ts';
 import { SPAN_NAMES, type SpanName, type Spans } from './question.ts';
 
 const DAY_BEFORE: Partial<Record<SpanName, SpanName>> = { beforeTo: 'beforeFrom', afterTo: 'afterFrom' };
@@ -8,7 +8,7 @@ const DAY_BEFORE: Partial<Record<SpanName, SpanName>> = { beforeTo: 'beforeFrom'
  * Spans that overlap, or that stand the other way round, would be answered with the opposite of what happened.
  */
 export function spanProblems(spans: Spans, today: string): Partial<Record<SpanName, string>> {
-  const say = words.compare;
+  const say = compareWords;
   const problemOf = (name: SpanName): string | null => {
     const day = spans[name];
     if (day === '') return say.dayMissing;

@@ -3,6 +3,7 @@ import type { Room, Stroke } from '../api/types.ts';
 import { numberMarks } from '../charts/drawn/marks.ts';
 import { toldHere } from '../format.ts';
 import { TravelChart } from '../stroke/TravelChart.tsx';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { RunningChart } from './RunningChart.tsx';
 import type { RunningStroke } from './runningStroke.ts';
@@ -27,8 +28,8 @@ function Finished({ stroke, room }: { readonly stroke: Stroke; readonly room: Ro
     <section aria-labelledby="finished">
       <h2 id="finished">{say.finished}</h2>
       <p role="status">
-        {analysis === null && words.stroke.pending}
-        {analysis?.status === 'unusable' && `${words.stroke.unusable}: ${toldHere(analysis.reason)}`}
+        {analysis === null && strokeWords.pending}
+        {analysis?.status === 'unusable' && `${strokeWords.unusable}: ${toldHere(analysis.reason)}`}
         {done !== null && say.finishedLead(words.directions[done.direction])}{' '}
         <a href={`/strokes/${stroke.id}`}>{say.open}</a>
       </p>

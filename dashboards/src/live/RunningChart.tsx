@@ -7,12 +7,13 @@ import type { ChartTheme } from '../charts/plot/theme.ts';
 import { liveData, liveSpec } from '../charts/time/liveSpec.ts';
 import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { highestOf, lastSecond, latestOf, type RunningLine, type RunningStroke } from './runningStroke.ts';
 
 const HEIGHT_PX = 240;
 const seconds = (value: number) => quantity(value, words.units.seconds);
-const nameOf = ({ side }: RunningLine) => (side === null ? words.stroke.volts : sideName(side));
+const nameOf = ({ side }: RunningLine) => (side === null ? strokeWords.volts : sideName(side));
 const unitOf = ({ side }: RunningLine) => (side === null ? 'V' : 'A');
 
 function RunningTable({ lines }: { readonly lines: readonly RunningLine[] }) {
@@ -74,7 +75,7 @@ export function RunningChart({ stroke, room }: { readonly stroke: RunningStroke;
       ].join(' ')}
       keys={lines.map((line) =>
         line.side === null ? (
-          <SupplyKey key="supply" text={words.stroke.volts} />
+          <SupplyKey key="supply" text={strokeWords.volts} />
         ) : (
           <LineKey
             key={line.side}

@@ -3,6 +3,7 @@ import { useLoad } from '../api/useLoad.ts';
 import { Loaded } from '../components/coming/states.tsx';
 import { Moment } from '../components/told/Moment.tsx';
 import { Scroll } from '../components/told/Scroll.tsx';
+import { noticesWords } from '../words/notices.ts';
 import { words } from '../words.ts';
 
 const SHOWN = 20;
@@ -11,7 +12,7 @@ const LOOK_AGAIN_MS = 1500;
 
 /** The latest that was sent to a webhook, and what became of it. */
 export function Deliveries({ webhookId }: { readonly webhookId: string }) {
-  const say = words.webhooks;
+  const say = noticesWords.webhooks;
   const load = useLoad<Page<WebhookDelivery>>(
     `/webhooks/${webhookId}/deliveries?limit=${SHOWN}`,
     ({ items }) =>
@@ -59,11 +60,11 @@ function Line({ delivery }: { readonly delivery: WebhookDelivery }) {
   const { event, madeAt, state, status, error, attempts } = delivery;
   return (
     <tr>
-      <th scope="row">{words.webhooks.eventNames[event]}</th>
+      <th scope="row">{noticesWords.webhooks.eventNames[event]}</th>
       <td>
         <Moment at={madeAt} />
       </td>
-      <td>{words.webhooks.states[state]}</td>
+      <td>{noticesWords.webhooks.states[state]}</td>
       <td>{error ?? status ?? words.none}</td>
       <td>{attempts}</td>
     </tr>

@@ -7,7 +7,7 @@ import { untold } from '../components/sending/untold.ts';
 import { useSendingInTurn } from '../components/sending/useSending.ts';
 import { SelectField } from '../forms/SelectField.tsx';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 import { PausedMail } from './PausedMail.tsx';
 import { QuietHours } from './QuietHours.tsx';
 import { SilentDays } from './SilentDays.tsx';
@@ -16,7 +16,7 @@ const NONE = 'none';
 
 /** What a person wants to be mailed; each choice is kept as it is made. */
 export function MailChoice({ settings: loaded }: { readonly settings: NoticeSettings }) {
-  const say = words.notices;
+  const say = noticesWords.notices;
   const { person } = useContext(SessionContext);
   const [settings, setSettings] = useState(loaded);
   const [saved, setSaved] = useState(false);

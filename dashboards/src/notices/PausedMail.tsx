@@ -3,7 +3,7 @@ import type { NoticeSettings } from '../api/types.ts';
 import { Failure } from '../components/coming/states.tsx';
 import { useSending } from '../components/sending/useSending.ts';
 import { whenText } from '../format.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 interface PausedMailProps {
   readonly paused: NonNullable<NoticeSettings['paused']>;
@@ -12,7 +12,7 @@ interface PausedMailProps {
 
 /** Says that the mailbox was refused, and goes on once its owner has mended it. */
 export function PausedMail({ paused, onResumed }: PausedMailProps) {
-  const say = words.notices;
+  const say = noticesWords.notices;
   const { busy, problem, send } = useSending();
   const resume = () =>
     send(async () => {

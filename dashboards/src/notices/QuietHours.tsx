@@ -2,7 +2,7 @@ import { useContext, useState } from 'preact/hooks';
 import type { NoticeSettings } from '../api/types.ts';
 import { Field } from '../components/sending/Field.tsx';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 type Quiet = NoticeSettings['quiet'];
 
@@ -16,7 +16,7 @@ interface QuietHoursProps {
 
 /** From a time of day to another; kept once both are there. */
 export function QuietHours({ quiet, onChange, onHalf, problem }: QuietHoursProps) {
-  const say = words.notices;
+  const say = noticesWords.notices;
   const { timeZone } = useContext(SessionContext).settings;
   const [from, setFrom] = useState(quiet?.from ?? '');
   const [to, setTo] = useState(quiet?.to ?? '');

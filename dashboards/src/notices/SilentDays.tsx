@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Field } from '../components/sending/Field.tsx';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 interface SilentDaysProps {
   readonly days: number | null;
@@ -9,7 +9,7 @@ interface SilentDaysProps {
 
 /** After how many days a silent logger is told of; empty: not at all. */
 export function SilentDays({ days, onChange }: SilentDaysProps) {
-  const say = words.notices;
+  const say = noticesWords.notices;
   const [typed, setTyped] = useState(days === null ? '' : String(days));
   const wanted = typed.trim() === '' ? null : Number(typed);
   const isWrong = wanted !== null && !(Number.isInteger(wanted) && wanted >= 1 && wanted <= 365);

@@ -7,7 +7,7 @@ import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 const EVENTS = ['warning.opened', 'warning.worse', 'warning.cleared', 'logger.silent'] as const;
 type Event = (typeof EVENTS)[number];
@@ -17,7 +17,7 @@ const isWebAddress = (text: string): boolean => /^https?:\/\/[^\s/]/i.test(text)
 
 /** Makes a webhook; it is handed on, for the page to show its secret once. */
 export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) => void }) {
-  const say = words.webhooks;
+  const say = noticesWords.webhooks;
   const close = useContext(CloseContext);
   const [url, setUrl] = useState('');
   const [severity, setSeverity] = useState<Severity>('watch');
@@ -65,9 +65,9 @@ export function WebhookForm({ onDone }: { readonly onDone: (made: NewWebhook) =>
         label={say.severity}
         value={severity}
         options={[
-          ['watch', words.notices.fromWatch],
-          ['service', words.notices.fromService],
-          ['stop', words.notices.fromStop],
+          ['watch', noticesWords.notices.fromWatch],
+          ['service', noticesWords.notices.fromService],
+          ['stop', noticesWords.notices.fromStop],
         ]}
         onChange={setSeverity}
         problem={form.problemOf('severity')}

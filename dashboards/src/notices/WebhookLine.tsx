@@ -6,6 +6,7 @@ import { useSending } from '../components/sending/useSending.ts';
 import { Moment } from '../components/told/Moment.tsx';
 import { Delete } from '../forms/Delete.tsx';
 import { Opens } from '../forms/Opens.tsx';
+import { noticesWords } from '../words/notices.ts';
 import { words } from '../words.ts';
 import { Deliveries } from './Deliveries.tsx';
 
@@ -16,7 +17,7 @@ interface WebhookLineProps {
 
 /** One webhook: how it answers, a test, what was sent to it, switching it off and removing it. */
 export function WebhookLine({ webhook, onChange }: WebhookLineProps) {
-  const say = words.webhooks;
+  const say = noticesWords.webhooks;
   const { id, url, enabled } = webhook;
   const [tests, setTests] = useState(0);
   const { busy, problem, send } = useSending();
@@ -58,7 +59,7 @@ export function WebhookLine({ webhook, onChange }: WebhookLineProps) {
 }
 
 function State({ webhook: { enabled, disabledBecause, failing } }: Pick<WebhookLineProps, 'webhook'>) {
-  const say = words.webhooks;
+  const say = noticesWords.webhooks;
   if (!enabled)
     return (
       <>

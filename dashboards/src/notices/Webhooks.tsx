@@ -5,13 +5,13 @@ import { Loaded } from '../components/coming/states.tsx';
 import { Works } from '../components/focus/Works.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ShownOnce } from '../people/ShownOnce.tsx';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 import { WebhookForm } from './WebhookForm.tsx';
 import { WebhookLine } from './WebhookLine.tsx';
 
 /** The account's webhooks: what each is told, how it answers, and making them. */
 export function Webhooks() {
-  const say = words.webhooks;
+  const say = noticesWords.webhooks;
   const load = useLoad<Page<Webhook>>('/webhooks');
   const [made, setMade] = useState<NewWebhook | null>(null);
   return (

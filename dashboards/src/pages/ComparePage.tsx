@@ -14,6 +14,7 @@ import { Moment } from '../components/told/Moment.tsx';
 import { fieldToday } from '../fieldTime.ts';
 import { useSearch } from '../router.ts';
 import { sideName } from '../sideName.ts';
+import { compareWords } from '../words/compare.ts';
 import { words } from '../words.ts';
 
 const MOST_SERVICES = 500;
@@ -22,7 +23,7 @@ const WITHOUT_FEED_MS = 60_000;
 const NOTHING_WRONG: readonly string[] = [];
 
 function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: string; chosen: string | null }) {
-  const say = words.compare;
+  const say = compareWords;
   if (list.items.length === 0) return <p class="about">{words.services.empty}</p>;
   return (
     <ul class="works">
@@ -47,7 +48,7 @@ function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: strin
 }
 
 function CompareHere({ room }: { readonly room: Room }) {
-  const say = words.compare;
+  const say = compareWords;
   const question = questionOf(useSearch());
   const wrong =
     question?.kind === 'spans' ? Object.values(spanProblems(question.spans, fieldToday())) : NOTHING_WRONG;

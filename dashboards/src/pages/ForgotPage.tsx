@@ -5,11 +5,12 @@ import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { EmailField } from '../forms/SignInFields.tsx';
 import { useForm } from '../forms/useForm.ts';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 
 /** Asks for a link by which the password is set anew; says the same whoever asks. */
 export function ForgotPage() {
-  const say = words.forgot;
+  const say = peopleWords.forgot;
   const [email, setEmail] = useState('');
   const [made, setMade] = useState<ResetRequested | null>(null);
   const { ref, busy, problem, problemOf, onSubmit } = useForm({

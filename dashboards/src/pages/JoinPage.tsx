@@ -1,8 +1,8 @@
 import { NewPassword } from '../people/NewPassword.tsx';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 /** Behind an invitation. */
 export function JoinPage() {
-  const { hint, known } = words.newPassword;
-  return <NewPassword say={words.join} hint={`${hint} ${known}`} path="/invitations" />;
+  const { hint, known } = peopleWords.newPassword;
+  return <NewPassword say={peopleWords.join} hint={`${hint} ${known}`} path="/invitations" />;
 }

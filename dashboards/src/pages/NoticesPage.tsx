@@ -6,7 +6,7 @@ import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { MailChoice } from '../notices/MailChoice.tsx';
 import { Webhooks } from '../notices/Webhooks.tsx';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 /** What the person is told by mail; for dealers also which programs are told. */
 export function NoticesPage() {
@@ -14,8 +14,8 @@ export function NoticesPage() {
   const load = useLoad<NoticeSettings>('/settings/notices');
   return (
     <section class="narrow">
-      <PageTitle text={words.notices.title} />
-      <p class="lead">{words.notices.lead}</p>
+      <PageTitle text={noticesWords.notices.title} />
+      <p class="lead">{noticesWords.notices.lead}</p>
       <Loaded load={load}>{(settings) => <MailChoice settings={settings} />}</Loaded>
       {person?.role === 'dealer' && <Webhooks />}
     </section>

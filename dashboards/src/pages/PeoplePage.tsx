@@ -10,21 +10,22 @@ import { ForDealers } from '../people/ForDealers.tsx';
 import { InviteForm } from '../people/InviteForm.tsx';
 import { PersonLine } from '../people/PersonLine.tsx';
 import { joinLink, ShownOnce } from '../people/ShownOnce.tsx';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
+import { recordWords } from '../words/record.ts';
 
 const AT_ONCE = 100;
 
 /** Who belongs to the account: a dealer invites, changes and removes. */
 export function PeoplePage() {
   return (
-    <ForDealers title={words.people.title}>
+    <ForDealers title={peopleWords.people.title}>
       <People />
     </ForDealers>
   );
 }
 
 function People() {
-  const say = words.people;
+  const say = peopleWords.people;
   const list = usePages<Colleague>('/people', AT_ONCE);
   const [invited, setInvited] = useState<Invited | null>(null);
   const added = (one: Invited) => {
@@ -35,7 +36,7 @@ function People() {
     <section class="narrow">
       <PageTitle text={say.title} />
       <p class="lead">
-        {say.lead} <a href="/record">{words.record.title}</a>
+        {say.lead} <a href="/record">{recordWords.record.title}</a>
       </p>
       {invited !== null && (
         <ShownOnce

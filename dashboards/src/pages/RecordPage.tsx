@@ -11,21 +11,21 @@ import { ActLine } from '../record/ActLine.tsx';
 import { recordAddress, recordPath, recordQuestionOf } from '../record/question.ts';
 import { RecordFilters } from '../record/RecordFilters.tsx';
 import { replaceAddress, useSearch } from '../router.ts';
-import { words } from '../words.ts';
+import { recordWords } from '../words/record.ts';
 
 const AT_ONCE = 50;
 
 /** What was done in the account and by whom, for its dealers; nobody can change it. */
 export function RecordPage() {
   return (
-    <ForDealers title={words.record.title}>
+    <ForDealers title={recordWords.record.title}>
       <Acts />
     </ForDealers>
   );
 }
 
 function Acts() {
-  const say = words.record;
+  const say = recordWords.record;
   const question = recordQuestionOf(useSearch());
   const path = recordPath(question);
   const list = usePages<RecordedAct>(path, AT_ONCE);

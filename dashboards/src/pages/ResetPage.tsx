@@ -1,7 +1,7 @@
 import { NewPassword } from '../people/NewPassword.tsx';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 /** Behind the mailed link for whoever forgot its password. */
 export function ResetPage() {
-  return <NewPassword say={words.reset} hint={words.newPassword.hint} path="/password-resets" />;
+  return <NewPassword say={peopleWords.reset} hint={peopleWords.newPassword.hint} path="/password-resets" />;
 }

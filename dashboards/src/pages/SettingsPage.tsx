@@ -11,13 +11,16 @@ import { SelectField } from '../forms/SelectField.tsx';
 import { ZoneOptions } from '../forms/ZoneOptions.tsx';
 import { languagesWith } from '../languages.ts';
 import { SessionContext } from '../session.ts';
+import { noticesWords } from '../words/notices.ts';
+import { peopleWords } from '../words/people.ts';
+import { settingsWords } from '../words/settings.ts';
 import { words } from '../words.ts';
 
 const FOLLOW = '';
 
 /** Units, time zone and the way of writing numbers and dates, for this person on every device. */
 export function SettingsPage() {
-  const say = words.settings;
+  const say = settingsWords;
   const { settings, setSettings } = useContext(SessionContext);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
   const toSay = untold(problem, ['/units', '/locale', '/timeZone']);
@@ -81,15 +84,15 @@ export function SettingsPage() {
       </section>
       <p>
         <a class="alone" href="/notices">
-          {words.notices.title}
+          {noticesWords.notices.title}
         </a>
-        <span class="told">{words.notices.lead}</span>
+        <span class="told">{noticesWords.notices.lead}</span>
       </p>
       <p>
         <a class="alone" href="/sign-ins">
-          {words.signIns.title}
+          {peopleWords.signIns.title}
         </a>
-        <span class="told">{words.signIns.lead}</span>
+        <span class="told">{peopleWords.signIns.lead}</span>
       </p>
     </section>
   );

@@ -51,7 +51,7 @@ export function SignInPage({ again }: { readonly again: boolean }) {
       </form>
       <p>
         <a class="alone" href="/forgot">
-          {words.forgot.link}
+          {words.signIn.forgot}
         </a>
       </p>
     </section>

@@ -21,6 +21,7 @@ import { overlaysOf } from '../stroke/overlayChoice.ts';
 import { SetAside } from '../stroke/SetAside.tsx';
 import { TimeChart } from '../stroke/TimeChart.tsx';
 import { TravelChart } from '../stroke/TravelChart.tsx';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 const WHILE_PENDING_MS = 1_500;
@@ -55,18 +56,18 @@ function StrokeHere({ stroke, room, coach, reload }: StrokeInRoom) {
   const laid = useMemo(() => others.values, [others.values.map(({ id }) => id).join()]);
   return (
     <>
-      {stroke.excluded && <p class="note">{words.stroke.setAside.isAside}</p>}
+      {stroke.excluded && <p class="note">{strokeWords.setAside.isAside}</p>}
       {stroke.analysis === null && (
         <p class="note" role="status">
-          {words.stroke.pending}
+          {strokeWords.pending}
         </p>
       )}
       {stroke.analysis?.status === 'unusable' && (
         <section class="note">
-          <h2>{words.stroke.unusable}</h2>
+          <h2>{strokeWords.unusable}</h2>
           <p dir="auto">{toldHere(stroke.analysis.reason)}</p>
-          <p class="cautions">{words.stroke.unusableBefore}</p>
-          <p>{words.stroke.unusableMeans}</p>
+          <p class="cautions">{strokeWords.unusableBefore}</p>
+          <p>{strokeWords.unusableMeans}</p>
         </section>
       )}
       {done !== null && <Doubts doubts={done.doubts} />}
@@ -91,7 +92,7 @@ function StrokeHere({ stroke, room, coach, reload }: StrokeInRoom) {
       )}
       {coach !== null && coach.role !== 'owner' && (
         <>
-          <Opens key={`${stroke.placedAt}/${stroke.roomId}/${direction}`} title={words.stroke.correct.title}>
+          <Opens key={`${stroke.placedAt}/${stroke.roomId}/${direction}`} title={strokeWords.correct.title}>
             <CorrectStroke stroke={stroke} rooms={coach.rooms} onDone={reload} />
           </Opens>
           <SetAside stroke={stroke} onDone={reload} />
@@ -112,14 +113,14 @@ function StrokeOf({ id }: { readonly id: string }) {
   const coach = coaches.value?.items[0] ?? null;
   if (stroke.value === null) {
     if (stroke.problem === null) return <Waiting />;
-    return <NotThere problem={stroke.problem} retry={stroke.reload} say={words.stroke} />;
+    return <NotThere problem={stroke.problem} retry={stroke.reload} say={strokeWords} />;
   }
   const { placedAt, roomId } = stroke.value;
   const direction = directionOf(stroke.value);
   return (
     <>
-      <RoomTrail coach={coach} room={room.value ?? { id: roomId, name: words.stroke.room }} />
-      <PageTitle text={words.stroke.title(words.directions[direction])} />
+      <RoomTrail coach={coach} room={room.value ?? { id: roomId, name: strokeWords.room }} />
+      <PageTitle text={strokeWords.title(words.directions[direction])} />
       <p class="lead">
         <Moment at={placedAt} />
       </p>

@@ -3,11 +3,11 @@ import { Failure } from '../components/coming/states.tsx';
 import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { useSending } from '../components/sending/useSending.ts';
 import { endMail } from '../notices/endMail.ts';
-import { words } from '../words.ts';
+import { noticesWords } from '../words/notices.ts';
 
 /** What the link in a message leads to: one button, as a mail program that only looks at links must end nothing. */
 export function UnsubscribePage({ token }: { readonly token: string }) {
-  const say = words.unsubscribe;
+  const say = noticesWords.unsubscribe;
   const [done, setDone] = useState(false);
   const { busy, problem, send } = useSending();
   const end = async () => setDone(await send(() => endMail(token)));

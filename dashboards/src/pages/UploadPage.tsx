@@ -19,6 +19,7 @@ import { RecordingChart } from '../upload/RecordingChart.tsx';
 import { type CsvFile, readCsvFile, type WrongFile } from '../upload/readCsvFile.ts';
 import { StrokesTable } from '../upload/StrokesTable.tsx';
 import { usePreview } from '../upload/usePreview.ts';
+import { uploadWords } from '../words/upload.ts';
 import { words } from '../words.ts';
 
 interface Refused {
@@ -35,7 +36,7 @@ function store(roomId: string, file: CsvFile, said: Corrections, preview: Stroke
 }
 
 function UploadHere({ room }: { readonly room: Room }) {
-  const say = words.upload;
+  const say = uploadWords;
   const [file, setFile] = useState<CsvFile | null>(null);
   const [refused, setRefused] = useState<Refused | null>(null);
   const [said, setSaid] = useState(NO_CORRECTIONS);
@@ -134,12 +135,12 @@ export function UploadPage({ id }: { readonly id: string }) {
   return (
     <>
       <RoomTrail coach={coach ?? null} room={room.value} />
-      <PageTitle text={words.upload.title} />
+      <PageTitle text={uploadWords.title} />
       {coach?.role === 'owner' ? (
-        <p class="lead">{words.upload.notOwners}</p>
+        <p class="lead">{uploadWords.notOwners}</p>
       ) : (
         <>
-          <p class="lead">{words.upload.lead}</p>
+          <p class="lead">{uploadWords.lead}</p>
           <UploadHere room={room.value} />
         </>
       )}

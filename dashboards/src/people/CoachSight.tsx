@@ -8,6 +8,7 @@ import { Works } from '../components/focus/Works.tsx';
 import { useSending } from '../components/sending/useSending.ts';
 import { Moment } from '../components/told/Moment.tsx';
 import { Opens } from '../forms/Opens.tsx';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 import { GrantForm } from './GrantForm.tsx';
 import { joinLink, ShownOnce } from './ShownOnce.tsx';
@@ -16,7 +17,7 @@ const AT_ONCE = 50;
 
 /** Who of other accounts sees a coach, since when and until when; a dealer lets in and ends it. */
 export function CoachSight({ coachId }: { readonly coachId: string }) {
-  const say = words.sight;
+  const say = peopleWords.sight;
   const list = usePages<Grant>(`/coaches/${coachId}/grants`, AT_ONCE);
   const [made, setMade] = useState<NewGrant | null>(null);
   return (
@@ -54,7 +55,7 @@ export function CoachSight({ coachId }: { readonly coachId: string }) {
 }
 
 function GrantLine({ grant, onEnded }: { readonly grant: Grant; readonly onEnded: () => void }) {
-  const say = words.sight;
+  const say = peopleWords.sight;
   const { busy, problem, send } = useSending();
   const who = grant.name ?? grant.email;
   const isOver = grant.until !== null && Date.parse(grant.until) <= Date.now();
@@ -65,7 +66,7 @@ function GrantLine({ grant, onEnded }: { readonly grant: Grant; readonly onEnded
     <li>
       <strong dir="auto">{who}</strong>{' '}
       <span class="about">
-        {words.roles[grant.role]}
+        {peopleWords.roles[grant.role]}
         {words.joint}
         {say.since} <Moment at={grant.createdAt} />
         {grant.until !== null && (

@@ -3,7 +3,7 @@ import { useContext } from 'preact/hooks';
 import { Waiting } from '../components/coming/states.tsx';
 import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 interface ForDealersProps {
   readonly title: string;
@@ -20,7 +20,7 @@ export function ForDealers({ title, children }: ForDealersProps) {
       {person === null ? (
         <Waiting />
       ) : (
-        <p class="lead">{words.people.forDealers(words.roles[person.role])}</p>
+        <p class="lead">{peopleWords.people.forDealers(peopleWords.roles[person.role])}</p>
       )}
     </section>
   );

@@ -9,24 +9,24 @@ import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 interface GrantFormProps {
   readonly coachId: string;
   readonly onDone: (grant: NewGrant) => void;
 }
 
-const ROLES = Object.entries(words.sight.roles) as [Grant['role'], string][];
+const ROLES = Object.entries(peopleWords.sight.roles) as [Grant['role'], string][];
 
 /** Lets a person of another account see one coach, until a day if wanted. */
 export function GrantForm({ coachId, onDone }: GrantFormProps) {
-  const say = words.sight;
+  const say = peopleWords.sight;
   const close = useContext(CloseContext);
   const [email, setEmail] = useState('');
   const [role, setRole] = useState<Grant['role']>('owner');
   const [day, setDay] = useState('');
   const form = useForm<'email' | 'until'>({
-    wrong: { email: emailProblem(email, words.people.emailMissing), until: null },
+    wrong: { email: emailProblem(email, peopleWords.people.emailMissing), until: null },
     send: async (idempotencyKey) => {
       const until = endOfDay(day)?.toISOString() ?? null;
       const body = { email: email.trim(), role, ...(until === null ? {} : { until }) };
@@ -40,7 +40,7 @@ export function GrantForm({ coachId, onDone }: GrantFormProps) {
   return (
     <InlineForm form={form} action={say.submit} busy={say.sending}>
       <TextField
-        label={words.people.email}
+        label={peopleWords.people.email}
         value={email}
         onInput={setEmail}
         maxLength={254}

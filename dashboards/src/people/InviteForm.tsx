@@ -7,12 +7,13 @@ import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 import { ROLE_CHOICES } from './roles.ts';
 
 /** Invites a colleague; the link is handed on, for the page to show it once. */
 export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => void }) {
-  const say = words.people;
+  const say = peopleWords.people;
   const close = useContext(CloseContext);
   const [email, setEmail] = useState('');
   const [name, setName] = useState('');
@@ -53,7 +54,7 @@ export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => 
         value={role}
         options={ROLE_CHOICES}
         onChange={setRole}
-        hint={words.roleMeans[role]}
+        hint={peopleWords.roleMeans[role]}
       />
     </InlineForm>
   );

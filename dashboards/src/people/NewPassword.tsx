@@ -5,7 +5,7 @@ import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { navigate } from '../router.ts';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 import { NewPasswordField } from './NewPasswordField.tsx';
 import { SHORTEST_PASSWORD } from './shortestPassword.ts';
 import { useLinkKey } from './useLinkKey.ts';
@@ -29,7 +29,7 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
   const key = useLinkKey();
   const [password, setPassword] = useState('');
   const { ref, busy, problem, problemOf, onSubmit } = useForm({
-    wrong: { password: password.length < SHORTEST_PASSWORD ? words.newPassword.tooShort : null },
+    wrong: { password: password.length < SHORTEST_PASSWORD ? peopleWords.newPassword.tooShort : null },
     send: async () => {
       const answer = await call<SignedIn>(`${path}/${encodeURIComponent(key)}`, {
         method: 'POST',
@@ -41,21 +41,21 @@ export function NewPassword({ say, hint, path }: NewPasswordProps) {
     },
   });
   const over = useLinkOver(path, key);
-  const said = problem?.status === 404 ? words.newPassword.over : problem?.message;
+  const said = problem?.status === 404 ? peopleWords.newPassword.over : problem?.message;
 
   return (
     <section class="narrow">
       <PageTitle text={say.title} />
       {key === '' || over ? (
         <p class="failure" role="alert">
-          {key === '' ? words.newPassword.noKey : words.newPassword.over}
+          {key === '' ? peopleWords.newPassword.noKey : peopleWords.newPassword.over}
         </p>
       ) : (
         <form ref={ref} onSubmit={onSubmit} noValidate>
           <p class="lead">{say.lead}</p>
           <div role="alert">{said !== undefined && <p class="failure">{said}</p>}</div>
           <NewPasswordField
-            label={words.newPassword.password}
+            label={peopleWords.newPassword.password}
             hint={hint}
             value={password}
             onInput={setPassword}

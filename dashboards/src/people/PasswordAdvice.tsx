@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 import { SHORTEST_PASSWORD } from './shortestPassword.ts';
 
 interface PasswordAdviceProps {
@@ -12,7 +12,7 @@ interface PasswordAdviceProps {
 export function PasswordAdvice({ password, address }: PasswordAdviceProps) {
   const isCommon = useIsCommon(password);
   const isAddress = address !== undefined && password.toLowerCase() === address.trim().toLowerCase();
-  const { common, ownAddress } = words.newPassword;
+  const { common, ownAddress } = peopleWords.newPassword;
   const advice = isAddress ? ownAddress : isCommon ? common : null;
   return (
     <div role="status">

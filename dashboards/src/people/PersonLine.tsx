@@ -10,6 +10,7 @@ import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { SessionContext } from '../session.ts';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 import { ROLE_CHOICES } from './roles.ts';
 
@@ -21,9 +22,9 @@ interface PersonLineProps {
 
 /** One person of the account, and what a dealer may change of it. */
 export function PersonLine({ person, onChange, onInvited }: PersonLineProps) {
-  const say = words.people;
+  const say = peopleWords.people;
   const self = useContext(SessionContext).person?.id === person.id;
-  const notes = [words.roles[person.role], self ? say.you : null, person.joined ? null : say.waiting];
+  const notes = [peopleWords.roles[person.role], self ? say.you : null, person.joined ? null : say.waiting];
   return (
     <li>
       <strong dir="auto">{person.name}</strong>{' '}
@@ -48,7 +49,7 @@ export function PersonLine({ person, onChange, onInvited }: PersonLineProps) {
 }
 
 function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onChange'>) {
-  const say = words.people;
+  const say = peopleWords.people;
   const [name, setName] = useState(person.name);
   const [role, setRole] = useState<Role>(person.role);
   const form = useForm<'name'>({
@@ -70,7 +71,7 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
         value={role}
         options={ROLE_CHOICES}
         onChange={setRole}
-        hint={words.roleMeans[role]}
+        hint={peopleWords.roleMeans[role]}
       />
     </InlineForm>
   );
@@ -78,7 +79,7 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
 
 /** For a phone that was lost. */
 function SignOut({ person }: Pick<PersonLineProps, 'person'>) {
-  const say = words.people;
+  const say = peopleWords.people;
   const [done, setDone] = useState(false);
   const { busy, problem, send } = useSending();
   const ask = async () =>
@@ -107,7 +108,7 @@ function AnotherLink({ person, onInvited }: Pick<PersonLineProps, 'person' | 'on
     <>
       {problem !== null && <Failure problem={problem} />}
       <button type="button" aria-disabled={busy} onClick={ask}>
-        {words.people.again}
+        {peopleWords.people.again}
       </button>
     </>
   );

@@ -1,9 +1,9 @@
 import type { Role } from '../api/types.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 /** Every role with its name, as a choice. */
 export const ROLE_CHOICES: readonly (readonly [Role, string])[] = [
-  ['dealer', words.roles.dealer],
-  ['technician', words.roles.technician],
-  ['owner', words.roles.owner],
+  ['dealer', peopleWords.roles.dealer],
+  ['technician', peopleWords.roles.technician],
+  ['owner', peopleWords.roles.owner],
 ];

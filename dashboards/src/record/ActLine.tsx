@@ -1,5 +1,6 @@
 import type { RecordedAct } from '../api/types.ts';
 import { Moment } from '../components/told/Moment.tsx';
+import { recordWords } from '../words/record.ts';
 import { words } from '../words.ts';
 import { factsOf } from './facts.ts';
 import { actWord } from './kinds.ts';
@@ -25,7 +26,7 @@ export function ActLine({ act }: { readonly act: RecordedAct }) {
         </>
       )}
       <div class="about">
-        <span dir="auto">{act.by?.name ?? words.record.nobody}</span>
+        <span dir="auto">{act.by?.name ?? recordWords.record.nobody}</span>
         {words.joint}
         <Moment at={act.at} />
       </div>

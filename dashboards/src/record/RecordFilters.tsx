@@ -2,7 +2,7 @@ import type { Colleague, Page } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { DayField } from '../forms/DayField.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
-import { words } from '../words.ts';
+import { recordWords } from '../words/record.ts';
 import { RECORD_KINDS, type RecordKind } from './kinds.ts';
 import { EVERYTHING, type RecordQuestion, recordAddress } from './question.ts';
 
@@ -13,7 +13,7 @@ interface RecordFiltersProps {
 
 /** Which acts are shown: by what was done, by whom, on which days. They stand in the address. */
 export function RecordFilters({ question, onChange }: RecordFiltersProps) {
-  const say = words.record;
+  const say = recordWords.record;
   const people = useLoad<Page<Colleague>>('/people?limit=500').value?.items ?? [];
   const set = (part: Partial<RecordQuestion>) => onChange({ ...question, ...part });
   return (
@@ -24,7 +24,7 @@ export function RecordFilters({ question, onChange }: RecordFiltersProps) {
           value={question.kind}
           options={[
             ['', say.any],
-            ...RECORD_KINDS.map((kind): [RecordKind, string] => [kind, words.recordKinds[kind]]),
+            ...RECORD_KINDS.map((kind): [RecordKind, string] => [kind, recordWords.recordKinds[kind]]),
           ]}
           onChange={(kind) => set({ kind })}
         />

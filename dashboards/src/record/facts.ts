@@ -1,6 +1,8 @@
 import type { RecordedAct } from '../api/types.ts';
 import { dayText } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { peopleWords } from '../words/people.ts';
+import { recordWords } from '../words/record.ts';
 import { words } from '../words.ts';
 
 /** What is told of an act besides its name: whom or what it was done to. */
@@ -16,11 +18,11 @@ export function factsOf({ details }: Pick<RecordedAct, 'details'>): string[] {
   return [
     text('name'),
     text('email'),
-    known(words.roles, text('role')),
+    known(peopleWords.roles, text('role')),
     known({ ...words.services.kinds, ...words.warnings.kinds }, text('kind')),
     side === null ? null : sideName(side),
     text('key'),
     text('url'),
-    until === null ? null : words.record.until(dayText(until)),
+    until === null ? null : recordWords.record.until(dayText(until)),
   ].filter((fact) => fact !== null);
 }

@@ -1,7 +1,7 @@
-import { words } from '../words.ts';
+import { recordWords } from '../words/record.ts';
 
-export type Act = keyof typeof words.acts;
-export type RecordKind = keyof typeof words.recordKinds;
+export type Act = keyof typeof recordWords.acts;
+export type RecordKind = keyof typeof recordWords.recordKinds;
 
 /** What a reader asks for by one word. Every act that has a name is of one kind. */
 export const ACTS_OF: Readonly<Record<RecordKind, readonly Act[]>> = {
@@ -30,12 +30,12 @@ export const ACTS_OF: Readonly<Record<RecordKind, readonly Act[]>> = {
 };
 
 // The keys of the words are the kinds.
-export const RECORD_KINDS = Object.keys(words.recordKinds) as RecordKind[];
+export const RECORD_KINDS = Object.keys(recordWords.recordKinds) as RecordKind[];
 
 export const isKind = (text: string | null): text is RecordKind => RECORD_KINDS.some((kind) => kind === text);
 
 /** What an act is called; one that is newer than these pages, by the name that the service has for it. */
 export function actWord(act: string): string {
-  const known: Readonly<Record<string, string>> = words.acts;
+  const known: Readonly<Record<string, string>> = recordWords.acts;
   return known[act] ?? act.replaceAll('-', ' ');
 }

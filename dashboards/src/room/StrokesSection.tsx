@@ -64,7 +64,7 @@ export function StrokesSection({ room, version }: { readonly room: Room; readonl
       {person?.role !== 'owner' && (
         <p>
           <a class="alone" href={`/rooms/${room.id}/upload`}>
-            {words.upload.link}
+            {say.addRecording}
           </a>
         </p>
       )}

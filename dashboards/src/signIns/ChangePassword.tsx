@@ -6,11 +6,11 @@ import { useForm } from '../forms/useForm.ts';
 import { NewPasswordField } from '../people/NewPasswordField.tsx';
 import { SHORTEST_PASSWORD } from '../people/shortestPassword.ts';
 import { SessionContext } from '../session.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 /** Changes the own password, which ends every other session. */
 export function ChangePassword({ onChanged }: { readonly onChanged: () => void }) {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const [changed, setChanged] = useState(false);
   return (
     <section aria-labelledby="password">
@@ -29,7 +29,7 @@ export function ChangePassword({ onChanged }: { readonly onChanged: () => void }
 }
 
 function PasswordForm({ onDone }: { readonly onDone: () => void }) {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const { person } = useContext(SessionContext);
   const [oldPassword, setOld] = useState('');
   const [newPassword, setNew] = useState('');

@@ -9,6 +9,7 @@ import { useSending } from '../components/sending/useSending.ts';
 import { Moment } from '../components/told/Moment.tsx';
 import { whenText } from '../format.ts';
 import { SessionContext } from '../session.ts';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 
 interface PlacesProps {
@@ -18,7 +19,7 @@ interface PlacesProps {
 
 /** Where the person is signed in, with the way out of each. */
 export function Places({ version }: PlacesProps) {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const { signOut } = useContext(SessionContext);
   const load = useLoad<Page<SessionPlace>>('/sessions?limit=500');
   useRefresh(version, load.reload);

@@ -8,13 +8,13 @@ import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
-import { words } from '../words.ts';
+import { peopleWords } from '../words/people.ts';
 
 type May = 'read' | 'change';
 
 /** Makes a token for a script; it is handed on, for the page to show it once. */
 export function TokenForm({ onDone }: { readonly onDone: (made: NewPersonalToken) => void }) {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const close = useContext(CloseContext);
   const [name, setName] = useState('');
   const [day, setDay] = useState('');

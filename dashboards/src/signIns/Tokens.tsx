@@ -8,12 +8,13 @@ import { useSending } from '../components/sending/useSending.ts';
 import { Moment } from '../components/told/Moment.tsx';
 import { Opens } from '../forms/Opens.tsx';
 import { ShownOnce } from '../people/ShownOnce.tsx';
+import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
 import { TokenForm } from './TokenForm.tsx';
 
 /** The person's tokens for scripts: what each is for, until when, and making and ending them. */
 export function Tokens() {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const load = useLoad<Page<PersonalToken>>('/tokens');
   const [made, setMade] = useState<NewPersonalToken | null>(null);
   return (
@@ -49,7 +50,7 @@ export function Tokens() {
 }
 
 function TokenLine({ token, onEnded }: { readonly token: PersonalToken; readonly onEnded: () => void }) {
-  const say = words.signIns;
+  const say = peopleWords.signIns;
   const { busy, problem, send } = useSending();
   const end = async () => {
     if (await send(async () => call(`/tokens/${token.id}`, { method: 'DELETE' }))) onEnded();

@@ -33,7 +33,7 @@ function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trend
             uprights={work}
             label={words.course.label(summary)}
           />
-          <ul class="keys" aria-label={words.compare.keys}>
+          <ul class="keys" aria-label={words.keys}>
             {sides.length > 1 &&
               sides.map((side, i) =>
                 courses[i].line.points.length === 0 ? null : (

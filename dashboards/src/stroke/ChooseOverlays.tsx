@@ -9,6 +9,7 @@ import { Moment } from '../components/told/Moment.tsx';
 import { quantity } from '../format.ts';
 import { replaceAddress } from '../router.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { LETTERS, MOST_OVERLAYS, withOverlays } from './overlayChoice.ts';
 
@@ -34,7 +35,7 @@ function runningOf(stroke: Stroke, room: Room): string {
 
 /** The room's other strokes, to be laid over this one: up to eight in one picture. */
 export function ChooseOverlays({ room, stroke, chosen, problem, retry }: ChooseProps) {
-  const say = words.stroke.overlays;
+  const say = strokeWords.overlays;
   const [both, setBoth] = useState(false);
   // What ran the other way meets other seals and slopes: it is compared on purpose only.
   const way = stroke.analysis?.status === 'done' ? stroke.analysis.direction : null;

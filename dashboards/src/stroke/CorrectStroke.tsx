@@ -7,6 +7,7 @@ import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
 import { SelectField } from '../forms/SelectField.tsx';
 import { useForm } from '../forms/useForm.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 interface CorrectProps {
@@ -38,7 +39,7 @@ function patchOf(before: Typed, typed: Typed, at: Date | null): StrokePatch {
 
 /** What a logger got wrong of a stroke, for those who may put it right. */
 export function CorrectStroke({ stroke, rooms, onDone }: CorrectProps) {
-  const say = words.stroke.correct;
+  const say = strokeWords.correct;
   const close = useContext(CloseContext);
   const before = typedOf(stroke);
   const [typed, setTyped] = useState(before);

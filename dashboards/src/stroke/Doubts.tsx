@@ -1,11 +1,11 @@
 import type { DoneAnalysis } from '../api/types.ts';
 import { toldHere } from '../format.ts';
 import { sideName } from '../sideName.ts';
-import { words } from '../words.ts';
+import { strokeWords } from '../words/stroke.ts';
 
 /** The service names its doubts by a word that may be newer than this page. */
 function doubtTitle(doubt: string): string {
-  const known: Readonly<Record<string, string>> = words.stroke.doubtKinds;
+  const known: Readonly<Record<string, string>> = strokeWords.doubtKinds;
   return known[doubt] ?? doubt;
 }
 
@@ -13,7 +13,7 @@ export function Doubts({ doubts }: { readonly doubts: DoneAnalysis['doubts'] }) 
   if (doubts.length === 0) return null;
   return (
     <section class="note" aria-labelledby="doubts">
-      <h2 id="doubts">{words.stroke.doubts}</h2>
+      <h2 id="doubts">{strokeWords.doubts}</h2>
       <ul>
         {doubts.map((doubt) => (
           <li key={`${doubt.side}/${doubt.doubt}`} dir="auto">

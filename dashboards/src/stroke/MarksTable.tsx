@@ -2,6 +2,7 @@ import type { NumberedMark } from '../charts/drawn/marks.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 interface MarksProps {
@@ -11,7 +12,7 @@ interface MarksProps {
 
 /** Spikes and dips, with the numbers that they have in the pictures. */
 export function MarksTable({ marks, travelMetres }: MarksProps) {
-  const say = words.stroke;
+  const say = strokeWords;
   return (
     <section aria-labelledby="marks">
       <h2 id="marks">{say.marks}</h2>

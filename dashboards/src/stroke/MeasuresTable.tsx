@@ -5,6 +5,7 @@ import { Loaded } from '../components/coming/states.tsx';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 interface MeasuresProps {
@@ -23,7 +24,7 @@ function numberOf(measures: SideMeasures | undefined, name: string): number | nu
 const LEAST_LAG_S = 0.005;
 
 function Remarks({ stroke, analysis, sides }: MeasuresProps) {
-  const say = words.stroke;
+  const say = strokeWords;
   const ends = [sides[0], sides[sides.length - 1]];
   const [early, late] = (analysis.lagS ?? 0) < 0 ? [ends[1], ends[0]] : ends;
   return (
@@ -59,14 +60,14 @@ export function MeasuresTable(props: MeasuresProps) {
     name === 'share' ? shareOf(side) : numberOf(analysis.sides[side], name);
   return (
     <section aria-labelledby="measures">
-      <h2 id="measures">{words.stroke.measures}</h2>
+      <h2 id="measures">{strokeWords.measures}</h2>
       <Loaded load={titles}>
         {(measures) => (
-          <Scroll of={words.stroke.measures}>
+          <Scroll of={strokeWords.measures}>
             <table>
               <thead>
                 <tr>
-                  <th scope="col">{words.stroke.measure}</th>
+                  <th scope="col">{strokeWords.measure}</th>
                   {sides.map((side) => (
                     <th key={side} scope="col" class="number" dir="auto">
                       {sideName(side)}

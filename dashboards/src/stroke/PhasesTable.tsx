@@ -1,6 +1,7 @@
 import type { DoneAnalysis, SideMeasures } from '../api/types.ts';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 interface PhaseRow {
@@ -10,7 +11,7 @@ interface PhaseRow {
 }
 
 function rowsOf({ phases }: SideMeasures): PhaseRow[] {
-  const say = words.stroke.phases;
+  const say = strokeWords.phases;
   const { startS, inrushEndS, endStopStartS, endS, pauses } = phases;
   const rows: PhaseRow[] = [
     { name: say.inrush, fromS: startS, toS: inrushEndS },
@@ -23,7 +24,7 @@ function rowsOf({ phases }: SideMeasures): PhaseRow[] {
 
 /** When each side's phases began and ended. */
 export function PhasesTable({ analysis, sides }: { analysis: DoneAnalysis; sides: readonly string[] }) {
-  const say = words.stroke;
+  const say = strokeWords;
   return (
     <table>
       <caption>{say.phaseTable}</caption>

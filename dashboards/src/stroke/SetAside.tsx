@@ -4,11 +4,11 @@ import type { Stroke, StrokePatch } from '../api/types.ts';
 import { Failure } from '../components/coming/states.tsx';
 import { Field } from '../components/sending/Field.tsx';
 import { useSending } from '../components/sending/useSending.ts';
-import { words } from '../words.ts';
+import { strokeWords } from '../words/stroke.ts';
 
 /** Keeps a stroke out of the normal and the findings, or takes it back in. */
 export function SetAside({ stroke, onDone }: { readonly stroke: Stroke; readonly onDone: () => void }) {
-  const say = words.stroke.setAside;
+  const say = strokeWords.setAside;
   const [note, setNote] = useState(stroke.note ?? '');
   const { busy, problem, send } = useSending();
 

@@ -11,6 +11,7 @@ import { timeSpec } from '../charts/time/timeSpec.ts';
 import { Loaded } from '../components/coming/states.tsx';
 import { quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { PhasesTable } from './PhasesTable.tsx';
 import { sideLines, supplyLine, type TraceLine } from './traceLines.ts';
@@ -27,7 +28,7 @@ interface TimeProps {
 function lineSummary(line: TraceLine): string {
   const peak = line.values.reduce<number>((high, amps) => Math.max(high, amps ?? high), 0);
   const runS = line.seconds[line.seconds.length - 1] - line.seconds[0];
-  return words.stroke.timeSummary(
+  return strokeWords.timeSummary(
     sideName(line.name),
     quantity(runS, words.units.seconds),
     quantity(peak, 'A'),
@@ -35,7 +36,7 @@ function lineSummary(line: TraceLine): string {
 }
 
 function PhaseKeys({ analysis }: { readonly analysis: DoneAnalysis }) {
-  const say = words.stroke.phases;
+  const say = strokeWords.phases;
   const phases = Object.values(analysis.sides).map((side) => side.phases);
   return (
     <>
@@ -69,7 +70,7 @@ function TracePicture({ stroke, trace, sides, analysis, marks, onView }: Picture
   return (
     <Chart
       level={2}
-      title={words.stroke.time}
+      title={strokeWords.time}
       summary={lines.map(lineSummary).join('\n')}
       keys={
         <>
@@ -80,10 +81,10 @@ function TracePicture({ stroke, trace, sides, analysis, marks, onView }: Picture
               side={Math.max(0, sides.indexOf(line.name))}
             />
           ))}
-          {supply !== null && <SupplyKey text={words.stroke.volts} />}
+          {supply !== null && <SupplyKey text={strokeWords.volts} />}
           {stroke.ambientC !== null && (
             <li>
-              {words.stroke.ambient}: {quantity(stroke.ambientC, '°C')}
+              {strokeWords.ambient}: {quantity(stroke.ambientC, '°C')}
             </li>
           )}
           {analysis !== null && <PhaseKeys analysis={analysis} />}
@@ -97,14 +98,14 @@ function TracePicture({ stroke, trace, sides, analysis, marks, onView }: Picture
             viewText={viewText}
             onView={onView}
             readout={(index, at) =>
-              index === null ? words.stroke.timeAxis : quantity(at, words.units.seconds)
+              index === null ? strokeWords.timeAxis : quantity(at, words.units.seconds)
             }
           />
-          {lines.some((line) => line.flipped) && <p class="about">{words.stroke.flipped}</p>}
+          {lines.some((line) => line.flipped) && <p class="about">{strokeWords.flipped}</p>}
         </>
       }
       table={
-        analysis === null ? <p>{words.stroke.noPhases}</p> : <PhasesTable analysis={analysis} sides={sides} />
+        analysis === null ? <p>{strokeWords.noPhases}</p> : <PhasesTable analysis={analysis} sides={sides} />
       }
     />
   );

@@ -10,6 +10,7 @@ import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { travelSpec } from '../charts/travel/travelSpec.ts';
 import { Waiting } from '../components/coming/states.tsx';
 import { lengthText, percent } from '../format.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { gearTurns, metresPerTurn } from './gearTurns.ts';
 import { LETTERS } from './overlayChoice.ts';
@@ -51,7 +52,7 @@ const viewText = ({ min, max }: View) =>
 
 /** Both sides on one travel axis, over their normal, with all that is known of the way. */
 export function TravelChart({ level = 2, stroke, room, analysis, sides, marks, others }: TravelProps) {
-  const say = words.stroke;
+  const say = strokeWords;
   const { travelMetres } = room;
   const travel = useLoad<TravelTrace>(`/strokes/${stroke.id}/travel`);
   const asked = new URLSearchParams({ direction: analysis.direction, stroke: stroke.id });

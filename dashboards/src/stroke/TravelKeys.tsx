@@ -12,6 +12,7 @@ import {
 import type { NumberedMark } from '../charts/drawn/marks.ts';
 import { quantity, whenText } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { LETTERS } from './overlayChoice.ts';
 
@@ -38,7 +39,7 @@ export function TravelKeys({
   hasNormal,
   hasTurns,
 }: TravelKeysProps) {
-  const say = words.stroke;
+  const say = strokeWords;
   const kinds = (['spike', 'dip'] as const).filter((kind) => marks.some((mark) => mark.kind === kind));
   return (
     <>

@@ -2,6 +2,7 @@ import type { NormalSide } from '../api/types.ts';
 import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 
 interface TravelTableProps {
@@ -17,7 +18,7 @@ interface ColumnOfPlaces {
 }
 
 function columnsOf({ lines, normal, overlays }: TravelTableProps): ColumnOfPlaces[] {
-  const say = words.stroke;
+  const say = strokeWords;
   const amps = (value: number | null | undefined) => quantity(value, 'A');
   const own = lines.flatMap(({ side, profile }): ColumnOfPlaces[] => {
     const band = normal.get(side);
@@ -44,7 +45,7 @@ export function TravelTable(props: TravelTableProps) {
     <table>
       <thead>
         <tr>
-          <th scope="col">{words.stroke.place}</th>
+          <th scope="col">{strokeWords.place}</th>
           {columns.map(({ title }) => (
             <th key={title} scope="col" class="number" dir="auto">
               {title}

@@ -2,6 +2,7 @@ import type { NormalSide, Spike } from '../api/types.ts';
 import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { percent, placeText, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { outsideRanges } from './normalRanges.ts';
 
@@ -14,7 +15,7 @@ export function sideSummary(
   normal: NormalSide | undefined,
   spikes: readonly Spike[],
 ): string {
-  const say = words.stroke;
+  const say = strokeWords;
   const known = profile.flatMap((amps, bin) =>
     amps === null ? [] : [{ amps, position: (bin + 0.5) / profile.length }],
   );
@@ -32,7 +33,7 @@ export function sideSummary(
 }
 
 function againstNormal(profile: ProfileLine['profile'], normal: NormalSide): string {
-  const say = words.stroke;
+  const say = strokeWords;
   const ranges = outsideRanges(profile, normal);
   if (ranges.length === 0) return say.withinNormal;
   const told = [...ranges].sort((a, b) => b.to - b.from - (a.to - a.from)).slice(0, RANGES_TOLD);
@@ -57,7 +58,7 @@ export function readoutAt(
     const value = `${sideName(side)} ${quantity(valueAt(profile), 'A')}`;
     if (band === undefined || valueAt(band.lower) === null) return value;
     const span = words.zoom.span(quantity(valueAt(band.lower), 'A'), quantity(valueAt(band.upper), 'A'));
-    return `${value} (${words.stroke.normal} ${span})`;
+    return `${value} (${strokeWords.normal} ${span})`;
   });
   const laid = overlays.map(
     ({ letter, lines: theirs }) =>

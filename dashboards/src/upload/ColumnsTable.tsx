@@ -1,7 +1,7 @@
 import type { PreviewedColumn, Room } from '../api/types.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { sideName } from '../sideName.ts';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 import { codeOf } from './corrections.ts';
 
 interface ColumnsProps {
@@ -16,7 +16,7 @@ interface ColumnsProps {
 const isNumber = (cell: string): boolean => /^[-+]?[\d.,]*(e[-+]?\d+)?$/i.test(cell);
 
 function optionsOf(room: Room): (readonly [string, string])[] {
-  const say = words.upload;
+  const say = uploadWords;
   const sides = room.sides.flatMap((side) => [
     [`side/${side}/A`, say.sideIn(sideName(side), say.amperes)] as const,
     [`side/${side}/mA`, say.sideIn(sideName(side), say.milliamperes)] as const,
@@ -26,7 +26,7 @@ function optionsOf(room: Room): (readonly [string, string])[] {
 
 /** What each column is taken for, to be corrected. */
 export function ColumnsTable({ room, columns, chosen, onChange }: ColumnsProps) {
-  const say = words.upload;
+  const say = uploadWords;
   const options = optionsOf(room);
   const codes = chosen ?? columns.map(codeOf);
   const isKnown = (code: string) => options.some(([known]) => known === code);

@@ -1,7 +1,7 @@
 import type { StrokesPreview } from '../api/types.ts';
 import { Field } from '../components/sending/Field.tsx';
 import { fieldTime } from '../fieldTime.ts';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 import { type Corrections, hasTimes } from './corrections.ts';
 import { startProblem } from './startProblem.ts';
 import { useTyped } from './useTyped.ts';
@@ -14,7 +14,7 @@ interface CorrectedProps {
 
 /** Start and rate, where the file does not tell them or tells them wrong. */
 export function Corrected({ preview, said, onChange }: CorrectedProps) {
-  const say = words.upload;
+  const say = uploadWords;
   const missing = (pointer: string) => preview.problems.some((problem) => problem.pointer === pointer);
   const asFileSays = preview.startedAt === null ? '' : fieldTime(new Date(preview.startedAt));
   const start = useTyped(said.startedAt === '' ? asFileSays : said.startedAt, (startedAt) =>

@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'preact/hooks';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 
 interface DropProps {
   /** A file has been taken already. */
@@ -9,7 +9,7 @@ interface DropProps {
 
 /** Takes a file: dropped, or chosen with the browser's own means, as on a phone. */
 export function DropPlace({ another, onFile }: DropProps) {
-  const say = words.upload;
+  const say = uploadWords;
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [over, setOver] = useState(false);

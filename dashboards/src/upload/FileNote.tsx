@@ -1,5 +1,5 @@
 import { plainNumber } from '../format.ts';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 import { type CsvFile, MOST_BYTES, type WrongFile } from './readCsvFile.ts';
 
 interface NoteProps {
@@ -10,20 +10,20 @@ interface NoteProps {
 const MEGABYTE = 1024 * 1024;
 
 function sizeText(bytes: number): string {
-  const say = words.upload;
+  const say = uploadWords;
   return bytes >= MEGABYTE
     ? say.megabytes(plainNumber(bytes / MEGABYTE))
     : say.kilobytes(plainNumber(bytes / 1024));
 }
 
 function whyText(why: WrongFile, bytes: number): string {
-  const say = words.upload.wrong;
+  const say = uploadWords.wrong;
   return why === 'large' ? say.large(sizeText(bytes), sizeText(MOST_BYTES)) : say[why];
 }
 
 /** Which file is looked at, and why another one could not be. */
 export function FileNote({ file, refused }: NoteProps) {
-  const say = words.upload;
+  const say = uploadWords;
   return (
     <>
       {refused !== null && (

@@ -1,10 +1,10 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { StrokeOutcome } from '../api/types.ts';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 
 /** What became of each stroke of the file. */
 export function Outcomes({ results, roomId }: { results: readonly StrokeOutcome[]; roomId: string }) {
-  const say = words.upload;
+  const say = uploadWords;
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => heading.current?.focus(), [results]);
   const of = (outcome: StrokeOutcome['outcome']) => results.filter((result) => result.outcome === outcome);

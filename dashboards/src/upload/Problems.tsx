@@ -1,5 +1,5 @@
 import type { Direction, StrokesPreview } from '../api/types.ts';
-import { words } from '../words.ts';
+import { uploadWords } from '../words/upload.ts';
 import { startProblem } from './startProblem.ts';
 
 interface ProblemsProps {
@@ -9,7 +9,7 @@ interface ProblemsProps {
 
 /** What keeps the recording from being stored; what a field above asks for is told in that field's own words. */
 export function Problems({ preview, directions }: ProblemsProps) {
-  const say = words.upload;
+  const say = uploadWords;
   const told = preview.problems.flatMap(({ pointer, detail }) => {
     if (pointer === '/startedAt') return [startProblem(preview) ?? detail];
     if (pointer === '/rateHz') return [say.rateMissing];

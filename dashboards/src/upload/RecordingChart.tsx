@@ -8,6 +8,8 @@ import type { View } from '../charts/plot/view.ts';
 import { recordingSpec } from '../charts/time/recordingSpec.ts';
 import { plainCount, quantity } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import { strokeWords } from '../words/stroke.ts';
+import { uploadWords } from '../words/upload.ts';
 import { words } from '../words.ts';
 
 const HEIGHT_PX = 260;
@@ -16,7 +18,7 @@ const viewText = ({ min, max }: View) => words.zoom.span(seconds(min), seconds(m
 
 /** The recording as a picture, and how it is cut in words and as a table. */
 export function RecordingChart({ preview, room }: { readonly preview: StrokesPreview; readonly room: Room }) {
-  const say = words.upload;
+  const say = uploadWords;
   const { sides, supply, strokes, rows, delimiter } = preview;
   const spec = useCallback(
     (theme: ChartTheme, library: PlotLibrary) => recordingSpec(preview, room.sides, theme, library),
@@ -38,7 +40,7 @@ export function RecordingChart({ preview, room }: { readonly preview: StrokesPre
               side={room.sides.includes(name) ? room.sides.indexOf(name) : i}
             />
           ))}
-          {supply !== null && <SupplyKey text={words.stroke.volts} />}
+          {supply !== null && <SupplyKey text={strokeWords.volts} />}
           <BandKey text={say.strokeKey} />
         </>
       }
@@ -56,10 +58,10 @@ export function RecordingChart({ preview, room }: { readonly preview: StrokesPre
             <tr>
               <th scope="col">{say.number}</th>
               <th scope="col" class="number">
-                {words.stroke.from}
+                {strokeWords.from}
               </th>
               <th scope="col" class="number">
-                {words.stroke.to}
+                {strokeWords.to}
               </th>
             </tr>
           </thead>

@@ -1,6 +1,7 @@
 import type { Direction, StrokesPreview } from '../api/types.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { plainCount, quantity, whenText } from '../format.ts';
+import { uploadWords } from '../words/upload.ts';
 import { words } from '../words.ts';
 
 interface StrokesProps {
@@ -13,7 +14,7 @@ const DIRECTIONS = ['extend', 'retract'] as const satisfies readonly Direction[]
 
 /** How the recording is cut, and which way each stroke ran. */
 export function StrokesTable({ strokes, directions, onChange }: StrokesProps) {
-  const say = words.upload;
+  const say = uploadWords;
   return (
     <section aria-labelledby="cut">
       <h2 id="cut">{say.strokes}</h2>

@@ -1,5 +1,7 @@
 /** What stands around every picture. */
 export const chartWords = {
+  keys: 'Key',
+
   zoom: {
     title: 'Look closer',
     closer: 'Closer',

@@ -126,7 +126,6 @@ export const peopleWords = {
     known: 'Where this address has an account already, it is that account’s password.',
   },
   forgot: {
-    link: 'Forgot your password?',
     title: 'Forgot your password?',
     lead: 'If somebody signs in with this address here, a link is made by which the password is set anew.',
     submit: 'Ask for the link',

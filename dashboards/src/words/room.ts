@@ -90,6 +90,7 @@ export const roomWords = {
   strokes: {
     title: 'Strokes',
     empty: 'No stroke has come in yet.',
+    addRecording: 'Add a recording from a file',
     caption: 'Newest first',
     when: 'When',
     running: (side: string) => `Running, ${side}`,
@@ -116,6 +117,9 @@ export const roomWords = {
     saved: (kind: string) => `Saved: ${kind}. The strokes from now on will show whether it helped.`,
     undo: 'Take it back',
     undone: 'Taken back.',
+    compare: 'Before and after',
+    compareOf: (kind: string, day: string) => `Before and after: ${kind}, ${day}`,
+    anySpans: 'Compare any two spans of days',
     helped: 'Did it help?',
     tooSoon: 'It takes two strokes before the work and two after it to tell: one out and one in will do.',
     atMissing: 'Enter when the work was done.',

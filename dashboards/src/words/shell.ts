@@ -57,6 +57,7 @@ export const shellWords = {
     emailMissing: 'Enter your e-mail address.',
     passwordMissing: 'Enter your password.',
     show: 'Show what is typed',
+    forgot: 'Forgot your password?',
   },
 
   setUp: {

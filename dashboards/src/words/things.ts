@@ -5,7 +5,7 @@ function testSide(side: string): string {
          5.1, 5.1, 5.2, 5.1, 5, 5.1, 12.4, 12.6, 0, 0, 0]}`;
 }
 
-/** A coach's own page, the forms of coaches, rooms and loggers, and the settings. */
+/** A coach's own page, and the forms of coaches, rooms and loggers. */
 export const thingsWords = {
   coach: {
     noRooms: 'No room yet',
@@ -116,20 +116,5 @@ export const thingsWords = {
     nameDiffers: 'That is not the same name.',
     deleteIt: 'Delete',
     deleting: 'Deleting…',
-  },
-
-  settings: {
-    title: 'Settings',
-    lead: 'How things are shown to you, on every device.',
-    follow: 'As the device says',
-    units: 'Units',
-    metric: 'Centimetres and °C',
-    us: 'Inches and °F',
-    locale: 'Numbers and dates as in',
-    timeZone: 'Time zone',
-    timeZoneHint: 'Such as America/Denver. Leave it empty to follow the device.',
-    saving: 'Saving…',
-    saved: 'Saved.',
-    sample: 'This is how it looks',
   },
 } as const;

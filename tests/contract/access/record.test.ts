@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { version as uuidVersion } from 'uuid';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ACTS_OF } from '../../../dashboards/src/record/kinds.ts';
-import { words } from '../../../dashboards/src/words.ts';
+import { recordWords } from '../../../dashboards/src/words/record.ts';
 import { type Member, startService, type TestService } from '../../support/service.ts';
 import { dayAt, type Fleet, newFleet, newService } from '../strokes/strokeFixture.ts';
 
@@ -176,7 +176,7 @@ test('every act that the database notes has its name on the pages, and is of one
       where tgfoid = 'note_act'::regproc`,
   );
   const noted = [...rows.map(({ act }) => act), 'sign-in-failed'].sort();
-  expect(Object.keys(words.acts).sort()).toEqual(noted);
+  expect(Object.keys(recordWords.acts).sort()).toEqual(noted);
   expect(Object.values(ACTS_OF).flat().sort()).toEqual(noted);
 });
 

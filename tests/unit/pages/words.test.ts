@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS } from '../../../analysis/advice/cautions.ts';
+import { noticesWords } from '../../../dashboards/src/words/notices.ts';
+import { settingsWords } from '../../../dashboards/src/words/settings.ts';
 import { words } from '../../../dashboards/src/words.ts';
 import { readingGrade, syllablesOf } from './readingGrade.ts';
 
@@ -12,20 +14,7 @@ function sentencesIn(part: unknown): string[] {
   return Object.values(part).flatMap(sentencesIn);
 }
 
-const {
-  verdicts,
-  coach,
-  course,
-  notices,
-  offline,
-  room,
-  services,
-  settings,
-  warnings,
-  problems,
-  signIn,
-  setUp,
-} = words;
+const { verdicts, coach, course, offline, room, services, warnings, problems, signIn, setUp } = words;
 
 /** What an owner reads: the answer, the course, the warnings, recording work, and what goes wrong on the way. */
 const FOR_OWNERS: Readonly<Record<string, unknown>> = {
@@ -35,8 +24,8 @@ const FOR_OWNERS: Readonly<Record<string, unknown>> = {
   offline,
   room,
   services,
-  settings,
-  notices,
+  settings: settingsWords,
+  notices: noticesWords.notices,
   'how sure a warning is': warnings.sure,
   'what a warning likely is': warnings.likely,
   'what peaks likely are': warnings.likelyOfPattern,

@@ -1,5 +1,5 @@
 import type uPlot from 'uplot';
-import { words } from '../../words.ts';
+import { strokeWords } from '../../words/stroke.ts';
 import type { ChartTheme } from '../plot/theme.ts';
 import { fontOf, pixels } from './pens.ts';
 
@@ -53,7 +53,7 @@ export function drawLane(
     pen.lineWidth = pixels(1);
     pen.strokeRect(x, y, wide, height);
     pen.font = fontOf(10);
-    const word = words.stroke.phases[stretch.phase];
+    const word = strokeWords.phases[stretch.phase];
     // In the middle of what is seen of it: who looks closer sees a part.
     const begins = Math.max(x, left);
     const seen = Math.min(x + wide, left + width) - begins;

@@ -34,7 +34,7 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
       <RecordService room={room} onChange={onChange} />
       <p>
         <a class="alone" href={`/rooms/${room.id}/compare`}>
-          {words.compare.anySpans}
+          {words.services.anySpans}
         </a>
       </p>
       <Loaded load={list.first}>
@@ -53,12 +53,12 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
                   </span>
                   <a
                     href={serviceAddress(room.id, service.id)}
-                    aria-label={words.compare.linkTitle(
+                    aria-label={words.services.compareOf(
                       words.services.kinds[service.kind],
                       dayText(service.at),
                     )}
                   >
-                    {words.compare.title}
+                    {words.services.compare}
                   </a>
                 </div>
                 {service.notes !== null && service.notes !== '' && <LongText text={service.notes} />}
