@@ -11,7 +11,7 @@ export async function strokesOfRoom(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
-  { limit, cursor, direction, from, to }: StrokesQuery,
+  { limit, cursor, direction, from, to, profiles }: StrokesQuery,
 ): Promise<AnsweredPage<Stroke>> {
   await findRoom(db, accountId, roomId);
   let query = db
@@ -22,5 +22,14 @@ export async function strokesOfRoom(
   if (direction) query = query.where(sql`coalesce(direction, analysis ->> 'direction')`, '=', direction);
   if (from) query = query.where('placed_at', '>=', new Date(from));
   if (to) query = query.where('placed_at', '<=', new Date(to));
-  return pageByTime(query, 'placed_at', { list: `strokes/${roomId}`, limit, cursor }, strokeView);
+  return pageByTime(query, 'placed_at', { list: `strokes/${roomId}`, limit, cursor }, (row) =>
+    profiles === 'false' ? withoutProfiles(strokeView(row)) : strokeView(row),
+  );
+}
+
+function withoutProfiles(stroke: Stroke): Stroke {
+  const { analysis } = stroke;
+  if (analysis?.status !== 'done') return stroke;
+  const sides = Object.entries(analysis.sides).map(([side, result]) => [side, { ...result, profile: [] }]);
+  return { ...stroke, analysis: { ...analysis, sides: Object.fromEntries(sides) } };
 }

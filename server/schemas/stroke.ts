@@ -109,6 +109,10 @@ export type StrokePatch = z.infer<typeof StrokePatch>;
 
 export const StrokesQuery = PageQuery.extend(SpanQuery.shape).extend({
   direction: z.enum(DIRECTIONS).optional(),
+  profiles: z
+    .enum(['true', 'false'])
+    .optional()
+    .describe('false: every profile comes empty, for a list that draws none. They are most of the answer.'),
 });
 export type StrokesQuery = z.infer<typeof StrokesQuery>;
 

@@ -54,7 +54,7 @@ function StrokeRow({ stroke, sides }: { readonly stroke: Stroke; readonly sides:
 }
 
 export function StrokesSection({ room, version }: { readonly room: Room; readonly version: string }) {
-  const list = usePages<Stroke>(`/rooms/${room.id}/strokes`, STROKES_AT_ONCE);
+  const list = usePages<Stroke>(`/rooms/${room.id}/strokes?profiles=false`, STROKES_AT_ONCE);
   useRefresh(version, list.first.reload);
   const { person } = useContext(SessionContext);
   const say = words.strokes;

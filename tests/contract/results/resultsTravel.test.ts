@@ -57,6 +57,18 @@ test('for a stroke it stands at the level that was expected of it', async () => 
   expect(sorted[Math.floor(sorted.length / 2)]).toBeCloseTo(expected, 0);
 });
 
+test('a list of strokes leaves out their profiles for whoever draws none, and nothing else', async () => {
+  const [{ body: whole }, { body: lean }] = await Promise.all([
+    get(`/rooms/${fleet.roomId}/strokes?limit=3`),
+    get(`/rooms/${fleet.roomId}/strokes?limit=3&profiles=false`),
+  ]);
+  expect(whole.items[0].analysis.sides.front.profile).toHaveLength(64);
+  for (const { analysis } of whole.items)
+    for (const side of Object.values<{ profile: unknown[] }>(analysis.sides)) side.profile = [];
+  expect(lean).toEqual(whole);
+  expect((await get(`/rooms/${fleet.roomId}/strokes?profiles=no`)).status).toBe(422);
+});
+
 test('of a new room nothing is known', async () => {
   const roomId = await newRoom(service, token, fleet.coachId);
   const { body } = await get(`/rooms/${roomId}/normal?direction=retract`);

@@ -16,7 +16,11 @@ interface SupplyProps {
 
 /** The supply while running, stroke by stroke, both ways: a battery does not know which way the room goes. */
 export function SupplyPicture({ warning, room, limitVolts }: SupplyProps) {
-  const asked = new URLSearchParams({ from: courseBegin(warning.placedAt), limit: String(MOST_STROKES) });
+  const asked = new URLSearchParams({
+    from: courseBegin(warning.placedAt),
+    limit: String(MOST_STROKES),
+    profiles: 'false',
+  });
   if (warning.clearedAt !== null) asked.set('to', warning.clearedAt);
   const load = useLoad<Page<Stroke>>(`/rooms/${room.id}/strokes?${asked}`);
   useRefresh(warning.latestStrokeId, load.reload);
