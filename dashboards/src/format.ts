@@ -57,6 +57,15 @@ export function plainNumber(value: number): string {
   return withDecimals(value, size >= 100 ? 0 : size >= 1 ? 1 : 2);
 }
 
+/** A part as per cent with so many decimals. */
+export function percentOf(part: number, decimals: number): string {
+  return new Intl.NumberFormat(theReader().locale, {
+    style: 'percent',
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+  }).format(part);
+}
+
 export function withDecimals(value: number, decimals: number): string {
   return new Intl.NumberFormat(theReader().locale, {
     minimumFractionDigits: decimals,

@@ -51,7 +51,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
         position: null,
         pattern: null,
         severity: points >= STOP_SHIFT ? 'stop' : points >= SERVICE_SHIFT ? 'service' : 'watch',
-        headline: `The ${side} side now carries more of the load than is normal for this room, by ${whole} ${whole === 1 ? 'point' : 'points'} of 100; the ${other} side carries that much less.`,
+        headline: `The ${side} side now carries ${whole} % of the room's load that the ${other} side used to carry.`,
         evidence: {
           sharePoints: Math.round(1000 * points) / 10,
           shareNow: Math.round(1000 * (context.analysis.share?.[side] ?? 0)) / 1000,

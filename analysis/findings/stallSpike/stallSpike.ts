@@ -178,7 +178,7 @@ function finding(side: string, room: RoomDescription, found: PatternFound, looke
     position,
     pattern,
     severity: height >= STOP_HEIGHT ? 'stop' : height >= SERVICE_HEIGHT ? 'service' : 'watch',
-    headline: `The current of ${nameSide(side, room.sides)} jumps by ${percent} % ${where}.`,
+    headline: `The current of ${nameSide(side, room.sides)} spikes by ${percent} % ${where}.`,
     evidence: {
       strokesWithSpikes: found.strokes,
       strokesLookedAt: looked,

@@ -1,5 +1,5 @@
 import type { ComparedShift } from '../api/types.ts';
-import { withDecimals } from '../format.ts';
+import { percentOf, withDecimals } from '../format.ts';
 import { compareWords } from '../words/compare.ts';
 
 /** The power of ten of the first digit: 0 for 3.2, -2 for 0.04. */
@@ -21,7 +21,8 @@ function decimalsOf(near: number, far: number, excludesZero: boolean): number {
 const way = (value: number): string => (value < 0 ? compareWords.less : compareWords.more);
 
 /** One measure's shift with its interval, in words; null where there were too few strokes to tell. */
-export function shiftWords({ shift, lower, upper, unit, excludesZero }: ComparedShift): string | null {
+export function shiftWords(compared: ComparedShift): string | null {
+  const { measure, shift, lower, upper, unit, excludesZero } = compared;
   if (shift === null || lower === null || upper === null) return null;
   const say = compareWords;
   const isPart = unit === '1';
@@ -29,10 +30,13 @@ export function shiftWords({ shift, lower, upper, unit, excludesZero }: Compared
   const [near, far] = [lower, upper].sort((a, b) => Math.abs(a) - Math.abs(b));
   const decimals = decimalsOf(near * scale, far * scale, excludesZero);
   const size = (value: number): string => {
-    const number = withDecimals(Math.abs(value) * scale, decimals);
-    return isPart ? say.points(number) : `${number}\u00a0${unit}`;
+    const bare = Math.abs(value);
+    return isPart ? percentOf(bare, decimals) : `${withDecimals(bare, decimals)}\u00a0${unit}`;
   };
+  // A part has moved by so much of the whole, and not by so much of what it was.
+  const whole = measure === 'share' ? say.ofLoad : say.ofRunning;
+  const change = (value: number): string => `${isPart ? whole(size(value)) : size(value)} ${way(value)}`;
   return excludesZero
-    ? say.sure(`${size(shift)} ${way(shift)}`, size(near), size(far))
-    : say.unsure(`${size(lower)} ${way(lower)}`, `${size(upper)} ${way(upper)}`);
+    ? say.sure(change(shift), size(near), size(far))
+    : say.unsure(change(lower), change(upper));
 }

@@ -81,7 +81,7 @@ export const strokeWords = {
   travelSummary: (side: string, median: string, peak: string, place: string) =>
     `${side}: mostly about ${median}, highest ${peak} at ${place} of the travel.`,
   timeSummary: (side: string, seconds: string, peak: string) =>
-    `${side}: recorded for ${seconds}, peak ${peak}.`,
+    `${side}: recorded for ${seconds}, highest ${peak}.`,
   correct: {
     title: 'Correct this record',
     explain: 'The room is judged anew from this stroke on, and so is the room that it came from.',

@@ -102,7 +102,7 @@ export const warningsWords = {
     kinds: {
       'rising-draw': 'Drawing more than it used to',
       'uneven-sides': 'One side works harder',
-      'stall-spike': 'Short peaks in mid-travel',
+      'stall-spike': 'Spikes in mid-travel',
       'dropped-load': 'One side runs without load',
       'late-side': 'One side comes late',
       'heavy-room': 'Heavy from the start',
@@ -126,7 +126,7 @@ export const warningsWords = {
   evidence: {
     yes: 'yes',
     no: 'no',
-    points: (value: string) => `${value} points`,
+    ofLoad: (part: string) => `${part} of the load`,
     /** In the order in which it is told; what has no name here is named by itself, after the rest. */
     names: {
       risePercent: 'Above its normal by',
@@ -139,8 +139,8 @@ export const warningsWords = {
       timesModel: 'Times those',
       stallAmps: 'Standing still',
       partOfStall: 'Part of that',
-      heightPercent: 'Height of the peaks',
-      strokesWithSpikes: 'Strokes with peaks',
+      heightPercent: 'Height of the spikes',
+      strokesWithSpikes: 'Strokes with spikes',
       strokesLookedAt: 'Strokes looked at',
       shareNow: 'Share on the latest stroke',
       sharePoints: 'Share moved by',

@@ -10,7 +10,6 @@ test.each([
   ['both ends of one fineness', -0.035, 0.074, 'A', 'No sure change: 0.035 A less to 0.074 A more'],
   ['the end that is further off decides', -0.12, 0.0094, 'A', 'No sure change: 0.12 A less to 0.01 A more'],
   ['nothing finer than thousandths', -0.0035, 0.00084, 'A', 'No sure change: 0.004 A less to 0.001 A more'],
-  ['a share in points', -0.0012, 0.0025, '1', 'No sure change: 0.12 points less to 0.25 points more'],
   ['large values whole', -310, 1250, 'J', 'No sure change: 310 J less to 1,250 J more'],
   [
     'where no change is ruled out the nearer end is not 0',
@@ -25,6 +24,15 @@ test.each([
   const shift = { lower, upper, unit, excludesZero, shift: (lower + upper) / 2 };
   const said = shiftWords({ measure: 'runningAmps', before: 1, after: 1, ...shift });
   expect(said?.replaceAll(NBSP, ' ')).toBe(expected);
+});
+
+test.each([
+  ['share', -0.071, -0.061, '6.6% of the load less (6.1% to 7.1%)'],
+  ['share', -0.0012, 0.0025, 'No sure change: 0.12% of the load less to 0.25% of the load more'],
+  ['bulge', 0.02, 0.04, '3.0% of the running current more (2.0% to 4.0%)'],
+])('a part says of what it is: %s', (measure, lower, upper, expected) => {
+  const shift = { lower, upper, unit: '1', excludesZero: lower * upper > 0, shift: (lower + upper) / 2 };
+  expect(shiftWords({ measure, before: 0.5, after: 0.5, ...shift })).toBe(expected);
 });
 
 test('nothing is said where there were too few strokes', () => {

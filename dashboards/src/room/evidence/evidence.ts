@@ -3,7 +3,7 @@ import { words } from '../../words.ts';
 
 /** Names of quantities end in their unit (`runningAmps`, `lagS`): the ending tells how to write the value. */
 const ENDINGS: readonly (readonly [string, (value: number) => string])[] = [
-  ['Points', (value) => words.evidence.points(plainNumber(value))],
+  ['Points', (value) => words.evidence.ofLoad(percent(value / 100))],
   ['Amps', (value) => quantity(value, 'A')],
   ['Volts', (value) => quantity(value, 'V')],
   ['Percent', (value) => percent(value / 100)],
