@@ -9,11 +9,13 @@ let dayFormat: Intl.DateTimeFormat;
 const agoFormat = new Intl.RelativeTimeFormat(words.language, { numeric: 'auto' });
 let percentFormat: Intl.NumberFormat;
 let finePercentFormat: Intl.NumberFormat;
+let signedPercentFormat: Intl.NumberFormat;
 forEachReader(({ locale, timeZone }) => {
   whenFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short', timeZone });
   dayFormat = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone });
   percentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   finePercentFormat = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 1 });
+  signedPercentFormat = new Intl.NumberFormat(locale, { style: 'percent', signDisplay: 'exceptZero' });
 });
 
 /** Empty where the reader's zone is unknown: another's would mislead. */
@@ -23,6 +25,7 @@ export const whenText = (at: string | number): string => written(whenFormat, at)
 export const dayText = (at: string | number): string => written(dayFormat, at);
 export const finePercent = (part: number): string => finePercentFormat.format(part);
 export const percent = (part: number): string => percentFormat.format(part);
+export const signedPercent = (part: number): string => signedPercentFormat.format(part);
 
 /** A number as the service writes it into a sentence, with its unit. */
 const TOLD = /(\d{1,6})(\.\d{1,3})? (%|[AVs]\b)/g;

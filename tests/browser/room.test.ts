@@ -51,6 +51,15 @@ describePages('a room that got worse', (place) => {
     await picture.waitFor();
     expect(await picture.locator('.small-beyond').count()).toBe(3);
     expect(await picture.locator('.small-limit, .small-place').count()).toBe(2);
+    // Its scale and its days stand around it.
+    const around = warning.locator('.small-picture span');
+    expect((await around.allInnerTexts()).map((text) => text.replaceAll(/\s/g, ' '))).toEqual([
+      '12.5 V',
+      '10 V',
+      '7.5 V',
+      '1 May 2026',
+      '6 May 2026',
+    ]);
     expect(await warning.getByRole('term').allTextContents()).toEqual(['Limit']);
     // What comes in while the page stands is in the picture, too.
     await ask(api, 'POST', '/strokes', stroke(6));

@@ -3,11 +3,11 @@ import type { ComparedGroup, MeasureTitle, Room } from '../api/types.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
 import { sideName } from '../sideName.ts';
+import type { Scale } from '../small/roundScale.ts';
 import { compareWords } from '../words/compare.ts';
 import { strokeWords } from '../words/stroke.ts';
 import { isCompared } from './isCompared.ts';
 import { Profile } from './Profile.tsx';
-import type { ProfileScale } from './profileScale.ts';
 import { ShiftTable } from './ShiftTable.tsx';
 
 /** What tells most of a repair, in this order; the rest is folded away, so that one sheet of paper holds it. */
@@ -69,7 +69,7 @@ interface GroupProps {
   readonly room: Room;
   readonly group: ComparedGroup;
   readonly titles: readonly MeasureTitle[];
-  readonly scale: ProfileScale;
+  readonly scale: Scale;
 }
 
 /** One side in one direction: how many strokes, both profiles, and the shift of each measure. */

@@ -1,18 +1,18 @@
 import type { ComparedGroup } from '../api/types.ts';
 import { tickNumber } from '../charts/drawn/tickNumber.ts';
-import { compareWords } from '../words/compare.ts';
-import type { ProfileScale } from './profileScale.ts';
+import type { Scale } from '../small/roundScale.ts';
+import { words } from '../words.ts';
 
 /** The picture's own units; it is stretched to the place it gets, and its strokes are not. */
 const WIDTH = 640;
 const HEIGHT = 100;
 
 /** How high a current stands, from the top downwards. */
-const heightOf = (amps: number, { bottom, top }: ProfileScale): string =>
+const heightOf = (amps: number, { bottom, top }: Scale): string =>
   (HEIGHT * (1 - (Math.max(bottom, amps) - bottom) / (top - bottom))).toFixed(1);
 
 /** The course of one mean profile; bins without a value are gaps. */
-function course(profile: readonly (number | null)[], scale: ProfileScale): string {
+function course(profile: readonly (number | null)[], scale: Scale): string {
   let drawing = false;
   return profile
     .map((amps, bin) => {
@@ -29,7 +29,7 @@ function course(profile: readonly (number | null)[], scale: ProfileScale): strin
 }
 
 /** The ground between the lowest and the highest stroke. */
-function bandShape({ lower, upper }: ComparedGroup['bandBefore'], scale: ProfileScale): string {
+function bandShape({ lower, upper }: ComparedGroup['bandBefore'], scale: Scale): string {
   const known = upper.flatMap((high, bin) => (high === null || lower[bin] === null ? [] : [bin]));
   if (known.length === 0) return '';
   const point = (amps: number | null, bin: number) => {
@@ -42,8 +42,7 @@ function bandShape({ lower, upper }: ComparedGroup['bandBefore'], scale: Profile
 }
 
 /** Both bands and mean profiles over the travel; where they differ surely, the ground is shaded and barred at its foot. */
-export function Profile({ group, scale }: { readonly group: ComparedGroup; readonly scale: ProfileScale }) {
-  const say = compareWords;
+export function Profile({ group, scale }: { readonly group: ComparedGroup; readonly scale: Scale }) {
   const { bottom, top } = scale;
   return (
     <div class="profile" aria-hidden="true">
@@ -66,8 +65,8 @@ export function Profile({ group, scale }: { readonly group: ComparedGroup; reado
         <path class="profile-after" d={course(group.profileAfter, scale)} />
       </svg>
       <div class="profile-travel">
-        <span>{say.fullyIn}</span>
-        <span>{say.fullyOut}</span>
+        <span>{words.fullyIn}</span>
+        <span>{words.fullyOut}</span>
       </div>
     </div>
   );

@@ -6,12 +6,20 @@ import { Loaded } from '../components/coming/states.tsx';
 import { isTrouble } from '../concern.ts';
 import { sideName } from '../sideName.ts';
 import { words } from '../words.ts';
-import { bandOf, courseBegin, courseOf } from './course.ts';
+import { bandOf, courseBegin, courseEnds, courseOf, drawnValues, type SideCourse } from './course.ts';
 import { courseSentence } from './courseSentence.ts';
 import { SmallChart } from './SmallChart.tsx';
+import { scaleOf, scaleOfParts } from './smallScale.ts';
 
 /** More lines than these nobody can tell apart on a phone; the room's own page has them all. */
 const MOST_SIDES = 2;
+
+/** Amperes and parts of a normal have no scale in common: a side without a normal waits until it has one, too. */
+function onOneScale(courses: readonly SideCourse[]): readonly SideCourse[] {
+  const seen = courses.filter((course) => course.line.points.length > 0);
+  const parts = seen.filter((course) => course.isParts);
+  return parts.length === 0 ? seen : parts;
+}
 
 function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trends: readonly Trend[] }) {
   const sides = room.sides.slice(0, MOST_SIDES);
@@ -20,25 +28,29 @@ function Picture({ room, trends }: { readonly room: OverviewRoom; readonly trend
   const sentences = courses.map((course) => courseSentence(course, ofRoom));
   const summary = [...sentences, ...(ofRoom.inTrouble ? [words.course.stands] : [])].join(' ');
   const work = courses[0]?.work ?? [];
+  const shown = onOneScale(courses);
+  const lines = shown.map((course) => course.line);
+  const band = bandOf(shown);
+  const values = drawnValues(lines, band);
   if (courses.every((course) => course.line.points.length === 0))
     return <p class="about">{words.trend.empty}</p>;
   return (
     <>
       <p>{summary}</p>
-      {courses.some((course) => course.line.points.length > 1) && (
+      {shown.some((course) => course.line.points.length > 1) && (
         <>
           <SmallChart
-            lines={courses.map((course) => course.line)}
-            band={bandOf(courses)}
+            lines={lines}
+            band={band}
             uprights={work}
+            scale={shown[0]?.isParts ? scaleOfParts(values, words.normal) : scaleOf(values, 'A')}
+            ends={courseEnds(trends.find(({ points }) => points.length > 0)?.points ?? [])}
             label={words.course.label(summary)}
           />
           <ul class="keys" aria-label={words.keys}>
             {sides.length > 1 &&
               sides.map((side, i) =>
-                courses[i].line.points.length === 0 ? null : (
-                  <LineKey key={side} text={sideName(side)} side={i} />
-                ),
+                !shown.includes(courses[i]) ? null : <LineKey key={side} text={sideName(side)} side={i} />,
               )}
             {work.length > 0 && <WorkKey text={words.trend.service} />}
           </ul>

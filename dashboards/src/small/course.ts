@@ -1,4 +1,5 @@
 import type { Trend } from '../api/types.ts';
+import { dayText } from '../format.ts';
 import type { SmallLine } from './smallLine.ts';
 
 /** The latest strokes tell a course that a phone can show. */
@@ -14,6 +15,8 @@ export interface SideCourse {
   /** The latest stroke as a part of what was expected of it, as the room's own sentence has it; null while nothing was. */
   readonly latest: number | null;
   readonly beyond: boolean;
+  /** Whether its values are parts of its normal: without one they are what was measured. */
+  readonly isParts: boolean;
   /** The limits as parts of the normal; null while learning. */
   readonly band: readonly [number, number] | null;
   /** Where work was done, 0 to 1 along the picture. */
@@ -24,7 +27,8 @@ export interface SideCourse {
 export function courseOf(trend: Trend, side: string | null, index: number, asParts: boolean): SideCourse {
   const points = trend.points.slice(-MOST_STROKES);
   const { limits } = trend;
-  const scale = asParts && limits !== null && limits.centre > 0 ? limits.centre : 1;
+  const isParts = asParts && limits !== null && limits.centre > 0;
+  const scale = isParts ? limits.centre : 1;
   const along = (i: number) => alongOf(i, points.length);
   const values = points.map((point) => (point.adjusted ?? point.value) / scale);
   const last = points.at(-1);
@@ -43,9 +47,25 @@ export function courseOf(trend: Trend, side: string | null, index: number, asPar
     },
     latest: last === undefined || last.expected === null ? null : last.value / last.expected,
     beyond: last?.beyond === true,
+    isParts,
     band: limits === null ? null : [limits.lower / scale, limits.upper / scale],
     work,
   };
+}
+
+/** All that a picture of these lines and this band has to hold. */
+export const drawnValues = (
+  lines: readonly SmallLine[],
+  band: readonly [number, number] | null,
+): readonly number[] => [
+  ...lines.flatMap((line) => line.points.flatMap(([, value]) => value ?? [])),
+  ...(band ?? []),
+];
+
+/** The days of the first and the last stroke of a course; empty where the reader's zone is not known yet. */
+export function courseEnds(strokes: readonly { readonly at: string }[]): readonly [string, string] {
+  const shown = strokes.slice(-MOST_STROKES);
+  return shown.length === 0 ? ['', ''] : [dayText(shown[0].at), dayText(shown[shown.length - 1].at)];
 }
 
 /** The band that holds the bands of all sides; null while none is known. */

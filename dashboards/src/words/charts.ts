@@ -1,6 +1,10 @@
 /** What stands around every picture. */
 export const chartWords = {
   keys: 'Key',
+  fullyIn: 'fully in',
+  fullyOut: 'fully out',
+  /** Beside a picture of parts of the normal: where that stands. */
+  normal: 'normal',
 
   zoom: {
     title: 'Look closer',

@@ -88,8 +88,6 @@ export const compareWords = {
       : `Surely changed, most of all: ${places}; and ${others} more places, all marked below.`,
   place: (from: string, to: string, amps: string, way: string) =>
     `from ${from} to ${to} of the travel ${amps} ${way}`,
-  fullyIn: 'fully in',
-  fullyOut: 'fully out',
   tableCaption: (reference: string) => `Brought to ${reference}`,
   otherMeasures: (reference: string) => `The other measures, brought to ${reference}`,
   moreNumbers: (group: string) => `All numbers: ${group}`,

@@ -1,11 +1,12 @@
-import type { Room, Stroke, Trend, Warning } from '../../api/types.ts';
+import type { Room, Spike, Stroke, Trend, Warning } from '../../api/types.ts';
 import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
 import { Loaded } from '../../components/coming/states.tsx';
 import { percent, quantity } from '../../format.ts';
 import { sideName } from '../../sideName.ts';
-import { courseBegin, courseOf } from '../../small/course.ts';
+import { courseBegin, courseEnds, courseOf, drawnValues } from '../../small/course.ts';
 import { SmallChart } from '../../small/SmallChart.tsx';
+import { scaleOf, scaleOfParts } from '../../small/smallScale.ts';
 import { words } from '../../words.ts';
 import { EvidenceFigure, placeOfBegin } from './EvidenceFigure.tsx';
 import { type Evidence, evidenceOf } from './evidencePicture.ts';
@@ -18,6 +19,9 @@ interface CourseProps {
   readonly room: Room;
   readonly warning: Warning;
 }
+
+/** Of the measures whose course is shown; the others are currents. */
+const UNITS: Readonly<Record<string, string>> = { share: '1', lagS: 's', durationS: 's' };
 
 function CoursePicture({ evidence, room, warning }: CourseProps) {
   const { measure, side, direction, asParts } = evidence;
@@ -47,6 +51,7 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
             )
           : say.course(shown, direction, course.line.beyond?.length ?? 0);
         const band = isHeavy ? null : course.band;
+        const values = drawnValues([course.line], band);
         return (
           <EvidenceFigure summary={summary} strokes={strokes} place={place} banded={band !== null}>
             <SmallChart
@@ -54,6 +59,10 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
               band={band}
               uprights={course.work}
               place={place}
+              scale={
+                course.isParts ? scaleOfParts(values, words.normal) : scaleOf(values, UNITS[measure] ?? 'A')
+              }
+              ends={courseEnds(strokes)}
               label={summary}
             />
           </EvidenceFigure>
@@ -61,6 +70,16 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
       }}
     </Loaded>
   );
+}
+
+/** The medians along the travel, and each spike as high as it was: a median over its stretch of the travel hides the top. */
+function withSpikes(
+  profile: readonly (number | null)[],
+  spikes: readonly Spike[],
+): readonly (readonly [number, number | null])[] {
+  const medians = profile.map((amps, i): [number, number | null] => [(i + 0.5) / profile.length, amps]);
+  const tops = spikes.map(({ position, amps }): [number, number | null] => [position, amps]);
+  return [...medians, ...tops].sort(([a], [b]) => a - b);
 }
 
 function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; readonly room: Room }) {
@@ -79,13 +98,16 @@ function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; re
           place === null
             ? say.travel(sideName(side), highest)
             : say.travelAt(sideName(side), highest, percent(place));
-        const points = profile.map((amps, i): [number, number | null] => [(i + 0.5) / profile.length, amps]);
+        const points = withSpikes(profile, of.spikes);
+        const values = points.flatMap(([, amps]) => amps ?? []);
         return (
           <figure class="evidence">
             <SmallChart
               lines={[{ side: Math.max(0, room.sides.indexOf(side)), points }]}
               band={null}
               place={place}
+              scale={scaleOf([0, ...values], 'A')}
+              ends={[words.fullyIn, words.fullyOut]}
               label={summary}
             />
             <figcaption class="about">{summary}</figcaption>

@@ -3,8 +3,9 @@ import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
 import { Loaded } from '../../components/coming/states.tsx';
 import { quantity } from '../../format.ts';
-import { alongOf, courseBegin, MOST_STROKES } from '../../small/course.ts';
+import { alongOf, courseBegin, courseEnds, MOST_STROKES } from '../../small/course.ts';
 import { SmallChart } from '../../small/SmallChart.tsx';
+import { scaleOf } from '../../small/smallScale.ts';
 import { words } from '../../words.ts';
 import { EvidenceFigure, placeOfBegin } from './EvidenceFigure.tsx';
 
@@ -60,6 +61,8 @@ export function SupplyPicture({ warning, room, limitVolts }: SupplyProps) {
               band={null}
               limit={limitVolts}
               place={place}
+              scale={scaleOf(limitVolts === null ? volts : [...volts, limitVolts], 'V')}
+              ends={courseEnds(strokes)}
               label={summary}
             />
           </EvidenceFigure>
