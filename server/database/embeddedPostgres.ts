@@ -1,5 +1,4 @@
 import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { resolve } from 'node:path';
 import { OperatorError } from '../operatorError.ts';
 import { rest } from '../rest.ts';
@@ -7,6 +6,7 @@ import { HOST, openCluster, urlOf } from './cluster.ts';
 import { lockFolder } from './folderLock.ts';
 import { findPostgresBinaries } from './postgresBinaries.ts';
 import { endOrphans, type Postmaster, startPostmaster } from './postmaster.ts';
+import { quietPort } from './quietPort.ts';
 import { findWayToRun } from './runAs.ts';
 import { unprivilegedUser } from './unprivilegedUser.ts';
 
@@ -41,7 +41,7 @@ export async function startEmbeddedPostgres(
     if (user !== null) await letPass(folder);
     const way = findWayToRun(user, binaries.postgres, folder);
     const cluster = await openCluster(folder, binaries, user, way);
-    const port = await freePort();
+    const port = await quietPort();
     const start = async () => {
       await endOrphans(cluster);
       return startPostmaster(way, binaries.postgres, cluster, { ...ourSettings(port), ...options.settings });
@@ -124,16 +124,4 @@ async function prepareFolder(dataDir: string): Promise<string> {
 async function letPass(folder: string): Promise<void> {
   const { mode } = await stat(folder);
   if ((mode & 0o001) === 0) await chmod(folder, (mode & 0o7777) | 0o011);
-}
-
-async function freePort(): Promise<number> {
-  const server = createServer();
-  await new Promise<void>((done, fail) => {
-    server.once('error', fail);
-    server.listen(0, HOST, done);
-  });
-  const address = server.address();
-  await new Promise((done) => server.close(done));
-  if (address === null || typeof address === 'string') throw new TypeError('A TCP server has a port.');
-  return address.port;
 }

@@ -1,6 +1,7 @@
 import { once } from 'node:events';
 import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { Aedes } from 'aedes';
+import { quietPort } from '../../server/database/quietPort.ts';
 
 /** A real broker over TCP, in this process. */
 export interface TestBroker {
@@ -11,7 +12,8 @@ export interface TestBroker {
   kill(): Promise<void>;
 }
 
-export async function startBroker(port = 0): Promise<TestBroker> {
+/** At a port that is free again for the next broker once this one was killed. */
+export async function startBroker(port?: number): Promise<TestBroker> {
   const aedes = await Aedes.createBroker();
   const server = createServer(aedes.handle);
   const sockets = new Set<Socket>();
@@ -19,7 +21,7 @@ export async function startBroker(port = 0): Promise<TestBroker> {
     sockets.add(socket);
     socket.on('close', () => sockets.delete(socket));
   });
-  server.listen(port, '127.0.0.1');
+  server.listen(port ?? (await quietPort()), '127.0.0.1');
   await once(server, 'listening');
   // A TCP server that listens has an address of this kind.
   const bound = (server.address() as AddressInfo).port;

@@ -1,9 +1,10 @@
 import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
-import { type AddressInfo, connect, createServer, type Server } from 'node:net';
+import { connect, createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { quietPort } from '../../../server/database/quietPort.ts';
 import { type ChildService, startChild } from '../../support/childService.ts';
 import { createDatabase } from '../../support/databases.ts';
 
@@ -18,20 +19,11 @@ afterAll(async () => {
   await rm(folder, { recursive: true });
 });
 
-async function unusedPort(): Promise<string> {
-  const unused = createServer().listen(0, '127.0.0.1');
-  await once(unused, 'listening');
-  // A TCP server that listens has an address of this kind.
-  const { port } = unused.address() as AddressInfo;
-  unused.close();
-  return String(port);
-}
-
 /** A service whose database nobody answers for yet, once it has said so; and the address to answer at. */
 async function waiting(port = '0'): Promise<{ service: ChildService; url: URL }> {
   const url = new URL(database.url);
   url.hostname = '127.0.0.1';
-  url.port = await unusedPort();
+  url.port = String(await quietPort());
   const service = startChild({ DATA_DIR: folder, DATABASE_URL: url.href, PORT: port }, 'node');
   await expect
     .poll(() => service.said.err)
@@ -78,7 +70,7 @@ test('SIGTERM ends a start that waits for its database', async () => {
 });
 
 test('while a start waits for its database every request is told to come again, and is served once it is there', async () => {
-  const port = await unusedPort();
+  const port = String(await quietPort());
   const { service, url } = await waiting(port);
   for (const path of ['/readyz', '/healthz', '/api/v1/coaches']) {
     const answer = await fetch(`http://127.0.0.1:${port}${path}`);
