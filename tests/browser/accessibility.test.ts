@@ -4,7 +4,7 @@ import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-import { signedInAs } from './support/visitor.ts';
+import { isSignedIn, signedInAs } from './support/visitor.ts';
 
 interface State {
   readonly name: string;
@@ -182,6 +182,7 @@ describePages('by the published rules of accessibility', (place) => {
 
   test.each(STATES)('no rule is broken by $name', async ({ name, path, reach }) => {
     const { page } = await place.visit(path(fleet), { ...PHONE, ...signedIn });
+    await isSignedIn(page);
     await reach(page);
     await expectNoViolations(page, name);
   });

@@ -6,7 +6,7 @@ import { type Api, ask } from './support/api.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
+import { signIn, standsStill } from './support/visitor.ts';
 
 interface Sent {
   readonly results: readonly { readonly outcome: string; readonly strokeId: string }[];
@@ -44,6 +44,7 @@ describePages('the dealer', (place) => {
     await page.getByText('1 coach shown.').waitFor();
     await page.reload();
     await page.getByText('1 coach shown.').waitFor();
+    await standsStill(page);
     expect(await page.getByLabel('Room', { exact: true }).inputValue()).toBe('Dinette');
     await page.getByLabel('Verdict').selectOption('stop');
     await page.getByRole('heading', { name: 'No coach fits' }).waitFor();

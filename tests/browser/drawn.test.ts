@@ -5,7 +5,7 @@ import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
 import { addOwner, keptOnDevice } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import type { SideShape } from './support/strokeShape.ts';
-import { type Person, signIn } from './support/visitor.ts';
+import { type Person, signIn, standsStill } from './support/visitor.ts';
 
 const PHONE = { viewport: { width: 390, height: 844 } };
 const FAR_AWAY = { locale: 'en-US', timezoneId: 'America/Denver' };
@@ -100,12 +100,14 @@ describePages('a page that the service has drawn', (place) => {
     await page.addInitScript(`window.moved = 0;
       new PerformanceObserver((list) => { for (const each of list.getEntries()) window.moved += each.value; })
         .observe({ type: 'layout-shift', buffered: true });`);
+    const looked = page.waitForResponse('**/overview/look');
     await readBeforeScripts(page, '/', async () => {
       await page.locator('.coach').first().waitFor();
       await page.evaluate(
         `window.drawn = [...document.querySelectorAll('.coach, .room-line, .lead, .find')]`,
       );
     });
+    await looked;
     await page.waitForLoadState('networkidle');
     expect(await page.evaluate('drawn.length > 3 && drawn.every((each) => each.isConnected)')).toBe(true);
     expect(await page.evaluate('moved')).toBeLessThan(0.02);
@@ -129,6 +131,7 @@ describePages('a page that the service has drawn', (place) => {
       expect((await times.allInnerTexts()).every((text) => text === '')).toBe(true);
       return textOf(page);
     });
+    await standsStill(page);
     await page.waitForLoadState('networkidle');
     expect(await page.evaluate('drawn.length > 8 && drawn.every((each) => each.isConnected)')).toBe(true);
     expect((await textOf(page)).slice(0, drawn.length)).toEqual(drawn);
@@ -146,6 +149,7 @@ describePages('a page that the service has drawn', (place) => {
   ])('%s takes at most 90 kB on a first visit, its answers included', async (_, path) => {
     const page = await newcomer();
     await page.goto(path(), { waitUntil: 'networkidle' });
+    await standsStill(page);
     const fetched = await page.evaluate<[string, number][]>(
       `performance.getEntries().flatMap((each) => each.transferSize > 0 ? [[each.name, each.transferSize]] : [])`,
     );
@@ -196,6 +200,7 @@ describePages('a page that the service has drawn', (place) => {
     await page.locator('.answer').waitFor();
     await page.goto(`/rooms/${room.id}`);
     await page.locator('.answer').waitFor();
+    await standsStill(page);
     await page.getByRole('button', { name: 'Sign out' }).click();
     await page.getByLabel('E-mail').waitFor();
     expect(await page.content()).not.toContain('Bedroom');

@@ -10,7 +10,7 @@ describePages('a form that is filled in wrongly', (place) => {
   let coach: { id: string };
   beforeAll(async () => {
     coach = await addCoach(await place.api(), 'Juniper 31');
-  }, 60_000);
+  });
 
   /** Nowhere on the page a pointer into a body, or the validator's own words. */
   const saysNothingRaw = async (page: Page) =>

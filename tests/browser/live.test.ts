@@ -5,7 +5,7 @@ import { type Api, ask } from './support/api.ts';
 import { addCoach, addRoom, allAnalysed } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { strokeBody } from './support/strokeShape.ts';
-import { signIn } from './support/visitor.ts';
+import { signIn, standsStill } from './support/visitor.ts';
 
 const SIDES = [
   { side: 'front', runningAmps: 9 },
@@ -226,6 +226,7 @@ describePages('a page that stays open', (place) => {
     await page.goto('/');
     const lot = page.getByRole('list', { name: 'List of coaches' });
     await lot.getByText('Juniper 31').waitFor();
+    await standsStill(page);
     await addCoach(api, 'Elsewhere 1');
     await page.clock.fastForward(61_000);
     await lot.getByText('Elsewhere 1').waitFor();
@@ -235,6 +236,7 @@ describePages('a page that stays open', (place) => {
     await page.goto('/');
     const line = lot.getByRole('link', { name: /^Attic/ });
     await line.getByText('No stroke yet').waitFor();
+    await standsStill(page);
     await send(room.id, 1);
     await allAnalysed(api, room);
     await page.clock.fastForward(61_000);
@@ -248,6 +250,7 @@ describePages('a page that stays open', (place) => {
     await page.clock.install();
     await page.goto(`/rooms/${room.id}`);
     await page.getByText('No stroke has come in yet.').waitFor();
+    await standsStill(page);
     await send(room.id, 1);
     await page.clock.fastForward(61_000);
     await page.getByText('1 stroke, last').waitFor();

@@ -14,7 +14,7 @@ describePages('what somebody may not do', (place) => {
     roomId = room.id;
     [strokeId] = await sendDays(api, coach, room, () => [{ side: 'front', runningAmps: 8.5 }], 1);
     await allAnalysed(api, room);
-  }, 60_000);
+  });
 
   test('is not offered to an owner on the page of a stroke', async () => {
     const dealer = await place.visitAs(place.person, `/strokes/${strokeId}`);

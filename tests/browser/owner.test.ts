@@ -4,7 +4,7 @@ import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
 import { addOwner, keptOnDevice } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import { type SideShape, strokeBody } from './support/strokeShape.ts';
-import { type Person, signIn } from './support/visitor.ts';
+import { type Person, signIn, standsStill } from './support/visitor.ts';
 
 /** What pages keep is what is looked at here: a device has nothing of before, not in its memory either. */
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, onNewDevice: true };
@@ -115,6 +115,7 @@ describePages('the owner of one coach, on a phone', (place) => {
     await page.goto('/');
     const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });
     await answer.getByText(/strokes, last .* ago/).waitFor();
+    await standsStill(page);
     await page.context().setOffline(true);
     await page.clock.fastForward('01:01');
     await page.getByText(/^As of 1 minute ago, no network now\./).waitFor();
@@ -131,7 +132,8 @@ describePages('the owner of one coach, on a phone', (place) => {
     await page.waitForFunction('caches.keys().then((all) => all.some((n) => n.startsWith("answers-")))');
     await page.getByRole('button', { name: 'Sign out' }).click();
     await page.getByLabel('E-mail').waitFor();
-    expect(await kept()).toEqual([]);
+    // What was just being put there goes as soon as it is.
+    await expect.poll(kept).toEqual([]);
     expect(await page.evaluate('localStorage.length')).toBe(0);
     await page.context().setOffline(true);
     await page.goto('/').catch(() => {});

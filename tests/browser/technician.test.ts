@@ -55,7 +55,7 @@ describePages('a technician beside the coach', (place) => {
     const alone = await addGearedRoom(coach, 'Den');
     longId = await addLongStroke(alone.id);
     for (const each of [room, rising, alone]) await allAnalysed(api, each);
-  }, 120_000);
+  });
 
   /** 200,000 samples a side, as many as a stroke may have: forty seconds at 5 kHz, the only one of its room. */
   async function addLongStroke(roomId: string): Promise<string> {

@@ -25,7 +25,7 @@ describePages('work done on a room', (place) => {
     api = await place.api();
     owner = await addOwner(place);
     room = await addRoom(api, await addCoach(api, 'Juniper 31'), 'Bedroom');
-  }, 60_000);
+  });
 
   const worksOf = async (): Promise<Work[]> =>
     (await ask<{ items: Work[] }>(api, 'GET', `/rooms/${room.id}/services`)).items;

@@ -63,7 +63,7 @@ export async function allAnalysed(api: Api, room: WithId): Promise<void> {
       const { pending } = await ask<{ pending: number }>(api, 'GET', `/rooms/${room.id}/status`);
       if (pending > 0) throw new Error(`${pending} strokes are still pending`);
     },
-    { timeout: 45_000, interval: 100 },
+    { timeout: 120_000, interval: 100 },
   );
 }
 

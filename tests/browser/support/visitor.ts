@@ -11,7 +11,7 @@ export interface Visitor {
 }
 
 /** Long enough for a busy machine, short enough to fail before the test's own time is up. */
-const WAIT_MS = 15_000;
+const WAIT_MS = 45_000;
 
 export async function visit(devices: Devices, options: Visit = {}): Promise<Visitor> {
   const { context, giveBack } = await devices.take(options);
@@ -52,11 +52,14 @@ export function signedInAs({ url, token }: Api): { storageState: BrowserContextO
   return { storageState: { cookies, origins: [] } };
 }
 
-/** Nothing more is on its way: what a person points at is where it was a moment ago. */
+/**
+ * Nothing more is on its way: what a person points at is where it was a moment ago, it does what it is there for also
+ * where the service had drawn it, and what the page puts off until it is drawn has begun.
+ */
 export async function standsStill(page: Page): Promise<void> {
   await page.waitForFunction(`(async () => {
     const drawn = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-    const waits = () => document.querySelector('.waiting') !== null;
+    const waits = () => document.querySelector('.waiting, #answers') !== null;
     for (let frame = 0; frame < 3; frame++) {
       if (waits()) return false;
       await drawn();
