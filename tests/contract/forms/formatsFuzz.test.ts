@@ -93,5 +93,4 @@ test.each(['application/cbor', 'application/senml+json', 'application/senml+cbor
     );
     expect(rows[0].n).toBe(0);
   },
-  120_000,
 );

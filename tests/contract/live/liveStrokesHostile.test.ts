@@ -253,7 +253,7 @@ describe('a flood', () => {
 
 describe('silence', () => {
   test('of a sender drops its link and keeps its stroke', async () => {
-    const impatient = await startService({ worker: false, linkSilentAfterMs: 150 });
+    const impatient = await startService({ worker: false, linkSilentAfterMs: 2_000 });
     const own = await newFleet(impatient, await impatient.signIn());
     const stroke = liveStroke(own);
     const link = await open(own.loggerToken, impatient.url);

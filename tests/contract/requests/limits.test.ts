@@ -184,7 +184,7 @@ test('more connections than there may be are closed at once', async () => {
 
 describe('large answers', () => {
   test('wait for each other, and one that nobody reads is given up', async () => {
-    const { url, request, signIn } = await start({ answerBytes: MEBIBYTE, answerStallMs: 500 });
+    const { url, request, signIn } = await start({ answerBytes: MEBIBYTE, answerStallMs: 3_000 });
     const token = await signIn();
     const fleet = await newFleet({ url, request }, token);
     // More than two sockets take in on the way, so that the service itself would have to keep it.

@@ -120,9 +120,9 @@ test('the database is started again when it dies by itself', async () => {
   const dead = await postmasterPid(folder());
   process.kill(dead, 'SIGKILL');
   const next = async () => ((await postmasterPid(folder())) || dead) !== dead;
-  await expect.poll(next, { timeout: 20_000 }).toBe(true);
+  await expect.poll(next).toBe(true);
   const isReady = async () => (await sendRequest(url, 'GET', '/readyz')).status;
-  await expect.poll(isReady, { timeout: 20_000 }).toBe(200);
+  await expect.poll(isReady).toBe(200);
   await expectAllThere();
 });
 
