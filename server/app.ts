@@ -100,6 +100,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   }).withTypeProvider<ZodTypeProvider>();
 
   app.decorate('database', database);
+  app.decorate('limits', limits);
   app.decorate('setUpToken', options.setUpToken ?? null);
   const measurer = new EarlyMeasurer();
   app.decorate('measurer', measurer);
@@ -187,6 +188,7 @@ function timeoutsOf({ headersWithinMs, bodyAtMostMs, waitMs }: Limits) {
 
 declare module 'fastify' {
   interface FastifyInstance {
+    limits: Limits;
     setUpToken: string | null;
     mailer: Mailer;
     /** Measures strokes before they are stored. */

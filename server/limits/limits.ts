@@ -6,6 +6,8 @@ import { z } from 'zod';
  */
 export interface Limits {
   readonly requestsPerMinute: number;
+  /** So often may one address be wrong at signing in, whomever it tries. */
+  readonly wrongSignInsPerMinute: number;
   /** Requests of one sender that are not answered yet. */
   readonly requestsAtOnce: number;
   /** Open connections of everybody. */
@@ -30,6 +32,7 @@ export interface Limits {
 
 export const DEFAULT_LIMITS: Limits = {
   requestsPerMinute: 120_000,
+  wrongSignInsPerMinute: 300,
   requestsAtOnce: 4096,
   connections: 8192,
   bodyBytes: 48 * 1024 * 1024,

@@ -15,9 +15,6 @@ import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
 import { NO_CONTENT } from './answers.ts';
 import { signedIn } from './signedIn.ts';
 
-/** So often may one address be wrong, whomever it tries. */
-const FAILURES_PER_MINUTE = 300;
-
 /** Signing in again in a browser ends the session that it had there: an old cookie is worth nothing any more. */
 async function endReplaced(app: App, request: FastifyRequest, personId: string): Promise<void> {
   const cookie = sessionCookieOf(request);
@@ -29,7 +26,7 @@ async function endReplaced(app: App, request: FastifyRequest, personId: string):
 }
 
 export async function sessionRoutes(app: App): Promise<void> {
-  const failures = limitFailures(app, FAILURES_PER_MINUTE);
+  const failures = limitFailures(app, app.limits.wrongSignInsPerMinute);
   app.post(
     '/api/v1/session',
     {

@@ -1,30 +1,44 @@
 import { once } from 'node:events';
 import { connect } from 'node:net';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { buildApp } from '../../../server/app.ts';
+import type { App } from '../../../server/appTypes.ts';
 import type { Limits } from '../../../server/limits/limits.ts';
+import { sendRequest } from '../../support/request.ts';
 import { startService, type TestService } from '../../support/service.ts';
 import { readAnswer, type SlowSender, slowSender } from '../../support/slowSender.ts';
 import { type Fleet, newFleet, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService | null = null;
+let service: TestService;
+let token: string;
+let fleet: Fleet;
+beforeAll(async () => {
+  service = await startService({ worker: false });
+  token = await service.signIn();
+  fleet = await newFleet(service, token);
+});
+afterAll(() => service?.stop());
+
+let limited: App | null = null;
 afterEach(async () => {
-  await service?.stop();
-  service = null;
+  await limited?.close();
+  limited = null;
 });
 
-async function start(limits: Partial<Limits>): Promise<TestService> {
-  service = await startService({ worker: false, limits });
-  return service;
+/** Serves on the same database, with limits of its own. */
+async function start(limits: Partial<Limits>): Promise<Pick<TestService, 'url' | 'request'>> {
+  limited = await buildApp(service.app.database, { limits });
+  const url = await limited.listen({ port: 0, host: '127.0.0.1' });
+  return { url, request: (method, path, sent) => sendRequest(url, method, path, sent) };
 }
 
 const MEBIBYTE = 1024 * 1024;
 
 describe('requests a minute', () => {
   test('are counted for each person and each logger by itself, and say what is left', async () => {
-    const { url, request, signIn, newAccount } = await start({ requestsPerMinute: 4 });
-    const token = await signIn();
-    const fleet = await newFleet({ url, request }, token);
+    const { request } = await start({ requestsPerMinute: 4 });
     const list = () => request('GET', '/coaches', { token });
+    for (let i = 0; i < 3; i++) await list();
     const fourth = await list();
     expect(fourth.status).toBe(200);
     expect(fourth.headers.get('ratelimit-policy')).toBe('"requests";q=4;w=60');
@@ -36,7 +50,7 @@ describe('requests a minute', () => {
     expect(seconds).toBeGreaterThanOrEqual(1);
     expect(seconds).toBeLessThanOrEqual(60);
 
-    const stranger = await newAccount();
+    const stranger = await service.newAccount();
     expect((await request('GET', '/coaches', { token: stranger.token })).status).toBe(200);
     const body = strokeBody(fleet.roomId, 1);
     for (let i = 0; i < 4; i++)
@@ -45,8 +59,7 @@ describe('requests a minute', () => {
   });
 
   test('of a logger that empties its memory are not too many, hundreds at once', async () => {
-    const { url, request, signIn } = await start({});
-    const fleet = await newFleet({ url, request }, await signIn());
+    const { request } = await start({});
     const side = { side: 'front', rateHz: 10, amps: [0, 5, 5, 5, 0] };
     const answers = await Promise.all(
       Array.from({ length: 400 }, (_, i) => {
@@ -60,33 +73,27 @@ describe('requests a minute', () => {
 
 /** Begins to send a stroke behind so much white space, which JSON allows; the last 1000 bytes are for `finish`. */
 async function beginStroke(
-  { url }: TestService,
-  token: string,
-  roomId: string,
+  url: string,
+  sender: string,
   bytes: number,
 ): Promise<SlowSender & { finish(): void }> {
-  const text = JSON.stringify({ ...strokeBody(roomId, 0), key: crypto.randomUUID() }).padStart(bytes);
-  const sender = await slowSender(
+  const text = JSON.stringify({ ...strokeBody(fleet.roomId, 0), key: crypto.randomUUID() }).padStart(bytes);
+  const slow = await slowSender(
     url,
     'POST /api/v1/strokes HTTP/1.1',
-    `authorization: Bearer ${token}`,
+    `authorization: Bearer ${sender}`,
     'content-type: application/json',
     `content-length: ${text.length}`,
     'connection: close',
     '',
   );
-  sender.send(text.slice(0, -1000));
-  return { ...sender, finish: () => sender.send(text.slice(-1000)) };
-}
-
-async function withFleet(limits: Partial<Limits>): Promise<{ service: TestService; fleet: Fleet }> {
-  const started = await start(limits);
-  return { service: started, fleet: await newFleet(started, await started.signIn()) };
+  slow.send(text.slice(0, -1000));
+  return { ...slow, finish: () => slow.send(text.slice(-1000)) };
 }
 
 test('one sender has so many requests under way, and is told to come again', async () => {
-  const { service, fleet } = await withFleet({ requestsAtOnce: 2 });
-  const begin = () => beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+  const { url } = await start({ requestsAtOnce: 2 });
+  const begin = () => beginStroke(url, fleet.loggerToken, 50_000);
   const all = [await begin(), await begin(), await begin()];
   const first = readAnswer(await Promise.race(all.map(({ answer }) => answer)));
   expect(first.status).toBe(429);
@@ -100,9 +107,9 @@ test('one sender has so many requests under way, and is told to come again', asy
 
 describe('bodies that there is no room for', () => {
   test('wait for others to leave', async () => {
-    const { service, fleet } = await withFleet({ bodyBytes: MEBIBYTE });
-    const first = await beginStroke(service, fleet.token, fleet.roomId, 2 * MEBIBYTE);
-    const second = await beginStroke(service, fleet.loggerToken, fleet.roomId, 2 * MEBIBYTE);
+    const { url } = await start({ bodyBytes: MEBIBYTE });
+    const first = await beginStroke(url, token, 2 * MEBIBYTE);
+    const second = await beginStroke(url, fleet.loggerToken, 2 * MEBIBYTE);
     second.finish();
     first.finish();
     expect(readAnswer(await first.answer).status).toBe(200);
@@ -110,9 +117,9 @@ describe('bodies that there is no room for', () => {
   });
 
   test('are sent away where the others stay', async () => {
-    const { service, fleet } = await withFleet({ bodyBytes: MEBIBYTE, waitMs: 200 });
-    const first = await beginStroke(service, fleet.token, fleet.roomId, 3 * MEBIBYTE);
-    const second = await beginStroke(service, fleet.token, fleet.roomId, 3 * MEBIBYTE);
+    const { url } = await start({ bodyBytes: MEBIBYTE, waitMs: 200 });
+    const first = await beginStroke(url, token, 3 * MEBIBYTE);
+    const second = await beginStroke(url, token, 3 * MEBIBYTE);
     const sentAway = await Promise.race([first, second].map(({ answer }) => answer));
     expect([readAnswer(sentAway).status, JSON.parse(readAnswer(sentAway).body).type]).toEqual([
       429,
@@ -128,18 +135,18 @@ describe('bodies that there is no room for', () => {
 
 describe('a slow sender', () => {
   test('of a body is answered 408, and cut off', async () => {
-    const { service, fleet } = await withFleet({ bodyWithinMs: 300, bodyBytesPerS: 1_000_000_000 });
-    const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+    const { url } = await start({ bodyWithinMs: 300, bodyBytesPerS: 1_000_000_000 });
+    const sender = await beginStroke(url, fleet.loggerToken, 50_000);
     const { status, body } = readAnswer(await sender.answer);
     expect([status, JSON.parse(body).type]).toEqual([408, '/problems/request-timeout']);
   });
 
   test('that is as fast as it must be is waited for', async () => {
-    const { service, fleet } = await withFleet({ bodyWithinMs: 300, bodyBytesPerS: 1024 });
+    const { url } = await start({ bodyWithinMs: 300, bodyBytesPerS: 1024 });
     // 49,000 bytes bought it 48 s; the first answer that comes is another's, after the 300 ms.
-    const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+    const sender = await beginStroke(url, fleet.loggerToken, 50_000);
     const slower = await slowSender(
-      service.url,
+      url,
       'POST /api/v1/session HTTP/1.1',
       'content-type: application/json',
       'content-length: 100',
@@ -152,14 +159,14 @@ describe('a slow sender', () => {
   });
 
   test('that stops in the middle is given up, however much it had sent', async () => {
-    const { service, fleet } = await withFleet({ bodyStallMs: 300 });
-    const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+    const { url } = await start({ bodyStallMs: 300 });
+    const sender = await beginStroke(url, fleet.loggerToken, 50_000);
     expect(readAnswer(await sender.answer).status).toBe(408);
   });
 
   test('may not take for ever, however much it sends', async () => {
-    const { service, fleet } = await withFleet({ bodyAtMostMs: 300, bodyBytesPerS: 1 });
-    const sender = await beginStroke(service, fleet.loggerToken, fleet.roomId, 50_000);
+    const { url } = await start({ bodyAtMostMs: 300, bodyBytesPerS: 1 });
+    const sender = await beginStroke(url, fleet.loggerToken, 50_000);
     expect(readAnswer(await sender.answer).status).toBe(408);
   });
 
@@ -184,9 +191,7 @@ test('more connections than there may be are closed at once', async () => {
 
 describe('large answers', () => {
   test('wait for each other, and one that nobody reads is given up', async () => {
-    const { url, request, signIn } = await start({ answerBytes: MEBIBYTE, answerStallMs: 3_000 });
-    const token = await signIn();
-    const fleet = await newFleet({ url, request }, token);
+    const { url, request } = await start({ answerBytes: MEBIBYTE, answerStallMs: 3_000 });
     // More than two sockets take in on the way, so that the service itself would have to keep it.
     const amps = Array.from({ length: 200_000 }, (_, i) => (i * 0.6180339887498949) % 30);
     const sides = ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps }));
