@@ -31,6 +31,18 @@ describePages('work done on a room', (place) => {
     (await ask<{ items: Work[] }>(api, 'GET', `/rooms/${room.id}/services`)).items;
   const workDone = (page: Page) => page.getByRole('region', { name: 'Work done' });
 
+  test('is one tap from the answer, right behind the warnings', async () => {
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, PHONE);
+    const way = page.getByRole('link', { name: 'Work done, and whether it helped' });
+    expect((await way.boundingBox())!.y).toBeLessThan(PHONE.viewport.height);
+    await way.click();
+    await expect
+      .poll(async () => (await workDone(page).getByRole('heading').boundingBox())!.y)
+      .toBeLessThan(PHONE.viewport.height / 2);
+    const sections = await page.getByRole('heading', { level: 2 }).allInnerTexts();
+    expect(sections.slice(0, 4)).toEqual(['Open warnings', 'Work done', 'Over time', 'Strokes']);
+  });
+
   test('of a day to come is refused in plain words before it is sent, where it is entered', async () => {
     const { page, troubles } = await place.visitAs(place.person, `/rooms/${room.id}`, PHONE);
     const section = workDone(page);

@@ -15,7 +15,7 @@ import { StrokesSection } from '../room/StrokesSection.tsx';
 import { TrendSection } from '../room/trend/TrendSection.tsx';
 import { CHECKS } from '../room/warnings/Advice.tsx';
 import { WarningsSection } from '../room/warnings/WarningsSection.tsx';
-import { ServicesSection } from '../room/work/ServicesSection.tsx';
+import { ServicesSection, WORK } from '../room/work/ServicesSection.tsx';
 import { words } from '../words.ts';
 
 const RoomTools = lazily(async () => (await import('../room/RoomTools.tsx')).RoomTools);
@@ -67,7 +67,9 @@ function RoomHere({ room, reload }: RoomHereProps) {
         here=""
       />
       <PageTitle text={room.name} />
-      <Loaded load={status}>{(value) => <RoomAnswer status={value} checksAt={`#${CHECKS}`} />}</Loaded>
+      <Loaded load={status}>
+        {(value) => <RoomAnswer status={value} checksAt={`#${CHECKS}`} workAt={`#${WORK}`} />}
+      </Loaded>
       {(running.length > 0 || finished !== null) && (
         <div class="live">
           <LiveSection room={room} running={running} finished={finished} live={live} />
@@ -75,13 +77,11 @@ function RoomHere({ room, reload }: RoomHereProps) {
       )}
       <WarningsSection room={room} version={version} onChange={changed} />
       <Later>
+        <ServicesSection room={room} version={version} onChange={changed} />
         <div class="trend-place">
           <Trends room={room} version={version} />
         </div>
-        <div class="beside beside-list">
-          <StrokesSection room={room} version={version} />
-          <ServicesSection room={room} version={version} onChange={changed} />
-        </div>
+        <StrokesSection room={room} version={version} />
         {coach !== undefined && coach.role !== 'owner' && <RoomTools room={room} onChange={reload} />}
       </Later>
     </div>

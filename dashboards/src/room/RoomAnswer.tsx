@@ -12,10 +12,12 @@ interface RoomAnswerProps {
   readonly heading?: ComponentChildren;
   /** Where to read what to check, should something be wrong. */
   readonly checksAt: string;
+  /** Where work is recorded and told of, should it stand on this page. */
+  readonly workAt?: string;
 }
 
 /** The answer for one room: a word and a sign, a sentence, what to do, and when. It fits a phone's first screen. */
-export function RoomAnswer({ status, heading, checksAt }: RoomAnswerProps) {
+export function RoomAnswer({ status, heading, checksAt, workAt }: RoomAnswerProps) {
   const { verdict, headline, strokes, lastStrokeAt, pending, borrowed } = status;
   return (
     <section
@@ -33,6 +35,11 @@ export function RoomAnswer({ status, heading, checksAt }: RoomAnswerProps) {
       {isTrouble(verdict) && (
         <p class="answer-checks">
           <a href={checksAt}>{words.room.checks}</a>
+        </p>
+      )}
+      {workAt !== undefined && (
+        <p class="answer-checks">
+          <a href={workAt}>{words.room.work}</a>
         </p>
       )}
       <p class="answer-about">

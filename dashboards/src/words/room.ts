@@ -21,6 +21,7 @@ export const roomWords = {
     counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
     lastStroke: 'last',
     checks: 'What to check, and what not to do',
+    work: 'Work done, and whether it helped',
     lends: (rooms: number | null) =>
       `${lenders(rooms, 'Others')} of the same model will lend it what is normal, so it learns sooner.`,
     borrowed: (share: string, rooms: number | null) =>

@@ -14,7 +14,11 @@ import { Helped } from './Helped.tsx';
 import { RecordService } from './RecordService.tsx';
 import { WorkTools } from './WorkTools.tsx';
 
-const SERVICES_AT_ONCE = 20;
+/** The id of the section. */
+export const WORK = 'services';
+
+/** Below them stands the rest of the room's page. */
+const SERVICES_AT_ONCE = 5;
 
 /** Whether work helped is told of the latest; of earlier work the page of before and after tells it. */
 const TOLD_OF = 3;
@@ -29,14 +33,9 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
   const list = usePages<ServiceSeen>(`/rooms/${room.id}/services`, SERVICES_AT_ONCE);
   useRefresh(version, list.first.reload);
   return (
-    <section aria-labelledby="services" class="services">
-      <h2 id="services">{words.services.title}</h2>
+    <section aria-labelledby={WORK} class="services">
+      <h2 id={WORK}>{words.services.title}</h2>
       <RecordService room={room} onChange={onChange} />
-      <p>
-        <a class="alone" href={`/rooms/${room.id}/compare`}>
-          {words.services.anySpans}
-        </a>
-      </p>
       <Loaded load={list.first}>
         {() => (
           <Works items={list.items} none={words.services.empty}>
@@ -70,6 +69,11 @@ export function ServicesSection({ room, version, onChange }: SectionProps) {
         )}
       </Loaded>
       <More list={list} />
+      <p>
+        <a class="alone" href={`/rooms/${room.id}/compare`}>
+          {words.services.anySpans}
+        </a>
+      </p>
     </section>
   );
 }
