@@ -150,6 +150,11 @@ export interface UnusableAnalysis {
   readonly direction?: Direction | null;
 }
 
+/** Whether some side came to its stop. */
+export function comesToStop({ sides }: Pick<DoneAnalysis, 'sides'>): boolean {
+  return Object.values(sides).some(({ endStopAmps }) => endStopAmps !== null);
+}
+
 /** The whole of what one stroke's samples say, whatever the room's history. */
 export type StrokeAnalysis = DoneAnalysis | UnusableAnalysis;
 

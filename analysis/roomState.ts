@@ -78,6 +78,8 @@ export type LentToRoom = readonly (Lent | null)[];
 
 /** `lent`: what rooms of the same coach model lend; empty: nothing. */
 export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoom = []): RoomState {
+  const bySide = <Memory>(begin: () => Memory) =>
+    Object.fromEntries(room.sides.map((side) => [side, begin()]));
   const places = room.sides.flatMap((side) => DIRECTIONS.map((direction) => ({ side, direction })));
   return {
     roomId,
@@ -93,14 +95,14 @@ export function beginRoom(roomId: string, room: RoomDescription, lent: LentToRoo
     lag: beginLagMemory(),
     travel: beginTravelMemory(),
     rebound: beginReboundMemory(),
-    heavy: Object.fromEntries(room.sides.map((side) => [side, beginHeavyMemory()])),
-    scale: Object.fromEntries(room.sides.map((side) => [side, beginScaleMemory()])),
-    cut: Object.fromEntries(room.sides.map((side) => [side, beginCutMemory()])),
+    heavy: bySide(beginHeavyMemory),
+    scale: bySide(beginScaleMemory),
+    cut: bySide(beginCutMemory),
     clock: beginClockMemory(),
-    signs: Object.fromEntries(room.sides.map((side) => [side, beginSignMemory()])),
-    zero: Object.fromEntries(room.sides.map((side) => [side, beginZeroMemory()])),
-    rests: Object.fromEntries(room.sides.map((side) => [side, beginRestMemory()])),
-    doubts: Object.fromEntries(room.sides.map((side) => [side, beginComings()])),
+    signs: bySide(beginSignMemory),
+    zero: bySide(beginZeroMemory),
+    rests: bySide(beginRestMemory),
+    doubts: bySide(beginComings),
     doubtsOfAll: beginComings(),
     recent: {},
     open: [],

@@ -2,7 +2,7 @@ import type { Conditions } from '../baseline/conditions.ts';
 import type { Residual } from '../baseline/judge.ts';
 import type { Evidence } from '../evidence.ts';
 import type { StrokeEvent } from '../history.ts';
-import type { DoneAnalysis, MeasureName } from '../measures.ts';
+import type { DoneAnalysis, Doubt, MeasureName } from '../measures.ts';
 import type { RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import type { Severity, SpikePattern, Warning, WarningKind } from '../warning.ts';
@@ -22,13 +22,16 @@ export interface FindingContext {
   residual(side: string, measure: MeasureName): Residual | null;
 }
 
-/** A trouble as it stands after this stroke; words, checks and cautions are added by the advice. */
+/**
+ * A trouble as it stands after this stroke; words, checks and cautions are added by the advice. What is missing, the warning has
+ * as null.
+ */
 export interface Finding {
   readonly kind: WarningKind;
   readonly side: string | null;
-  readonly direction: Direction | null;
-  readonly position: number | null;
-  readonly pattern: SpikePattern | null;
+  readonly direction?: Direction | null;
+  readonly position?: number | null;
+  readonly pattern?: SpikePattern | null;
   readonly severity: Severity;
   readonly headline: string;
   readonly evidence: Evidence;
@@ -48,6 +51,25 @@ export interface FindingAnswer {
 export const NOTHING: FindingAnswer = { present: [], gone: [] };
 
 /** The open warnings of a kind. */
-export function openOf(state: RoomState, kind: WarningKind): Warning[] {
-  return state.open.filter((warning) => warning.kind === kind);
+export function openOf({ open }: Pick<RoomState, 'open'>, kind: WarningKind): Warning[] {
+  return open.filter((warning) => warning.kind === kind);
+}
+
+/** Whether a kind is said of whatever side. */
+export function isOpen(state: Pick<RoomState, 'open'>, kind: WarningKind): boolean {
+  return openOf(state, kind).length > 0;
+}
+
+/** The open warning of a kind and of one side (null: of all). */
+export function openOn(
+  state: Pick<RoomState, 'open'>,
+  kind: WarningKind,
+  side: string | null,
+): Warning | undefined {
+  return openOf(state, kind).find((warning) => warning.side === side);
+}
+
+/** Whether a side's record is doubted for this. */
+export function isDoubted(state: Pick<RoomState, 'open'>, side: string, doubt: Doubt): boolean {
+  return openOn(state, 'sensor-doubt', side)?.evidence.doubt === doubt;
 }

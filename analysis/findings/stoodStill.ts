@@ -5,7 +5,7 @@ import { wayOf } from '../names.ts';
 import { channelOf, type RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import type { Warning } from '../warning.ts';
-import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from './finding.ts';
+import { type Finding, type FindingAnswer, type FindingContext, isOpen, NOTHING } from './finding.ts';
 import { flag, isLasting } from './recent.ts';
 import { isWhole } from './shortTravel/movementParts.ts';
 import { sideConditions } from './strokeConditions.ts';
@@ -101,7 +101,7 @@ export function notMoving(
 ): FindingAnswer {
   const { direction } = analysis;
   // A weak battery explains whatever is slow, and it is said.
-  if (openOf(state, 'weak-supply').length > 0) return NOTHING;
+  if (isOpen(state, 'weak-supply')) return NOTHING;
   if (stood.length < Object.keys(analysis.sides).length) {
     // The last piece of a way that is taken up again may end at once for the side that came to its stop first.
     const isLastPiece = cameFrom === direction && !goesFar(analysis, judged);
@@ -137,9 +137,6 @@ function oneStands(side: string, direction: Direction): Finding {
   return {
     kind: 'rising-draw',
     side,
-    direction: null,
-    position: null,
-    pattern: null,
     severity: 'stop',
     headline: `Going ${wayOf(direction)}, the ${side} side does not move while another one does: its motor stalls from the start.`,
     evidence: { stalled: true, stoodStill: true },
@@ -158,8 +155,6 @@ function finding(direction: Direction, severity: 'stop' | 'watch', headline: str
     kind: 'short-travel',
     side: null,
     direction,
-    position: null,
-    pattern: null,
     severity,
     headline,
     evidence: { shortPercent: 100, stalled: true, stoodStill: true },

@@ -37,9 +37,6 @@ export function weakSupply(context: FindingContext): FindingAnswer {
       {
         kind: 'weak-supply',
         side: null,
-        direction: null,
-        position: null,
-        pattern: null,
         severity: supplyVolts < STOP_PART * nominalVolts ? 'service' : 'watch',
         headline: `The supply held only ${volts} V while the room moved; a ${nominalVolts} V system should hold ${WEAK_PART * nominalVolts} V or more.`,
         evidence: { meanVolts: Math.round(100 * supplyVolts) / 100, leastVolts: WEAK_PART * nominalVolts },

@@ -12,15 +12,24 @@ export const LEAST_STANDSTILL = 1.6;
  * Null where that is hardly more than the running current. A stall that was let go while the motor was still coming to a
  * stand reads less than that, and the turns seem fewer (`stallHeld.ts`).
  */
-export function turnsAs({ endStopAmps, inrushAmps, runningAmps, durationS }: CountedStroke): number | null {
-  const standstillAmps = endStopAmps ?? inrushAmps;
-  if (standstillAmps < LEAST_STANDSTILL * runningAmps) return null;
-  return (standstillAmps - runningAmps) * durationS;
+export function turnsAs(stroke: DrawnByMotor & { readonly durationS: number }): number | null {
+  if (!isStandstillRead(stroke)) return null;
+  return (standstillAmps(stroke) - stroke.runningAmps) * stroke.durationS;
 }
 
-interface CountedStroke {
+/** What a motor drew on one stroke, amperes; `endStopAmps`: null where it came to no stop. */
+interface DrawnByMotor {
   readonly endStopAmps: number | null;
   readonly inrushAmps: number;
   readonly runningAmps: number;
-  readonly durationS: number;
+}
+
+/** What is read of a motor at standstill, amperes: at the end stop, or where it came to none at the start. */
+export function standstillAmps({ endStopAmps, inrushAmps }: Omit<DrawnByMotor, 'runningAmps'>): number {
+  return endStopAmps ?? inrushAmps;
+}
+
+/** Whether that is far enough above the running current to be what it draws at standstill. */
+export function isStandstillRead(drawn: DrawnByMotor): boolean {
+  return standstillAmps(drawn) >= LEAST_STANDSTILL * drawn.runningAmps;
 }

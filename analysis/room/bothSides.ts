@@ -1,3 +1,4 @@
+import { ONE_PLACE } from '../findings/stallSpike/isEchoOf.ts';
 import { nameAll, nameSide } from '../names.ts';
 import type { RoomState } from '../roomState.ts';
 import { SEVERITIES, type Warning, type WarningKind } from '../warning.ts';
@@ -5,9 +6,10 @@ import { SEVERITIES, type Warning, type WarningKind } from '../warning.ts';
 /** Kinds that can stand on each side by itself. */
 export const BY_SIDE: ReadonlySet<WarningKind> = new Set(['stall-spike', 'sensor-doubt', 'dropped-load']);
 
-/** Peaks of both sides are one trouble's where they are so near each other, as a part of the travel. */
-const SAME_PLACE = 0.04;
-/** And where neither is so many times as high as the other: else one side jolts the other. A guess, no source. */
+/**
+ * Peaks of both sides at one place are one trouble's where neither is so many times as high as the other: else one side jolts the
+ * other. A guess, no source.
+ */
 const ALIKE_HEIGHTS = 1.25;
 
 /**
@@ -28,7 +30,7 @@ export function sameOnOtherSide({ open, room }: RoomState, part: Part): Warning 
 function isAlike(one: Part, other: Part): boolean {
   if (one.evidence.doubt !== other.evidence.doubt || one.pattern !== other.pattern) return false;
   if ((one.position === null) !== (other.position === null)) return false;
-  if (Math.abs((one.position ?? 0) - (other.position ?? 0)) > SAME_PLACE) return false;
+  if (Math.abs((one.position ?? 0) - (other.position ?? 0)) > ONE_PLACE) return false;
   const [lower, higher] = [one, other].map(heightOf).sort((a, b) => a - b);
   return higher <= ALIKE_HEIGHTS * lower;
 }

@@ -4,6 +4,7 @@ import { stopFell } from '../findings/sensorDoubt/fallenStop.ts';
 import { restChange } from '../findings/sensorDoubt/restChange.ts';
 import { isWorse } from '../findings/sensorDoubt/sensorDoubt.ts';
 import { scaleChange } from '../findings/sensorDoubt/sensorScale.ts';
+import type { SensorChanges } from '../findings/sensorDoubt/speaksAgainst.ts';
 import { isTurned } from '../findings/sensorDoubt/turnedSensor.ts';
 import { zeroChange } from '../findings/sensorDoubt/zeroChange.ts';
 import { conditionsOf, sideConditions } from '../findings/strokeConditions.ts';
@@ -42,20 +43,7 @@ function stillInDoubt({ open }: RoomState, { doubts }: DoneAnalysis): string[] {
 }
 
 /** What the detectors look at, and what seems to have changed about the record itself. */
-export interface StrokeContext extends FindingContext {
-  /** Changes of scale by side, natural logarithm. */
-  readonly scales: ReadonlyMap<string, number>;
-  /** Moved zeros by side, amperes, where no rest was recorded to tell them by. */
-  readonly zeros: ReadonlyMap<string, number>;
-  /** Sides whose sensor reads the other way round than it did: as good as ever, but for its sign. */
-  readonly turned: ReadonlySet<string>;
-  /** Sides whose stall reads far less than it did. */
-  readonly fallen: ReadonlySet<string>;
-  /** What of a side's rest is no longer what it was. */
-  readonly rests: ReadonlyMap<string, 'offset' | 'noise'>;
-  /** Factor by which all strokes seem to take longer, natural logarithm; null: the rate is as it was. */
-  readonly rate: number | null;
-}
+export interface StrokeContext extends FindingContext, SensorChanges {}
 
 /**
  * Everything the detectors look at, with the sides that are not to be trusted on this stroke hidden from them. Takes the

@@ -5,7 +5,7 @@ import { noteStroke } from '../findings/drawRebound/noteRebound.ts';
 import type { Dropped } from '../findings/droppedLoad/dropped.ts';
 import { droppedLoad } from '../findings/droppedLoad/droppedLoad.ts';
 import { droppedOn } from '../findings/droppedLoad/droppedOn.ts';
-import { type FindingAnswer, openOf } from '../findings/finding.ts';
+import { type FindingAnswer, isOpen, openOf, openOn } from '../findings/finding.ts';
 import { easedRoom, heavySides, lighterRoom, NOT_EASED } from '../findings/heavyRoom/easedRoom.ts';
 import { standsAboveModel } from '../findings/heavyRoom/heavyForModel.ts';
 import { heavyRoom } from '../findings/heavyRoom/heavyRoom.ts';
@@ -16,6 +16,7 @@ import { restLoad } from '../findings/load/loadMemory.ts';
 import { updateLoad } from '../findings/load/loadShift.ts';
 import { risingDraw } from '../findings/load/risingDraw.ts';
 import { unevenSides } from '../findings/load/unevenSides.ts';
+import { isNotNormal } from '../findings/notNormal.ts';
 import { sensorDoubt } from '../findings/sensorDoubt/sensorDoubt.ts';
 import { shortTravel } from '../findings/shortTravel/shortTravel.ts';
 import { stallSpike } from '../findings/stallSpike/stallSpike.ts';
@@ -26,16 +27,6 @@ import type { Warning, WarningKind } from '../warning.ts';
 import type { StrokeContext } from './context.ts';
 import { keepWarnings } from './keepWarnings.ts';
 import { learnEasedAnew } from './learnEasedAnew.ts';
-
-/** While one of these is open the strokes are not normal, and teach no baseline. */
-const TEACHES_NOTHING: ReadonlySet<WarningKind> = new Set([
-  'rising-draw',
-  'uneven-sides',
-  'dropped-load',
-  'late-side',
-  'short-travel',
-  'draw-rebound',
-]);
 
 /**
  * Asks the detectors in the order in which causes explain each other, so that one cause is one warning: a record that
@@ -68,20 +59,19 @@ export function findTroubles(context: StrokeContext): { warnings: Warning[]; tea
     if (dropped.length === 0 && !eased.now) keep(heavyRoom(context));
     keep(droppedLoad(context, dropped));
     keep({ present: [], gone: explainedByLost(context, dropped) });
-    const lost = dropped.length > 0 || openOf(state, 'dropped-load').length > 0;
+    const lost = dropped.length > 0 || isOpen(state, 'dropped-load');
     if (!lost) lookAtLoad(context, keep);
     // An overloaded drive trips or stalls on its way, one side before the other.
-    const overloaded = openOf(state, 'heavy-room').length > 0;
+    const overloaded = isOpen(state, 'heavy-room');
     if (!lost && !overloaded) lookForLateSide(context, keep);
     // A motor that lost its load runs faster, and so does one that was relieved.
     if (!lost && !overloaded && !lighter.now) keep(shortTravel(context));
     keep(stallSpike(context, dropped));
   }
-  const troubled = state.open.some(({ kind }) => TEACHES_NOTHING.has(kind));
   const lostKnownLoad = dropped.some(({ side }) => knowsLoad(context, side));
   return {
     warnings: saidOf(warnings, event),
-    teaches: !troubled && !weak && !lostKnownLoad && !state.travel.mayBeCut,
+    teaches: !isNotNormal(state) && !weak && !lostKnownLoad && !state.travel.mayBeCut,
   };
 }
 
@@ -93,7 +83,7 @@ const RAISES_MIDDLE = 0.35;
  * it drew more itself, on the way there, is over. What is left once it drives again is said again.
  */
 function explainedByLost({ state, residual }: StrokeContext, dropped: readonly Dropped[]): Warning[] {
-  const lost = dropped.filter(({ side }) => openOf(state, 'dropped-load').some((open) => open.side === side));
+  const lost = dropped.filter(({ side }) => openOn(state, 'dropped-load', side) !== undefined);
   const isExplained = ({ side, evidence }: Warning) =>
     // A motor that stands still is no load that is borne.
     evidence.stoodStill !== true &&
@@ -153,7 +143,7 @@ function lookForLateSide(context: StrokeContext, keep: (answer: FindingAnswer) =
 function isHeavyForOthers({ state, direction }: StrokeContext): boolean {
   const borrows = state.channels.some((channel) => channel.direction === direction && isBorrowing(channel));
   const stands = () => state.room.sides.some((side) => standsAboveModel(state, side));
-  return borrows && (openOf(state, 'heavy-room').length > 0 || stands());
+  return borrows && (isOpen(state, 'heavy-room') || stands());
 }
 
 /** What is said of a side that is slower for what it bears. */
@@ -167,12 +157,11 @@ function lookAtLoad(context: StrokeContext, keep: (answer: FindingAnswer) => voi
   const load = updateLoad(context);
   if (load === null) return;
   keep(drawRebound(context));
-  const rebound = openOf(state, 'draw-rebound').length > 0;
+  const rebound = isOpen(state, 'draw-rebound');
   if (rebound) {
     keep({ present: [], gone: openOf(state, 'rising-draw') });
     return;
   }
-  if (openOf(state, 'rising-draw').length > 0 || !mayRebound(context, load.risen))
-    keep(risingDraw(context, load));
+  if (isOpen(state, 'rising-draw') || !mayRebound(context, load.risen)) keep(risingDraw(context, load));
   if (!isPart(context)) keep(unevenSides(context, load));
 }

@@ -7,8 +7,13 @@ import { SEVERITIES, type Severity, type Warning, type WarningKind } from '../wa
 import { asTold, BY_SIDE, sameOnOtherSide } from './bothSides.ts';
 import { warningId } from './warningId.ts';
 
+/** A finding with nothing left out. */
+type Whole = Required<Finding>;
+
+const NOWHERE = { direction: null, position: null, pattern: null } as const;
+
 /** One trouble is one warning while it lasts: of a kind, and for some of a side or a direction. */
-function isSame(open: Warning, finding: Finding): boolean {
+function isSame(open: Warning, finding: Whole): boolean {
   if (open.kind !== finding.kind) return false;
   if (finding.kind === 'short-travel') return open.direction === finding.direction;
   return !BY_SIDE.has(finding.kind) || open.side === finding.side;
@@ -23,7 +28,8 @@ export function keepWarnings(state: RoomState, event: StrokeEvent, answer: Findi
     changed.set(gone.id, { ...gone, clearedAtMs: event.atMs });
     delete state.calmer[gone.id];
   }
-  for (const finding of answer.present) {
+  for (const found of answer.present) {
+    const finding: Whole = { ...NOWHERE, ...found };
     const open = state.open.find((warning) => isSame(warning, finding));
     const warning =
       open === undefined
@@ -38,7 +44,7 @@ export function keepWarnings(state: RoomState, event: StrokeEvent, answer: Findi
   return [...changed.values()];
 }
 
-function opened(state: RoomState, event: StrokeEvent, finding: Finding): Warning {
+function opened(state: RoomState, event: StrokeEvent, finding: Whole): Warning {
   const { kind, side, direction } = finding;
   const { id, openedAtMs, firstStrokeId } = sameOnOtherSide(state, finding) ?? {
     id: warningId(event.atMs, [state.roomId, kind, side, direction, event.strokeId]),
@@ -71,7 +77,7 @@ function severityOf(state: RoomState, open: Warning, { kind, severity }: Finding
   return falling ? severity : open.severity;
 }
 
-function told(state: RoomState, event: StrokeEvent, finding: Finding) {
+function told(state: RoomState, event: StrokeEvent, finding: Whole) {
   const { kind, side, direction, position, pattern, severity, headline, evidence } = finding;
   const checks = checksFor(kind, state.room.drive, pattern, evidence.doubt ?? null);
   return {

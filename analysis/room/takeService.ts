@@ -4,21 +4,11 @@ import { noteService } from '../findings/drawRebound/noteRebound.ts';
 import { noteWork } from '../findings/howOften.ts';
 import { NOT_APART } from '../findings/lateSide/lagMemory.ts';
 import { restLoad } from '../findings/load/loadMemory.ts';
+import { isNotNormal } from '../findings/notNormal.ts';
 import type { Judgement, ServiceEvent } from '../history.ts';
 import type { RoomState } from '../roomState.ts';
 import { DIRECTIONS, type ServiceKind } from '../trace.ts';
-import type { WarningKind } from '../warning.ts';
 import { lendNoMore } from './lendStroke.ts';
-
-/** Troubles after whose repair the strokes are judged by the old normal, to see whether it helped. */
-const KEEPS_NORMAL: ReadonlySet<WarningKind> = new Set([
-  'rising-draw',
-  'uneven-sides',
-  'dropped-load',
-  'late-side',
-  'short-travel',
-  'draw-rebound',
-]);
 
 /** Work after which another current, also a higher one, is to be expected. */
 const NEW_NORMAL: ReadonlySet<ServiceKind> = new Set([
@@ -40,7 +30,7 @@ export function takeService(state: RoomState, event: ServiceEvent): Judgement {
     lendNoMore(state, event.side);
     state.lag.together = 0;
   }
-  if (!state.suspicious && !state.open.some(({ kind }) => KEEPS_NORMAL.has(kind))) {
+  if (!state.suspicious && !isNotNormal(state)) {
     if (NEW_NORMAL.has(event.kind)) state.lag.apart = NOT_APART;
     for (const channel of state.channels) {
       const isWorkedOn = event.side === null || channel.side === event.side;

@@ -3,6 +3,7 @@ import { present } from '../statistics/select.ts';
 import { type Direction, otherWay, type RoomDescription, type StrokeTrace } from '../trace.ts';
 import { withoutBraking } from './brakingSwing.ts';
 import { everyOther, longRest } from './longRest.ts';
+import { FAR_AMPS } from './rests.ts';
 
 /**
  * The direction told by the sign of the current: positive drives the room in its `positiveDirection`. Null where the
@@ -24,8 +25,6 @@ export function directionBySign(
 const STRONG_PART = 0.3;
 /** A sensor's rest cannot be further from zero than this part of the largest reading, or it is no rest. */
 const MOST_REST_PART = 0.5;
-/** No zero that is worth reading lies further off, amperes, than the running current beside it. */
-const HIGH_REST_AMPS = 2.5;
 const EDGE_PART = 0.01;
 const FEWEST_AT_EDGE = 3;
 /** Both edges agree within this part of the largest reading, in a record of so many edges at least. */
@@ -72,13 +71,13 @@ function restOf(read: Float64Array): number {
   const largest = furthestFrom(0, read);
   const agree = Math.abs(head - tail) <= AGREEING_PART * largest;
   const usual = medianInPlace(everyOther(read, USUAL_STRIDE));
-  const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(HIGH_REST_AMPS, MOST_REST_PART * largest);
+  const near = Math.max(Math.abs(head), Math.abs(tail)) <= Math.max(FAR_AMPS, MOST_REST_PART * largest);
   const isLevel = edges.every((edge) => changeWithin(edge) <= LEVEL_PART * largest);
   const rest = (head + tail) / 2;
   // A record without any rest begins and ends at the level that it holds most of the time.
   const running = Math.abs(usual - rest) < RUNNING_PART * Math.abs(rest);
   // One that begins in a start and ends in a stall does so above that level.
-  const driven = Math.abs(rest) > HIGH_REST_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
+  const driven = Math.abs(rest) > FAR_AMPS && rest * usual > 0 && Math.abs(rest) > Math.abs(usual);
   return agree && near && isLevel && !running && !driven ? rest : 0;
 }
 

@@ -1,16 +1,13 @@
 import type { DoneAnalysis, Doubt, SideMeasures } from '../measures.ts';
-import { flickers, highestReadings, isCrest } from './highestReadings.ts';
+import { followsCurrent, highestReadings } from './highestReadings.ts';
 import { mostNoise, noiseDetail } from './noise.ts';
-import { offsetDetail } from './offsetDetail.ts';
+import { mostOffset, offsetDetail } from './offset.ts';
 import type { RestLevel } from './restLevel.ts';
 import { differenceNoise } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 export type FoundDoubt = DoneAnalysis['doubts'][number];
 
-/** A clamp whose rest reads further from zero than this, and than this part of the running current, lost its zero. */
-const OFFSET_AMPS = 0.9;
-const OFFSET_PART = 0.15;
 const HALF_SEEN = 0.08;
 /** More missed samples, or a longer stretch without any, than a careful logger loses. */
 const MISSED_SHARE = 0.15;
@@ -37,19 +34,15 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   const say = (doubt: Doubt, detail: string) => found.push({ side: signal.side, doubt, detail });
   const { runningAmps } = measured;
   const offset = rest.offsetAmps ?? 0;
-  if (Math.abs(offset) > Math.max(OFFSET_AMPS, OFFSET_PART * runningAmps)) {
-    say('offset', offsetDetail(offset));
-  }
+  if (Math.abs(offset) > mostOffset(runningAmps)) say('offset', offsetDetail(offset));
   const mostAtRest = mostNoise({ runningAmps, offsetAmps: offset });
   const mostRunning = mostNoise({ runningAmps, offsetAmps: null });
   // A logger that sends no negative numbers shows a part of its noise at rest: what it is shows while the motor runs.
   const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostRunning;
   const noiseRunning = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
   const isSeenAtRest = rest.offsetAmps !== null && rest.noiseAmps > mostAtRest;
-  if (isSeenAtRest || noiseRunning > mostRunning) {
-    const noiseAmps = isSeenAtRest ? rest.noiseAmps : noiseRunning;
-    say('noise', noiseDetail(noiseAmps));
-  }
+  if (isSeenAtRest || noiseRunning > mostRunning)
+    say('noise', noiseDetail(isSeenAtRest ? rest.noiseAmps : noiseRunning));
   const spanS = measured.phases.endS - measured.phases.startS;
   if (signal.crowded >= CROWDED_SAMPLES) say('clock', 'The clock stood still during the stroke.');
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {
@@ -75,7 +68,8 @@ function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
 function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
   const { startS, inrushEndS, endS } = measured.phases;
   const { timesS, peakAmps } = signal;
-  const { amps: highest, same, count: all } = highestReadings(peakAmps);
+  const highest = highestReadings(peakAmps);
+  const { same, count: all } = highest;
   // Fewer are cut off nowhere.
   if (all < FEWEST_SAME) return false;
   let starting = 0;
@@ -86,14 +80,11 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
       starting++;
     if (timesS[i] >= endS - STOP_S) stopping++;
   }
-  const times = (highest - offsetAmps) / measured.runningAmps;
+  const times = (highest.amps - offsetAmps) / measured.runningAmps;
   const low = (times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same));
   const atStopToo =
     all >= SAME_AT_BOTH.all && starting >= SAME_AT_BOTH.starting && stopping >= SAME_AT_BOTH.stopping;
-  if (!low && !atStopToo) return false;
-  return (
-    !isCrest(peakAmps, same, all, measured.runningAmpsP90 + offsetAmps) && !flickers(peakAmps, same, all)
-  );
+  return (low || atStopToo) && !followsCurrent(peakAmps, highest, measured.runningAmpsP90 + offsetAmps);
 }
 
 /**

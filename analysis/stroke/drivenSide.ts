@@ -1,6 +1,6 @@
 import { median } from '../statistics/median.ts';
 import type { ActiveSide } from './activeSide.ts';
-import { firstAtOrAfter, type Interval } from './interval.ts';
+import { firstAtOrAfter, type Interval, lastS } from './interval.ts';
 import { outsideOf } from './outsideOf.ts';
 import type { SideSignal } from './sideSignal.ts';
 
@@ -26,7 +26,6 @@ export function drivenSide(
   pauses: readonly Interval[],
 ): DrivenSide {
   const { timesS } = signal;
-  const pausedS = pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
   return {
     signal,
     amps,
@@ -34,6 +33,6 @@ export function drivenSide(
     first: firstAtOrAfter(timesS, active.fromS),
     end: firstAtOrAfter(timesS, active.toS),
     level: median(outsideOf(timesS, amps, active, pauses)),
-    durationS: active.toS - active.fromS - pausedS,
+    durationS: active.toS - active.fromS - lastS(pauses),
   };
 }

@@ -2,6 +2,7 @@ import { median } from '../statistics/median.ts';
 import { afterRamp } from './endOfRamp.ts';
 import {
   differenceNoise,
+  FAR_AMPS,
   HIGH_PART,
   isFlat,
   isLong,
@@ -19,8 +20,6 @@ const SHORTEST_LONE_REST_S = 0.3;
 const AGREEING_PART = 0.08;
 const SHORTEST_HIGH_REST_S = 0.8;
 const SHORTEST_AGREED_HIGH_REST_S = 0.3;
-/** A level so far from nothing, amperes, that most of a record is at, and only one end of it, is no rest: a guess, no source. */
-const FAR_AMPS = 2.5;
 /** A sensor so noisy, as a part of what the motor draws, throws single samples of its rest over any threshold. */
 const NOISY_PART = 0.12;
 const NOISE_SIGMAS = 4;

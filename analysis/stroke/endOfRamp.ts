@@ -1,10 +1,10 @@
-import { differenceNoise } from './rests.ts';
+import { rangeOf } from '../statistics/range.ts';
+import { differenceNoise, FLAT_AMPS } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
 
 /** A controller takes a motor's current back within less than this. A guess, no source. */
 const LONGEST_RAMP_S = 0.5;
-/** The readings of a rest lie no further apart, amperes, or by so many times the record's noise: twelve of them hardly ever do. */
-const FLAT_AMPS = 0.3;
+/** The readings of a rest lie no further apart than by so many times the record's noise: twelve of them hardly ever do. */
 const FLAT_NOISES = 5;
 
 /**
@@ -18,13 +18,4 @@ export function afterRamp(signal: SideSignal, last: Float64Array): Float64Array 
   let rest = last;
   while (rest.length > 1 && rangeOf(rest) > most) rest = rest.subarray(1);
   return rest;
-}
-
-function rangeOf(amps: Float64Array): number {
-  let [least, most] = [amps[0], amps[0]];
-  for (const value of amps) {
-    if (value < least) least = value;
-    if (value > most) most = value;
-  }
-  return most - least;
 }

@@ -1,5 +1,5 @@
 import type { HeldReading } from '../measures.ts';
-import { flickers, highestReadings, isCrest, lowestSame } from './highestReadings.ts';
+import { followsCurrent, highestReadings, lowestSame } from './highestReadings.ts';
 import type { RestLevel } from './restLevel.ts';
 import type { SideSignal } from './sideSignal.ts';
 
@@ -15,11 +15,10 @@ export function heldReading(
   { noiseAmps, offsetAmps }: RestLevel,
   runningAmpsP90: number,
 ): HeldReading | null {
-  const { amps, same, count } = highestReadings(peakAmps);
-  if (count < FEWEST) return null;
-  const running = runningAmpsP90 + (offsetAmps ?? 0);
-  if (isCrest(peakAmps, same, count, running) || flickers(peakAmps, same, count)) return null;
-  return { amps, noiseSteps: Math.round((100 * noiseAmps) / smallestStep(peakAmps)) / 100 };
+  const highest = highestReadings(peakAmps);
+  if (highest.count < FEWEST) return null;
+  if (followsCurrent(peakAmps, highest, runningAmpsP90 + (offsetAmps ?? 0))) return null;
+  return { amps: highest.amps, noiseSteps: Math.round((100 * noiseAmps) / smallestStep(peakAmps)) / 100 };
 }
 
 /** The least by which two readings differ, amperes. */

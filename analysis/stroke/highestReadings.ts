@@ -12,18 +12,33 @@ export function lowestSame(amps: number): number {
   return amps - SAME_PART * Math.abs(amps) - SAME_AMPS;
 }
 
-/** The highest reading, the least that counts as the same, and how many do; amperes. Minus infinity where there is none. */
-export function highestReadings(peakAmps: Float64Array): {
+/** The highest of a record's readings, amperes; minus infinity where there is none. */
+export interface HighestReadings {
   readonly amps: number;
+  /** The least that counts as the same, and how many do. */
   readonly same: number;
   readonly count: number;
-} {
+}
+
+export function highestReadings(peakAmps: Float64Array): HighestReadings {
   let amps = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] > amps) amps = peakAmps[i];
   const same = lowestSame(amps);
   let count = 0;
   for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] >= same) count++;
   return { amps, same, count };
+}
+
+/**
+ * Whether the sensor still followed the current where it reads its highest several times: those are a crest, or a level about which
+ * it flickers. `runningAmps`: what the side runs at, the offset in it.
+ */
+export function followsCurrent(
+  peakAmps: Float64Array,
+  highest: HighestReadings,
+  runningAmps: number,
+): boolean {
+  return isCrest(peakAmps, highest, runningAmps) || flickers(peakAmps, highest);
 }
 
 /** The highest reading below a level. */
@@ -38,7 +53,7 @@ function nextBelow(peakAmps: Float64Array, level: number): number {
  * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
  * any amount, most of it by more than one step.
  */
-export function flickers(peakAmps: Float64Array, same: number, count: number): boolean {
+function flickers(peakAmps: Float64Array, { same, count }: HighestReadings): boolean {
   const step = nextBelow(peakAmps, same) - SAME_PART * same;
   let oneStep = 0;
   let deeper = 0;
@@ -56,7 +71,7 @@ export function flickers(peakAmps: Float64Array, same: number, count: number): b
  * cut heaps up in its highest step all that was above. So near to the `running` current the step below holds other
  * readings than the crest's, and nothing is told.
  */
-export function isCrest(peakAmps: Float64Array, same: number, count: number, running: number): boolean {
+function isCrest(peakAmps: Float64Array, { same, count }: HighestReadings, running: number): boolean {
   const next = nextBelow(peakAmps, same);
   if (same - CREST_STEPS * (same - next) <= running) return false;
   const step = lowestSame(next);

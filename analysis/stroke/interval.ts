@@ -15,3 +15,8 @@ export function firstAtOrAfter(timesS: Float64Array, timeS: number): number {
   }
   return low;
 }
+
+/** How long intervals last together, seconds. */
+export function lastS(intervals: readonly Interval[]): number {
+  return intervals.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
+}

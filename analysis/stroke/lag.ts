@@ -1,4 +1,4 @@
-import type { DoneAnalysis, SideMeasures } from '../measures.ts';
+import { comesToStop, type DoneAnalysis, type SideMeasures } from '../measures.ts';
 import type { RoomDescription } from '../trace.ts';
 
 /** Sides whose currents end within this of each other may have been switched off together, seconds. */
@@ -19,7 +19,8 @@ export function lagOf(sides: Record<string, SideMeasures>, room: RoomDescription
  * The lag where it tells how the sides came to their stops: null also where they were switched off together, or almost so,
  * before either came to its stop, as by whoever lets go the switch on the way.
  */
-export function lagAtStops({ sides, lagS }: Pick<DoneAnalysis, 'sides' | 'lagS'>): number | null {
+export function lagAtStops(analysis: Pick<DoneAnalysis, 'sides' | 'lagS'>): number | null {
+  const { lagS } = analysis;
   if (lagS === null || Math.abs(lagS) > SWITCHED_OFF_TOGETHER_S) return lagS;
-  return Object.values(sides).some(({ endStopAmps }) => endStopAmps !== null) ? lagS : null;
+  return comesToStop(analysis) ? lagS : null;
 }

@@ -1,10 +1,10 @@
 import { median, medianInPlace } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { OFFSET_AMPS } from './offset.ts';
 
 /** Where the drive is a smaller part of a record than this, the ranks of its readings tell of the rest alone. */
 const LEAST_DRIVEN = 0.15;
-/** A sensor that lost no zero rests so near to nothing, amperes, and strays from there by its noise. */
-const NEAR_ZERO_AMPS = 0.9;
+/** It strays from its level by its noise, and by this at the least, amperes. */
 const LEAST_STRAY_AMPS = 0.3;
 const NOISE_SIGMAS = 6;
 /** A small motor runs at less than an ampere itself: its drive stands far above its rest, and is more than some odd samples. */
@@ -30,7 +30,7 @@ export interface LongRest {
  */
 export function longRest(values: Float64Array): LongRest | null {
   const level = medianInPlace(everyOther(values, STRIDE));
-  if (!(Math.abs(level) <= NEAR_ZERO_AMPS)) return null;
+  if (!(Math.abs(level) <= OFFSET_AMPS)) return null;
   const noise = medianAbsoluteDeviation(everyOther(values, STRIDE));
   const stray = Math.max(LEAST_STRAY_AMPS, NOISE_SIGMAS * noise);
   const ends = [values.subarray(0, EDGE_SAMPLES), values.subarray(-EDGE_SAMPLES)];

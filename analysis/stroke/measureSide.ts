@@ -1,7 +1,7 @@
 import type { SideMeasures } from '../measures.ts';
 import type { SideToMeasure } from './activeSide.ts';
 import { heldReading } from './heldReading.ts';
-import { firstAtOrAfter, type Interval } from './interval.ts';
+import { firstAtOrAfter, lastS } from './interval.ts';
 import { type FoundPhases, findPhases } from './phases.ts';
 import { profileOf } from './profile.ts';
 import { included, type RunningCurrent, runningCurrent } from './runningCurrent.ts';
@@ -63,7 +63,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     runningAmps,
     runningAmpsP90,
     endStopAmps,
-    durationS: movingToS - phases.startS - pausedS(pauses),
+    durationS: movingToS - phases.startS - lastS(pauses),
     ...drawn(side, phases),
     roughness,
     spikes,
@@ -76,10 +76,6 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     sign: signal.sign,
     ...(held === null ? {} : { held }),
   };
-}
-
-function pausedS(pauses: readonly Interval[]): number {
-  return pauses.reduce((sum, { fromS, toS }) => sum + toS - fromS, 0);
 }
 
 /** Charge and energy over the whole span by the trapezium rule; energy needs the supply. */

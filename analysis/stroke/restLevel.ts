@@ -9,6 +9,7 @@ import { pauseRest } from './pauseRest.ts';
 import { flickerStep, restCentre } from './restCentre.ts';
 import {
   differenceNoise,
+  FLAT_AMPS,
   isFlat,
   isLong,
   LONGEST_HIGH_PART,
@@ -103,13 +104,12 @@ const SHORTEST_DRIVE_S = 1;
 const BEGINNING_S = 0.3;
 const FEWEST_BEGINNING = 4;
 const LOWER_NOISES = 8;
-const LOWER_AMPS = 0.3;
 
 /** Whether what looks like a rest begins with a lower one, too short to show in its spread: then most of it is drive. */
 function beginsLower({ stepS }: SideSignal, rest: Float64Array): boolean {
   const beginning = rest.subarray(0, Math.max(FEWEST_BEGINNING, Math.round(BEGINNING_S / stepS)));
   const lower = median(rest) - median(beginning);
-  return lower > Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest));
+  return lower > Math.max(FLAT_AMPS, LOWER_NOISES * differenceNoise(rest));
 }
 
 /** A clamp that a large current left magnetised reads a little more afterwards: this part of what a rest reads may be that. */
@@ -121,7 +121,7 @@ const NEARER_PART = 0.5;
  */
 function liesBeyondStart({ amps }: SideSignal, rest: Float64Array): boolean {
   const level = Math.abs(median(rest));
-  const least = Math.max(LOWER_AMPS, LOWER_NOISES * differenceNoise(rest), NEARER_PART * level);
+  const least = Math.max(FLAT_AMPS, LOWER_NOISES * differenceNoise(rest), NEARER_PART * level);
   const nearest = Math.abs(amps[0]);
   return level - nearest > least && rest.every((each) => Math.abs(each) > nearest);
 }

@@ -33,12 +33,15 @@ export const FEWEST_REST_SAMPLES = 4;
 export const HIGH_PART = 0.25;
 /** Nor does it last for most of the record: then what rises above it is the stall at the end of the travel. */
 export const LONGEST_HIGH_PART = 0.5;
+/** A level so far from nothing, amperes, is more likely what a motor runs at than a zero: a guess, no source. */
+export const FAR_AMPS = 2.5;
 /** No rest lies so many times higher than the motor's current above it: that is the motor itself, running lightly. */
 export const MOST_REST_TIMES = 1.5;
 
+/** Readings that differ by less are at one level, amperes. */
+export const FLAT_AMPS = 0.3;
 /** Of readings that differ by so much more than noise does from one to the next, most are no rest. */
 const FLAT_NOISES = 10;
-const FLAT_AMPS = 0.3;
 const MOST_OF_THEM = { low: 0.1, high: 0.9 };
 
 /** Whether readings all lie at one level, as those of a rest do. */

@@ -1,5 +1,6 @@
 import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
+import { rangeOf } from '../statistics/range.ts';
 import { differenceNoise } from './rests.ts';
 import type { SideSignal } from './sideSignal.ts';
 
@@ -32,7 +33,7 @@ const RAGGED_NOISES = 10;
 export function isRagged(signal: SideSignal, edge: Float64Array, rough: number): boolean {
   const before = edge.subarray(0, Math.max(0, edge.length - 1));
   if (before.length < 2 || edge.length * signal.stepS > RAGGED_S) return false;
-  const range = Math.max(...before) - Math.min(...before);
+  const range = rangeOf(before);
   // The noise of the whole record only where the range asks for it: it is the dearest part of a look at an edge.
   return (
     range > RAGGED_PART * (rough - median(before)) && range > RAGGED_NOISES * differenceNoise(signal.amps)

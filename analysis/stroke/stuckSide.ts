@@ -1,3 +1,4 @@
+import { rangeOf } from '../statistics/range.ts';
 import type { ActiveSide } from './activeSide.ts';
 
 /**
@@ -10,11 +11,5 @@ const MOST_CHANGE = 0.1;
 /** Whether the sensor of a side is stuck, of the `others` of which one at least was seen to stand: it reads one level throughout. */
 export function isStuck({ rest }: ActiveSide, others: readonly ActiveSide[]): boolean {
   if (rest.offsetAmps !== null || !others.some(({ rest: { stood } }) => stood !== null)) return false;
-  let lowest = Number.POSITIVE_INFINITY;
-  let highest = Number.NEGATIVE_INFINITY;
-  for (const amps of rest.smooth) {
-    if (amps < lowest) lowest = amps;
-    if (amps > highest) highest = amps;
-  }
-  return highest - lowest < MOST_CHANGE * highest;
+  return rangeOf(rest.smooth) < MOST_CHANGE * rest.smooth.reduce((most, amps) => Math.max(most, amps));
 }

@@ -1,4 +1,5 @@
 import { median } from '../statistics/median.ts';
+import { rangeOf } from '../statistics/range.ts';
 import { differenceNoise, type RestSearch } from './rests.ts';
 
 /** What a record ends in steps down to its rest by this part of what the motor draws, over so many samples at least. */
@@ -64,11 +65,5 @@ function fallS({ signal, rough }: RestSearch, edge: Float64Array, level: number)
 /** Whether the smoothed readings differ by more than the sensor's noise makes of one level. */
 function wanders({ smooth, rough }: RestSearch, edge: Float64Array, level: number): boolean {
   const inner = smooth.subarray(smooth.length - edge.length + 2, smooth.length - 2);
-  let lowest = Infinity;
-  let highest = -Infinity;
-  for (const value of inner) {
-    lowest = Math.min(lowest, value);
-    highest = Math.max(highest, value);
-  }
-  return highest - lowest > WANDER_NOISES * differenceNoise(edge) + WANDER_PART * (rough - level);
+  return rangeOf(inner) > WANDER_NOISES * differenceNoise(edge) + WANDER_PART * (rough - level);
 }

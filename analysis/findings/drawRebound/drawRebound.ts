@@ -102,9 +102,6 @@ function finding({ state }: FindingContext, course: Course, open: Warning | unde
   return {
     kind: 'draw-rebound',
     side,
-    direction: null,
-    position: null,
-    pattern: null,
     severity:
       climb > (open?.severity === 'service' ? STILL_SERVICE_CLIMB : SERVICE_CLIMB) ? 'service' : 'watch',
     headline: `The running current${who} fell after the room was ${kind === 'lubricated' || kind === 'cleaned' ? kind : 'worked on'}, and has climbed back by ${percent} % since, faster than before.`,

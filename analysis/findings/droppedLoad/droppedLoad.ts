@@ -2,7 +2,7 @@ import { isReady } from '../../baseline/channel.ts';
 import { nameSide } from '../../names.ts';
 import { channelOf } from '../../roomState.ts';
 import { DIRECTIONS } from '../../trace.ts';
-import { type Finding, type FindingAnswer, type FindingContext, openOf } from '../finding.ts';
+import { type Finding, type FindingAnswer, type FindingContext, openOn } from '../finding.ts';
 import { isOverSince, keepHowOften } from '../howOften.ts';
 import { flag, isLasting, isOver } from '../recent.ts';
 import type { Dropped } from './dropped.ts';
@@ -26,7 +26,7 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
     const isLost = found !== undefined || moments > 0;
     const flags = flag(state.recent, `dropped-load ${side}`, isLost);
     const ofWay = flag(state.recent, keyOf(side, direction), isLost);
-    const open = openOf(state, 'dropped-load').find((warning) => warning.side === side);
+    const open = openOn(state, 'dropped-load', side);
     keepHowOften(state.dropped[direction], side, open !== undefined, ofWay);
     // What only one direction shows is not over for the strokes of the other.
     const isOverEachWay = DIRECTIONS.every((way) => isOverSince(state.dropped[way][side], CLEAR_EACH_WAY));
@@ -46,9 +46,6 @@ function ofMoments(side: string, moments: number, sides: readonly string[]): Fin
   return {
     kind: 'dropped-load',
     side,
-    direction: null,
-    position: null,
-    pattern: null,
     severity: 'service',
     headline: `The load of ${nameSide(side, sides)} is lost ${moments} times on the way, for a moment each: the motor may turn then without moving the room.`,
     evidence: { moments },
@@ -64,9 +61,7 @@ function finding({ side, from, to }: Dropped, sides: readonly string[]): Finding
   return {
     kind: 'dropped-load',
     side,
-    direction: null,
     position: whole ? null : (from + to) / 2,
-    pattern: null,
     severity: whole ? 'stop' : 'service',
     headline: `There is hardly any load on ${nameSide(side, sides)} ${where}: the motor may turn there without moving the room.`,
     evidence: { from: Math.round(1000 * from) / 1000, to: Math.round(1000 * to) / 1000 },

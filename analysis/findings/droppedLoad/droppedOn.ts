@@ -4,7 +4,7 @@ import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import type { Direction } from '../../trace.ts';
-import { type FindingContext, openOf } from '../finding.ts';
+import { type FindingContext, openOf, openOn } from '../finding.ts';
 import type { Dropped } from './dropped.ts';
 import { endedAlone } from './endedAlone.ts';
 import { longestBelow } from './longestBelow.ts';
@@ -37,13 +37,13 @@ export function droppedOn(context: FindingContext): Dropped[] {
     const never = neverLoaded(context, side);
     if (never !== null) return [{ side, ...never }];
     const channel = context.doubtful.has(side) ? undefined : channelOf(state, side, direction);
-    const isSaid = openOf(state, 'dropped-load').some((open) => open.side === side);
+    const isSaid = openOn(state, 'dropped-load', side) !== undefined;
     const isUneven = openOf(state, 'uneven-sides').some((open) => open.side !== side);
     const parts = [isUneven ? LOST_WHERE_UNEVEN : LOST_PART, ...(isSaid ? [STILL_LOST] : [])];
     const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile, parts);
     if (channel === undefined || stretch === null) return [];
     // A clamp that was left off may read a little of something.
-    const isDoubted = openOf(state, 'sensor-doubt').some((open) => open.side === side);
+    const isDoubted = openOn(state, 'sensor-doubt', side) !== undefined;
     // What was said is not over for a stall that is no longer read, as after a change of the sampling rate.
     const mayLie = !isSaid && (isDoubted || isAlone(context));
     const isRead = readsOn(analysis, side, channel.profile, stretch);

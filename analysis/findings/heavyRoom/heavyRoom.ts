@@ -41,9 +41,6 @@ export function heavyRoom(context: FindingContext): FindingAnswer {
       {
         kind: 'heavy-room',
         side,
-        direction: null,
-        position: null,
-        pattern: null,
         severity: worst >= STOP_ABOVE ? 'stop' : 'service',
         headline: `${headline[0].toUpperCase()}${headline.slice(1)}`,
         evidence: { runningAmps: amps, ...evidence },

@@ -11,7 +11,14 @@ import {
   takeShift,
   tellsFor,
 } from '../charts/shiftChart.ts';
-import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import {
+  type Finding,
+  type FindingAnswer,
+  type FindingContext,
+  isOpen,
+  NOTHING,
+  openOf,
+} from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { beginLagMemory } from './lagMemory.ts';
 
@@ -40,7 +47,7 @@ function noteTogether({ state, analysis }: FindingContext): void {
   const { lag } = state;
   lag.together = Math.min(lag.together + 1, KNOWN_TOGETHER);
   const strokes = lag.apart.strokes + 1;
-  if (strokes > APART_STROKES || analysis.lagS === null || openOf(state, 'late-side').length > 0) return;
+  if (strokes > APART_STROKES || analysis.lagS === null || isOpen(state, 'late-side')) return;
   lag.apart = { meanS: lag.apart.meanS + (analysis.lagS - lag.apart.meanS) / strokes, strokes };
 }
 
@@ -156,9 +163,6 @@ function finding(
   return {
     kind: 'late-side',
     side,
-    direction: null,
-    position: null,
-    pattern: null,
     severity: Math.abs(shift) > SERVICE_PART * durationS ? 'service' : 'watch',
     headline: `The ${side} side reaches its end ${seconds} s later than is normal for this room.`,
     evidence: {

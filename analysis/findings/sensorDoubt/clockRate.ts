@@ -1,7 +1,8 @@
+import { comesToStop } from '../../measures.ts';
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
 import { droppedOn } from '../droppedLoad/droppedOn.ts';
-import { type FindingContext, openOf } from '../finding.ts';
+import { type FindingContext, isOpen } from '../finding.ts';
 import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { holdsBothEnds } from '../shortTravel/wholeCourse.ts';
 import { isWeak } from '../weakSupply.ts';
@@ -37,7 +38,7 @@ const SAME_CURRENT = 0.1;
  */
 export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
-  const isOverloaded = openOf(context.state, 'heavy-room').length > 0;
+  const isOverloaded = isOpen(context.state, 'heavy-room');
   const timed = isOverloaded || isWeak(context) ? null : timesOf(context);
   if (timed === null) return null;
   const seems = sharedLonger(timed.map(({ longer }) => longer));
@@ -64,8 +65,7 @@ function isComplete(context: FindingContext, told: number): boolean {
 
 /** Whether a stroke did not come to the stop that this direction comes to as a rule: no clock takes that away. */
 function lacksStop({ state, analysis, direction }: FindingContext): boolean {
-  const stopped = Object.values(analysis.sides).some(({ endStopAmps }) => endStopAmps !== null);
-  return !stopped && stopsUsually(state.travel[direction]);
+  return !comesToStop(analysis) && stopsUsually(state.travel[direction]);
 }
 
 /** All sides have one clock: what they do not share is none of its. */

@@ -1,4 +1,4 @@
-import { type FindingContext, openOf } from '../finding.ts';
+import { type FindingContext, isOpen } from '../finding.ts';
 
 /** Natural logarithms: no weather and no supply takes so much off a stall that leaves the running current and the time. */
 const FALLEN = -0.3;
@@ -15,7 +15,7 @@ export function stopFell(
   { state, residual }: Pick<FindingContext, 'state' | 'residual'>,
   side: string,
 ): boolean {
-  if (openOf(state, 'weak-supply').length > 0) return false;
+  if (isOpen(state, 'weak-supply')) return false;
   const stop = residual(side, 'endStopAmps');
   const running = residual(side, 'runningAmps');
   const duration = residual(side, 'durationS');

@@ -1,6 +1,6 @@
 import type { Residual } from '../../baseline/judge.ts';
 import type { Doubt } from '../../measures.ts';
-import type { FindingContext } from '../finding.ts';
+import { type FindingContext, isDoubted } from '../finding.ts';
 import type { UsualSquare } from './restMemory.ts';
 
 /** So many strokes tell what a sensor reads as a rule, and no more of them count. Guesses, no source. */
@@ -40,9 +40,8 @@ export function restChange(
   if (measured === undefined || memory === undefined) return null;
   const { offsetAmps, noiseAmps, runningAmps } = measured;
   const isOther = (doubt: Doubt, amps: number, usual: UsualSquare, { amps: least, part, times }: Least) => {
-    const isSaid = state.open.some((open) => open.side === side && open.evidence.doubt === doubt);
     const most = Math.max(least, part * runningAmps, times * Math.sqrt(usual.square));
-    return usual.strokes >= FEWEST && amps > (isSaid ? STILL_PART : 1) * most;
+    return usual.strokes >= FEWEST && amps > (isDoubted(state, side, doubt) ? STILL_PART : 1) * most;
   };
   const [usualNoise, leastNoise] =
     offsetAmps === null ? [memory.noiseRunning, NOISE_RUNNING] : [memory.noise, NOISE];

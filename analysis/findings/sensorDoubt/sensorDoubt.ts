@@ -4,17 +4,10 @@ import { nameAll, nameSide } from '../../names.ts';
 import type { RoomState } from '../../roomState.ts';
 import type { Warning } from '../../warning.ts';
 import { isOverAfter, noteComing, saidAnew } from '../comesBack.ts';
-import { type Finding, type FindingAnswer, NOTHING, openOf } from '../finding.ts';
+import { type Finding, type FindingAnswer, NOTHING, openOn } from '../finding.ts';
 import { flag, isLasting } from '../recent.ts';
 import { MISDATED, type SaidOfRecord, STOPPED } from './saidOfRecord.ts';
-import {
-  ownScale,
-  type SensorChanges,
-  saidOfAll,
-  saidOfSide,
-  stillNoisy,
-  stillOff,
-} from './speaksAgainst.ts';
+import { ownScale, type SensorChanges, saidOfAll, saidOfSide, stillSaid } from './speaksAgainst.ts';
 import { clockStands } from './stoppedClock.ts';
 
 /** After so many strokes that nothing speaks against, a record is to be trusted again. */
@@ -52,11 +45,10 @@ export function sensorDoubt(state: RoomState, event: StrokeEvent, changes: Senso
     const said =
       own ??
       (isAlone ? ofLogger : undefined) ??
-      stillOff(analysis, side, openOn(state, side)) ??
-      stillNoisy(analysis, side, openOn(state, side)) ??
+      stillSaid(analysis, side, openOn(state, 'sensor-doubt', side)) ??
       ownScale(changes, side, sides);
     // A side without load draws so little that its record looks empty or noisy.
-    const idles = openOf(state, 'dropped-load').some((dropped) => dropped.side === side);
+    const idles = openOn(state, 'dropped-load', side) !== undefined;
     if (idles || (said === undefined && !isRecorded(analysis, side))) return NOTHING;
     const isOfLogger = said !== undefined && said === ofLogger;
     const needed = isOfLogger ? loggerNeeds : said?.doubt === 'clipped' ? 1 : LEAST_STROKES;
@@ -70,14 +62,10 @@ export function sensorDoubt(state: RoomState, event: StrokeEvent, changes: Senso
   };
 }
 
-function openOn(state: RoomState, side: string | null): Warning | undefined {
-  return openOf(state, 'sensor-doubt').find((warning) => warning.side === side);
-}
-
 /** Takes in what one stroke says of a record, and answers whether it is doubted. */
 function keepUp(state: RoomState, { side, said, needed, isOfLogger }: SaidOfSubject): FindingAnswer {
   const flags = flag(state.recent, `sensor-doubt ${side ?? 'clock'}`, said !== undefined);
-  const open = openOn(state, side);
+  const open = openOn(state, 'sensor-doubt', side);
   const memory = side === null ? state.doubtsOfAll : state.doubts[side];
   noteComing(memory, said !== undefined);
   if (open !== undefined && isOverAfter(memory, CLEAR_STROKES)) return { present: [], gone: [open] };
@@ -109,9 +97,6 @@ function finding(side: string | null, said: SaidOfRecord, sides: readonly string
   return {
     kind: 'sensor-doubt',
     side: side === null && sides.length === 1 ? sides[0] : side,
-    direction: null,
-    position: null,
-    pattern: null,
     severity: 'watch',
     headline: `${whose} cannot be trusted. ${detail}`,
     evidence: { doubt, detail, ...(restAmps === undefined ? {} : { restAmps }) },

@@ -4,22 +4,14 @@ import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
-import type { WarningKind } from '../../warning.ts';
 import type { FindingContext } from '../finding.ts';
+import { isNotNormal } from '../notNormal.ts';
 import { loadMoved, shedsLoad } from './movedLoad.ts';
 import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
 import { hasSoftStart, startsAsEver, startsTell } from './readStart.ts';
 import { ENDS_STROKES, SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
 import { readsStop, stallRise } from './stallRise.ts';
 
-/** Troubles that were said first explain a higher current; the scale is not doubted then. */
-const EXPLAIN: ReadonlySet<WarningKind> = new Set([
-  'rising-draw',
-  'uneven-sides',
-  'late-side',
-  'dropped-load',
-  'draw-rebound',
-]);
 /** Scale changes smaller than this are within what seasons do. */
 const LEAST = 0.12;
 /** What a supply, and a temperature, may do besides where nobody recorded it. */
@@ -48,8 +40,9 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   const judged = context.residual(side, 'runningAmps');
   if (judged === null) return null;
   const running = median(memory.running);
-  const isSaid = isDoubted(context, side);
-  if (!isSaid && (isExplained(context, running) || isOneWay(memory, running))) return null;
+  const isSaid = isInDoubt(context, side);
+  // A trouble that was said first explains a higher current.
+  if (!isSaid && ((running > 0 && isNotNormal(context.state)) || isOneWay(memory, running))) return null;
   const stall = running > 0 && hasSoftStart(context, side) ? null : stallRise(context, side);
   if (stall === null) return null;
   const agrees = agree(running, stall, isSaid ? STILL.like : LIKE);
@@ -104,15 +97,11 @@ function rawRise({ rise, byCopper }: Residual): number {
 }
 
 /** Whether a side's record, or the scale of all of them, is doubted already. */
-function isDoubted({ state }: FindingContext, side: string): boolean {
+function isInDoubt({ state }: FindingContext, side: string): boolean {
   return state.open.some(
     ({ kind, side: whose, evidence }) =>
       kind === 'sensor-doubt' && (whose === side || (whose === null && evidence.doubt === 'scale')),
   );
-}
-
-function isExplained({ state }: FindingContext, running: number): boolean {
-  return running > 0 && state.open.some(({ kind }) => EXPLAIN.has(kind));
 }
 
 /** Whether a stall moved as the running current did, or both fell to so little that it does not matter. */

@@ -1,7 +1,7 @@
 import type { StrokeAnalysis } from '../../measures.ts';
 import type { RoomState } from '../../roomState.ts';
 import { mostNoise, noiseDetail } from '../../stroke/noise.ts';
-import { offsetDetail } from '../../stroke/offsetDetail.ts';
+import { offsetDetail } from '../../stroke/offset.ts';
 import type { Warning } from '../../warning.ts';
 import { isCutOff } from './cutLevel.ts';
 import {
@@ -14,19 +14,19 @@ import {
   wrongRate,
 } from './saidOfRecord.ts';
 
-/** Changes that show over several strokes only, natural logarithm. */
+/** What seems to have changed about the record itself, by what several strokes show; changes are natural logarithms. */
 export interface SensorChanges {
   /** Of each side's scale, by `scaleChange`. */
   readonly scales: ReadonlyMap<string, number>;
-  /** Of each side's zero, by `zeroChange`, amperes. */
+  /** Of each side's zero, where no rest was recorded to tell it by, by `zeroChange`, amperes. */
   readonly zeros: ReadonlyMap<string, number>;
-  /** Sides that read the other way round, by `isTurned`. */
+  /** Sides that read the other way round, by `isTurned`: their current is as good as ever, but for its sign. */
   readonly turned: ReadonlySet<string>;
   /** Sides whose stall reads far less than it did, by `stopFell`. */
   readonly fallen: ReadonlySet<string>;
   /** Of each side's rest, by `restChange`. */
   readonly rests: ReadonlyMap<string, 'offset' | 'noise'>;
-  /** Of the logger's rate, by `rateChange`; null: none. */
+  /** Of the logger's rate, by `rateChange`: the factor by which all strokes seem to take longer; null: none. */
   readonly rate: number | null;
 }
 
@@ -116,38 +116,26 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: 
   return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
-/** A zero that was said to be off is off while the sensor at rest reads so much of that still, driven either way. A guess, no source. */
-const STILL_OFF_PART = 0.6;
+/** What was said of a rest lasts while the rest reads so much of it still, driven either way. A guess, no source. */
+const STILL_PART = 0.6;
 
 /**
- * The limit that a reading at rest must pass to be said goes with the running current, and the reading lies now above and
- * now below it: what was said lasts until the zero is back.
+ * The limits that the level and the noise of a rest must pass to be said go with the running current, and both lie now above
+ * and now below them: what was said lasts until the rest is as it was.
  */
-export function stillOff(
-  analysis: StrokeAnalysis,
-  side: string,
-  open: Warning | undefined,
-): SaidOfRecord | undefined {
-  const now = restOf(analysis, side);
-  const said = open?.evidence.doubt === 'offset' ? open.evidence.restAmps : undefined;
-  if (said === undefined || now === undefined || Math.abs(now / said) < STILL_OFF_PART) return undefined;
-  return { doubt: 'offset', detail: offsetDetail(now), restAmps: said };
-}
-
-/** Noise that was said lasts while it is so much of what is said. A guess, no source. */
-const STILL_NOISY_PART = 0.6;
-
-/** The limit of noise goes with the running current as well, and the noise lies now above and now below it. */
-export function stillNoisy(
+export function stillSaid(
   analysis: StrokeAnalysis,
   side: string,
   open: Warning | undefined,
 ): SaidOfRecord | undefined {
   const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
-  if (open?.evidence.doubt !== 'noise' || measured === undefined) return undefined;
-  return measured.noiseAmps < STILL_NOISY_PART * mostNoise(measured)
-    ? undefined
-    : { doubt: 'noise', detail: noiseDetail(measured.noiseAmps) };
+  if (open === undefined || measured === undefined) return undefined;
+  const { doubt, restAmps: said } = open.evidence;
+  if (doubt === 'noise' && measured.noiseAmps >= STILL_PART * mostNoise(measured))
+    return { doubt, detail: noiseDetail(measured.noiseAmps) };
+  const now = restOf(analysis, side);
+  if (doubt !== 'offset' || said === undefined || now === undefined) return undefined;
+  return Math.abs(now / said) < STILL_PART ? undefined : { doubt, detail: offsetDetail(now), restAmps: said };
 }
 
 function restOf(analysis: StrokeAnalysis, side: string): number | undefined {

@@ -2,18 +2,17 @@ import { endsAtStandstill } from '../../baseline/endsAtStandstill.ts';
 import type { Residual } from '../../baseline/judge.ts';
 import { fromScale } from '../../baseline/scale.ts';
 import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
+import { standstillAmps } from '../../motor/turns.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
-import type { FindingContext } from '../finding.ts';
+import { mostOffset } from '../../stroke/offset.ts';
+import { type FindingContext, isDoubted } from '../finding.ts';
 import { beginZeroMemory, type ReadPeak, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
 /** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
 const LATEST = 2;
 const FEWEST = 3;
-/** As much as an offset that is seen at rest must be to be said (`stroke/doubts.ts`). */
-const LEAST_AMPS = 0.9;
-const LEAST_PART = 0.15;
-/** While it is said already, this part of that will do to go on. */
+/** While it is said already, this part of what else would be will do to go on. */
 const STILL_PART = 0.5;
 /** Both ways, or running and stalled, by the same amount, within this part of it. */
 const ALIKE = 0.4;
@@ -25,8 +24,8 @@ const SLOWED_PART = 1 / 3;
 const SLOWED = 0.06;
 
 /**
- * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did not. A reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in
- * the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
+ * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did not. A
+ * reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
  * running current, and slows nothing; friction leaves the stall, which is V/R, and slows the room.
  */
 export function zeroChange(context: FindingContext, side: string): number | null {
@@ -44,11 +43,9 @@ export function zeroChange(context: FindingContext, side: string): number | null
   if (memory[direction].length > LATEST) memory[direction].shift();
   const read = readStroke(context, side, measured.runningAmps - expected);
   memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST);
-  const said = state.open.some((open) => open.side === side && open.evidence.doubt === 'offset');
-  const part = said ? STILL_PART : 1;
+  const part = isDoubted(state, side, 'offset') ? STILL_PART : 1;
   const moved = byDirections(memory) ?? byStall(memory, part * SIGMAS);
-  const least = part * Math.max(LEAST_AMPS, LEAST_PART * expected);
-  return moved !== null && Math.abs(moved) > least ? moved : null;
+  return moved !== null && Math.abs(moved) > part * mostOffset(expected) ? moved : null;
 }
 
 function byDirections({ extend, retract }: ZeroMemory): number | null {
@@ -72,11 +69,11 @@ function readStroke(context: FindingContext, side: string, amps: number): ReadSt
   if (isBorneByOther(context, side, amps)) return null;
   if (stall === start && inrushAmps < LEAST_START * runningAmps) return null;
   if (analysis.supplyVolts === null || stall === null || duration === null) return null;
-  const standstillAmps = stall === start ? inrushAmps : (endStopAmps ?? inrushAmps);
-  const usualStall = standstillAmps * Math.exp(-stall.rise);
+  const standstill = stall === start ? inrushAmps : standstillAmps(analysis.sides[side]);
+  const usualStall = standstill * Math.exp(-stall.rise);
   return {
     runningAmps: amps,
-    stallAmps: standstillAmps - usualStall,
+    stallAmps: standstill - usualStall,
     stallSpread: usualStall * stall.deviation,
     start: readPeak(inrushAmps, start),
     stop: readPeak(endStopAmps, residual(side, 'endStopAmps')),

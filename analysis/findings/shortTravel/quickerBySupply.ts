@@ -1,10 +1,12 @@
-import { LEAST_STANDSTILL } from '../../motor/turns.ts';
+import { isStandstillRead, standstillAmps } from '../../motor/turns.ts';
 import type { FindingContext } from '../finding.ts';
 
 /** A charger lifts its battery from 12.2 V to 14.4 V. */
 export const MOST_STRONGER = 14.4 / 12.2;
-/** No motor runs at more of what it draws at standstill than this; and where that is not read, it is taken for so much. Guesses. */
-const OF_STANDSTILL = { most: 0.4, unread: 0.25 };
+/** No motor runs at more of what it draws at standstill than this: a guess, no source. */
+const MOST_OF_STANDSTILL = 0.4;
+/** Where that is not read, what it runs at is taken for so much of it: a guess, no source. */
+export const UNREAD_OF_STANDSTILL = 0.25;
 
 /**
  * By how much quicker a room is on a supply that is `stronger`, both natural logarithms: speed is (V - I R) / Ke, so that it
@@ -15,12 +17,11 @@ export function quickerBy({ state, analysis }: FindingContext, stronger: number)
   const parts = state.room.sides.flatMap((side) => {
     const measured = analysis.sides[side];
     if (measured === undefined) return [];
-    const { runningAmps, endStopAmps, inrushAmps } = measured;
-    const standstill = endStopAmps ?? inrushAmps;
-    const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
-    return [isRead ? runningAmps / standstill : OF_STANDSTILL.unread];
+    return [
+      isStandstillRead(measured) ? measured.runningAmps / standstillAmps(measured) : UNREAD_OF_STANDSTILL,
+    ];
   });
-  const lost = Math.min(OF_STANDSTILL.most, Math.max(0, ...parts));
+  const lost = Math.min(MOST_OF_STANDSTILL, Math.max(0, ...parts));
   return Math.log((1 - lost) / (Math.exp(-stronger) - lost));
 }
 

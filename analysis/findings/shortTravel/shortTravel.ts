@@ -1,3 +1,4 @@
+import { comesToStop } from '../../measures.ts';
 import { otherWay } from '../../trace.ts';
 import { type FindingAnswer, type FindingContext, NOTHING } from '../finding.ts';
 import { isOverSince, keepHowOften } from '../howOften.ts';
@@ -39,7 +40,7 @@ const CLEAR_STROKES = 3;
  */
 export function shortTravel(context: FindingContext): FindingAnswer {
   const { state, analysis, direction } = context;
-  const stopped = Object.values(analysis.sides).some((side) => side.endStopAmps !== null);
+  const stopped = comesToStop(analysis);
   const made = travelMade(context);
   if (made === null) {
     learnRate(state.travel[direction], stopped);

@@ -83,8 +83,6 @@ export function endsEarly(
     kind: 'short-travel',
     side: null,
     direction: at,
-    position: null,
-    pattern: null,
     severity: percent >= SERVICE_PERCENT || stalls ? 'service' : 'watch',
     headline: `Going ${wayOf(at)}, the room ends its travel about ${percent} % early${stalls ? ' and the motor stalls there' : ''}.`,
     evidence: { shortPercent: percent, stalled: stalls, shortStrokes },

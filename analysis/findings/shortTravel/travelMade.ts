@@ -1,10 +1,11 @@
 import type { Residual } from '../../baseline/judge.ts';
 import type { MeasureName } from '../../measures.ts';
-import { LEAST_STANDSTILL } from '../../motor/turns.ts';
+import { isStandstillRead, standstillAmps } from '../../motor/turns.ts';
 import { median } from '../../statistics/median.ts';
 import { otherWay } from '../../trace.ts';
-import { type FindingContext, openOf } from '../finding.ts';
+import { type FindingContext, isOpen, openOf } from '../finding.ts';
 import { MOST_STALL_SPREAD } from '../unseen.ts';
+import { UNREAD_OF_STANDSTILL } from './quickerBySupply.ts';
 import { isLetGo } from './stallHeld.ts';
 import { SAME_SUPPLY_HOURS, type TravelJudgedBy } from './travelMemory.ts';
 
@@ -92,7 +93,7 @@ function mostWeaker({ state, residual }: FindingContext): number {
  */
 function comparableSides({ state }: FindingContext): string[] {
   const harder = openOf(state, 'rising-draw').map(({ side }) => side);
-  const isUneven = openOf(state, 'uneven-sides').length > 0;
+  const isUneven = isOpen(state, 'uneven-sides');
   return isUneven || harder.includes(null) ? [] : state.room.sides.filter((side) => !harder.includes(side));
 }
 
@@ -161,10 +162,10 @@ function noteStep({ state, event, direction }: FindingContext, byTurns: Residual
 function fewerByStandstill({ analysis, residual }: FindingContext, side: string): number | null {
   const judged = residual(side, 'endStopAmps') ?? residual(side, 'inrushAmps');
   if (judged === null) return null;
-  const { endStopAmps, inrushAmps, runningAmps } = analysis.sides[side];
-  const standstillAmps = endStopAmps ?? inrushAmps;
+  const { runningAmps } = analysis.sides[side];
+  const standstill = standstillAmps(analysis.sides[side]);
   // Turns go by what it draws more than running, of which the same amperes are the larger part.
-  return (-judged.fromReference * standstillAmps) / Math.max(standstillAmps - runningAmps, runningAmps);
+  return (-judged.fromReference * standstill) / Math.max(standstill - runningAmps, runningAmps);
 }
 
 /**
@@ -190,8 +191,6 @@ function strongerSupply(context: FindingContext): { volts: number; deviation: nu
 
 const NO_OTHER = { volts: 0, deviation: 0 };
 
-/** Where no current at standstill is read, the most that a winding takes of the supply as the room runs: a guess, no source. */
-const MOST_OF_STANDSTILL = 0.25;
 /** A stroke that ends early misses its seal, and draws so much less for that, natural logarithm: a guess, no source. */
 const BY_MISSED_SEAL = 0.1;
 
@@ -214,11 +213,11 @@ function easeOf(
 ): { fell: number; quicker: number } | null {
   const running = residual(side, 'runningAmps');
   if (running === null) return null;
-  const { runningAmps, endStopAmps, inrushAmps } = analysis.sides[side];
+  const measured = analysis.sides[side];
+  const { runningAmps } = measured;
   const usual = runningAmps * Math.exp(-running.rise);
-  const standstill = endStopAmps ?? inrushAmps;
-  const isRead = standstill >= LEAST_STANDSTILL * runningAmps;
-  const toSpare = (isRead ? standstill : usual / MOST_OF_STANDSTILL) - usual;
+  const standstill = isStandstillRead(measured) ? standstillAmps(measured) : usual / UNREAD_OF_STANDSTILL;
+  const toSpare = standstill - usual;
   // No motor runs at more than half of what it draws at standstill.
   return {
     fell: -running.rise,

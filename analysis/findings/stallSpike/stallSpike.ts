@@ -4,7 +4,15 @@ import { channelOf } from '../../roomState.ts';
 import { comesAt, type RoomDescription } from '../../trace.ts';
 import type { Warning } from '../../warning.ts';
 import type { Dropped } from '../droppedLoad/dropped.ts';
-import { type Finding, type FindingAnswer, type FindingContext, NOTHING, openOf } from '../finding.ts';
+import {
+  type Finding,
+  type FindingAnswer,
+  type FindingContext,
+  isOpen,
+  NOTHING,
+  openOf,
+  openOn,
+} from '../finding.ts';
 import { isEchoOf } from './isEchoOf.ts';
 import { explainsJolt, idlesMostly, JOLT, saidLost, togetherUntil } from './jolts.ts';
 import { lastingPlace } from './lastingPlace.ts';
@@ -42,13 +50,13 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   if (way === null) return NOTHING;
   const isWhole = way.outer - way.inner === 1;
   // What ends before its end lies elsewhere along the travel than the usual course has it.
-  const isShort = openOf(state, 'short-travel').length > 0;
+  const isShort = isOpen(state, 'short-travel');
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
     if (measured === undefined || context.doubtful.has(side)) continue;
     const inTravel = idlesMostly(context, side, dropped) ? [] : peaksOf(context, side, way, lost);
     const usual = dropped.length > 0 || !isWhole ? [] : (channelOf(state, side, direction)?.profile ?? []);
-    const open = openOf(state, 'stall-spike').find((warning) => warning.side === side);
+    const open = openOn(state, 'stall-spike', side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
     const lasting = lastingPlace(context, side, isWhole && lost.length === 0 && !isShort);
     // Where single strokes tell it, they also tell that it is over, and sooner.
@@ -62,7 +70,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       stillRises: (lasting !== null && !isTold) || (isWhole && risesWhereSaid(context, side, open)),
     };
     const strokes = keepSpikes(state.spikes, side, stroke, open !== undefined);
-    if (openOf(state, 'dropped-load').some((lost) => lost.side === side)) continue;
+    if (openOn(state, 'dropped-load', side) !== undefined) continue;
     if (open !== undefined && haveStopped(state.spikes, side)) {
       forgetSaid(state.spikes, side);
       gone.push(open);

@@ -1,11 +1,10 @@
 import { comesAt } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
+import { ONE_PLACE } from './isEchoOf.ts';
 
 /** Where a motor may still be starting, as a part of its way; what is higher is more than the end of a start. Guesses, no source. */
 const STARTING_PART = 0.1;
 const HIGHEST = 0.4;
-/** Parts of the travel that are one place. */
-const SAME_PLACE = 0.04;
 
 /**
  * Whether a low peak is the end of a start that a controller lets rise slowly: it comes right after it, and none of the latest
@@ -20,5 +19,5 @@ export function isOfStart(
 ): boolean {
   if (comesAt(position, direction) > STARTING_PART || height > HIGHEST) return false;
   const others = (state.spikes.sides[side] ?? []).filter((stroke) => stroke.direction !== direction);
-  return !others.some(({ positions }) => positions.some((other) => Math.abs(other - place) < SAME_PLACE));
+  return !others.some(({ positions }) => positions.some((other) => Math.abs(other - place) < ONE_PLACE));
 }

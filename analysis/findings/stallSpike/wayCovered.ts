@@ -1,3 +1,4 @@
+import { comesToStop } from '../../measures.ts';
 import type { Direction } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 import { stopsUsually } from '../shortTravel/shortSigns.ts';
@@ -33,12 +34,11 @@ export function wayCovered(context: FindingContext, before: Standing | null): Wa
   const { length, deviation } = part;
   const by = length * deviation;
   const towards = direction === 'extend' ? 1 : -1;
-  const stopped = Object.values(analysis.sides).some(({ endStopAmps }) => endStopAmps !== null);
   const from = isStillThere(context, before) ? before : null;
   const reached = from === null ? END[direction] : from.place + towards * length;
   const unsure = Math.hypot(by, from?.unsure ?? 0);
   const isAtEnd = Math.abs(reached - END[direction]) < SAME_END + SIGMAS * unsure;
-  if (stopped && isAtEnd && stopsUsually(state.travel[direction]))
+  if (isAtEnd && comesToStop(analysis) && stopsUsually(state.travel[direction]))
     return spanOf(END[direction] - towards * length, END[direction], by);
   return from === null ? null : spanOf(from.place, reached, unsure);
 }
