@@ -1,11 +1,11 @@
 import type { DoneAnalysis, SideMeasures, StrokeAnalysis, UnusableAnalysis } from './measures.ts';
-import { directionBySign } from './stroke/direction.ts';
-import { doubtsOf } from './stroke/doubts.ts';
-import { interpolate } from './stroke/interpolate.ts';
+import { doubtsOf } from './stroke/doubts/doubts.ts';
 import { lagOf } from './stroke/lag.ts';
 import { measureSide } from './stroke/measureSide.ts';
-import { plausibleSupply } from './stroke/plausibleSupply.ts';
-import { readSides, sidesToMeasure, TOO_BRIEF } from './stroke/readSides.ts';
+import { directionBySign } from './stroke/read/direction.ts';
+import { readSides, sidesToMeasure, TOO_BRIEF } from './stroke/read/readSides.ts';
+import { interpolate } from './stroke/signal/interpolate.ts';
+import { plausibleSupply } from './stroke/signal/plausibleSupply.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
 /**

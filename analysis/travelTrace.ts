@@ -1,10 +1,10 @@
-import type { SideToMeasure } from './stroke/activeSide.ts';
-import { directionBySign } from './stroke/direction.ts';
-import { interpolate } from './stroke/interpolate.ts';
-import { firstAtOrAfter } from './stroke/interval.ts';
 import { type PlacedSide, placeSide } from './stroke/measureSide.ts';
-import { plausibleSupply } from './stroke/plausibleSupply.ts';
-import { readSides, sidesToMeasure } from './stroke/readSides.ts';
+import type { SideToMeasure } from './stroke/read/activeSide.ts';
+import { directionBySign } from './stroke/read/direction.ts';
+import { readSides, sidesToMeasure } from './stroke/read/readSides.ts';
+import { interpolate } from './stroke/signal/interpolate.ts';
+import { firstAtOrAfter } from './stroke/signal/interval.ts';
+import { plausibleSupply } from './stroke/signal/plausibleSupply.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
 /** Readings by position, 0 fully retracted to 1 fully extended, positions rising. */

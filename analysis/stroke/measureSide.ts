@@ -1,11 +1,11 @@
 import type { SideMeasures } from '../measures.ts';
-import type { SideToMeasure } from './activeSide.ts';
-import { heldReading } from './heldReading.ts';
-import { firstAtOrAfter, lastS } from './interval.ts';
-import { type FoundPhases, findPhases } from './phases.ts';
+import { heldReading } from './doubts/heldReading.ts';
+import { excursions } from './peaks/spikes.ts';
+import { type FoundPhases, findPhases } from './phases/phases.ts';
+import { included, type RunningCurrent, runningCurrent } from './phases/runningCurrent.ts';
 import { profileOf } from './profile.ts';
-import { included, type RunningCurrent, runningCurrent } from './runningCurrent.ts';
-import { excursions } from './spikes.ts';
+import type { SideToMeasure } from './read/activeSide.ts';
+import { firstAtOrAfter, lastS } from './signal/interval.ts';
 import { travelPosition } from './travelPosition.ts';
 
 /** One side with its phases, and where along the travel each of its samples was taken. */

@@ -1,5 +1,5 @@
 import type { Direction } from '../trace.ts';
-import { firstAtOrAfter, type Interval } from './interval.ts';
+import { firstAtOrAfter, type Interval } from './signal/interval.ts';
 
 export interface TravelInput {
   readonly timesS: Float64Array;

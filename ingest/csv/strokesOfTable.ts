@@ -1,5 +1,5 @@
 import type { SampleRange } from '../../analysis/split/sampleRange.ts';
-import { directionBySign } from '../../analysis/stroke/direction.ts';
+import { directionBySign } from '../../analysis/stroke/read/direction.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
 import type { Place, SentQuery, TranslatedForm } from '../forms/sentForm.ts';

@@ -1,7 +1,7 @@
 import type { StrokeAnalysis } from '../../measures.ts';
 import type { RoomState } from '../../roomState.ts';
-import { mostNoise, noiseDetail } from '../../stroke/noise.ts';
-import { offsetDetail } from '../../stroke/offset.ts';
+import { mostNoise, noiseDetail } from '../../stroke/doubts/noise.ts';
+import { offsetDetail } from '../../stroke/rest/offset.ts';
 import type { Warning } from '../../warning.ts';
 import { isCutOff } from './cutLevel.ts';
 import {

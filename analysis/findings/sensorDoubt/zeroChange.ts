@@ -5,7 +5,7 @@ import { stallsAsEver } from '../../baseline/stallsAsEver.ts';
 import { standstillAmps } from '../../motor/turns.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
-import { mostOffset } from '../../stroke/offset.ts';
+import { mostOffset } from '../../stroke/rest/offset.ts';
 import { type FindingContext, isDoubted } from '../finding.ts';
 import { beginZeroMemory, type ReadPeak, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
-import { withoutBraking } from '../../../../analysis/stroke/brakingSwing.ts';
+import { withoutBraking } from '../../../../analysis/stroke/signal/brakingSwing.ts';
 import type { SideTrace } from '../../../../analysis/trace.ts';
 import { evenTimes, lastingS, ONE_MOTOR, PLAIN, type Shape, sideOf, traceOf } from '../support/handMade.ts';
 import { done } from '../support/measured.ts';

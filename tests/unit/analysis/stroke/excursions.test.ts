@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { excursions } from '../../../../analysis/stroke/spikes.ts';
+import { excursions } from '../../../../analysis/stroke/peaks/spikes.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 
 const RATE_HZ = 50;

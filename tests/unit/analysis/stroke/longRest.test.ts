@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
-import { directionBySign } from '../../../../analysis/stroke/direction.ts';
-import { longRest, withShortRest } from '../../../../analysis/stroke/longRest.ts';
+import { directionBySign } from '../../../../analysis/stroke/read/direction.ts';
+import { longRest, withShortRest } from '../../../../analysis/stroke/rest/longRest.ts';
 import { ONE_MOTOR, ROOM, type Shape, sideOf, traceOf } from '../support/handMade.ts';
 import { done } from '../support/measured.ts';
 

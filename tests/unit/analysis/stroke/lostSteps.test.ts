@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
 import { median } from '../../../../analysis/statistics/median.ts';
-import { lostSteps } from '../../../../analysis/stroke/lostSteps.ts';
+import { lostSteps } from '../../../../analysis/stroke/signal/lostSteps.ts';
 import type { SideTrace } from '../../../../analysis/trace.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import { ONE_MOTOR, sideOf, traceOf } from '../support/handMade.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
-import { signOf } from '../../../../analysis/stroke/direction.ts';
 import { lagAtStops } from '../../../../analysis/stroke/lag.ts';
+import { signOf } from '../../../../analysis/stroke/read/direction.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import {
   chargeOf,

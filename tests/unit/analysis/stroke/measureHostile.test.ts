@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
 import { PROFILE_BINS } from '../../../../analysis/measures.ts';
-import { directionBySign } from '../../../../analysis/stroke/direction.ts';
+import { directionBySign } from '../../../../analysis/stroke/read/direction.ts';
 import { anyStroke, SEEDED } from '../support/arbitrary.ts';
 import { evenTimes, ONE_MOTOR, ROOM, sideOf, traceOf } from '../support/handMade.ts';
 import { endlessIn } from '../support/measured.ts';

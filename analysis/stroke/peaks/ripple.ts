@@ -1,0 +1,86 @@
+import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+
+/** Periods of a ripple within the part: fewer are its slow course, more are noise to what is looked for. Guesses, no source. */
+const FEWEST_PERIODS = 4;
+const MOST_PERIODS = 40;
+const COARSE_STEP = 0.5;
+const FINE_STEP = 0.05;
+/** A ripple is looked for in so many means. */
+const MEANS = 160;
+/** Values beyond so many deviations count as that far off only: peaks are no part of a ripple. A guess, no source. */
+const DRAWN_IN_AT = 1.5;
+/** A swing is regular if what is left without it spreads no more than this part of what there was. A guess, no source. */
+const LEFT_PART = 0.5;
+
+interface Sine {
+  readonly cosine: number;
+  readonly sine: number;
+  readonly periods: number;
+}
+
+/**
+ * The regular ripple of a part, such as a room has by the teeth of its gear: the sine along the travel that explains most of the
+ * current's departures from its course, by least squares (N. R. Lomb, 1976), at each sample, A. Null where none halves their
+ * spread. `departures`, in amperes, and `positions` are as long as each other.
+ */
+export function rippleOf(departures: Float64Array, positions: Float64Array): Float64Array | null {
+  const spread = medianAbsoluteDeviation(departures);
+  const span = Math.abs(positions[positions.length - 1] - positions[0]);
+  if (!(spread > 0) || !(span > 0)) return null;
+  const drawnIn = departures.map((value) =>
+    Math.max(-DRAWN_IN_AT * spread, Math.min(DRAWN_IN_AT * spread, value)),
+  );
+  const phases = positions.map((position) => (2 * Math.PI * (position - positions[0])) / span);
+  const [values, at] = [blockMeans(drawnIn), blockMeans(phases)];
+  const most = Math.min(MOST_PERIODS, values.length / 4);
+  const coarse = bestSine(values, at, FEWEST_PERIODS, most, COARSE_STEP);
+  if (coarse === null) return null;
+  const [from, to] = [coarse.periods - COARSE_STEP, coarse.periods + COARSE_STEP];
+  const best = bestSine(values, at, from, to, FINE_STEP) ?? coarse;
+  const ripple = phases.map((phase) => sineAt(best, phase));
+  const left = departures.map((value, i) => value - ripple[i]);
+  if (medianAbsoluteDeviation(left) > LEFT_PART * spread) return null;
+  return ripple;
+}
+
+/** The sine that takes most off the squares of the values; `at`: where each lies, radians of one period over the part. */
+function bestSine(values: number[], at: number[], from: number, to: number, step: number): Sine | null {
+  let best: Sine | null = null;
+  let most = 0;
+  for (let periods = from; periods <= to; periods += step) {
+    const { fit, explained } = fitSine(values, at, periods);
+    if (explained > most) [best, most] = [fit, explained];
+  }
+  return best;
+}
+
+function fitSine(values: number[], at: number[], periods: number): { fit: Sine; explained: number } {
+  let [cc, ss, cs, cy, sy] = [0, 0, 0, 0, 0];
+  for (let i = 0; i < values.length; i++) {
+    const c = Math.cos(periods * at[i]);
+    const s = Math.sin(periods * at[i]);
+    cc += c * c;
+    ss += s * s;
+    cs += c * s;
+    cy += c * values[i];
+    sy += s * values[i];
+  }
+  const determinant = cc * ss - cs * cs;
+  const cosine = (cy * ss - sy * cs) / determinant;
+  const sine = (sy * cc - cy * cs) / determinant;
+  return { fit: { cosine, sine, periods }, explained: cosine * cy + sine * sy };
+}
+
+const sineAt = ({ cosine, sine, periods }: Sine, phase: number): number =>
+  cosine * Math.cos(periods * phase) + sine * Math.sin(periods * phase);
+
+function blockMeans(values: Float64Array): number[] {
+  const count = Math.min(MEANS, values.length);
+  return Array.from({ length: count }, (_, b) => {
+    const block = values.subarray(
+      Math.floor((b * values.length) / count),
+      Math.floor(((b + 1) * values.length) / count),
+    );
+    return block.reduce((sum, value) => sum + value, 0) / block.length;
+  });
+}

@@ -1,0 +1,208 @@
+import type { Spike } from '../../measures.ts';
+import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
+import { rippleOf } from './ripple.ts';
+import { smoothCourse } from './smoothCourse.ts';
+
+/** The current's smooth course is its median over this part of the running time, at least so many seconds. */
+const COURSE_PART = 0.1;
+const SHORTEST_COURSE_S = 1.2;
+/** A spike stands this many standard deviations, and this part of the running level, above the course. */
+const SPIKE_SIGMAS = 6;
+const SPIKE_PART = 0.14;
+const DIP_PART = 0.25;
+const MOST_KEPT = 40;
+/** They are looked for in means over about so long, seconds. */
+const SMOOTHING_S = 0.1;
+/** No sensor, and no motor, is quieter than this part of the running current: a guess, no source. */
+const LEAST_NOISE_PART = 0.005;
+/** Less than so many times the noise a ripple hides no peak: a guess, no source. */
+const LEAST_RIPPLE = 2;
+/** A motor's own inertia makes its current take at least two steps of this, seconds, there and back: a guess, no source. */
+const QUICK_S = 0.021;
+
+/** The running part of one side, samples in a row, with inrush, pauses and end stop cut away. */
+export interface RunningPart {
+  readonly signal: Pick<SideSignal, 'stepS'>;
+  readonly timesS: Float64Array;
+  /** Less the offset. */
+  readonly amps: Float64Array;
+  readonly positions: Float64Array;
+  readonly noiseAmps: number;
+  readonly runningAmps: number;
+}
+
+export interface Excursions {
+  readonly spikes: Spike[];
+  readonly dips: Spike[];
+  /** Spread of the running current about its own smooth course: its deviation, far ones drawn in, A. */
+  readonly roughness: number;
+}
+
+/**
+ * Short peaks and dips of the running current, by how far they leave its own smooth course (a moving median, after
+ * Tukey 1977), and the spread about that course: the standard deviation once what lies beyond three median absolute
+ * deviations (Hampel 1974) is drawn in to there (Winsor's way, after J. W. Tukey 1962). The median deviation alone jumps
+ * from step to step of a coarse sensor.
+ *
+ * A peak must come back to half its height on both sides within the part: the rise towards a seal or the end stop is
+ * not one. Fewer than five samples answer none.
+ */
+export function excursions(part: RunningPart): Excursions {
+  const { amps, timesS } = part;
+  const n = amps.length;
+  if (n < 5) return { spikes: [], dips: [], roughness: 0 };
+  const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
+  const reach = halfWindow(part.signal, courseS, 2);
+  const course = smoothCourse(amps, reach);
+  const residual = new Float64Array(n);
+  for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
+  const roughness = medianAbsoluteDeviation(residual);
+  const spread = drawnInDeviation(residual, roughness);
+  const half = halfWindow(part.signal, SMOOTHING_S, 0);
+  const smooth = movingMean(residual, half);
+  const ofMeans = (deviation: number) =>
+    Math.max(deviation / Math.sqrt(2 * half + 1), LEAST_NOISE_PART * part.runningAmps);
+  // Most strokes have neither, which takes a look and no ranking.
+  if (!reaches(smooth, SPIKE_PART * part.runningAmps)) return { spikes: [], dips: [], roughness: spread };
+  const departures = lessRipple({ part, residual, smooth, course, reach }, ofMeans(part.noiseAmps));
+  const left = departures.residual === residual ? roughness : medianAbsoluteDeviation(departures.residual);
+  const least = ofMeans(Math.max(left, part.noiseAmps));
+  const floor = Math.max(medianAbsoluteDeviation(departures.smooth), least);
+  const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
+  const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
+  return {
+    spikes: peaksOf(departures, spikeHeight, 1),
+    dips: peaksOf(departures, dipHeight, -1),
+    roughness: spread,
+  };
+}
+
+/** A regular ripple is no noise that a peak would have to stand out of, nor a peak itself: it is taken off. */
+function lessRipple(departures: Departures, noise: number): Departures {
+  const { part, residual, smooth } = departures;
+  if (medianAbsoluteDeviation(smooth) < LEAST_RIPPLE * noise) return departures;
+  const ripple = rippleOf(smooth, part.positions);
+  if (ripple === null) return departures;
+  const less = (values: Float64Array) => values.map((value, i) => value - ripple[i]);
+  return { ...departures, residual: less(residual), smooth: less(smooth) };
+}
+
+function reaches(values: Float64Array, height: number): boolean {
+  for (let i = 0; i < values.length; i++) if (Math.abs(values[i]) >= height) return true;
+  return false;
+}
+
+/** Values beyond so many deviations count as that far off only: a guess, no source. */
+const DRAWN_IN_AT = 3;
+
+/** Root mean square of the values, those beyond three times `scale` (or their mean size, if larger) drawn in to there. */
+function drawnInDeviation(values: Float64Array, scale: number): number {
+  let size = 0;
+  for (let i = 0; i < values.length; i++) size += Math.abs(values[i]);
+  const reach = DRAWN_IN_AT * Math.max(scale, size / values.length);
+  let squares = 0;
+  for (let i = 0; i < values.length; i++) squares += Math.min(Math.abs(values[i]), reach) ** 2;
+  return Math.sqrt(squares / values.length);
+}
+
+function movingMean(values: Float64Array, half: number): Float64Array {
+  if (half === 0) return values;
+  const sums = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i] + values[i];
+  const means = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) {
+    const from = Math.max(0, i - half);
+    const to = Math.min(values.length, i + half + 1);
+    means[i] = (sums[to] - sums[from]) / (to - from);
+  }
+  return means;
+}
+
+/**
+ * Whether one sample that stands alone in so quick a record makes all of a peak: a relay's crackle, as no motor turns so fast
+ * from one load to another. `residual`: the current less its course.
+ */
+function isCrackle({ signal }: RunningPart, residual: Float64Array, sign: 1 | -1): boolean {
+  if (signal.stepS > QUICK_S) return false;
+  let highest = 0;
+  for (const value of residual) highest = Math.max(highest, sign * value);
+  let high = 0;
+  for (const value of residual) if (sign * value > highest / 2) high++;
+  return high === 1;
+}
+
+/** A part's departures from its course: as they are, and as means over a short window. */
+interface Departures {
+  readonly part: RunningPart;
+  readonly residual: Float64Array;
+  readonly smooth: Float64Array;
+  readonly course: Float64Array;
+  /** Half of the course's window, samples. */
+  readonly reach: number;
+}
+
+/**
+ * Whether the current itself, and not only its departure from the course, comes back by half of the peak to both sides of it,
+ * within the course's own window: a course lags behind a steep slope, which is no peak.
+ */
+function comesBack({ smooth, course, reach }: Departures, top: number, sign: 1 | -1): boolean {
+  const enough = sign * (course[top] + smooth[top]) - (sign * smooth[top]) / 2;
+  const falls = (from: number, to: number) => {
+    for (let i = Math.max(0, from); i < Math.min(smooth.length, to); i++)
+      if (sign * (course[i] + smooth[i]) <= enough) return true;
+    return false;
+  };
+  return falls(top - reach, top) && falls(top + 1, top + reach + 1);
+}
+
+/** `sign`: 1 for what rises above the course by the `height` or more, -1 for what falls below. */
+function peaksOf(departures: Departures, height: number, sign: 1 | -1): Spike[] {
+  const { part, residual, smooth } = departures;
+  const found: (Spike & { height: number })[] = [];
+  const n = smooth.length;
+  for (let i = 0; i < n; i++) {
+    if (sign * smooth[i] < height) continue;
+    let top = i;
+    let to = i;
+    while (to < n && sign * smooth[to] >= height / 2) {
+      if (sign * smooth[to] > sign * smooth[top]) top = to;
+      to++;
+    }
+    let from = top;
+    const halfTop = (sign * smooth[top]) / 2;
+    while (from > 0 && sign * smooth[from - 1] >= halfTop) from--;
+    let last = top;
+    while (last + 1 < n && sign * smooth[last + 1] >= halfTop) last++;
+    i = to;
+    if (from === 0 || last === n - 1 || !comesBack(departures, top, sign)) continue;
+    if (isCrackle(part, residual.subarray(from, last + 1), sign)) continue;
+    found.push({ ...spikeAt(departures, { from, top, last }, sign), height: sign * smooth[top] });
+  }
+  found.sort((a, b) => b.height - a.height);
+  return found
+    .slice(0, MOST_KEPT)
+    .map(({ position, amps, widthS }) => ({ position, amps, widthS }))
+    .sort((a, b) => a.position - b.position);
+}
+
+/** The samples of a peak at half its height and more, and the highest. */
+interface PeakSamples {
+  readonly from: number;
+  readonly top: number;
+  readonly last: number;
+}
+
+function spikeAt({ part, smooth }: Departures, { from, top, last }: PeakSamples, sign: 1 | -1): Spike {
+  let weight = 0;
+  let moment = 0;
+  let extreme = part.amps[top];
+  for (let i = from; i <= last; i++) {
+    const w = sign * smooth[i];
+    weight += w;
+    moment += w * part.positions[i];
+    extreme = sign > 0 ? Math.max(extreme, part.amps[i]) : Math.min(extreme, part.amps[i]);
+  }
+  const widthS = part.timesS[last] - part.timesS[from] + part.signal.stepS;
+  return { position: moment / weight, amps: extreme, widthS };
+}

@@ -1,0 +1,129 @@
+import { median } from '../../statistics/median.ts';
+import { quantile } from '../../statistics/quantile.ts';
+import { rollingMedian } from '../../statistics/rollingMedian.ts';
+import { firstAtOrAfter } from '../signal/interval.ts';
+import type { DrivenSide } from './drivenSide.ts';
+import type { Inrush } from './inrush.ts';
+
+/**
+ * An end stop lasts no longer than the first as a rule: whoever holds the switch lets go, or the controller does. Where
+ * the motor already stalls that long before the end, up to the second: then a breaker has gone.
+ */
+const LONG_END_STOP_S = 3;
+const LONGEST_END_STOP_S = 12;
+/** Fewer samples show no level; from so many on a single odd one is smoothed away. */
+const FEWEST_SAMPLES = 3;
+const ENOUGH_TO_SMOOTH = 30;
+/** A stall draws at least so many times the running current, even in a room that runs heavy. */
+const LEAST_STOP_RISE = 1.35;
+/** What stalls at its end draws no small part of what it drew as it started: less is the noise of a side without load. */
+const LEAST_OF_START = 0.15;
+/** The stall is what lies above this part of the way up to its peak, and as high as this part of that stays below. Guesses. */
+const STALL_PART = 0.4;
+const STALL_QUANTILE = 0.9;
+/** A motor that goes on driving after a stall draws more than this part of the running current, for longer than this. Guesses. */
+const DRIVEN_PART = 0.3;
+const LONGEST_DRIVEN_AFTER_S = 0.25;
+/** No rise or fall is told in less time than a few samples take. */
+const FEW_STEPS = 3;
+/** A room meets its stop at once; a seal is pressed together little by little. How long this part of the rise may take. */
+const AT_ONCE_PART = 0.5;
+/** Where all that is looked at stands high, this part of the height is the stall's, or the way's own before it. A guess, no source. */
+const HIGH_PART = 0.75;
+const SLOWEST_STOP_S = 0.35;
+const SLOWEST_STOP_PART = 0.012;
+/** No seal takes so many times the running current: that is a stall, however softly the room came to its stop. */
+const NO_SEAL = 2.5;
+const SLOWEST_SOFT_STOP_S = 1.2;
+/** Rope and a bulb seal give way for longer before a motor that draws so many times its running current stands. */
+const SURELY_A_STALL = 4;
+const SLOWEST_GIVING_WAY_S = 2.5;
+
+export interface EndStop {
+  /** The first sample of the stall. */
+  readonly from: number;
+  /** Amperes less the offset. */
+  readonly amps: number;
+}
+
+/**
+ * The stall at the end of a side's way: where the last rise above the running level that lasts until switch-off begins, and
+ * what it draws. Null where the stroke ended without one.
+ */
+export function endStopOf(side: DrivenSide, inrush: Inrush): EndStop | null {
+  const { signal, amps, end, level } = side;
+  const { timesS, stepS } = signal;
+  const window = endOfWay(side, inrush);
+  if (end - window < FEWEST_SAMPLES) return null;
+  const smooth = rollingMedian(amps.subarray(window, end), end - window > ENOUGH_TO_SMOOTH ? 1 : 0);
+  let peakAt = 0;
+  for (let i = 0; i < smooth.length; i++) if (smooth[i] >= smooth[peakAt]) peakAt = i;
+  const peak = smooth[peakAt];
+  if (!(peak >= LEAST_STOP_RISE * level && peak > LEAST_OF_START * inrush.amps)) return null;
+  const before = levelBefore(smooth, peakAt, level);
+  const threshold = before + STALL_PART * (peak - before);
+  const start = risenFrom(smooth, peakAt, threshold);
+  if (!risesAtOnce(side, smooth.subarray(0, peakAt + 1), { start, before })) return null;
+  let last = peakAt;
+  while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
+  // What stands far below the running level is a rest that is too short to tell the sensor's zero by.
+  let driven = smooth.length - 1;
+  while (driven > last && smooth[driven] < DRIVEN_PART * level) driven--;
+  // Falling back to the running level while still driven is a spike near the end, not the end stop.
+  const drivenAfterS = timesS[window + driven] - timesS[window + last];
+  if (drivenAfterS > Math.max(LONGEST_DRIVEN_AFTER_S, FEW_STEPS * stepS)) return null;
+  return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), STALL_QUANTILE) };
+}
+
+/** The sample from which on the stall is looked for. */
+function endOfWay({ signal: { timesS }, amps, end, level }: DrivenSide, inrush: Inrush): number {
+  const endS = timesS[Math.min(end, timesS.length) - 1];
+  const within = (seconds: number) => Math.max(inrush.end, firstAtOrAfter(timesS, endS - seconds));
+  const usual = within(LONG_END_STOP_S);
+  const stalls =
+    end - usual >= FEWEST_SAMPLES &&
+    median(amps.subarray(usual, usual + FEWEST_SAMPLES)) > LEAST_STOP_RISE * level;
+  return stalls ? within(LONGEST_END_STOP_S) : usual;
+}
+
+/** How long half of a rise to the `peak` may take, seconds. */
+function slowestStopS({ signal, level, durationS }: DrivenSide, peak: number): number {
+  return Math.max(slowestByHeightS(peak / level), SLOWEST_STOP_PART * durationS, FEW_STEPS * signal.stepS);
+}
+
+function slowestByHeightS(timesLevel: number): number {
+  if (timesLevel >= SURELY_A_STALL) return SLOWEST_GIVING_WAY_S;
+  return timesLevel >= NO_SEAL ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
+}
+
+/** The first sample of those up to the peak that all lie above the threshold. */
+function risenFrom(smooth: Float64Array, peakAt: number, threshold: number): number {
+  let start = peakAt;
+  while (start > 0 && smooth[start - 1] > threshold) start--;
+  return start;
+}
+
+/** What a side draws on the last of its way, before its stall: no less than what it draws for most of it. */
+function levelBefore(smooth: Float64Array, peakAt: number, level: number): number {
+  const risen = (part: number) => risenFrom(smooth, peakAt, level + part * (smooth[peakAt] - level));
+  const start = risen(STALL_PART) || risen(HIGH_PART);
+  return start === 0 ? level : Math.max(level, median(smooth.subarray(0, start)));
+}
+
+/**
+ * Whether half of the rise from the level before it comes at once, and from `start` on, whence the current stays high. Where that is
+ * the first sample, the rise lies before all of them: then it stands almost as high from there on.
+ */
+function risesAtOnce(
+  side: DrivenSide,
+  smooth: Float64Array,
+  { start, before }: { readonly start: number; readonly before: number },
+): boolean {
+  const peakAt = smooth.length - 1;
+  const peak = smooth[peakAt];
+  const most = Math.floor(slowestStopS(side, peak) / side.signal.stepS);
+  if (start === 0) return risenFrom(smooth, peakAt, before + HIGH_PART * (peak - before)) <= most;
+  const rise = AT_ONCE_PART * Math.max(peak - before, (LEAST_STOP_RISE - 1) * side.level);
+  for (let i = start; i <= peakAt; i++) if (smooth[i] - smooth[Math.max(0, i - most)] >= rise) return true;
+  return false;
+}

@@ -1,0 +1,47 @@
+import type { ActiveSide } from '../read/activeSide.ts';
+import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
+
+/** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
+const OFF_PART = 0.06;
+/** A sample of a slow logger, seconds from one to the next, holds a little of what was drawn before or after. Guesses, no source. */
+const SLOW = { stepS: 0.05, offPart: 0.12 };
+/** The sensor's noise stays below so many of its deviations. */
+const NOISE_SIGMAS = 4;
+/** Shorter than this is a missed sample or a brush that bounced, after which no start follows. */
+const SHORTEST_S = 0.01;
+/** A start follows at once, also a soft one, and stands so many times the running level high. */
+const STARTS_WITHIN_S = 0.2;
+const LEAST_START = 1.3;
+
+/**
+ * When one side alone was switched off on its way and started anew: controllers that keep two motors in step let the one
+ * that is ahead wait. Its new start is no jolt of the load. `within`: the running part of the side; `level`: its running
+ * current, amperes.
+ */
+export function ownWaits(
+  { signal: { timesS, stepS }, rest: { noiseAmps, stepAmps }, amps }: ActiveSide,
+  within: Interval,
+  level: number,
+): Interval[] {
+  const offPart = stepS >= SLOW.stepS ? SLOW.offPart : OFF_PART;
+  const off = Math.max(offPart * level, NOISE_SIGMAS * noiseAmps, stepAmps);
+  if (off > level / 2) return [];
+  const end = firstAtOrAfter(timesS, within.toS);
+  const waits: Interval[] = [];
+  for (let i = firstAtOrAfter(timesS, within.fromS); i < end; i++) {
+    if (amps[i] > off) continue;
+    const from = i;
+    while (i < end && amps[i] <= off) i++;
+    const lastsS = timesS[Math.min(i, timesS.length - 1)] - timesS[from];
+    const started = firstAtOrAfter(timesS, timesS[from] + lastsS + Math.max(STARTS_WITHIN_S, 2 * stepS));
+    if (lastsS >= SHORTEST_S && highest(amps, i, Math.min(end, started)) > LEAST_START * level)
+      waits.push({ fromS: timesS[from], toS: timesS[from] + lastsS });
+  }
+  return waits;
+}
+
+function highest(amps: Float64Array, from: number, end: number): number {
+  let most = 0;
+  for (let i = from; i < end; i++) most = Math.max(most, amps[i]);
+  return most;
+}

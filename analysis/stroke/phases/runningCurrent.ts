@@ -1,0 +1,131 @@
+import { medianInPlace } from '../../statistics/median.ts';
+import { quantileInPlace } from '../../statistics/quantile.ts';
+import type { SideToMeasure } from '../read/activeSide.ts';
+import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
+import type { SideSignal } from '../signal/sideSignal.ts';
+import { ownWaits } from './ownWaits.ts';
+import type { FoundPhases } from './phases.ts';
+
+/** A start after a pause has an inrush of its own, which belongs to no running current: at least and at most so long. */
+const RESTART_S = 0.6;
+const LONGEST_RESTART_S = 2;
+/** A start is over once the current is back within this part of the running level. */
+const SETTLED_PART = 1.1;
+/** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
+const LETTING_GO_S = 0.15;
+/**
+ * A controller that stops an idling side every half a second, to keep it from running ahead, leaves no time for either: of
+ * what lies between two stops so short a part is left out at most, and what it draws there is still told. Guesses, no source.
+ */
+const RESTART_PART = 0.5;
+const LETTING_GO_PART = 0.25;
+
+const NINETIETH = 0.9;
+
+interface Levels {
+  /** Median and 90th percentile, amperes; NaN where nothing is included. */
+  readonly runningAmps: number;
+  readonly runningAmpsP90: number;
+}
+
+/** The running current of one side. */
+export interface RunningCurrent extends Levels {
+  /** 1 for each sample that belongs to it. */
+  readonly include: Uint8Array;
+  /** Those alone, in order of time, amperes. */
+  readonly amps: Float64Array;
+}
+
+/** What a side draws after its inrush and before its end stop, away from pauses and its own waits and the starts after them. */
+export function runningCurrent(side: SideToMeasure, phases: FoundPhases): RunningCurrent {
+  const include = runningSamples(side.signal, side.amps, phases);
+  const amps = included(side.amps, include);
+  const levels = levelsOf(amps);
+  if (!leaveOutWaits(side, phases, include, levels.runningAmps)) return { include, amps, ...levels };
+  const left = included(side.amps, include);
+  return { include, amps: left, ...levelsOf(left) };
+}
+
+/** The values that are included, in order. */
+export function included(values: Float64Array, include: Uint8Array): Float64Array {
+  const picked = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) if (include[i] === 1) picked[count++] = values[i];
+  return picked.subarray(0, count);
+}
+
+function levelsOf(running: Float64Array): Levels {
+  const ranked = running.slice();
+  const runningAmpsP90 = quantileInPlace(ranked, NINETIETH);
+  return { runningAmps: medianInPlace(ranked), runningAmpsP90 };
+}
+
+/**
+ * Takes out of what is included when this side alone waited, with the starts after it. Answers whether it did. `level`: the
+ * median of what is included, amperes.
+ */
+function leaveOutWaits(
+  side: SideToMeasure,
+  phases: FoundPhases,
+  include: Uint8Array,
+  level: number,
+): boolean {
+  const within = { fromS: phases.inrushEndS, toS: phases.endStopStartS ?? phases.endS };
+  const { signal, amps } = side;
+  const waits = ownWaits(side, within, level);
+  const at = (timeS: number) => firstAtOrAfter(signal.timesS, timeS);
+  // Where the whole room paused all is left out already, but not where this side started later than the other.
+  const alone = waits.filter(({ fromS, toS }) =>
+    include.subarray(at(fromS), at(toS + RESTART_S)).includes(1),
+  );
+  leaveOut(signal, amps, alone, include);
+  return alone.length > 0;
+}
+
+/** 1 for each sample of the running current: after the inrush, before the end stop, away from pauses. */
+function runningSamples(signal: SideSignal, amps: Float64Array, phases: FoundPhases): Uint8Array {
+  const { timesS } = signal;
+  const include = new Uint8Array(timesS.length);
+  const endS = (phases.endStopStartS ?? phases.endS) - Math.max(LETTING_GO_S, 2 * signal.stepS);
+  include.fill(1, firstAtOrAfter(timesS, phases.inrushEndS), firstAtOrAfter(timesS, endS));
+  leaveOut(signal, amps, phases.pauses, include);
+  return include;
+}
+
+/** Leaves out when the side stood, with the starts after it. `stood`: in order of time. */
+function leaveOut(
+  signal: SideSignal,
+  amps: Float64Array,
+  stood: readonly Interval[],
+  include: Uint8Array,
+): void {
+  const { timesS } = signal;
+  stood.forEach(({ fromS, toS }, i) => {
+    const ranS = fromS - (stood[i - 1]?.toS ?? Number.NEGATIVE_INFINITY);
+    const leavesS = Math.min(LETTING_GO_S, LETTING_GO_PART * ranS);
+    const startedS = toS + restartS(stood, i);
+    include.fill(0, firstAtOrAfter(timesS, fromS - leavesS), firstAtOrAfter(timesS, startedS));
+  });
+  if (stood.length > 0) leaveOutRestarts(signal, amps, stood, include);
+}
+
+/** For how long the start after the stop of this index is left out at least, seconds. */
+function restartS(stood: readonly Interval[], i: number): number {
+  const runsS = (stood[i + 1]?.fromS ?? Number.POSITIVE_INFINITY) - stood[i].toS;
+  return Math.min(RESTART_S, RESTART_PART * runsS);
+}
+
+/** A heavy room takes longer to get going again: the rest of each new start is left out too. */
+function leaveOutRestarts(
+  { timesS }: SideSignal,
+  amps: Float64Array,
+  stood: readonly Interval[],
+  include: Uint8Array,
+): void {
+  const settled = SETTLED_PART * medianInPlace(included(amps, include));
+  stood.forEach(({ toS }, stop) => {
+    const last = firstAtOrAfter(timesS, toS + LONGEST_RESTART_S);
+    const from = firstAtOrAfter(timesS, toS + restartS(stood, stop));
+    for (let i = from; i < last && amps[i] > settled; i++) include[i] = 0;
+  });
+}
