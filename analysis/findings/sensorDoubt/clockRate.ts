@@ -6,10 +6,8 @@ import { type FindingContext, isOpen } from '../finding.ts';
 import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { holdsBothEnds } from '../shortTravel/wholeCourse.ts';
 import { isWeak } from '../weakSupply.ts';
+import { FEWEST_BOTH_WAYS, LATEST_EACH_WAY } from './bothWays.ts';
 
-/** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
-const LATEST = 2;
-const FEWEST = 3;
 /** So many strokes in a row that took their usual time, and what was said of the rate stands no more. */
 const FORGOTTEN = 6;
 /** A rate that is wrong by less shows in nothing; all strokes are off by the same. */
@@ -50,7 +48,7 @@ export function rateChange(context: FindingContext): number | null {
   const own = clock[context.direction];
   const whole = told > SHORTER || byRate || isComplete(context, told);
   own.push({ longer: told, whole });
-  if (own.length > LATEST) own.shift();
+  if (own.length > LATEST_EACH_WAY) own.shift();
   const shared = sharedBy(context);
   const goesOn = shared !== null || (clock.said !== null && Math.abs(raw - clock.said) < Math.abs(raw));
   clock.usualRun = goesOn ? 0 : clock.usualRun + 1;
@@ -79,7 +77,7 @@ function sharedLonger(sides: readonly number[]): number {
 function sharedBy({ state }: FindingContext): number | null {
   const recorded = DIRECTIONS.filter((way) => state.usable[way] > 0);
   const latest = recorded.flatMap((way) => state.clock[way]);
-  if (latest.length < Math.min(FEWEST, LATEST * recorded.length)) return null;
+  if (latest.length < Math.min(FEWEST_BOTH_WAYS, LATEST_EACH_WAY * recorded.length)) return null;
   const longer = median(latest.map((stroke) => stroke.longer));
   const alike = Math.max(ALIKE, ALIKE_PART * Math.abs(longer));
   if (Math.abs(longer) < LEAST || latest.some((stroke) => Math.abs(stroke.longer - longer) > alike))

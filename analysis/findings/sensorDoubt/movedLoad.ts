@@ -4,8 +4,8 @@ import { SCALE_STROKES } from './scaleMemory.ts';
 
 /** By less than this nobody works harder, natural logarithm: a guess, no source. */
 const LEAST = 0.12;
-/** The load moved when the other side changed by this part of what this one did, the other way. */
-const MOVED_PART = 0.35;
+/** The load moved when the other side changed by this part of what this one did, the other way: a guess, no source. */
+export const MOVED_PART = 0.35;
 
 /** Whether the latest strokes show that another side works harder by what this one works less, or the other way round. */
 export function loadMoved({ state }: FindingContext, side: string): boolean {

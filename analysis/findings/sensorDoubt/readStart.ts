@@ -1,5 +1,6 @@
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
+import { isAsEver, isReadBeside } from './asEver.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 import { readsStop } from './stallRise.ts';
 
@@ -12,10 +13,7 @@ export function hasSoftStart(context: FindingContext, side: string): boolean {
   return !readsStop(context, side) && inrushAmps < LEAST_START * runningAmps;
 }
 
-/** A start that changed by less than this part of what the running current did stands against a scale: halfway between both. */
-const STARTS_AS_EVER_PART = 0.5;
-/** Where the starts leave more open, they do not tell: standard deviations of the median of three, 0.67 of a single one's. */
-const SIGMAS = 1.5;
+/** The standard deviation of the median of three, in those of a single one. */
 const MEDIAN_OF_THREE = 0.67;
 
 /**
@@ -24,12 +22,12 @@ const MEDIAN_OF_THREE = 0.67;
  */
 export function startsAsEver(context: FindingContext, side: string, running: number): boolean {
   const { inrush } = context.state.scale[side];
-  return startsTell(context, side, running) && median(inrush) / running < STARTS_AS_EVER_PART;
+  return startsTell(context, side, running) && isAsEver(median(inrush), running);
 }
 
 /** Whether the latest starts are read well enough to tell, against a scale or for it, beside such a change of the running current. */
 export function startsTell({ state, residual }: FindingContext, side: string, running: number): boolean {
   const judged = residual(side, 'inrushAmps');
   if (judged === null || state.scale[side].inrush.length < SCALE_STROKES) return false;
-  return STARTS_AS_EVER_PART * Math.abs(running) > SIGMAS * MEDIAN_OF_THREE * judged.deviation;
+  return isReadBeside(MEDIAN_OF_THREE * judged.deviation, running);
 }

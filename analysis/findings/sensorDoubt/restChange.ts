@@ -1,6 +1,7 @@
 import type { Residual } from '../../baseline/judge.ts';
 import type { Doubt } from '../../measures.ts';
 import { type FindingContext, isDoubted } from '../finding.ts';
+import { isAsEver } from './asEver.ts';
 import type { UsualSquare } from './restMemory.ts';
 
 /** So many strokes tell what a sensor reads as a rule, and no more of them count. Guesses, no source. */
@@ -23,8 +24,6 @@ const NOISE: Least = { amps: 0.25, part: 0.02, times: 4 };
 const NOISE_RUNNING: Least = { amps: 0.5, part: 0.04, times: 4 };
 /** While it is said already, this part of that will do to go on. */
 const STILL_PART = 0.6;
-/** It moved by less than this part of what the rest did. A guess, no source. */
-const AS_EVER = 0.5;
 
 /**
  * What a side's sensor by itself no longer reads as it did: its level at rest or its noise; null: neither. Takes the stroke
@@ -47,17 +46,16 @@ export function restChange(
     offsetAmps === null ? [memory.noiseRunning, NOISE_RUNNING] : [memory.noise, NOISE];
   if (isOther('noise', noiseAmps, usualNoise, leastNoise)) return 'noise';
   const isOff = offsetAmps !== null && isOther('offset', Math.abs(offsetAmps), memory.offset, OFFSET);
-  if (isOff && isAsEver(residual(side, 'runningAmps'), runningAmps, offsetAmps)) return 'offset';
+  if (isOff && runsAsEver(residual(side, 'runningAmps'), runningAmps, offsetAmps)) return 'offset';
   learn(usualNoise, noiseAmps);
   if (offsetAmps !== null) learn(memory.offset, offsetAmps);
   return null;
 }
 
 /** Whether the running current less the rest moved by little of what the rest did: the sensor adds it to all that it reads. */
-function isAsEver(running: Residual | null, runningAmps: number, offsetAmps: number): boolean {
-  const moved =
-    running === null ? Number.POSITIVE_INFINITY : Math.abs(Math.expm1(running.rise)) * runningAmps;
-  return moved < AS_EVER * Math.abs(offsetAmps);
+function runsAsEver(running: Residual | null, runningAmps: number, offsetAmps: number): boolean {
+  if (running === null) return false;
+  return isAsEver(Math.abs(Math.expm1(running.rise)) * runningAmps, Math.abs(offsetAmps));
 }
 
 function learn(usual: UsualSquare, amps: number): void {

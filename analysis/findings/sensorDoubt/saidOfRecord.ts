@@ -1,4 +1,5 @@
 import type { Doubt } from '../../measures.ts';
+import { CUT_OFF } from '../../stroke/doubts/doubts.ts';
 
 /** What speaks against a record: what is doubted, and why, in a sentence. */
 export interface SaidOfRecord {
@@ -21,10 +22,7 @@ export const STOPPED = {
 } as const satisfies SaidOfRecord;
 
 /** Of a record that several strokes show to be cut off. */
-export const CUT = {
-  doubt: 'clipped',
-  detail: 'Its highest readings are all the same: they are cut off.',
-} as const satisfies SaidOfRecord;
+export const CUT = { doubt: 'clipped', detail: CUT_OFF } as const satisfies SaidOfRecord;
 
 /** Of a sensor that was turned. */
 export const TURNED = {

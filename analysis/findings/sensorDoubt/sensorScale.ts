@@ -6,6 +6,7 @@ import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 import { isNotNormal } from '../notNormal.ts';
+import { isAsEver } from './asEver.ts';
 import { loadMoved, shedsLoad } from './movedLoad.ts';
 import { keepsTime, runsAhead, runsFaster, runsRelieved, runsSlower } from './pace.ts';
 import { hasSoftStart, startsAsEver, startsTell } from './readStart.ts';
@@ -150,13 +151,10 @@ function leastChange({ state, conditions }: FindingContext, side: string, runnin
 }
 
 /**
- * A stall that followed the running current by less than this part of it stands against a scale. Which side stalls first moves it
- * by less: the supply sags less under one motor than under two. A guess, no source.
+ * Whether this stroke's stall draws what it did: then it stands against a scale. Which side stalls first moves it by less, as the
+ * supply sags less under one motor than under two.
  */
-const STOP_STANDS_PART = 0.5;
-
-/** Whether this stroke's stall, be it read in another order of the sides than before, draws what it did. */
 function stopStands({ residual }: FindingContext, side: string, running: number): boolean {
   const stop = residual(side, 'endStopAmps');
-  return stop !== null && (stop.rise + stop.byCopper) / running < STOP_STANDS_PART;
+  return stop !== null && isAsEver(rawRise(stop), running);
 }

@@ -7,11 +7,11 @@ import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { mostOffset } from '../../stroke/rest/offset.ts';
 import { type FindingContext, isDoubted } from '../finding.ts';
+import { isAsEver, isReadBeside } from './asEver.ts';
+import { FEWEST_BOTH_WAYS, LATEST_EACH_WAY } from './bothWays.ts';
+import { MOVED_PART } from './movedLoad.ts';
 import { beginZeroMemory, type ReadPeak, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
-/** So many strokes of each direction are looked at together, and so many at least, both ways, must agree. Guesses, no source. */
-const LATEST = 2;
-const FEWEST = 3;
 /** While it is said already, this part of what else would be will do to go on. */
 const STILL_PART = 0.5;
 /** Both ways, or running and stalled, by the same amount, within this part of it. */
@@ -40,16 +40,17 @@ export function zeroChange(context: FindingContext, side: string): number | null
   }
   const expected = fromScale('runningAmps', Math.log(measured.runningAmps) - judged.rise - judged.byCopper);
   memory[direction].push(measured.runningAmps - expected);
-  if (memory[direction].length > LATEST) memory[direction].shift();
+  if (memory[direction].length > LATEST_EACH_WAY) memory[direction].shift();
   const read = readStroke(context, side, measured.runningAmps - expected);
-  memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST);
+  memory.read = read === null ? [] : [...memory.read, read].slice(-FEWEST_BOTH_WAYS);
   const part = isDoubted(state, side, 'offset') ? STILL_PART : 1;
   const moved = byDirections(memory) ?? byStall(memory, part * SIGMAS);
   return moved !== null && Math.abs(moved) > part * mostOffset(expected) ? moved : null;
 }
 
 function byDirections({ extend, retract }: ZeroMemory): number | null {
-  if (extend.length === 0 || retract.length === 0 || extend.length + retract.length < FEWEST) return null;
+  if (extend.length === 0 || retract.length === 0 || extend.length + retract.length < FEWEST_BOTH_WAYS)
+    return null;
   const [out, back] = [median(extend), median(retract)];
   const size = (Math.abs(out) + Math.abs(back)) / 2;
   return out * back < 0 && Math.abs(out + back) < ALIKE * size ? (out - back) / 2 : null;
@@ -90,8 +91,6 @@ function readPeak(amps: number | null, judged: Residual | null): ReadPeak {
 
 /** A motor draws so many times as much at its start as it runs at, at the least; less is held there. A guess, no source. */
 const LEAST_START = 1.3;
-/** Another side that draws so much of what this one draws less, or the other way round, shares its load. A guess, no source. */
-const BORNE_PART = 0.35;
 
 /** Whether another side changed the other way: a load that moved is no zero, though starts and stops read as much more by chance. */
 function isBorneByOther({ state, analysis, residual }: FindingContext, side: string, amps: number): boolean {
@@ -99,19 +98,19 @@ function isBorneByOther({ state, analysis, residual }: FindingContext, side: str
     const judged = other === side ? null : residual(other, 'runningAmps');
     if (judged === null) return false;
     const change = analysis.sides[other].runningAmps * (1 - Math.exp(-judged.rise - judged.byCopper));
-    return -change / amps > BORNE_PART;
+    return -change / amps > MOVED_PART;
   });
 }
 
 function byStall({ read }: ZeroMemory, sigmas: number): number | null {
-  if (read.length < FEWEST) return null;
+  if (read.length < FEWEST_BOTH_WAYS) return null;
   const of = (key: Exclude<keyof ReadStroke, 'start' | 'stop'>) => median(read.map((stroke) => stroke[key]));
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
-  const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST);
+  const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST_BOTH_WAYS);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
   const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
   const readsAsEver = (['start', 'stop'] as const).some((peak) =>
-    isAsEver(
+    peaksStay(
       read.map((stroke) => stroke[peak]),
       running,
     ),
@@ -119,18 +118,14 @@ function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   return isSeen && isAlike && !isSlowed && !readsAsEver ? running : null;
 }
 
-/** A start or a stop that moved by less than this part of what the running current did, and is read well enough to tell: halfway. */
-const AS_EVER_PART = 0.5;
-const PEAK_SIGMAS = 1.5;
-
 /**
  * Whether the starts, or the stops, read what they did: a zero adds to all that is read, while an end that follows the load rises
  * without the start, and a start that came between two samples reads more by chance.
  */
-function isAsEver(peaks: readonly ReadPeak[], running: number): boolean {
+function peaksStay(peaks: readonly ReadPeak[], running: number): boolean {
   const read = peaks.filter((peak) => peak !== null);
-  if (read.length < FEWEST) return false;
-  const spread = median(read.map(({ spread }) => spread)) / Math.sqrt(FEWEST);
-  const isRead = AS_EVER_PART * Math.abs(running) > PEAK_SIGMAS * spread;
-  return isRead && median(read.map(({ amps }) => amps)) / running < AS_EVER_PART;
+  if (read.length < FEWEST_BOTH_WAYS) return false;
+  const spread = median(read.map(({ spread }) => spread)) / Math.sqrt(FEWEST_BOTH_WAYS);
+  const moved = median(read.map(({ amps }) => amps));
+  return isReadBeside(spread, running) && isAsEver(moved, running);
 }

@@ -5,8 +5,8 @@ import type { TravelMade } from './travelMade.ts';
 import { SAME_SUPPLY_HOURS, type TravelMemory } from './travelMemory.ts';
 import { missingEnd } from './wholeCourse.ts';
 
-/** Strokes that are shorter than expected by less than this, natural logarithm, lack too little to tell it. */
-const SHORT = 0.06;
+/** Strokes this much shorter than expected count as short, natural logarithm; what lacks less does not tell which end. */
+export const SHORT = 0.06;
 /** So many of the latest short strokes tell which end they lack, if they lack one so surely: guesses, no source. */
 const LACKING = { fewest: 2, most: 6, least: 0.4 };
 

@@ -8,7 +8,7 @@ const TAKEN_UP_HOURS = 24;
 /** A room that somebody left half open stands so for a stay at most: a guess, no source. */
 const LEFT_OPEN_DAYS = 30;
 /** So much of the usual time makes a whole movement. */
-const WHOLE: readonly [number, number] = [0.85, 1.25];
+export const WHOLE = { least: 0.85, most: 1.25 } as const;
 
 /**
  * How much of a whole movement, by its time, this stroke and those that it goes on from make together; null: it begins one
@@ -23,7 +23,7 @@ export function madeTogether({ state, event, direction }: FindingContext, part: 
   const own = travel[direction];
   const together = travel.part + part;
   const usual = Math.max(1, own.took);
-  if (together > WHOLE[1] * usual) return null;
+  if (together > WHOLE.most * usual) return null;
   if (hours > TAKEN_UP_HOURS && own.latest.at(-1)?.stopped !== false) return null;
   const recordsBoth = state.usable.extend > 0 && state.usable.retract > 0;
   return recordsBoth || isWhole(together, usual) ? together : null;
@@ -31,7 +31,7 @@ export function madeTogether({ state, event, direction }: FindingContext, part: 
 
 /** Whether so much of the expected time is a whole movement, where one took `usual` of it lately. */
 export function isWhole(part: number, usual = 1): boolean {
-  return part >= WHOLE[0] * usual && part <= WHOLE[1] * usual;
+  return part >= WHOLE.least * usual && part <= WHOLE.most * usual;
 }
 
 /** What was broken off was not short after all: the movement came so far, and to the stop or not. */

@@ -3,14 +3,13 @@ import { LEARNING_STROKES } from '../../baseline/strokesNeeded.ts';
 import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
-import { lacksItsBeginning } from './lackedEnd.ts';
+import { lacksItsBeginning, SHORT } from './lackedEnd.ts';
 import { isWhole } from './movementParts.ts';
 import { quickerByStart } from './quickerBySupply.ts';
 import type { TravelMade } from './travelMade.ts';
 import type { DirectionTravel } from './travelMemory.ts';
 
-/** Strokes this much shorter than expected count as short, and where neither supply nor the motor's turns are known. */
-const SHORT = 0.06;
+/** Strokes must be so much shorter than expected where neither supply nor the motor's turns are known, natural logarithm. */
 const SHORT_BLIND = 0.13;
 const SIGMAS = 3;
 /** Strokes that end without their usual end stop need not be as much shorter, if they all are. */

@@ -3,6 +3,7 @@ import { median } from '../../statistics/median.ts';
 import { DIRECTIONS, type Direction, otherWay } from '../../trace.ts';
 import type { Warning } from '../../warning.ts';
 import { type Finding, type FindingContext, openOf } from '../finding.ts';
+import { isWholeBeside } from './firstShort.ts';
 import { lackedEnd } from './lackedEnd.ts';
 import { stopsUsually } from './shortSigns.ts';
 import type { DirectionTravel, TravelMemory } from './travelMemory.ts';
@@ -51,13 +52,10 @@ function missesStop(travel: TravelMemory): Direction | null {
   return missing.length === 1 ? missing[0] : null;
 }
 
-/** A stroke that lacks less than this part of what others do is no cause of theirs: a guess, no source. */
-const WHOLE_PART = 1 / 3;
-
 /** Whether the latest stroke of a direction took its whole time: then it did not stop where the short ones begin. */
 function wasWhole({ latest }: DirectionTravel, usual: number): boolean {
   const part = latest.at(-1)?.part;
-  return part !== undefined && -Math.log(part) < WHOLE_PART * usual;
+  return part !== undefined && isWholeBeside(part, usual);
 }
 
 /**

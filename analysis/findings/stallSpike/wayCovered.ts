@@ -1,6 +1,7 @@
 import { comesToStop } from '../../measures.ts';
 import type { Direction } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
+import { WHOLE } from '../shortTravel/movementParts.ts';
 import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { isByWeakMagnets } from '../weakMagnets.ts';
 import type { Standing } from './spikeMemory.ts';
@@ -13,8 +14,7 @@ export interface WayCovered {
   readonly unsure: number;
 }
 
-/** A stroke that took less of its time than this, natural logarithm, and by so many deviations, went over a part of the way. */
-const LEAST_WHOLE = Math.log(0.85);
+/** A stroke that took less of its time than a whole one by so many deviations went over a part of the way. */
 const SIGMAS = 2.5;
 /** Two tellings of where a stroke ended that are further apart, parts of the travel, and as many deviations, contradict each other. */
 const SAME_END = 0.05;
@@ -73,7 +73,7 @@ function partOf(context: FindingContext): { length: number; deviation: number } 
   const time = longestTime(context);
   if (time === null) return null;
   const { residual, deviation } = time;
-  if (residual > Math.min(LEAST_WHOLE, -SIGMAS * deviation) || isByWeakMagnets(context, -residual))
+  if (residual > Math.min(Math.log(WHOLE.least), -SIGMAS * deviation) || isByWeakMagnets(context, -residual))
     return null;
   return { length: Math.exp(residual), deviation };
 }

@@ -28,6 +28,9 @@ const FLAT_PART = 2;
 const FLAT_SAMPLES = 8;
 const MOST_STILL = 0.25;
 
+/** What is said of a record that is cut off. */
+export const CUT_OFF = 'Its highest readings are all the same: they are cut off.';
+
 /** What makes one side's record hard to trust, though it could be measured. */
 export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeasures): FoundDoubt[] {
   const found: FoundDoubt[] = [];
@@ -48,8 +51,7 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (signal.missedShare > MISSED_SHARE || signal.longestGapS > Math.max(GAP_S, GAP_PART * spanS)) {
     say('gaps', gapsDetail(signal));
   }
-  if (isClipped(signal, measured, offset))
-    say('clipped', 'Its highest readings are all the same: they are cut off.');
+  if (isClipped(signal, measured, offset)) say('clipped', CUT_OFF);
   return found;
 }
 
