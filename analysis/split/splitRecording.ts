@@ -11,7 +11,7 @@ const SHORTEST_TURN_S = 1;
 const MARGIN_S = 2;
 /** A motor braked or let go shows the other sign for less than this; one that drives back, for longer. */
 const SHORTEST_REVERSAL_S = 1;
-/** Part of the largest steady current, as `stroke/activity.ts` has it of the running one; and amperes that no motor runs on. */
+/** Part of the largest steady current, as `stroke/read/activity.ts` has it of the running one; and amperes that no motor runs on. */
 const ACTIVE_PART = 0.06;
 const LEAST_ACTIVE_AMPS = 0.1;
 /** Sensor noise stays below four of its standard deviations. */
