@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { type Api, apiOf, ask } from '../browser/support/api.ts';
 import { launchChromium } from '../browser/support/chromium.ts';
+import { PHONE_SIZE } from '../browser/support/devices.ts';
 import { addCoach, addRoom, sendDays } from '../browser/support/fleet.ts';
 import { signIn } from '../browser/support/visitor.ts';
 import { withPostgres } from './benchPostgres.ts';
@@ -19,7 +20,6 @@ const DEALER = { email: 'bench@example.com', password: 'a long enough secret' };
 const OWNER = { email: 'owner@example.com', password: 'another long secret' };
 const PROCESSOR_SLOWER = 4;
 const BYTES_PER_SECOND = 1_600_000 / 8;
-const PHONE = { width: 390, height: 844 };
 
 interface Visit {
   readonly paintMs: number;
@@ -62,7 +62,7 @@ interface Scene {
 }
 
 async function visitOnce(browser: Browser, url: string, scene: Scene, again: boolean): Promise<Visit> {
-  const context = await browser.newContext({ baseURL: url, viewport: PHONE });
+  const context = await browser.newContext({ baseURL: url, viewport: PHONE_SIZE });
   const first = await context.newPage();
   await first.goto('/');
   await signIn(first, scene.person);
@@ -152,7 +152,7 @@ async function scenesOf(dealer: Api): Promise<Scene[]> {
 
 /** Scrolls the lot until so many coaches are there, and answers the longest task on the way, milliseconds. */
 async function longestTaskWhileScrolling(browser: Browser, url: string): Promise<number> {
-  const context = await browser.newContext({ baseURL: url, viewport: PHONE });
+  const context = await browser.newContext({ baseURL: url, viewport: PHONE_SIZE });
   const page = await context.newPage();
   await page.goto('/');
   await signIn(page, DEALER);

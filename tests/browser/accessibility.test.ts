@@ -2,6 +2,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { isSignedIn, signedInAs } from './support/visitor.ts';
@@ -150,7 +151,7 @@ const STATES: readonly State[] = [
   },
 ];
 
-const PHONE = { colorScheme: 'light', viewport: { width: 390, height: 844 } } as const;
+const PHONE = { colorScheme: 'light', ...NARROW } as const;
 const DESK = { colorScheme: 'dark', viewport: { width: 1440, height: 900 } } as const;
 
 /** On a phone by day and at a desk by night, as it stands. */

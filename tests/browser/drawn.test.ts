@@ -1,13 +1,13 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { type Api, ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
 import { addOwner, keptOnDevice } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import type { SideShape } from './support/strokeShape.ts';
 import { type Person, signIn, standsStill } from './support/visitor.ts';
 
-const PHONE = { viewport: { width: 390, height: 844 } };
 const FAR_AWAY = { locale: 'en-US', timezoneId: 'America/Denver' };
 const WORSENING: (day: number) => SideShape[] = (day) => [
   { side: 'front', runningAmps: day < 10 ? 8.5 : 12.5 },
@@ -56,7 +56,7 @@ describePages('a page that the service has drawn', (place) => {
 
   /** A browser that has a session and nothing else of ours. */
   async function newcomer(options: BrowserContextOptions = {}, person = owner): Promise<Page> {
-    const { page } = await place.visit('/healthz', { ...PHONE, ...options, onNewDevice: true });
+    const { page } = await place.visit('/healthz', { ...NARROW, ...options, onNewDevice: true });
     const { email, password } = person;
     const answer = await page.request.post('/api/v1/session', { data: { email, password } });
     expect(answer.status()).toBe(200);
@@ -73,7 +73,7 @@ describePages('a page that the service has drawn', (place) => {
     const answer = page.locator('.answer');
     await answer.getByText(/above this room's own normal/).waitFor();
     await answer.getByText(/32 strokes, last .* ago/).waitFor();
-    expect((await answer.boundingBox())!.y).toBeLessThan(PHONE.viewport.height / 2);
+    expect((await answer.boundingBox())!.y).toBeLessThan(NARROW.viewport.height / 2);
   });
 
   test('a lot can be read before any script has run', async () => {
@@ -91,7 +91,7 @@ describePages('a page that the service has drawn', (place) => {
   });
 
   test.each([
-    ['on a phone', PHONE],
+    ['on a phone', NARROW],
     ['on a desk', { viewport: { width: 1440, height: 900 } }],
   ])('a lot %s is taken over as it stands, and nothing of it moves', async (_, options) => {
     const page = await newcomer(options, place.person);
@@ -234,7 +234,7 @@ describePages('a page that the service has drawn', (place) => {
   });
 
   test('greets by its form whoever is not signed in', async () => {
-    const { page, troubles } = await place.visit(`/rooms/${room.id}`, PHONE);
+    const { page, troubles } = await place.visit(`/rooms/${room.id}`, NARROW);
     await signIn(page, owner);
     await page.locator('.answer').waitFor();
     expect(troubles).toEqual([]);

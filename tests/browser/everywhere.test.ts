@@ -1,14 +1,11 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { PHONE, PHONE_SIZE } from './support/devices.ts';
 import { addFleet, type Fleet, HOSTILE_NAME } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { openWeakLine } from './support/weakLine.ts';
 
-const SIZES = [
-  { width: 320, height: 640 },
-  { width: 390, height: 844 },
-  { width: 2560, height: 1440 },
-];
+const SIZES = [{ width: 320, height: 640 }, PHONE_SIZE, { width: 2560, height: 1440 }];
 
 const SPANS = 'beforeFrom=2026-04-01&beforeTo=2026-04-12&afterFrom=2026-04-13&afterTo=2026-04-22';
 
@@ -54,17 +51,12 @@ describePages('every page', (place) => {
   });
 
   test('on a phone the answer of a room is on the first screen', async () => {
-    const viewport = { width: 390, height: 844 };
-    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, {
-      viewport,
-      hasTouch: true,
-      isMobile: true,
-    });
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, PHONE);
     const answer = page.getByRole('region', { name: /^(Watch|Needs work|Stop)$/ });
     await answer.waitFor();
     const box = await answer.boundingBox();
     expect(box).not.toBeNull();
-    expect(box!.y + box!.height).toBeLessThan(viewport.height);
+    expect(box!.y + box!.height).toBeLessThan(PHONE_SIZE.height);
   });
 
   test('a name made to do harm is shown as what it is: text', async () => {

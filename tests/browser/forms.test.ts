@@ -1,10 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
+import { NARROW } from './support/devices.ts';
 import { addCoach } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 } };
 
 describePages('a form that is filled in wrongly', (place) => {
   let coach: { id: string };
@@ -18,7 +17,7 @@ describePages('a form that is filled in wrongly', (place) => {
   const times = async (within: Page | Locator, text: string) => within.getByText(text).count();
 
   test('a room: each field in its own unit and words, once, beside it', async () => {
-    const { page, troubles } = await place.visitAs(place.person, `/coaches/${coach.id}`, PHONE);
+    const { page, troubles } = await place.visitAs(place.person, `/coaches/${coach.id}`, NARROW);
     await page.getByText('Add a room').click();
     const form = page.locator('form', { has: page.getByLabel('Name of the room') }).first();
     await form.getByLabel('Name of the room').fill('Den');
@@ -46,12 +45,12 @@ describePages('a form that is filled in wrongly', (place) => {
   });
 
   test('a coach without a room leads to where its first one is added, and says what a side is', async () => {
-    const { page } = await place.visitAs(place.person, `/coaches/${coach.id}`, PHONE);
+    const { page } = await place.visitAs(place.person, `/coaches/${coach.id}`, NARROW);
     await page.getByText('Add a room').waitFor();
     await page.getByRole('link', { name: 'Add the first room' }).click();
     await expect
       .poll(() => page.getByText('Add a room').evaluate((opener) => opener.getBoundingClientRect().top))
-      .toBeLessThan(PHONE.viewport.height);
+      .toBeLessThan(NARROW.viewport.height);
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
     const hint = /^Each that a motor or a gear of its own moves/;

@@ -1,10 +1,9 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { PHONE } from './support/devices.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { standsStill } from './support/visitor.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 /** Makes all letters twice as large, as a reader's own setting does. */
 async function doubleLetters(page: Page): Promise<void> {

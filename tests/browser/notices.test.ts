@@ -5,9 +5,8 @@ import { unsubscribeToken } from '../../server/notices/unsubscribe.ts';
 import { startReceiver, type WebhookReceiver } from '../support/webhookReceiver.ts';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { describePages } from './support/place.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 } };
 
 interface Kept {
   readonly warningsFrom: string | null;
@@ -30,7 +29,7 @@ describePages(
     afterAll(() => receiver?.stop());
 
     test('is chosen by each person, on a phone, and kept choice by choice', async () => {
-      const { page, troubles } = await place.visitAs(place.person, '/settings', PHONE);
+      const { page, troubles } = await place.visitAs(place.person, '/settings', NARROW);
       await page.getByRole('link', { name: 'What you are told' }).click();
       await page.getByText('There is no mail server here yet, so nothing is mailed.').waitFor();
       expect(await page.getByText('Mail goes to').count()).toBe(0);
@@ -87,7 +86,7 @@ describePages(
         log: app.log,
         count: () => undefined,
       });
-      const { page, troubles } = await place.visitAs(place.person, '/notices', PHONE);
+      const { page, troubles } = await place.visitAs(place.person, '/notices', NARROW);
       await page.getByText('There are none.').waitFor();
       await page.getByText('Add a webhook').first().click();
       await page.getByRole('button', { name: 'Add a webhook' }).click();
@@ -123,7 +122,7 @@ describePages(
         .select(['account_id', 'id', 'unsubscribe_key'])
         .where('email', '=', place.person.email)
         .executeTakeFirstOrThrow();
-      const { page, troubles } = await place.visit(`/unsubscribe/${unsubscribeToken(reader)}`, PHONE);
+      const { page, troubles } = await place.visit(`/unsubscribe/${unsubscribeToken(reader)}`, NARROW);
       await page.getByRole('button', { name: 'End it' }).waitFor();
       expect((await settingsOf(await place.api())).warningsFrom).toBe('watch');
       expect(await violationsOn(page)).toEqual([]);

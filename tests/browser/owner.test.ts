@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { type Api, ask } from './support/api.ts';
+import { PHONE } from './support/devices.ts';
 import { addCoach, addRoom, allAnalysed, sendDays } from './support/fleet.ts';
 import { addOwner, keptOnDevice } from './support/owner.ts';
 import { describePages } from './support/place.ts';
@@ -7,7 +8,7 @@ import { type SideShape, strokeBody } from './support/strokeShape.ts';
 import { type Person, signIn, standsStill } from './support/visitor.ts';
 
 /** What pages keep is what is looked at here: a device has nothing of before, not in its memory either. */
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, onNewDevice: true };
+const NEW_PHONE = { ...PHONE, onNewDevice: true };
 const EVEN: SideShape[] = [
   { side: 'front', runningAmps: 8.5 },
   { side: 'rear', runningAmps: 8.2 },
@@ -34,7 +35,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('lands on its rooms, each with its answer on the first screen', async () => {
-    const { page, troubles } = await place.visit('/', PHONE);
+    const { page, troubles } = await place.visit('/', NEW_PHONE);
     await signIn(page, owner);
     await page.getByRole('heading', { level: 1, name: 'Juniper 31' }).waitFor();
     const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });
@@ -44,7 +45,7 @@ describePages('the owner of one coach, on a phone', (place) => {
     await answer.getByText(/24 strokes, last .* ago/).waitFor();
     for (const each of await page.locator('.answer').all()) {
       const box = await each.boundingBox();
-      expect(box!.y + box!.height).toBeLessThan(PHONE.viewport.height);
+      expect(box!.y + box!.height).toBeLessThan(NEW_PHONE.viewport.height);
     }
     await page.getByRole('img', { name: /^Picture of the last strokes/ }).waitFor();
     await page
@@ -55,7 +56,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('sees a new stroke by itself', async () => {
-    const { page } = await place.visit('/', PHONE);
+    const { page } = await place.visit('/', NEW_PHONE);
     const watched = page.waitForEvent('websocket').then((socket) => socket.waitForEvent('framereceived'));
     await signIn(page, owner);
     await watched;
@@ -67,7 +68,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('is shown the last answers with their age while there is no network, and the latest after', async () => {
-    const { page, troubles } = await place.visit('/', PHONE);
+    const { page, troubles } = await place.visit('/', NEW_PHONE);
     await signIn(page, owner);
     await page.locator('.answer').first().waitFor();
     await page.getByText(/The front side drew .* its normal the last time/).waitFor();
@@ -84,7 +85,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('is shown no answer that pages of another shape kept on the device, nor keeps one', async () => {
-    const { page } = await place.visitAs(owner, '/', PHONE);
+    const { page } = await place.visitAs(owner, '/', NEW_PHONE);
     await page.locator('.answer').first().waitFor();
     await keptOnDevice(page);
     const stores = () =>
@@ -110,7 +111,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('sees how old the page is grow while it stays open without a network', async () => {
-    const { page } = await place.visitAs(owner, '/', { ...PHONE, turnsClock: true });
+    const { page } = await place.visitAs(owner, '/', { ...NEW_PHONE, turnsClock: true });
     await page.clock.install();
     await page.goto('/');
     const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });
@@ -124,7 +125,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('takes along what was kept on the device when signing out', async () => {
-    const { page } = await place.visit('/', PHONE);
+    const { page } = await place.visit('/', NEW_PHONE);
     await signIn(page, owner);
     await page.locator('.answer').first().waitFor();
     const kept = () =>
@@ -141,7 +142,7 @@ describePages('the owner of one coach, on a phone', (place) => {
   });
 
   test('reads what the device has while a slow network takes its time', async () => {
-    const { page } = await place.visit('/', PHONE);
+    const { page } = await place.visit('/', NEW_PHONE);
     await signIn(page, owner);
     await page.locator('.answer').first().waitFor();
     await page.waitForFunction(

@@ -2,11 +2,11 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
 
 const PASSWORD = 'twelve or more of them';
-const PHONE = { viewport: { width: 390, height: 844 } };
 
 /** The link that a page shows once. */
 const shownLink = async (page: Page, label: string): Promise<string> => {
@@ -36,7 +36,7 @@ describePages('people', (place) => {
     await dealer.page.getByText('has not joined yet').waitFor();
     expect(await violationsOn(dealer.page)).toEqual([]);
 
-    const ines = await place.visit('/join', PHONE);
+    const ines = await place.visit('/join', NARROW);
     await ines.page.getByText('This address lacks its key.').waitFor();
     // The whole link, pasted into the same tab.
     await ines.page.goto(new URL(link).pathname + new URL(link).hash);
@@ -48,7 +48,7 @@ describePages('people', (place) => {
     await ines.page.getByRole('button', { name: 'Join' }).click();
     await ines.page.getByText('Heron 12').first().waitFor();
     // The link is used up: that is said before anybody chooses a password.
-    const late = await place.visit(new URL(link).pathname + new URL(link).hash, PHONE);
+    const late = await place.visit(new URL(link).pathname + new URL(link).hash, NARROW);
     await late.page.getByText('This link was used already, or its time is over.').waitFor();
     expect(await late.page.getByLabel('Password').count()).toBe(0);
     // A technician has no people to see.
@@ -85,7 +85,7 @@ describePages('people', (place) => {
     const link = await shownLink(dealer.page, 'Link for joining');
     expect(await violationsOn(dealer.page)).toEqual([]);
 
-    const olga = await place.visit(new URL(link).pathname + new URL(link).hash, PHONE);
+    const olga = await place.visit(new URL(link).pathname + new URL(link).hash, NARROW);
     await olga.page.getByLabel('Password').fill(PASSWORD);
     await olga.page.getByRole('button', { name: 'Join' }).click();
     await olga.page.getByRole('heading', { name: 'Wren 7' }).waitFor();

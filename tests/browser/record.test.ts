@@ -1,10 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 } };
 
 describePages('the record', (place) => {
   test('a dealer reads who did what, asks for a part of it and saves it', async () => {
@@ -13,7 +12,7 @@ describePages('the record', (place) => {
     const room = { name: 'Den', drive: 'other', sides: ['main'] };
     const { id } = await ask<{ id: string }>(api, 'POST', `/coaches/${coachId}/rooms`, room);
     await ask(api, 'POST', `/rooms/${id}/services`, { kind: 'lubricated', at: '2026-05-02T10:00:00Z' });
-    const { page, troubles } = await place.visit('/people', PHONE);
+    const { page, troubles } = await place.visit('/people', NARROW);
     await signIn(page, place.person);
     await page.getByRole('link', { name: 'Who did what' }).click();
     const work = page.getByRole('listitem').filter({ hasText: 'Work recorded' });

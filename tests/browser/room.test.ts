@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { ask } from './support/api.ts';
+import { NARROW, PHONE } from './support/devices.ts';
 import { addCoach, addFleet, addRoom, allAnalysed, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { strokeBody } from './support/strokeShape.ts';
@@ -122,11 +123,7 @@ describePages('a room that got worse', (place) => {
   });
 
   test('keeps still on a phone while its course is on its way', async () => {
-    const { page } = await place.visitAs(place.person, '/sign-ins', {
-      viewport: { width: 390, height: 844 },
-      hasTouch: true,
-      isMobile: true,
-    });
+    const { page } = await place.visitAs(place.person, '/sign-ins', PHONE);
     await page.addInitScript(`window.moved = 0;
       new PerformanceObserver((list) => { for (const each of list.getEntries()) window.moved += each.value; })
         .observe({ type: 'layout-shift', buffered: true });`);
@@ -230,9 +227,7 @@ describePages('a room that got worse', (place) => {
   });
 
   test('shows all of its course’s table on a phone, each stroke with how it stands to the normal', async () => {
-    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, {
-      viewport: { width: 390, height: 844 },
-    });
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, NARROW);
     const front = page.getByRole('figure', { name: 'Side: front' });
     await front.getByText('As a table').click();
     const table = front.getByRole('region', { name: 'Table: Side: front' });

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { pagesOfStates, shootTroubles } from './screenshotStates.ts';
 import { type Api, apiOf, ask } from './support/api.ts';
 import { launchChromium } from './support/chromium.ts';
-import { Devices } from './support/devices.ts';
+import { Devices, PHONE_SIZE } from './support/devices.ts';
 import { type Person, signIn, visit } from './support/visitor.ts';
 
 /**
@@ -20,7 +20,7 @@ import { type Person, signIn, visit } from './support/visitor.ts';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = join(root, 'screenshots');
 const SIZES = [
-  { name: 'phone', width: 390, height: 844 },
+  { name: 'phone', ...PHONE_SIZE },
   { name: 'desk', width: 1440, height: 900 },
 ];
 const SCHEMES = ['light', 'dark'] as const;

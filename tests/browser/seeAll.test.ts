@@ -1,12 +1,11 @@
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
+import { PHONE } from './support/devices.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import type { Person } from './support/visitor.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 describePages('all open warnings of a coach', (place) => {
   let api: Api;

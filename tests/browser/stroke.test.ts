@@ -1,6 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
@@ -103,8 +104,8 @@ describePages('one stroke', (place) => {
   });
 
   test('moves nothing that is seen while it comes, on a phone and at a desk', async () => {
-    for (const viewport of [{ width: 390, height: 844 }, undefined]) {
-      const { page } = await place.visitAs(place.person, '/', viewport === undefined ? {} : { viewport });
+    for (const window of [NARROW, {}]) {
+      const { page } = await place.visitAs(place.person, '/', window);
       await page.addInitScript(COUNT_MOVES);
       await page.route(/\/api\/v1\/(strokes|rooms)/, async (route) => {
         // One after the other, as over a weak signal: each answer is painted before the next comes.

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, ask } from './support/api.ts';
+import { PHONE } from './support/devices.ts';
 import { addCoach, allAnalysed, sendDays } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { strokeBody } from './support/strokeShape.ts';
@@ -166,11 +167,7 @@ describePages('a technician beside the coach', (place) => {
   });
 
   test('looks closer with two fingers on a phone', async () => {
-    const page = await openStroke(latestExtend(), {
-      viewport: { width: 390, height: 844 },
-      hasTouch: true,
-      isMobile: true,
-    });
+    const page = await openStroke(latestExtend(), PHONE);
     const over = travelOf(page).locator('.u-over');
     await over.scrollIntoViewIfNeeded();
     const box = await over.boundingBox();

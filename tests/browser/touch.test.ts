@@ -1,9 +1,8 @@
 import { beforeAll, expect, test } from 'vitest';
+import { PHONE } from './support/devices.ts';
 import { addFleet, type Fleet } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 import { standsStill } from './support/visitor.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 /** What can be pressed and is lower than a finger, with its height. A tick is pressed by its label. */
 const TOO_LOW = `

@@ -2,12 +2,11 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { type Api, apiOf, ask } from './support/api.ts';
+import { NARROW } from './support/devices.ts';
 import { addCoach, addRoom } from './support/fleet.ts';
 import { addOwner } from './support/owner.ts';
 import { describePages } from './support/place.ts';
 import type { Person } from './support/visitor.ts';
-
-const PHONE = { viewport: { width: 390, height: 844 } };
 
 interface Work {
   readonly kind: string;
@@ -44,7 +43,7 @@ describePages('work done on a room', (place) => {
   });
 
   test('of a day to come is refused in plain words before it is sent, where it is entered', async () => {
-    const { page, troubles } = await place.visitAs(place.person, `/rooms/${room.id}`, PHONE);
+    const { page, troubles } = await place.visitAs(place.person, `/rooms/${room.id}`, NARROW);
     const section = workDone(page);
     await section.getByText('Record work').click();
     await section.getByText('Another day, one side, or notes').click();
@@ -71,7 +70,7 @@ describePages('work done on a room', (place) => {
     await ask(api, 'POST', `/rooms/${room.id}/services`, { kind: 'cleaned', at: '2026-05-02T10:00:30Z' });
     const own = { kind: 'adjusted', at: '2026-05-01T10:00:30Z' };
     await ask(await apiOf(api.url, owner.email, owner.password), 'POST', `/rooms/${room.id}/services`, own);
-    const { page, troubles } = await place.visitAs(owner, `/rooms/${room.id}`, PHONE);
+    const { page, troubles } = await place.visitAs(owner, `/rooms/${room.id}`, NARROW);
     const section = workDone(page);
     const change = page.getByRole('button', { name: 'Change: Adjusted, 1 May 2026' });
     await change.waitFor();
@@ -158,7 +157,7 @@ describePages('work done on a room', (place) => {
       at: '2026-05-03T10:00:00Z',
       notes,
     });
-    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, PHONE);
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, NARROW);
     const note = workDone(page).getByText(/^Began with/);
     await note.waitFor();
     expect((await note.textContent())?.length).toBeLessThan(300);

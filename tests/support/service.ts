@@ -31,6 +31,8 @@ export interface TestService extends Database {
   readonly app: App;
   /** Sends to `/api/v1` + path, unless the path begins with another root. */
   request(method: string, path: string, options?: RequestOptions): Promise<Answer>;
+  /** The same as whoever holds the token. */
+  as(token: string, method: string, path: string, body?: unknown): Promise<Answer>;
   /** Signs in, as the first person when nobody is named, and answers the token. */
   signIn(email?: string, password?: string): Promise<string>;
   /** Another account with one dealer, who is signed in: a stranger to the first. */
@@ -100,6 +102,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     pool,
     db,
     request,
+    as: (token, method, path, body) => request(method, path, { token, body }),
     signIn,
     newAccount: async () => {
       const email = `${randomUUID()}@example.com`;

@@ -16,6 +16,12 @@ export interface Device {
 
 const DESK = { width: 1440, height: 900 };
 
+export const PHONE_SIZE = { width: 390, height: 844 };
+/** A window as small as a phone's, at a desk. */
+export const NARROW = { viewport: PHONE_SIZE };
+/** Under a finger. */
+export const PHONE = { ...NARROW, hasTouch: true, isMobile: true };
+
 /**
  * Devices on which people visit one service, all within one browser. One that was given back is taken again: its window
  * stands, and a process is ready to draw in it; a new one takes three times the processor time to show its first page.

@@ -15,10 +15,8 @@ afterAll(() => service?.stop());
 
 const PASSWORD = 'seven plain wooden spoons';
 const newEmail = () => `${randomUUID()}@example.com`;
-const as = (token: string, method: string, path: string, body?: object) =>
-  service.request(method, path, { token, body });
 const invite = async (email = newEmail(), role = 'technician') =>
-  (await as(dealer.token, 'POST', '/people', { email, name: 'Ines', role })).body;
+  (await service.as(dealer.token, 'POST', '/people', { email, name: 'Ines', role })).body;
 const accept = (invitation: string, password = PASSWORD) =>
   service.request('POST', `/invitations/${invitation}`, { body: { password } });
 const age = (sql: string) => service.pool.query(sql);
@@ -37,9 +35,9 @@ describe('an invitation', () => {
     const accepted = await accept(invitation);
     expect([accepted.status, accepted.body.person.id]).toEqual([200, person.id]);
     expect(accepted.headers.get('set-cookie')).toContain('HttpOnly');
-    expect((await as(accepted.body.token, 'GET', '/session')).body.person.email).toBe(email);
+    expect((await service.as(accepted.body.token, 'GET', '/session')).body.person.email).toBe(email);
     expect(await service.signIn(email, PASSWORD)).toMatch(/^slp_/);
-    expect((await as(dealer.token, 'GET', `/people/${person.id}`)).body.joined).toBe(true);
+    expect((await service.as(dealer.token, 'GET', `/people/${person.id}`)).body.joined).toBe(true);
   });
 
   test('is good once, also when it is sent many times at once', async () => {
@@ -79,33 +77,37 @@ describe('an invitation', () => {
 
   test('is kept as a hash alone, and opens nothing as a token', async () => {
     const { invitation } = await invite();
-    expect((await as(invitation, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(invitation, 'GET', '/session')).status).toBe(401);
     const { rows } = await service.pool.query('select i::text from invitations i');
     expect(JSON.stringify(rows)).not.toContain(invitation.slice(4));
   });
 
   test('can be given again until it is accepted; the earlier one ends', async () => {
     const { invitation, person } = await invite();
-    const again = (await as(dealer.token, 'POST', `/people/${person.id}/invitation`)).body.invitation;
+    const again = (await service.as(dealer.token, 'POST', `/people/${person.id}/invitation`)).body.invitation;
     expect((await accept(invitation)).status).toBe(404);
     expect((await accept(again)).status).toBe(200);
-    expect((await as(dealer.token, 'POST', `/people/${person.id}/invitation`)).status).toBe(409);
+    expect((await service.as(dealer.token, 'POST', `/people/${person.id}/invitation`)).status).toBe(409);
   });
 
   test('for a colleague’s address is a conflict', async () => {
     const body = { email: dealer.email, name: 'Twice', role: 'owner' };
-    const refused = await as(dealer.token, 'POST', '/people', body);
+    const refused = await service.as(dealer.token, 'POST', '/people', body);
     expect([refused.status, refused.body.detail]).toEqual([409, expect.stringContaining('your account')]);
   });
 
   test('does not tell that an address signs in elsewhere, and takes nothing from who does', async () => {
     const other = await service.newAccount();
-    const unknown = await as(dealer.token, 'POST', '/people', {
+    const unknown = await service.as(dealer.token, 'POST', '/people', {
       email: newEmail(),
       name: 'I',
       role: 'owner',
     });
-    const known = await as(dealer.token, 'POST', '/people', { email: other.email, name: 'I', role: 'owner' });
+    const known = await service.as(dealer.token, 'POST', '/people', {
+      email: other.email,
+      name: 'I',
+      role: 'owner',
+    });
     expect([known.status, Object.keys(known.body)]).toEqual([unknown.status, Object.keys(unknown.body)]);
     const refused = await accept(known.body.invitation);
     expect([refused.status, refused.body.detail]).toEqual([
@@ -132,44 +134,48 @@ describe('an invitation', () => {
 describe('a person', () => {
   test('has another role from the next request on', async () => {
     const technician = await service.newMember(dealer, 'technician');
-    const coach = () => as(technician.token, 'POST', '/coaches', { name: 'Wren' });
+    const coach = () => service.as(technician.token, 'POST', '/coaches', { name: 'Wren' });
     expect((await coach()).status).toBe(201);
     const change = { role: 'owner', name: 'Olive' };
-    const changed = await as(dealer.token, 'PATCH', `/people/${technician.person.id}`, change);
+    const changed = await service.as(dealer.token, 'PATCH', `/people/${technician.person.id}`, change);
     expect(changed.body).toMatchObject(change);
     expect((await coach()).status).toBe(403);
   });
 
   test('who is removed is signed out at once and cannot sign in again', async () => {
     const { person, email, password, token } = await service.newMember(dealer, 'technician');
-    expect((await as(dealer.token, 'DELETE', `/people/${person.id}`)).status).toBe(204);
-    expect((await as(token, 'GET', '/coaches')).status).toBe(401);
+    expect((await service.as(dealer.token, 'DELETE', `/people/${person.id}`)).status).toBe(204);
+    expect((await service.as(token, 'GET', '/coaches')).status).toBe(401);
     expect((await service.request('POST', '/session', { body: { email, password } })).status).toBe(401);
-    expect((await as(dealer.token, 'GET', `/people/${person.id}`)).status).toBe(404);
+    expect((await service.as(dealer.token, 'GET', `/people/${person.id}`)).status).toBe(404);
     expect((await invite(email)).person.email).toBe(email);
   });
 
   test('who lost a phone is signed out on every device, and may sign in again', async () => {
     const { person, email, password, token } = await service.newMember(dealer, 'technician');
     const other = await service.signIn(email, password);
-    expect((await as(token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(404);
-    expect((await as(dealer.token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(204);
-    for (const ended of [token, other]) expect((await as(ended, 'GET', '/coaches')).status).toBe(401);
+    expect((await service.as(token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(404);
+    expect((await service.as(dealer.token, 'DELETE', `/people/${person.id}/sessions`)).status).toBe(204);
+    for (const ended of [token, other]) expect((await service.as(ended, 'GET', '/coaches')).status).toBe(401);
     const again = await service.signIn(email, password);
-    expect((await as(again, 'GET', '/coaches')).status).toBe(200);
-    const { body } = await as(dealer.token, 'GET', `/record?acts=signed-out&personId=${dealer.person.id}`);
+    expect((await service.as(again, 'GET', '/coaches')).status).toBe(200);
+    const { body } = await service.as(
+      dealer.token,
+      'GET',
+      `/record?acts=signed-out&personId=${dealer.person.id}`,
+    );
     expect(body.items).toMatchObject([{ act: 'signed-out' }, { act: 'signed-out' }]);
   });
 
   test('who is the last dealer stays one', async () => {
     const path = `/people/${dealer.person.id}`;
     await invite(newEmail(), 'dealer');
-    expect((await as(dealer.token, 'DELETE', path)).status).toBe(409);
-    expect((await as(dealer.token, 'PATCH', path, { role: 'owner' })).status).toBe(409);
+    expect((await service.as(dealer.token, 'DELETE', path)).status).toBe(409);
+    expect((await service.as(dealer.token, 'PATCH', path, { role: 'owner' })).status).toBe(409);
     const second = await service.newMember(dealer, 'dealer');
     const [one, other] = await Promise.all([
-      as(dealer.token, 'DELETE', `/people/${second.person.id}`),
-      as(second.token, 'DELETE', path),
+      service.as(dealer.token, 'DELETE', `/people/${second.person.id}`),
+      service.as(second.token, 'DELETE', path),
     ]);
     const left = await service.pool.query(
       'select id from people where account_id = $1 and password_hash is not null',
@@ -183,7 +189,7 @@ describe('a person', () => {
     for (let i = 0; i < 3; i++) await invite();
     const seen = [];
     for (let next = ''; next !== null; ) {
-      const page = await as(dealer.token, 'GET', `/people?limit=3${next && `&cursor=${next}`}`);
+      const page = await service.as(dealer.token, 'GET', `/people?limit=3${next && `&cursor=${next}`}`);
       seen.push(...page.body.items.map(({ id }: { id: string }) => id));
       next = page.body.next;
     }
@@ -195,27 +201,28 @@ describe('a person', () => {
 describe('signing out and passwords', () => {
   test('sessions are listed, ended one by one, and all at once', async () => {
     const second = await service.signIn(dealer.email, dealer.password);
-    const list = (await as(second, 'GET', '/sessions')).body.items;
+    const list = (await service.as(second, 'GET', '/sessions')).body.items;
     expect(list.map(({ current }: { current: boolean }) => current)).toEqual([true, false]);
-    expect((await as(second, 'DELETE', `/sessions/${list[1].id}`)).status).toBe(204);
-    expect((await as(dealer.token, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(second, 'DELETE', `/sessions/${list[1].id}`)).status).toBe(204);
+    expect((await service.as(dealer.token, 'GET', '/session')).status).toBe(401);
     const third = await service.signIn(dealer.email, dealer.password);
-    expect((await as(third, 'DELETE', '/sessions')).status).toBe(204);
-    for (const token of [second, third]) expect((await as(token, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(third, 'DELETE', '/sessions')).status).toBe(204);
+    for (const token of [second, third])
+      expect((await service.as(token, 'GET', '/session')).status).toBe(401);
   });
 
   test('a session that nobody used for 14 days is over', async () => {
     const where = `where person_id = '${dealer.person.id}'`;
     await age(`update sessions set last_seen_at = now() - interval '13 days 23 hours' ${where}`);
-    expect((await as(dealer.token, 'GET', '/session')).status).toBe(200);
+    expect((await service.as(dealer.token, 'GET', '/session')).status).toBe(200);
     const { rows } = await age(
       `select last_seen_at > now() - interval '1 hour' as noted from sessions ${where}`,
     );
     expect(rows).toEqual([{ noted: true }]);
     await age(`update sessions set last_seen_at = now() - interval '14 days' ${where}`);
-    expect((await as(dealer.token, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(dealer.token, 'GET', '/session')).status).toBe(401);
     const again = await service.signIn(dealer.email, dealer.password);
-    expect((await as(again, 'GET', '/sessions')).body.items).toEqual([
+    expect((await service.as(again, 'GET', '/sessions')).body.items).toEqual([
       expect.objectContaining({ current: true }),
     ]);
   });
@@ -223,20 +230,23 @@ describe('signing out and passwords', () => {
   test('a new password needs the old one and ends the other sessions', async () => {
     const other = await service.signIn(dealer.email, dealer.password);
     const change = (oldPassword: string, newPassword = PASSWORD) =>
-      as(dealer.token, 'PUT', '/password', { oldPassword, newPassword });
+      service.as(dealer.token, 'PUT', '/password', { oldPassword, newPassword });
     expect((await change('not the old one')).body.type).toBe('/problems/wrong-password');
     expect((await change(dealer.password, 'too short')).status).toBe(422);
-    expect((await as(other, 'GET', '/session')).status).toBe(200);
+    expect((await service.as(other, 'GET', '/session')).status).toBe(200);
     expect((await change(dealer.password)).status).toBe(204);
-    expect((await as(other, 'GET', '/session')).status).toBe(401);
-    expect((await as(dealer.token, 'GET', '/session')).status).toBe(200);
+    expect((await service.as(other, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(dealer.token, 'GET', '/session')).status).toBe(200);
     expect(await service.signIn(dealer.email, PASSWORD)).toMatch(/^slp_/);
   });
 
   test('wrong old passwords count as wrong passwords do', async () => {
     const body = { oldPassword: 'a guess', newPassword: PASSWORD };
-    for (let i = 0; i < 10; i++) await as(dealer.token, 'PUT', '/password', body);
-    const refused = await as(dealer.token, 'PUT', '/password', { ...body, oldPassword: dealer.password });
+    for (let i = 0; i < 10; i++) await service.as(dealer.token, 'PUT', '/password', body);
+    const refused = await service.as(dealer.token, 'PUT', '/password', {
+      ...body,
+      oldPassword: dealer.password,
+    });
     expect([refused.status, Number(refused.headers.get('retry-after')) > 0]).toEqual([429, true]);
   });
 });

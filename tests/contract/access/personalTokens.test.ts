@@ -17,17 +17,15 @@ afterAll(() => service?.stop());
 
 const DAY_MS = 86_400_000;
 const inDays = (days: number) => new Date(Date.now() + days * DAY_MS).toISOString();
-const as = (token: string, method: string, path: string, body?: object) =>
-  service.request(method, path, { token, body });
 const make = async (more: object = {}, token = dealer.token) =>
-  (await as(token, 'POST', '/tokens', { name: 'Nightly list', until: inDays(30), ...more })).body;
+  (await service.as(token, 'POST', '/tokens', { name: 'Nightly list', until: inDays(30), ...more })).body;
 
 test('it reads what its person reads, and is kept only as a hash', async () => {
   const { token, ...shown } = await make();
   expect(token).toMatch(/^slk_/);
-  expect((await as(token, 'GET', `/coaches/${fleet.coachId}`)).status).toBe(200);
-  expect((await as(token, 'GET', '/session')).body.person.id).toBe(dealer.person.id);
-  const { items } = (await as(dealer.token, 'GET', '/tokens')).body;
+  expect((await service.as(token, 'GET', `/coaches/${fleet.coachId}`)).status).toBe(200);
+  expect((await service.as(token, 'GET', '/session')).body.person.id).toBe(dealer.person.id);
+  const { items } = (await service.as(dealer.token, 'GET', '/tokens')).body;
   const listed = items.find(({ id }: { id: string }) => id === shown.id);
   expect(listed).toEqual({ ...shown, lastSeenAt: expect.any(String) });
   const { rows } = await service.pool.query('select string_agg(t::text, $1) as t from personal_tokens t', [
@@ -44,10 +42,10 @@ test('it changes nothing unless it was made for that', async () => {
     ['POST', '/coaches'],
     ['POST', '/strokes'],
   ])
-    expect([path, (await as(reads.token, method, path, {})).status]).toEqual([path, 403]);
-  expect((await as(changes.token, 'PATCH', `/coaches/${fleet.coachId}`, { notes: 'Swept.' })).status).toBe(
-    200,
-  );
+    expect([path, (await service.as(reads.token, method, path, {})).status]).toEqual([path, 403]);
+  expect(
+    (await service.as(changes.token, 'PATCH', `/coaches/${fleet.coachId}`, { notes: 'Swept.' })).status,
+  ).toBe(200);
 });
 
 test('it never does what is for its person alone', async () => {
@@ -65,11 +63,10 @@ test('it never does what is for its person alone', async () => {
     ['POST', `/coaches/${fleet.coachId}/grants`],
   ];
   for (const [method, path] of asked)
-    expect([path, (await as(token, method, path, method === 'GET' ? undefined : {})).status]).toEqual([
-      path,
-      403,
-    ]);
-  expect((await as(colleague.token, 'GET', '/session')).status).toBe(200);
+    expect([path, (await service.as(token, method, path, method === 'GET' ? undefined : {})).status]).toEqual(
+      [path, 403],
+    );
+  expect((await service.as(colleague.token, 'GET', '/session')).status).toBe(200);
 });
 
 test('it does not outlive its date, its end, its person or that one’s role', async () => {
@@ -79,32 +76,32 @@ test('it does not outlive its date, its end, its person or that one’s role', a
     await make({ mayChange: true }, colleague.token),
   ];
   await service.pool.query('update personal_tokens set until = now() where id = $1', [dated.id]);
-  expect((await as(dated.token, 'GET', '/coaches')).status).toBe(401);
-  expect((await as(dealer.token, 'DELETE', `/tokens/${ended.id}`)).status).toBe(204);
-  expect((await as(ended.token, 'GET', '/coaches')).status).toBe(401);
-  await as(dealer.token, 'PATCH', `/people/${colleague.person.id}`, { role: 'owner' });
-  expect((await as(theirs.token, 'POST', '/coaches', { name: 'Wren' })).status).toBe(403);
-  await as(dealer.token, 'DELETE', `/people/${colleague.person.id}`);
-  expect((await as(theirs.token, 'GET', '/coaches')).status).toBe(401);
+  expect((await service.as(dated.token, 'GET', '/coaches')).status).toBe(401);
+  expect((await service.as(dealer.token, 'DELETE', `/tokens/${ended.id}`)).status).toBe(204);
+  expect((await service.as(ended.token, 'GET', '/coaches')).status).toBe(401);
+  await service.as(dealer.token, 'PATCH', `/people/${colleague.person.id}`, { role: 'owner' });
+  expect((await service.as(theirs.token, 'POST', '/coaches', { name: 'Wren' })).status).toBe(403);
+  await service.as(dealer.token, 'DELETE', `/people/${colleague.person.id}`);
+  expect((await service.as(theirs.token, 'GET', '/coaches')).status).toBe(401);
 });
 
 test('a person has at most fifty, and those that have run out are none', async () => {
   const busy = await service.newAccount();
   const made = await Promise.all(Array.from({ length: 50 }, () => make({}, busy.token)));
-  const oneMore = () => as(busy.token, 'POST', '/tokens', { name: 'One more', until: inDays(1) });
+  const oneMore = () => service.as(busy.token, 'POST', '/tokens', { name: 'One more', until: inDays(1) });
   expect((await oneMore()).status).toBe(409);
   await service.pool.query('update personal_tokens set until = now() where id = $1', [made[0].id]);
   expect((await oneMore()).status).toBe(201);
   expect((await oneMore()).status).toBe(409);
-  expect((await as(busy.token, 'GET', '/tokens')).body.items).toHaveLength(50);
+  expect((await service.as(busy.token, 'GET', '/tokens')).body.items).toHaveLength(50);
 });
 
 test('another’s token cannot be seen or ended', async () => {
   const { id, token } = await make();
   const stranger = await service.newAccount();
-  expect((await as(stranger.token, 'DELETE', `/tokens/${id}`)).status).toBe(404);
-  expect((await as(stranger.token, 'GET', '/tokens')).body.items).toEqual([]);
-  expect((await as(token, 'GET', '/coaches')).status).toBe(200);
+  expect((await service.as(stranger.token, 'DELETE', `/tokens/${id}`)).status).toBe(404);
+  expect((await service.as(stranger.token, 'GET', '/tokens')).body.items).toEqual([]);
+  expect((await service.as(token, 'GET', '/coaches')).status).toBe(200);
 });
 
 describe('its date', () => {
@@ -112,7 +109,7 @@ describe('its date', () => {
     ['is in the past', -1],
     ['is more than a year away', 400],
   ])('is refused when it %s', async (_, days) => {
-    const answer = await as(dealer.token, 'POST', '/tokens', { name: 'x', until: inDays(days) });
+    const answer = await service.as(dealer.token, 'POST', '/tokens', { name: 'x', until: inDays(days) });
     expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/until']);
   });
 });

@@ -17,12 +17,9 @@ beforeAll(async () => {
 });
 afterAll(() => service?.stop());
 
-const as = (token: string, method: string, path: string, body?: object) =>
-  service.request(method, path, { token, body });
-
 /** Acts of the account, oldest first, as the dealer reads them. */
 async function acts(query = ''): Promise<Record<string, unknown>[]> {
-  const answer = await as(dealer.token, 'GET', `/record?limit=500${query}`);
+  const answer = await service.as(dealer.token, 'GET', `/record?limit=500${query}`);
   expect(answer.status, answer.text).toBe(200);
   return answer.body.items.reverse();
 }
@@ -47,7 +44,7 @@ test('signing in, failing to, and signing out', async () => {
       body: { email: dealer.email, password: 'not the password' },
     });
     const token = await service.signIn(dealer.email, dealer.password);
-    await as(token, 'DELETE', '/session');
+    await service.as(token, 'DELETE', '/session');
   });
   expect(noted.map(({ act, by }) => [act, by])).toEqual([
     ['sign-in-failed', null],
@@ -59,18 +56,18 @@ test('signing in, failing to, and signing out', async () => {
 test('people, roles, invitations and passwords', async () => {
   const email = `${randomUUID()}@example.com`;
   const noted = await notedBy(async () => {
-    const invited = await as(dealer.token, 'POST', '/people', { email, name: 'Ines', role: 'owner' });
+    const invited = await service.as(dealer.token, 'POST', '/people', { email, name: 'Ines', role: 'owner' });
     const joined = await service.request('POST', `/invitations/${invited.body.invitation}`, {
       body: { password: 'a long enough secret' },
     });
     const { id } = invited.body.person;
-    await as(dealer.token, 'PATCH', `/people/${id}`, { role: 'technician' });
-    await as(joined.body.token, 'PUT', '/password', {
+    await service.as(dealer.token, 'PATCH', `/people/${id}`, { role: 'technician' });
+    await service.as(joined.body.token, 'PUT', '/password', {
       oldPassword: 'a long enough secret',
       newPassword: 'another long secret',
     });
-    await as(joined.body.token, 'PATCH', '/settings', { units: 'us' });
-    await as(dealer.token, 'DELETE', `/people/${id}`);
+    await service.as(joined.body.token, 'PATCH', '/settings', { units: 'us' });
+    await service.as(dealer.token, 'DELETE', `/people/${id}`);
   });
   const { name } = dealer.person;
   expect(noted.map(({ act, by }) => [act, by])).toEqual([
@@ -91,16 +88,16 @@ test('grants, loggers and services, also of a visitor', async () => {
   const visitor = await service.newAccount();
   const noted = await notedBy(async () => {
     const body = { email: visitor.email, role: 'technician' };
-    const grant = await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, body);
+    const grant = await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, body);
     const id = await newService(service, { ...fleet, token: visitor.token }, dayAt(3));
-    await as(visitor.token, 'PATCH', `/services/${id}`, { notes: 'Soap.' });
-    await as(visitor.token, 'DELETE', `/services/${id}`);
-    const logger = await as(visitor.token, 'POST', `/coaches/${fleet.coachId}/loggers`, {
+    await service.as(visitor.token, 'PATCH', `/services/${id}`, { notes: 'Soap.' });
+    await service.as(visitor.token, 'DELETE', `/services/${id}`);
+    const logger = await service.as(visitor.token, 'POST', `/coaches/${fleet.coachId}/loggers`, {
       name: 'Shunt',
       sensor: 'shunt',
     });
-    await as(visitor.token, 'DELETE', `/loggers/${logger.body.id}`);
-    await as(dealer.token, 'DELETE', `/grants/${grant.body.id}`);
+    await service.as(visitor.token, 'DELETE', `/loggers/${logger.body.id}`);
+    await service.as(dealer.token, 'DELETE', `/grants/${grant.body.id}`);
   });
   expect(noted.map(({ act }) => act)).toEqual([
     'grant-given',
@@ -113,14 +110,14 @@ test('grants, loggers and services, also of a visitor', async () => {
   ]);
   expect(noted[1].by).toBe(visitor.person.name);
   expect(
-    (await as(visitor.token, 'GET', '/record')).body.items.map((one: { act: string }) => one.act),
+    (await service.as(visitor.token, 'GET', '/record')).body.items.map((one: { act: string }) => one.act),
   ).not.toContain('service-recorded');
 });
 
 test('what is refused is not noted', async () => {
   const noted = await notedBy(async () => {
-    await as(dealer.token, 'POST', '/people', { email: dealer.email, name: 'Twice', role: 'owner' });
-    await as(dealer.token, 'DELETE', `/coaches/${randomUUID()}`);
+    await service.as(dealer.token, 'POST', '/people', { email: dealer.email, name: 'Twice', role: 'owner' });
+    await service.as(dealer.token, 'DELETE', `/coaches/${randomUUID()}`);
   });
   expect(noted).toEqual([]);
 });
@@ -129,7 +126,7 @@ test('is read in pages, by time, and as a table', async () => {
   const all = await acts();
   const walked: unknown[] = [];
   for (let cursor = ''; ; ) {
-    const page = await as(dealer.token, 'GET', `/record?limit=3${cursor}`);
+    const page = await service.as(dealer.token, 'GET', `/record?limit=3${cursor}`);
     walked.push(...page.body.items.map((one: { id: string }) => one.id));
     if (page.body.next === null) break;
     cursor = `&cursor=${page.body.next}`;
@@ -162,7 +159,7 @@ test('is asked for some acts, and for one person', async () => {
   expect(own).toEqual(all.filter((one) => by(one) === dealer.person.id));
   expect(own.length).toBeLessThan(all.length);
   for (const query of ["acts=a'b", 'acts=,', 'personId=mara'])
-    expect((await as(dealer.token, 'GET', `/record?${query}`)).status).toBe(422);
+    expect((await service.as(dealer.token, 'GET', `/record?${query}`)).status).toBe(422);
 });
 
 test('is only added to', async () => {

@@ -17,16 +17,14 @@ beforeAll(async () => {
     service.newMember(dealer, 'owner'),
     service.newMember(dealer, 'technician'),
   ]);
-  coach = (await as(dealer, 'POST', '/coaches', { name: 'Wren' })).body.id;
+  coach = (await service.as(dealer.token, 'POST', '/coaches', { name: 'Wren' })).body.id;
   const body = { name: 'Bedroom', drive: 'cable', sides: ['main'] };
-  room = (await as(dealer, 'POST', `/coaches/${coach}/rooms`, body)).body.id;
-  logger = (await as(dealer, 'POST', `/coaches/${coach}/loggers`, { name: 'Clamp', sensor: 'clamp' })).body;
+  room = (await service.as(dealer.token, 'POST', `/coaches/${coach}/rooms`, body)).body.id;
+  logger = (
+    await service.as(dealer.token, 'POST', `/coaches/${coach}/loggers`, { name: 'Clamp', sensor: 'clamp' })
+  ).body;
 });
 afterAll(() => service?.stop());
-
-function as(member: { token: string }, method: string, path: string, body?: object) {
-  return service.request(method, path, { token: member.token, body });
-}
 
 const WRITES = () =>
   [
@@ -41,7 +39,7 @@ const WRITES = () =>
 describe('an owner', () => {
   test('reads the coach and all that belongs to it, tokens aside', async () => {
     for (const path of ['/coaches', `/coaches/${coach}`, `/rooms/${room}`, `/loggers/${logger.id}`]) {
-      const read = await as(owner, 'GET', path);
+      const read = await service.as(owner.token, 'GET', path);
       expect(read.status).toBe(200);
       expect(read.text).not.toContain('sll_');
     }
@@ -49,7 +47,7 @@ describe('an owner', () => {
 
   test('may see and not change: 403; what it may not see: 404', async () => {
     for (const [method, path, body] of WRITES()) {
-      const refused = await as(owner, method, path, body);
+      const refused = await service.as(owner.token, method, path, body);
       expect([method, path, refused.status, refused.body.type]).toEqual([
         method,
         path,
@@ -57,41 +55,43 @@ describe('an owner', () => {
         '/problems/not-allowed',
       ]);
     }
-    const theirs = (await as(stranger, 'POST', '/coaches', { name: 'Foreign' })).body.id;
-    expect((await as(owner, 'PATCH', `/coaches/${theirs}`, { name: 'Mine' })).status).toBe(404);
-    expect((await as(owner, 'DELETE', `/coaches/${theirs}`)).status).toBe(404);
-    expect((await as(owner, 'DELETE', `/coaches/${coach}`)).status).toBe(403);
-    expect((await as(owner, 'DELETE', `/coaches/${crypto.randomUUID()}`)).status).toBe(404);
+    const theirs = (await service.as(stranger.token, 'POST', '/coaches', { name: 'Foreign' })).body.id;
+    expect((await service.as(owner.token, 'PATCH', `/coaches/${theirs}`, { name: 'Mine' })).status).toBe(404);
+    expect((await service.as(owner.token, 'DELETE', `/coaches/${theirs}`)).status).toBe(404);
+    expect((await service.as(owner.token, 'DELETE', `/coaches/${coach}`)).status).toBe(403);
+    expect((await service.as(owner.token, 'DELETE', `/coaches/${crypto.randomUUID()}`)).status).toBe(404);
   });
 
   test('records services, changes and removes its own and nobody else’s', async () => {
     const body = { kind: 'cleaned', at: '2026-04-02T10:00:00Z' };
-    const own = (await as(owner, 'POST', `/rooms/${room}/services`, body)).body.id;
-    const others = (await as(technician, 'POST', `/rooms/${room}/services`, body)).body.id;
-    const mayChange = async (who: Parameters<typeof as>[0]) => {
-      const { items } = (await as(who, 'GET', `/rooms/${room}/services`)).body;
+    const own = (await service.as(owner.token, 'POST', `/rooms/${room}/services`, body)).body.id;
+    const others = (await service.as(technician.token, 'POST', `/rooms/${room}/services`, body)).body.id;
+    const mayChange = async (who: { token: string }) => {
+      const { items } = (await service.as(who.token, 'GET', `/rooms/${room}/services`)).body;
       return [own, others].map((id) => items.find((item: { id: string }) => item.id === id).mayChange);
     };
     expect(await mayChange(owner)).toEqual([true, false]);
     expect(await mayChange(technician)).toEqual([true, true]);
-    expect((await as(owner, 'PATCH', `/services/${own}`, { notes: 'Soap.' })).status).toBe(200);
-    expect((await as(owner, 'PATCH', `/services/${others}`, { notes: 'Soap.' })).status).toBe(403);
-    expect((await as(owner, 'DELETE', `/services/${others}`)).status).toBe(403);
-    expect((await as(owner, 'DELETE', `/services/${own}`)).status).toBe(204);
-    expect((await as(dealer, 'DELETE', `/services/${others}`)).status).toBe(204);
+    expect((await service.as(owner.token, 'PATCH', `/services/${own}`, { notes: 'Soap.' })).status).toBe(200);
+    expect((await service.as(owner.token, 'PATCH', `/services/${others}`, { notes: 'Soap.' })).status).toBe(
+      403,
+    );
+    expect((await service.as(owner.token, 'DELETE', `/services/${others}`)).status).toBe(403);
+    expect((await service.as(owner.token, 'DELETE', `/services/${own}`)).status).toBe(204);
+    expect((await service.as(dealer.token, 'DELETE', `/services/${others}`)).status).toBe(204);
   });
 });
 
 test('a technician changes coaches, rooms and loggers', async () => {
   for (const [method, path, body] of WRITES()) {
-    const answer = await as(technician, method, path, body);
+    const answer = await service.as(technician.token, method, path, body);
     expect([method, path, answer.status]).toEqual([method, path, method === 'POST' ? 201 : 200]);
   }
 });
 
 test("a logger's token reads and changes nothing", async () => {
   for (const [method, path, body] of WRITES())
-    expect([path, (await as(logger, method, path, body)).status]).toEqual([path, 401]);
+    expect([path, (await service.as(logger.token, method, path, body)).status]).toEqual([path, 401]);
   for (const path of ['/coaches', `/coaches/${coach}`, `/rooms/${room}`, `/loggers/${logger.id}`, '/session'])
-    expect([path, (await as(logger, 'GET', path)).status]).toEqual([path, 401]);
+    expect([path, (await service.as(logger.token, 'GET', path)).status]).toEqual([path, 401]);
 });

@@ -25,15 +25,12 @@ beforeAll(async () => {
 });
 afterAll(() => service?.stop());
 
-const as = (token: string, method: string, path: string, body?: object) =>
-  service.request(method, path, { token, body });
-
 /** A coach with one of everything, seen by a visitor too. */
 async function prepare(): Promise<void> {
   fleet = await newFleet(service, dealer.token);
   const [strokeId] = await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
   const serviceId = await newService(service, fleet, dayAt(1));
-  const grant = await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, {
+  const grant = await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/grants`, {
     email: visitor.email,
     role: 'technician',
   });
@@ -62,11 +59,13 @@ async function prepare(): Promise<void> {
 /** The answers of everything that is of the coach, and what lists hold of it. */
 async function look(token: string) {
   const statuses = [];
-  for (const path of paths) statuses.push((await as(token, 'GET', path)).status);
+  for (const path of paths) statuses.push((await service.as(token, 'GET', path)).status);
   const lists = [];
   for (const list of ['/coaches', '/overview', '/warnings'])
     lists.push(
-      (await as(token, 'GET', list)).text.includes(list === '/warnings' ? fleet.roomId : fleet.coachId),
+      (await service.as(token, 'GET', list)).text.includes(
+        list === '/warnings' ? fleet.roomId : fleet.coachId,
+      ),
     );
   return { statuses: [...new Set(statuses)], lists };
 }
@@ -75,21 +74,21 @@ const GONE = { statuses: [404], lists: [false, false, false] };
 
 test('a deleted coach is gone for everybody at once, and comes back whole', async () => {
   await prepare();
-  const grants = (token: string) => as(token, 'GET', `/grants/${grantId}`);
+  const grants = (token: string) => service.as(token, 'GET', `/grants/${grantId}`);
   expect(await look(dealer.token)).toEqual(THERE);
   expect(await look(visitor.token)).toEqual(THERE);
-  expect((await as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(204);
+  expect((await service.as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(204);
   expect(await look(dealer.token)).toEqual(GONE);
   expect(await look(visitor.token)).toEqual(GONE);
   expect((await grants(dealer.token)).status).toBe(404);
-  expect((await as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(404);
+  expect((await service.as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(404);
   expect((await send(service, fleet.loggerToken, strokeBody(fleet.roomId, 2))).status).toBe(401);
 
-  const deleted = await as(dealer.token, 'GET', '/coaches?state=deleted');
+  const deleted = await service.as(dealer.token, 'GET', '/coaches?state=deleted');
   expect(deleted.body.items).toMatchObject([{ id: fleet.coachId, deletedAt: expect.any(String) }]);
-  expect((await as(visitor.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
+  expect((await service.as(visitor.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
 
-  const restored = await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`);
+  const restored = await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`);
   expect([restored.status, restored.body.id, restored.body.deletedAt]).toEqual([
     200,
     fleet.coachId,
@@ -98,8 +97,8 @@ test('a deleted coach is gone for everybody at once, and comes back whole', asyn
   expect(await look(dealer.token)).toEqual(THERE);
   expect(await look(visitor.token)).toEqual(THERE);
   expect((await grants(dealer.token)).status).toBe(200);
-  expect((await as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
-  expect((await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
+  expect((await service.as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
+  expect((await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
   const [again] = (await send(service, fleet.loggerToken, strokeBody(fleet.roomId, 2))).body.results;
   expect(again.outcome).toBe('stored');
 });
@@ -107,26 +106,26 @@ test('a deleted coach is gone for everybody at once, and comes back whole', asyn
 test('only a dealer of its account restores it', async () => {
   await prepare();
   const technician = await service.newMember(dealer, 'technician');
-  expect((await as(technician.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(204);
+  expect((await service.as(technician.token, 'DELETE', `/coaches/${fleet.coachId}`)).status).toBe(204);
   for (const { token } of [technician, visitor, await service.newAccount()]) {
-    expect((await as(token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
-    expect((await as(token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
+    expect((await service.as(token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
+    expect((await service.as(token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
   }
-  expect((await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(200);
+  expect((await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(200);
 });
 
 test('after 30 days it is removed for good, and both are in the record', async () => {
   await prepare();
-  await as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`);
+  await service.as(dealer.token, 'DELETE', `/coaches/${fleet.coachId}`);
   await tidy(service.app.database);
-  expect((await as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toHaveLength(1);
+  expect((await service.as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toHaveLength(1);
   await service.pool.query(`update coaches set deleted_at = now() - interval '31 days' where id = $1`, [
     fleet.coachId,
   ]);
   await tidy(service.app.database);
-  expect((await as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
-  expect((await as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
-  const record = (await as(dealer.token, 'GET', '/record')).body.items;
+  expect((await service.as(dealer.token, 'GET', '/coaches?state=deleted')).body.items).toEqual([]);
+  expect((await service.as(dealer.token, 'POST', `/coaches/${fleet.coachId}/restoration`)).status).toBe(404);
+  const record = (await service.as(dealer.token, 'GET', '/record')).body.items;
   const ofCoach = record.filter((one: { coachId: string }) => one.coachId === fleet.coachId);
   expect(
     ofCoach

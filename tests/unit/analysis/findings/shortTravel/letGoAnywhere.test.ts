@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import type { StrokeEvent } from '../../../../../analysis/history.ts';
 import { changed } from '../../support/contexts.ts';
 import { cutCourse } from '../../support/courseBy.ts';
-import { foldAll } from '../../support/folded.ts';
 import { ONE_MOTOR } from '../../support/handMade.ts';
+import { saidOf } from '../../support/saidOf.ts';
 import { directionOf, strokeEvents } from '../../support/strokeEvents.ts';
 
 const STROKES = 90;
@@ -25,9 +25,6 @@ function drawnInBy(parts: readonly number[]): StrokeEvent[] {
     });
   });
 }
-
-const saidOf = (events: StrokeEvent[]) =>
-  foldAll(ONE_MOTOR, events).warnings.map(({ kind, direction }) => [kind, direction]);
 
 test('who draws the room in by a piece and out again lets go anywhere: nothing ends the travel early', () => {
   expect(saidOf(drawnInBy([0.4, 0.65, 0.3, 0.55, 0.45, 0.7]))).toEqual([]);

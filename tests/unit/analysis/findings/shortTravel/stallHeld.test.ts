@@ -6,8 +6,8 @@ import type { DoneAnalysis, SideMeasures } from '../../../../../analysis/measure
 import { Random } from '../../../../../server/demo/simulator/random.ts';
 import { changed, contextsAfterLearning } from '../../support/contexts.ts';
 import { cutCourse } from '../../support/courseBy.ts';
-import { foldAll } from '../../support/folded.ts';
 import { ONE_MOTOR } from '../../support/handMade.ts';
+import { saidOf } from '../../support/saidOf.ts';
 import { directionOf, strokeEvents } from '../../support/strokeEvents.ts';
 
 const FROM = 36;
@@ -41,9 +41,6 @@ function room(partOf: (index: number) => number): StrokeEvent[] {
     return changed(event, { all: letGoAfter(heldS, volts, partOf(i)) });
   });
 }
-
-const saidOf = (events: StrokeEvent[]) =>
-  foldAll(ONE_MOTOR, events).warnings.map(({ kind, direction }) => [kind, direction]);
 
 test('whole strokes whose stall is let go before the motor stands still call nobody', () => {
   expect(saidOf(room(() => 1))).toEqual([]);

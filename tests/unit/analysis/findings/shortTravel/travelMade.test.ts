@@ -6,8 +6,8 @@ import { turnsAs } from '../../../../../analysis/motor/turns.ts';
 import type { Warning, WarningKind } from '../../../../../analysis/warning.ts';
 import { changed, contextsAfterLearning } from '../../support/contexts.ts';
 import { cutCourse } from '../../support/courseBy.ts';
-import { foldAll } from '../../support/folded.ts';
 import { ONE_MOTOR } from '../../support/handMade.ts';
+import { saidOf } from '../../support/saidOf.ts';
 import { directionOf, strokeEvents } from '../../support/strokeEvents.ts';
 
 const FROM = 40;
@@ -37,9 +37,6 @@ function runsOn({ volts, ohms = OHMS, part = 1 }: Run) {
 
 /** Every stay has a supply of its own, which nobody records. */
 const supplyOf = (index: number): number => VOLTS * (1 + 0.07 * Math.sin(2.3 * Math.floor(index / 2)));
-
-const saidOf = (events: StrokeEvent[]) =>
-  foldAll(ONE_MOTOR, events).warnings.map(({ kind, direction }) => [kind, direction]);
 
 /** `of`: volts, ohms and the part of the travel of a stroke from the fault's first on. */
 function room(
