@@ -31,13 +31,13 @@ describePages('work done on a room', (place) => {
   const workDone = (page: Page) => page.getByRole('region', { name: 'Work done' });
 
   test('is one tap from the answer, right behind the warnings', async () => {
-    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, PHONE);
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, NARROW);
     const way = page.getByRole('link', { name: 'Work done, and whether it helped' });
-    expect((await way.boundingBox())!.y).toBeLessThan(PHONE.viewport.height);
+    expect((await way.boundingBox())!.y).toBeLessThan(NARROW.viewport.height);
     await way.click();
     await expect
       .poll(async () => (await workDone(page).getByRole('heading').boundingBox())!.y)
-      .toBeLessThan(PHONE.viewport.height / 2);
+      .toBeLessThan(NARROW.viewport.height / 2);
     const sections = await page.getByRole('heading', { level: 2 }).allInnerTexts();
     expect(sections.slice(0, 4)).toEqual(['Open warnings', 'Work done', 'Over time', 'Strokes']);
   });
