@@ -28,13 +28,14 @@ export const percent = (part: number): string => percentFormat.format(part);
 export const signedPercent = (part: number): string => signedPercentFormat.format(part);
 
 /** A number as the service writes it into a sentence, with its unit. */
-const TOLD = /(\d{1,6})(\.\d{1,3})? (%|[AVs]\b)/g;
+const TOLD = /(\d{1,6})(\.\d{1,3})? (%|°C|[AVs]\b)/g;
 
 /** A sentence of the service, its numbers written as this reader writes them, and none parted from its unit. */
 export const toldHere = (sentence: string): string =>
   sentence.replace(TOLD, (_, whole: string, part: string | undefined, unit: string) => {
     const value = Number(whole + (part ?? ''));
     if (unit === '%') return percent(value / 100);
+    if (unit === '°C') return temperatureText(value);
     return `${withDecimals(value, part === undefined ? 0 : part.length - 1)}\u00a0${unit}`;
   });
 

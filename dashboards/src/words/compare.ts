@@ -109,7 +109,7 @@ export const compareWords = {
   spansOverlap: 'The two spans overlap. “After” must begin later than the last day of “before”.',
   spansWrong: 'These two spans cannot be compared.',
   compareSpans: 'Compare',
-  cautionsTitle: 'Read this with it',
+  cautionsTitle: 'Before you rely on this',
   cautions: [
     "The maker's manual and local codes come first; this sheet replaces neither.",
     'These are measurements of current, not a promise that a room may be stood under, leaned on or relied on.',

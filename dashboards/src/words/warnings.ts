@@ -140,8 +140,6 @@ export const warningsWords = {
       stallAmps: 'Standing still',
       partOfStall: 'Part of that',
       heightPercent: 'Height of the spikes',
-      strokesWithSpikes: 'Strokes with spikes',
-      strokesLookedAt: 'Strokes looked at',
       shareNow: 'Share on the latest stroke',
       sharePoints: 'Share moved by',
       laterS: 'Later than usual by',
@@ -159,7 +157,6 @@ export const warningsWords = {
       percentPerStroke: 'Each stroke since',
       percentPerStrokeBefore: 'Each stroke before the work',
       restAmps: 'Reads at rest',
-      sigmas: 'Times its usual spread',
     },
   },
 } as const;

@@ -18,7 +18,6 @@ test('what one stroke drew is not taken for how far the strokes have risen', () 
     ['Above its normal by', '18%'],
     ['Latest stroke', '19.5\u00a0A'],
     ['Expected of it', '18.0\u00a0A'],
-    ['Times its usual spread', '1.4'],
   ]);
 });
 
@@ -33,4 +32,11 @@ test('a latest stroke that is near its normal makes nobody sure: that several ag
   expect(howSure({ kind, evidence: { sigmas: 6.2 } })).toMatch(/^Very sure/);
   expect(howSure({ kind, evidence: { sigmas: 3.3 } })).toMatch(/^Quite sure/);
   expect(howSure({ kind, evidence: { sigmas: 1.4 } })).toBe('Several strokes in a row agree.');
+});
+
+test('how far from normal it is, and in how many strokes, is told once and in whole numbers', () => {
+  const spikes = { heightPercent: 61, strokesWithSpikes: 7, strokesLookedAt: 8, sigmas: 16.6 };
+  expect(evidenceLines(spikes)).toEqual([['Height of the spikes', '61%']]);
+  expect(howSure({ kind: 'stall-spike', evidence: spikes })).toBe('It was seen in 7 of the last 8 strokes.');
+  expect(howSure({ kind: 'uneven-sides', evidence: { sigmas: 16.6 } })).toMatch(/ 17 times as far /);
 });

@@ -43,14 +43,14 @@ describe('values', () => {
 
   test('in the service’s sentences are written as all others are', () => {
     const said =
-      'The motor drew 60 % more, 12.5 A, at 100 % of its way; it took 0.25 s of 12 V. Room 1.5 Another.';
+      'The motor drew 60 % more, 12.5 A, at 100 % of its way; it took 0.25 s of 12 V at 20 °C. Room 1.5 Another.';
     readAs(us);
     expect(plain(toldHere(said))).toBe(
-      'The motor drew 60% more, 12.5 A, at 100% of its way; it took 0.25 s of 12 V. Room 1.5 Another.',
+      'The motor drew 60% more, 12.5 A, at 100% of its way; it took 0.25 s of 12 V at 68 °F. Room 1.5 Another.',
     );
     readAs(german);
     expect(toldHere(said)).toBe(
-      'The motor drew 60\u00a0% more, 12,5\u00a0A, at 100\u00a0% of its way; it took 0,25\u00a0s of 12\u00a0V. Room 1.5 Another.',
+      'The motor drew 60\u00a0% more, 12,5\u00a0A, at 100\u00a0% of its way; it took 0,25\u00a0s of 12\u00a0V at 20\u00a0°C. Room 1.5 Another.',
     );
   });
 

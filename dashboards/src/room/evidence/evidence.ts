@@ -37,7 +37,7 @@ function valueText(value: unknown): string | null {
   return typeof value === 'string' && value !== '' ? value : null;
 }
 
-/** Told by the warning itself, in its own words and its own rounding. */
+/** Told by the warning itself, in its own words and its own rounding: the last three by how sure it is. */
 const TOLD_ELSEWHERE: readonly string[] = [
   'position',
   'pattern',
@@ -46,6 +46,9 @@ const TOLD_ELSEWHERE: readonly string[] = [
   'meanVolts',
   'doubt',
   'detail',
+  'sigmas',
+  'strokesWithSpikes',
+  'strokesLookedAt',
 ];
 
 function labelOf(name: string, ending: string): string {

@@ -1,5 +1,5 @@
 import type { Warning } from '../../api/types.ts';
-import { plainNumber } from '../../format.ts';
+import { plainCount } from '../../format.ts';
 import { words } from '../../words.ts';
 
 /** So many usual spreads from the normal are seen about never by chance. */
@@ -16,6 +16,6 @@ export function howSure({ evidence, kind }: Pick<Warning, 'evidence' | 'kind'>):
   if (typeof strokesWithSpikes === 'number' && typeof strokesLookedAt === 'number')
     return say.strokes(strokesWithSpikes, strokesLookedAt);
   if (typeof sigmas === 'number' && sigmas >= QUITE_SURE_SIGMAS)
-    return sigmas >= VERY_SURE_SIGMAS ? say.very(plainNumber(sigmas)) : say.quite(plainNumber(sigmas));
+    return sigmas >= VERY_SURE_SIGMAS ? say.very(plainCount(sigmas)) : say.quite(plainCount(sigmas));
   return say.byKind[kind] ?? say.severalStrokes;
 }
