@@ -85,7 +85,7 @@ describePages('before and after', (place) => {
     expect(await running.locator('svg.interval-sure').count()).toBe(1);
     expect(await front.locator('.profile-band').count()).toBe(2);
     await front.getByText(/^[456] strokes before, 6 after/).waitFor();
-    await front.getByText(/^Surely changed: from \d+% to \d+% of the travel .*\sA less/).waitFor();
+    await front.getByText(/^Surely changed: \d.*\sA less along the whole travel\.$/).waitFor();
     const rear = page.getByRole('figure', { name: 'rear, coming in' });
     const unmoved = rear.getByRole('row', { name: /^Running current \(median\)/ });
     await unmoved.getByText(/^No sure change: /).waitFor();

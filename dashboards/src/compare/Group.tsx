@@ -24,14 +24,10 @@ function changedText({ changedBins }: ComparedGroup): string {
     .sort((a, b) => Math.abs(b.shiftAmps) - Math.abs(a.shiftAmps))
     .slice(0, MOST_PLACES)
     .sort((a, b) => a.from - b.from);
-  const places = told.map(({ from, to, shiftAmps }) =>
-    say.place(
-      percent(from),
-      percent(to),
-      quantity(Math.abs(shiftAmps), 'A'),
-      shiftAmps < 0 ? say.less : say.more,
-    ),
-  );
+  const places = told.map(({ from, to, shiftAmps }) => {
+    const change = `${quantity(Math.abs(shiftAmps), 'A')} ${shiftAmps < 0 ? say.less : say.more}`;
+    return from === 0 && to === 1 ? say.everywhere(change) : say.place(percent(from), percent(to), change);
+  });
   return say.places(places.join('; '), changedBins.length - told.length);
 }
 

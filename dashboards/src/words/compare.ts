@@ -86,8 +86,8 @@ export const compareWords = {
     others === 0
       ? `Surely changed: ${places}.`
       : `Surely changed, most of all: ${places}; and ${others} more places, all marked below.`,
-  place: (from: string, to: string, amps: string, way: string) =>
-    `from ${from} to ${to} of the travel ${amps} ${way}`,
+  place: (from: string, to: string, change: string) => `${change} from ${from} to ${to} of the travel`,
+  everywhere: (change: string) => `${change} along the whole travel`,
   tableCaption: (reference: string) => `Brought to ${reference}`,
   otherMeasures: (reference: string) => `The other measures, brought to ${reference}`,
   moreNumbers: (group: string) => `All numbers: ${group}`,
