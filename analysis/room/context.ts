@@ -26,11 +26,16 @@ export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]):
   return doubtful;
 }
 
-/** Sides whose zero is off as was said, and whose record holds no rest by which measuring could take it off. */
-function withoutTheirZero({ open }: RoomState, { sides }: DoneAnalysis): string[] {
-  return open.flatMap(({ side, evidence: { doubt } }) =>
-    doubt === 'offset' && side !== null && sides[side]?.offsetAmps === null ? [side] : [],
-  );
+/**
+ * Sides that are said to read something else than what flows: a scale that was doubted is so until that is over, as a stroke that does
+ * not tell it is no sound one; a zero that is off, where the record holds no rest by which measuring could take it off.
+ */
+function saidToReadWrong({ open, room }: RoomState, { sides }: DoneAnalysis): string[] {
+  return open.flatMap(({ side, evidence: { doubt } }) => {
+    const whose = side === null ? room.sides : [side];
+    if (doubt === 'scale') return whose;
+    return doubt === 'offset' ? whose.filter((name) => sides[name]?.offsetAmps === null) : [];
+  });
 }
 
 /** Sides whose record was found wanting before, and this stroke leaves a doubt as well: its zero is no better than the rest. */
@@ -83,7 +88,7 @@ export function contextOf(
     const moved = zeroChange(context, side);
     if (moved !== null) zeros.set(side, moved);
   }
-  for (const side of ofDoubtfulScale(state)) doubtful.add(side);
+  for (const side of saidToReadWrong(state, analysis)) doubtful.add(side);
   const turned = turnedSides(state, analysis);
   const fallen = new Set(sides.filter((side) => stopFell(context, side)));
   const rests = new Map(
@@ -92,19 +97,10 @@ export function contextOf(
       return change === null ? [] : [[side, change] as const];
     }),
   );
-  for (const side of withoutTheirZero(state, analysis)) doubtful.add(side);
   const rate = rateChange(context);
   const changed = rate === null ? [...scales.keys(), ...zeros.keys()] : sides;
   for (const side of changed) doubtful.add(side);
   return { ...context, scales, zeros, turned, fallen, rests, rate };
-}
-
-/** A scale that was doubted is doubted until that is over: a stroke that does not tell it is no sound one. */
-function ofDoubtfulScale({ open, room }: RoomState): readonly string[] {
-  const doubted = open.filter(({ evidence }) => evidence.doubt === 'scale');
-  return doubted.some(({ side }) => side === null)
-    ? room.sides
-    : doubted.flatMap(({ side }) => (side === null ? [] : [side]));
 }
 
 /** Sides whose sensor reads the other way round than it did; a side of an older analysis has no sign to tell it by. */

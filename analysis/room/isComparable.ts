@@ -22,8 +22,8 @@ const STALLS_AS_A_RULE = 0.5;
 /**
  * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without,
  * nor are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends
- * on their rate; sides that were switched off together show no lag at their stops; a spread within a step or two of the sensor is not measured. `endStop`: this stroke's stall against its
- * baseline, null where there is none.
+ * on their rate; sides that were switched off together show no lag at their stops; a spread within a step or two of the sensor is
+ * not measured. `endStop`: this stroke's stall against its baseline, null where there is none.
  */
 export function isComparable(
   { state, analysis, channel }: SideOfStroke,

@@ -18,9 +18,7 @@ const STILL_PART = 0.5;
 const ALIKE = 0.4;
 /** The stall moved by more than chance does: standard deviations of the latest strokes' mean. */
 const SIGMAS = 2;
-/** A load slows the motor that bears it by more than this part of what its equation says. */
-const SLOWED_PART = 1 / 3;
-/** And a wrong zero slows nothing at all, whatever a start that is held low makes of that equation: natural logarithm, a guess. */
+/** A load slows the motor that bears it, and a wrong zero slows nothing: by so much, natural logarithm, a guess. */
 const SLOWED = 0.06;
 
 /**
@@ -79,8 +77,6 @@ function readStroke(context: FindingContext, side: string, amps: number): ReadSt
     start: readPeak(inrushAmps, start),
     stop: readPeak(endStopAmps, residual(side, 'endStopAmps')),
     longer: duration.rise,
-    // Speed = (V - I R) / Ke, and the stall is V / R.
-    byLoad: amps / Math.max(usualStall - runningAmps, runningAmps),
   };
 }
 
@@ -108,7 +104,7 @@ function byStall({ read }: ZeroMemory, sigmas: number): number | null {
   const [running, stall] = [of('runningAmps'), of('stallAmps')];
   const isSeen = Math.abs(stall) > (sigmas * of('stallSpread')) / Math.sqrt(FEWEST_BOTH_WAYS);
   const isAlike = Math.abs(stall - running) < ALIKE * Math.abs(running);
-  const isSlowed = of('longer') > SLOWED || of('longer') / of('byLoad') > SLOWED_PART;
+  const isSlowed = of('longer') > SLOWED;
   const readsAsEver = (['start', 'stop'] as const).some((peak) =>
     peaksStay(
       read.map((stroke) => stroke[peak]),

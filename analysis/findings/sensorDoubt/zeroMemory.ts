@@ -11,9 +11,8 @@ export interface ReadStroke {
   readonly stallSpread: number;
   readonly start: ReadPeak;
   readonly stop: ReadPeak;
-  /** How much longer it took, natural logarithm, and how much longer it would have for a load of that current. */
+  /** How much longer it took, natural logarithm. */
   readonly longer: number;
-  readonly byLoad: number;
 }
 
 /** One side's latest strokes without any rest: amperes over what was expected, by direction; and all it read. */

@@ -28,7 +28,6 @@ const STILL_PART = 0.5;
 
 /** A way back that is short by no more than this beyond the way out is explained by it. */
 const EXPLAINED = 0.06;
-const EXPLAINED_BY_LITTLE = 0.03;
 /** So many of the latest strokes must be short to be said by that alone, and so many in a row must not to be over, or more where they come and go. Guesses. */
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 3;
@@ -107,7 +106,6 @@ function isExplained(context: FindingContext, { shortBy, stopped }: JudgedWay): 
   // The one of the two that lacks its usual stop is the one that ends early; that happens once to the other as well.
   const isOnce = travel.shortBy > 0 && own.latest.at(-1)?.stopped !== false;
   if (!stopped && !isOnce && stopsUsually(own)) return false;
-  const excused = travel.shortBy + (travel.wasShort ? EXPLAINED : EXPLAINED_BY_LITTLE);
-  const byTheWayBefore = isBack(context) && travel.shortBy > 0 && shortBy <= excused;
+  const byTheWayBefore = isBack(context) && travel.shortBy > 0 && shortBy <= travel.shortBy + EXPLAINED;
   return byTheWayBefore || shortBy <= saidOfTheOther(context) + EXPLAINED;
 }

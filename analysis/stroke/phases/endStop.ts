@@ -32,11 +32,8 @@ const AT_ONCE_PART = 0.5;
 const HIGH_PART = 0.75;
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
-/** No seal takes so many times the running current: that is a stall, however softly the room came to its stop. */
+/** No seal takes so many times the running current: that is a stall, for however long rope or a bulb seal gave way before it. */
 const NO_SEAL = 2.5;
-const SLOWEST_SOFT_STOP_S = 1.2;
-/** Rope and a bulb seal give way for longer before a motor that draws so many times its running current stands. */
-const SURELY_A_STALL = 4;
 const SLOWEST_GIVING_WAY_S = 2.5;
 
 export interface EndStop {
@@ -88,12 +85,8 @@ function endOfWay({ signal: { timesS }, amps, end, level }: DrivenSide, inrush: 
 
 /** How long half of a rise to the `peak` may take, seconds. */
 function slowestStopS({ signal, level, durationS }: DrivenSide, peak: number): number {
-  return Math.max(slowestByHeightS(peak / level), SLOWEST_STOP_PART * durationS, FEW_STEPS * signal.stepS);
-}
-
-function slowestByHeightS(timesLevel: number): number {
-  if (timesLevel >= SURELY_A_STALL) return SLOWEST_GIVING_WAY_S;
-  return timesLevel >= NO_SEAL ? SLOWEST_SOFT_STOP_S : SLOWEST_STOP_S;
+  const byHeightS = peak / level >= NO_SEAL ? SLOWEST_GIVING_WAY_S : SLOWEST_STOP_S;
+  return Math.max(byHeightS, SLOWEST_STOP_PART * durationS, FEW_STEPS * signal.stepS);
 }
 
 /** The first sample of those up to the peak that all lie above the threshold. */
