@@ -55,7 +55,7 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
     learn(channel, conditions, event.atMs, values);
-    if (whole || channel.profile.length === 0) learnProfile(channel, profile);
+    if (channel.profile.length === 0 || (whole && !swings(state, side))) learnProfile(channel, profile);
     return;
   }
   for (const measure of MEASURE_NAMES) {

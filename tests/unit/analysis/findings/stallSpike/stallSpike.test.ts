@@ -146,6 +146,27 @@ test.each([
   expect(found.map(({ pattern }) => pattern)).toEqual(said);
 });
 
+test('a gentle swing with the turns of the gear stays said while it lasts, also while the room still learns', () => {
+  const begins = 18;
+  const turn = turnOf(ONE_MOTOR) ?? 1;
+  const events = strokeEvents(begins + 80, ONE_MOTOR, 4).map((event, i) =>
+    i < begins
+      ? event
+      : changed(event, {
+          all: ({ profile }) => ({
+            profile: profile.map(
+              (amps, bin) =>
+                amps && amps * (1 + 0.045 * Math.sin((2 * Math.PI * (bin + 0.5)) / profile.length / turn)),
+            ),
+          }),
+        }),
+  );
+  const said = foldAll(ONE_MOTOR, events).warnings;
+  expect(said.map(({ kind, pattern, clearedAtMs }) => [kind, pattern, clearedAtMs])).toEqual([
+    ['stall-spike', 'once-per-turn', null],
+  ]);
+});
+
 test('peaks that come here and there are told by how often they did before', () => {
   const places = [0.2, 0.71, 0.35, 0.88, 0.14, 0.57];
   const peakAt = (i: number) => [places[i % places.length]];

@@ -28,7 +28,12 @@ test.each([
 
 test('a swing that the side always had, or one too gentle to mean anything, is none', () => {
   expect(swingOf(profile(0.15, 7, 3), profile(0.15, 7, 4), 1 / 7)).toBeNull();
-  expect(swingOf(profile(0.04, 7, 5), profile(0, 7, 6), 1 / 7)).toBeNull();
+  expect(swingOf(profile(0.025, 7, 5), profile(0, 7, 6), 1 / 7)).toBeNull();
+  expect(swingOf(profile(0.05, 7, 7), profile(0, 7, 8), null)).toBeNull();
+});
+
+test('a gentle one is found where it comes with the turns of a known gear', () => {
+  expect(swingOf(profile(0.05, 7, 7), profile(0, 7, 8), 1 / 7)?.part).toBeCloseTo(0.05, 2);
 });
 
 test('the own ripple of a side over less than its way is no new one, another ripple is', () => {
