@@ -90,12 +90,14 @@ function restOf(
   const [atEdges, inPause] = [edgeRest, pauseRest].map((search) => search(among(whole)));
   const first = atEdges ?? inPause;
   const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
-  if (isMost && (!isFlat(first.rest) || beginsLower(signal, first.rest))) {
+  const isDrive = isMost && beginsLower(signal, first.rest);
+  if (isMost && (isDrive || !isFlat(first.rest))) {
     const within = levelsOf(first.rest);
     const found = asRest(edgeRest(among(within)) ?? pauseRest(among(within)));
     if (found !== null) return { rough: within.rough, found };
   }
-  const found = asRest(atEdges) ?? asRest(inPause) ?? asRest(restThen(signal, otherStood, whole.rough));
+  const found =
+    asRest(isDrive ? null : atEdges) ?? asRest(inPause) ?? asRest(restThen(signal, otherStood, whole.rough));
   return { rough: whole.rough, found: found ?? NO_REST };
 }
 

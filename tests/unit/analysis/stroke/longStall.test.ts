@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
+import { Random } from '../../../../server/demo/simulator/random.ts';
 import { ONE_MOTOR, type Shape, sideOf, traceOf } from '../support/handMade.ts';
 import { done, measureShape } from '../support/measured.ts';
 
@@ -164,5 +165,22 @@ test('a rest after the stall that is too short to tell the zero by does not hide
     const { sides } = done(measureStroke(traceOf([sideOf('main', shape)]), ONE_MOTOR));
     expect(Math.abs((sides.main.endStopAmps ?? 0) - 13.7)).toBeLessThan(0.5);
     expect(Math.abs(sides.main.durationS - 9)).toBeLessThan(0.3);
+  }
+});
+
+test('a motor that begins gently without a rest, runs lightly and stalls for long is read as driven from its start', () => {
+  const rateHz = 20;
+  for (let seed = 1; seed <= 20; seed++) {
+    const random = new Random(seed);
+    const runs = 13 * rateHz;
+    const amps = Float64Array.from({ length: runs + Math.round(1.6 * rateHz) }, (_, i) => {
+      const drawn = i < runs ? 2.2 * (1 - Math.exp(-i / rateHz)) : 18;
+      return drawn + (i === 0 ? random.uniform(0, 0.6) : 0) + random.normal(0, 0.02);
+    });
+    const timesS = amps.map((_, i) => i / rateHz);
+    const { sides, doubts } = done(measureStroke(traceOf([{ side: 'main', timesS, amps }]), ONE_MOTOR));
+    expect(doubts).toEqual([]);
+    expect(sides.main.runningAmps).toBeCloseTo(2.2, 0);
+    expect(sides.main.phases.startS).toBeLessThan(0.5);
   }
 });
