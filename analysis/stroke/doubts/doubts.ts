@@ -23,11 +23,6 @@ const SAME_AT_BOTH = { all: 6, starting: 2, stopping: 3 };
 /** A start is looked for from so long before the first current to so long after it, seconds, and a stall at the last so long. */
 const START_S = { before: 0.3, after: 0.6 };
 const STOP_S = 1.5;
-/** The same where it stands still: so many of the highest in a row, where so small a part of all others repeats the one before. */
-const FLAT_PART = 2;
-const FLAT_SAMPLES = 8;
-const MOST_STILL = 0.25;
-
 /** What is said of a record that is cut off. */
 export const CUT_OFF = 'Its highest readings are all the same: they are cut off.';
 
@@ -83,27 +78,8 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
     if (timesS[i] >= endS - STOP_S) stopping++;
   }
   const times = (highest.amps - offsetAmps) / measured.runningAmps;
-  const low = (times < CLIPPED_PART && starting >= 1) || (times < FLAT_PART && isFlatAbove(peakAmps, same));
+  const low = times < CLIPPED_PART && starting >= 1;
   const atStopToo =
     all >= SAME_AT_BOTH.all && starting >= SAME_AT_BOTH.starting && stopping >= SAME_AT_BOTH.stopping;
   return (low || atStopToo) && !followsCurrent(peakAmps, highest, measured.runningAmpsP90 + offsetAmps);
-}
-
-/**
- * Whether the highest reading stands still for longer than a sensor that shows its noise everywhere else lets any current stand:
- * a start that a controller lets rise slowly never comes to the cut, and only the stall does.
- */
-function isFlatAbove(peakAmps: Float64Array, same: number): boolean {
-  let run = 0;
-  let longest = 0;
-  let still = 0;
-  let below = 0;
-  for (let i = 0; i < peakAmps.length; i++) {
-    run = peakAmps[i] >= same ? run + 1 : 0;
-    longest = Math.max(longest, run);
-    if (run > 0 || i === 0) continue;
-    below++;
-    if (peakAmps[i] === peakAmps[i - 1]) still++;
-  }
-  return longest >= FLAT_SAMPLES && still < MOST_STILL * below;
 }
