@@ -32,6 +32,20 @@ describePages('the dealer', (place) => {
     return visitor;
   }
 
+  test('counts the rooms that need work by the word that they bear', async () => {
+    const { page } = await openLot();
+    await standsStill(page);
+    const lines = page.locator('.room-line');
+    const needing = await lines.filter({ hasText: /Needs work|Stop/ }).count();
+    expect(await lines.count()).toBeGreaterThan(needing);
+    const counted = ['no room needs work', '1 room needs work'][needing] ?? `${needing} rooms need work`;
+    await page.getByText(`3 coaches, ${counted}.`).waitFor();
+    await page
+      .getByText(/logger heard .* ago/)
+      .first()
+      .waitFor();
+  });
+
   test('finds coaches by search and filters, which a link keeps', async () => {
     const { page, troubles } = await openLot();
     expect(await coaches(page).count()).toBe(3);
@@ -137,7 +151,7 @@ describePages('the dealer', (place) => {
     await page.getByLabel('Search coach, model or room').fill('plain');
     await page.getByText('1 coach shown.').waitFor();
     const coming = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Save all that fit as CSV' }).click();
+    await page.getByRole('button', { name: 'Save the whole list as CSV' }).click();
     const saved = await coming;
     expect(saved.suggestedFilename()).toBe('coaches.csv');
     const rows = parse(await readFile(await saved.path()), { columns: true, bom: true });

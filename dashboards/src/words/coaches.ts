@@ -11,7 +11,7 @@ export const coachesWords = {
     add: 'Add a coach',
     openWarnings: (n: number) => (n === 1 ? '1 open warning' : `${n} open warnings`),
     tally: (coaches: number, need: number) =>
-      `${coaches === 1 ? '1 coach' : `${coaches} coaches`}, ${need === 0 ? 'no room asks for work' : need === 1 ? '1 room asks for work' : `${need} rooms ask for work`}.`,
+      `${coaches === 1 ? '1 coach' : `${coaches} coaches`}, ${need === 0 ? 'no room needs work' : need === 1 ? '1 room needs work' : `${need} rooms need work`}.`,
     silent: (n: number) => (n === 1 ? '1 logger is silent.' : `${n} loggers are silent.`),
   },
 
@@ -49,8 +49,8 @@ export const coachesWords = {
     listOf: 'List of coaches',
     shown: (shown: number, more: boolean) =>
       `${shown === 1 ? '1 coach' : `${shown} coaches`} shown${more ? ', and there are more' : ''}.`,
-    heard: 'heard',
-    neverHeard: 'never heard',
+    heard: 'logger heard',
+    neverHeard: 'logger never heard',
     noLogger: 'no logger',
     silentFor: 'silent',
     borrowed: (share: string) => `${share} of its normal borrowed`,
@@ -68,7 +68,7 @@ export const coachesWords = {
           ? '1 warning marked as seen.'
           : `${n} warnings marked as seen.`,
     note: 'Note for all of them (if you like)',
-    csvShown: 'Save all that fit as CSV',
+    csvShown: 'Save the whole list as CSV',
     csvChosen: 'Save the chosen as CSV',
     saving: 'Fetching…',
     fileName: 'coaches.csv',
