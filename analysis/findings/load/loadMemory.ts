@@ -3,6 +3,7 @@ import type { Direction } from '../../trace.ts';
 import { restShifts } from '../charts/shiftChart.ts';
 import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
 import { beginComings, type Comings } from '../comesBack.ts';
+import { beginLastingRise, type LastingRise } from './lastingRise.ts';
 
 /** One side's running current over its latest strokes, both directions together, against the baseline. */
 export interface SideLoad {
@@ -19,6 +20,8 @@ export interface SideLoad {
   raw: number[];
   /** Their sum over the strokes since the share began to move, the latest of `LoadMemory.moving`. */
   sinceMoving: number;
+  /** What the rise is over many strokes whose weather nobody recorded. */
+  lasting: LastingRise;
   /** What a season that nobody recorded seems to add, natural logarithm. */
   season: number;
   /** Standard deviation of the latest. */
@@ -68,6 +71,7 @@ export function beginLoadMemory(sides: readonly string[]): LoadMemory {
           ways: [],
           raw: [],
           sinceMoving: 0,
+          lasting: beginLastingRise(),
           season: 0,
           deviation: 0,
           waits: 0,
@@ -106,6 +110,7 @@ export function restLoad(memory: LoadMemory): void {
     load.rises = [];
     load.ways = [];
     load.raw = [];
+    load.lasting = beginLastingRise();
   }
   memory.moving = 0;
   restShifts(memory.share);

@@ -15,6 +15,8 @@ export interface LoadShift {
   readonly rises: ReadonlyMap<string, number>;
   /** Sides whose running current stands above its normal, by CUSUM. */
   readonly risen: readonly string[];
+  /** Those of them that have risen for longer than weather lasts that nobody recorded. */
+  readonly lasting: readonly string[];
   /** Those of them that only the direction of this stroke feels. */
   readonly oneWay: readonly string[];
   /** The side that took load from the other, by CUSUM of the share; null: none. */
@@ -52,6 +54,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   return {
     rises,
     risen: sides.filter(({ hasRisen }) => hasRisen).map(({ side }) => side),
+    lasting: sides.filter(({ lasts }) => lasts).map(({ side }) => side),
     oneWay: oneWay.map(({ side }) => side),
     taker: share?.taker ?? null,
     shareShift: latestShift(share?.oneWay ? memory.share.ways[direction] : memory.share.all),

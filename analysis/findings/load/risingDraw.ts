@@ -75,7 +75,8 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
     return { present: [], gone: [open] };
   const unexplained = load.risen.filter(
     (side) =>
-      riseOf(context, load, side) > Math.max(leastSaid(context, side, open), explainedRise(context, side)),
+      riseOf(context, load, side) >
+      Math.max(leastSaid(context, load, side, open), explainedRise(context, side)),
   );
   const raised = unexplained.length > 0 && !load.moved;
   const rise = Math.max(0, ...[...load.rises.values()].map(Math.expm1));
@@ -104,9 +105,16 @@ function riseOf({ state }: FindingContext, { rises }: LoadShift, side: string): 
 }
 
 /** What a side must have risen by to be told of, as a part of its running current; while it is said already anything will do. */
-function leastSaid({ state }: FindingContext, side: string, open: Warning | undefined): number {
+function leastSaid(
+  { state }: FindingContext,
+  { lasting }: LoadShift,
+  side: string,
+  open: Warning | undefined,
+): number {
   if (open !== undefined) return 0;
-  return state.load.sides[side].run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
+  const own = state.load.sides[side];
+  const { run } = lasting.includes(side) ? own.lasting : own;
+  return run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
 }
 
 /** What was said of a stretch stands while it is so many times as high as what the whole travel takes more. A guess, no source. */

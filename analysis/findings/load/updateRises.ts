@@ -7,6 +7,7 @@ import { keepLatest } from '../charts/keepLatest.ts';
 import type { FindingContext } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
+import { hasLasted, takeLasting } from './lastingRise.ts';
 import { loadDesign, zeroLeft } from './loadDesign.ts';
 import { latestOf, latestOneWay, type SideLoad } from './loadMemory.ts';
 import { hasRisenOneWay, isAsEverBack, isBothWays, ONE_WAY, WEATHER_OF_ONE_WAY } from './oneWayRise.ts';
@@ -30,6 +31,8 @@ export interface SideRise {
   readonly deviation: number;
   /** Whether it stands above its normal, by its charts. */
   readonly hasRisen: boolean;
+  /** Whether it has risen for longer than weather lasts that nobody recorded. */
+  readonly lasts: boolean;
   /** Whether that is so in the direction of this stroke alone. */
   readonly isOneWay: boolean;
 }
@@ -78,6 +81,7 @@ function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): 
   keepLatest(load.rises, rise);
   keepLatest(load.ways, direction);
   keepLatest(load.raw, judged.rise);
+  if (!judged.knowsWeather) takeLasting(load.lasting, warmed(of), unseen, context.event.atMs);
   // A stroke that lies within its normal is no reason to call anybody, whatever those before it said.
   const isSo = rise > k && load.sum > h && load.run >= LEAST_RUN;
   const isOneWay = hasRisenOneWay(
@@ -86,13 +90,26 @@ function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): 
     rise,
     loadDesign(judged, ONE_WAY, WEATHER_OF_ONE_WAY * unseen),
   );
+  const lasts = isLasting(context, of, zero) && !isByZero(context, side);
   return {
     side,
-    rise: median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, MOST_RUN)))),
+    rise: lasts
+      ? median(load.rises) + load.season
+      : median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, MOST_RUN)))),
     deviation: judged.deviation,
-    hasRisen: isOneWay || (isSo && !isByPlace(context, load) && !isByZero(context, side)),
+    hasRisen: isOneWay || lasts || (isSo && !isByPlace(context, load) && !isByZero(context, side)),
+    lasts,
     isOneWay: isOneWay && isAsEverBack(load, direction),
   };
+}
+
+/** Whether a side whose weather nobody recorded has risen for longer than weather lasts, and this stroke confirms it. */
+function isLasting({ state: { load, stay } }: FindingContext, of: JudgedSide, zero: number): boolean {
+  const { side, judged } = of;
+  const { lasting } = load.sides[side];
+  return (
+    !judged.knowsWeather && warmed(of) > RISE.kLeast && hasLasted(lasting, { ...judged, zero }, stay.strokes)
+  );
 }
 
 /** Whether the ground that the coach stands on may be all of it. */
