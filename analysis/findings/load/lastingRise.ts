@@ -32,7 +32,7 @@ const LEAST_STROKES = 12;
 /** A mean below this is never a reason to call anybody, natural logarithm: as for the charts. */
 const LEAST_MEAN = 0.045;
 /** It must lie so many standard deviations above that. */
-const SIGMAS = 2;
+const SIGMAS = 3;
 /** Variance of a moving mean as a part of one stroke's, half as much again for strokes that remember each other: a guess. */
 const NOISE_PART = (1.5 * PART) / (2 - PART);
 
