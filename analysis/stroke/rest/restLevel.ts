@@ -87,8 +87,8 @@ function restOf(
   const among = (levels: Levels): RestSearch => ({ signal, smooth, ...levels });
   const asRest = (found: Rest | null) =>
     found !== null && liesBeyondStart(signal, found.rest) ? null : found;
-  const [atEdges, inPause] = [edgeRest, pauseRest].map((search) => search(among(whole)));
-  const first = atEdges ?? inPause;
+  const atEdges = edgeRest(among(whole));
+  const first = atEdges ?? pauseRest(among(whole));
   const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
   const isDrive = isMost && beginsLower(signal, first.rest);
   if (isMost && (isDrive || !isFlat(first.rest))) {
@@ -96,9 +96,13 @@ function restOf(
     const found = asRest(edgeRest(among(within)) ?? pauseRest(among(within)));
     if (found !== null) return { rough: within.rough, found };
   }
-  const found =
-    asRest(isDrive ? null : atEdges) ?? asRest(inPause) ?? asRest(restThen(signal, otherStood, whole.rough));
-  return { rough: whole.rough, found: found ?? NO_REST };
+  const kept = isDrive ? null : asRest(first);
+  // Where what lies at the edges is none, a pause may be one.
+  const found = kept ?? asRest(atEdges && pauseRest(among(whole)));
+  return {
+    rough: whole.rough,
+    found: found ?? asRest(restThen(signal, otherStood, whole.rough)) ?? NO_REST,
+  };
 }
 
 /** Interference that a long rest gathers is no drive. */
