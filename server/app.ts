@@ -29,7 +29,7 @@ import { answerUnknownRoute, rememberRoutes } from './requests/knownRoutes.ts';
 import { answerError } from './requests/pageReader.ts';
 import { readableAddress } from './requests/readableAddress.ts';
 import { refuseUpgrades } from './requests/refuseUpgrades.ts';
-import { refuseCompressedBody } from './requests/requestBodies.ts';
+import { decompressBody } from './requests/requestBodies.ts';
 import { SECURITY_HEADERS } from './requests/securityHeaders.ts';
 import { tidyQuery } from './requests/tidyQuery.ts';
 import { refuseUnstorableText } from './requests/unstorableText.ts';
@@ -143,7 +143,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.addHook('onRequest', (request) => authenticate(database, request));
   await app.register(limitSenders, limits);
   app.addHook('onRequest', (request) => holdToRole(database, request));
-  app.addHook('preParsing', refuseCompressedBody);
+  app.addHook('preParsing', decompressBody);
   app.addHook('preValidation', tidyQuery);
   app.addHook('preValidation', refuseUnstorableText);
 

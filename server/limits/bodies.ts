@@ -36,7 +36,10 @@ export const limitBodies = fp(async (app: App, limits: Limits) => {
     const mostBytes = request.routeOptions.bodyLimit ?? SMALL_BYTES;
     if (Number(request.headers['content-length']) > mostBytes) throw bodyTooLarge();
     request.heldBody = memory.begin(senderOf(request));
-    const body = await readBody(payload, mostBytes, request.heldBody, limits);
+    const body = await readBody(payload, mostBytes, request.heldBody, limits).catch((error: unknown) => {
+      readPast(request, payload);
+      throw error;
+    });
     const turn = body.length > SMALL_BYTES ? turns.large : turns.small;
     const leaveWork = await turn.take(body.length);
     // It may have been answered meanwhile that it takes too long.
@@ -51,3 +54,9 @@ export const limitBodies = fp(async (app: App, limits: Limits) => {
     request.heldBody = null;
   });
 });
+
+/** The rest of a refused body: whoever still sends it is listened to, or would not get to read the answer. */
+function readPast({ raw }: FastifyRequest, payload: Readable): void {
+  raw.unpipe().resume();
+  if (payload !== raw) payload.destroy();
+}

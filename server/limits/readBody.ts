@@ -1,4 +1,5 @@
 import type { Readable } from 'node:stream';
+import { codeOf } from '../../ingest/errorCode.ts';
 import { ProblemError } from '../problems.ts';
 import type { HeldBody } from './bodyMemory.ts';
 import type { Limits } from './limits.ts';
@@ -23,8 +24,6 @@ export function readBody(
         resolve(Buffer.concat(chunks));
         return;
       }
-      // Whoever still sends is listened to until the answer is out, or would not hear it.
-      payload.on('error', () => payload.destroy()).resume();
       reject(error);
     };
     const take = (chunk: Buffer): void => {
@@ -58,9 +57,9 @@ function bodyTooSlow(): ProblemError {
   return new ProblemError('request-timeout', 'The body came too slowly.');
 }
 
-/** What decompressing it found out, or that its sender is gone. */
+/** What decompressing it found out, by the codes of zlib, or that its sender is gone. */
 function brokenBody(error: Error): ProblemError {
-  const known: Partial<ProblemError> = error;
-  const detail = known.problem === undefined ? 'The body broke off.' : error.message;
+  const isNoGzip = codeOf(error).startsWith('Z_');
+  const detail = isNoGzip ? 'The body is not whole and valid gzip.' : 'The body broke off.';
   return new ProblemError('malformed-request', detail, { cause: error });
 }

@@ -1,5 +1,7 @@
+import { once } from 'node:events';
+import { connect } from 'node:net';
+import { text } from 'node:stream/consumers';
 import { gzipSync } from 'node:zlib';
-import compress from '@fastify/compress';
 import fastify from 'fastify';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { App } from '../../../server/appTypes.ts';
@@ -7,11 +9,7 @@ import { limitBodies } from '../../../server/limits/bodies.ts';
 import { DEFAULT_LIMITS } from '../../../server/limits/limits.ts';
 import { answerProblem } from '../../../server/requests/errorHandler.ts';
 import { takeJson } from '../../../server/requests/jsonBody.ts';
-import {
-  LARGE_BODY,
-  LARGE_BODY_BYTES,
-  refuseCompressedBody,
-} from '../../../server/requests/requestBodies.ts';
+import { decompressBody, LARGE_BODY, LARGE_BODY_BYTES } from '../../../server/requests/requestBodies.ts';
 import { sendRequest } from '../../support/request.ts';
 
 /** The very parts that a route for large bodies stands on, with a route that says how much it got. */
@@ -24,8 +22,7 @@ beforeAll(async () => {
   app.decorateRequest('caller', null);
   await app.register(limitBodies, DEFAULT_LIMITS);
   takeJson(app);
-  await app.register(compress, { globalDecompression: false });
-  app.addHook('preParsing', refuseCompressedBody);
+  app.addHook('preParsing', decompressBody);
   app.post('/api/large', { ...LARGE_BODY, config: { compressedBody: true } }, async (request) => ({
     got: JSON.stringify(request.body).length,
   }));
@@ -79,4 +76,37 @@ test.each(['br', 'deflate', 'gzip, gzip', 'x-unknown'])('Content-Encoding %s is 
 test('the encoding may be written in capitals, and identity says nothing', async () => {
   expect((await send(whole, { 'content-encoding': 'GZIP' })).status).toBe(200);
   expect((await send('{"name": "a"}', { 'content-encoding': 'identity' })).status).toBe(200);
+});
+
+/** As clients do that read nothing before all is written: what comes of it, or the error that writing ended with. */
+async function sendWholeThenRead(body: Buffer, headers: readonly string[]): Promise<string> {
+  const { hostname, port } = new URL(url);
+  const socket = connect(Number(port), hostname);
+  const head = [
+    'POST /api/large HTTP/1.1',
+    `Host: ${hostname}`,
+    'Content-Type: application/json',
+    ...headers,
+  ];
+  socket.write(`${head.join('\r\n')}\r\n\r\n`);
+  const pieceBytes = 256 * 1024;
+  for (let from = 0; from < body.length; from += pieceBytes)
+    if (!socket.write(body.subarray(from, from + pieceBytes))) await once(socket, 'drain');
+  socket.end();
+  return text(socket);
+}
+
+const tooLarge = Buffer.alloc(LARGE_BODY_BYTES + 8 * 1024 * 1024, 0x20);
+const chunked = Buffer.concat([
+  Buffer.from(`${tooLarge.length.toString(16)}\r\n`),
+  tooLarge,
+  Buffer.from('\r\n0\r\n\r\n'),
+]);
+const noGzip = Buffer.alloc(8 * 1024 * 1024, 0x20);
+test.each([
+  ['too large by its head', tooLarge, 413, [`Content-Length: ${tooLarge.length}`]],
+  ['too large as it comes', chunked, 413, ['Transfer-Encoding: chunked']],
+  ['no gzip', noGzip, 400, [`Content-Length: ${noGzip.length}`, 'Content-Encoding: gzip']],
+])('whoever writes all of a body before reading hears that it is %s', async (_, body, status, headers) => {
+  expect(await sendWholeThenRead(body, headers)).toMatch(new RegExp(`^HTTP/1.1 ${status} `));
 });
