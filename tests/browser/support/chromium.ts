@@ -32,3 +32,14 @@ export function launchChromium(): Promise<Browser> {
     ],
   });
 }
+
+let ofProcess: Promise<Browser> | undefined;
+
+/**
+ * The browser of all test files that this process runs, begun for the first of them. It ends with the process. Nobody
+ * closes it: each file closes the devices that it took.
+ */
+export function chromiumOfProcess(): Promise<Browser> {
+  ofProcess ??= launchChromium();
+  return ofProcess;
+}

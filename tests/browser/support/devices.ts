@@ -23,7 +23,7 @@ export const NARROW = { viewport: PHONE_SIZE };
 export const PHONE = { ...NARROW, hasTouch: true, isMobile: true };
 
 /**
- * Devices on which people visit one service, all within one browser. One that was given back is taken again: its window
+ * Devices on which people visit one service, all within a browser that others use too. One that was given back is taken again: its window
  * stands, and a process is ready to draw in it; a new one takes three times the processor time to show its first page.
  * What files that process has in its memory stays there: whoever counts what is fetched asks for a new device.
  */
@@ -31,6 +31,7 @@ export class Devices {
   readonly #browser: Browser;
   readonly #url: string;
   readonly #free = new Map<string, Device[]>();
+  readonly #contexts: BrowserContext[] = [];
 
   constructor(browser: Browser, url: string) {
     this.#browser = browser;
@@ -45,6 +46,11 @@ export class Devices {
     return device;
   }
 
+  /** Of all who visited the service, nothing is left in the browser. */
+  async close(): Promise<void> {
+    await Promise.all(this.#contexts.map((context) => context.close()));
+  }
+
   /** @param kind Under which it is taken again; null: never. */
   async #make(options: BrowserContextOptions, kind: string | null): Promise<Device> {
     const context = await this.#browser.newContext({
@@ -54,6 +60,7 @@ export class Devices {
       timezoneId: 'Europe/Berlin',
       ...options,
     });
+    this.#contexts.push(context);
     // The window closes with its last page.
     const blank = await context.newPage();
     const device: Device = {

@@ -1,8 +1,7 @@
-import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe } from 'vitest';
 import { FIRST_PERSON, type ServiceOptions, startService, type TestService } from '../../support/service.ts';
 import { type Api, apiOf } from './api.ts';
-import { CHROMIUM_PATH, hasChromium, launchChromium } from './chromium.ts';
+import { CHROMIUM_PATH, chromiumOfProcess, hasChromium } from './chromium.ts';
 import { Devices, type Visit } from './devices.ts';
 import { isSignedIn, type Person, signedInAs, type Visitor, visit } from './visitor.ts';
 
@@ -25,13 +24,13 @@ export function describePages(
 ): void {
   const title = hasChromium ? name : `${name} (skipped: no Chromium at ${CHROMIUM_PATH})`;
   describe.skipIf(!hasChromium)(title, () => {
-    let browser: Browser;
     let service: TestService;
     let devices: Devices;
     let visitors: Visitor[] = [];
 
     beforeAll(async () => {
-      [service, browser] = await Promise.all([startService(options), launchChromium()]);
+      const [started, browser] = await Promise.all([startService(options), chromiumOfProcess()]);
+      service = started;
       devices = new Devices(browser, service.url);
     });
     afterEach(async () => {
@@ -39,7 +38,7 @@ export function describePages(
       visitors = [];
     });
     afterAll(async () => {
-      await browser?.close();
+      await devices?.close();
       await service?.stop();
     });
 
