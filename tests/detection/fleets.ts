@@ -1,24 +1,24 @@
 import type { RoomDescription } from '../../analysis/trace.ts';
-import type { FaultLabel } from '../../server/demo/simulator/faults/fault.ts';
+import type { LabelledFault } from '../../server/demo/simulator/faults/fault.ts';
 import type { SimulatedRoom } from '../../server/demo/simulator/room.ts';
 import { simulateHistory } from '../../server/demo/simulator/simulateHistory.ts';
-import { type BeamMember, drawBeamFleet } from './beam/fleet.ts';
+import { drawBeamFleet } from './beam/fleet.ts';
 import { beamHistory } from './beam/history.ts';
-import { type CableMember, drawCableFleet } from './cable/fleet.ts';
+import { drawCableFleet } from './cable/fleet.ts';
 import { cableHistory } from './cable/history.ts';
-import { drawForcesFleet, type ForcesMember } from './forces/fleet.ts';
+import { drawForcesFleet } from './forces/fleet.ts';
 import { forcesHistory } from './forces/history.ts';
 import { drawFleet, type FleetMember } from './motor/drawFleet.ts';
-import { drawPinionFleet, type PinionMember } from './pinion/fleet.ts';
+import { drawPinionFleet } from './pinion/fleet.ts';
 import { pinionHistory } from './pinion/history.ts';
-import { drawPlainFleet, type PlainMember } from './plain/fleet.ts';
+import { drawPlainFleet } from './plain/fleet.ts';
 import { plainHistory } from './plain/history.ts';
 import type { ToldEvent } from './playFleet.ts';
-import { drawRecorderFleet, type RecorderMember } from './recorder/fleet.ts';
+import { drawRecorderFleet } from './recorder/fleet.ts';
 import { recorderHistory } from './recorder/history.ts';
-import { drawWindingFleet, type WindingMember } from './winding/fleet.ts';
+import { drawWindingFleet } from './winding/fleet.ts';
 import { windingHistory } from './winding/history.ts';
-import { drawWormFleet, type WormMember } from './worm/fleet.ts';
+import { drawWormFleet } from './worm/fleet.ts';
 import { wormHistory } from './worm/history.ts';
 
 /** A room of a fleet, whichever generator made it: what a dealer knows of it, what happened, and what is the truth. */
@@ -27,23 +27,13 @@ export interface FleetRoom {
   readonly room: RoomDescription;
   readonly strokes: number;
   /** null: healthy. `startsStroke` may lie before the label's onset. */
-  readonly fault: { readonly name: string; readonly label: FaultLabel; readonly startsStroke: number } | null;
+  readonly fault: LabelledFault | null;
   readonly recordsSupply: boolean;
-  events(): Iterable<ToldEvent>;
+  /** What was told of it; without its fault: what would have been. */
+  events(hasFault?: boolean): Iterable<ToldEvent>;
 }
 
-export const FLEET_NAMES = [
-  'motor',
-  'plain',
-  'forces',
-  'winding',
-  'worm',
-  'cable',
-  'recorder',
-  'beam',
-  'pinion',
-] as const;
-export type FleetName = (typeof FLEET_NAMES)[number];
+type DrawRooms = (seed: number, count: number, strokes: number) => FleetRoom[];
 
 /**
  * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
@@ -58,27 +48,48 @@ export type FleetName = (typeof FLEET_NAMES)[number];
  * winding, speed, place and heat integrated over time against a load drawn from the room's geometry, under relays, soft
  * starts, current limits and controllers that count, in a life of camps with their weather, people and supplies.
  */
+const FLEETS = {
+  motor: (seed, count, strokes) => drawFleet(seed, count, { strokes }).map(fromMotorFleet),
+  plain: (...of) =>
+    drawPlainFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.supplyRateHz, plainHistory),
+    ),
+  forces: (...of) =>
+    drawForcesFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.supply, forcesHistory),
+    ),
+  winding: (...of) =>
+    drawWindingFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.logger.supplyRateHz, windingHistory),
+    ),
+  worm: (...of) =>
+    drawWormFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.logger.supply, wormHistory),
+    ),
+  cable: (...of) =>
+    drawCableFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.logger.supply, cableHistory),
+    ),
+  recorder: (...of) =>
+    drawRecorderFleet(...of).map((member) =>
+      told(member, member.room.facts, member.room.logger.supplyRateHz, recorderHistory),
+    ),
+  beam: (...of) =>
+    drawBeamFleet(...of).map((member) =>
+      told(member, member.plant.facts, member.plant.logger.supply, beamHistory),
+    ),
+  pinion: (...of) =>
+    drawPinionFleet(...of).map((member) =>
+      told(member, member.plant.facts, member.plant.logger.supply, pinionHistory),
+    ),
+} satisfies Record<string, DrawRooms>;
+
+export type FleetName = keyof typeof FLEETS;
+// The keys of a literal are of its type.
+export const FLEET_NAMES = Object.keys(FLEETS) as FleetName[];
+
 export function drawRooms(fleet: FleetName, seed: number, count: number, strokes: number): FleetRoom[] {
-  switch (fleet) {
-    case 'motor':
-      return drawFleet(seed, count, { strokes }).map(fromMotorFleet);
-    case 'plain':
-      return drawPlainFleet(seed, count, strokes).map(fromPlainFleet);
-    case 'forces':
-      return drawForcesFleet(seed, count, strokes).map(fromForcesFleet);
-    case 'winding':
-      return drawWindingFleet(seed, count, strokes).map(fromWindingFleet);
-    case 'worm':
-      return drawWormFleet(seed, count, strokes).map(fromWormFleet);
-    case 'cable':
-      return drawCableFleet(seed, count, strokes).map(fromCableFleet);
-    case 'recorder':
-      return drawRecorderFleet(seed, count, strokes).map(fromRecorderFleet);
-    case 'beam':
-      return drawBeamFleet(seed, count, strokes).map(fromBeamFleet);
-    case 'pinion':
-      return drawPinionFleet(seed, count, strokes).map(fromPinionFleet);
-  }
+  return FLEETS[fleet](seed, count, strokes);
 }
 
 export function fromMotorFleet({ seed, room, plan, fault }: FleetMember): FleetRoom {
@@ -88,8 +99,8 @@ export function fromMotorFleet({ seed, room, plan, fault }: FleetMember): FleetR
     strokes: plan.strokes,
     fault,
     recordsSupply: room.logging.supplyRateHz !== null,
-    *events() {
-      for (const event of simulateHistory(room, plan, seed)) {
+    *events(hasFault = true) {
+      for (const event of simulateHistory(room, hasFault ? plan : { ...plan, faults: [] }, seed)) {
         if (event.type === 'stroke') yield event;
         else yield { type: 'service', atMs: event.atMs, kind: event.service.kind, side: event.service.side };
       }
@@ -97,74 +108,24 @@ export function fromMotorFleet({ seed, room, plan, fault }: FleetMember): FleetR
   };
 }
 
-function fromPlainFleet({ seed, room, fault, variants, strokes }: PlainMember): FleetRoom {
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.supplyRateHz !== null,
-    *events() {
-      for (const event of plainHistory(room, variants, fault, strokes, seed)) {
-        yield event.type === 'stroke' ? event : { ...event, side: null };
-      }
-    },
-  };
-}
-
-function fromForcesFleet({ seed, room, fault, variants, strokes, years }: ForcesMember): FleetRoom {
-  return {
-    seed,
-    room: room.facts,
-    strokes,
-    fault,
-    recordsSupply: room.supply !== null,
-    *events() {
-      for (const event of forcesHistory(room, variants, fault, strokes, years, seed)) {
-        yield event.type === 'stroke' ? event : { ...event, side: null };
-      }
-    },
-  };
-}
-
-function fromWindingFleet(member: WindingMember): FleetRoom {
-  const { facts, logger } = member.room;
-  return toldRoom(member, facts, logger.supplyRateHz, () => windingHistory(member));
-}
-
-function fromWormFleet(member: WormMember): FleetRoom {
-  const { facts, logger } = member.room;
-  return toldRoom(member, facts, logger.supply, () => wormHistory(member));
-}
-
-function fromCableFleet(member: CableMember): FleetRoom {
-  const { facts, logger } = member.room;
-  return toldRoom(member, facts, logger.supply, () => cableHistory(member));
-}
-
-function fromRecorderFleet(member: RecorderMember): FleetRoom {
-  const { facts, logger } = member.room;
-  return toldRoom(member, facts, logger.supplyRateHz, () => recorderHistory(member));
-}
-
-function fromBeamFleet(member: BeamMember): FleetRoom {
-  const { facts, logger } = member.plant;
-  return toldRoom(member, facts, logger.supply, () => beamHistory(member));
-}
-
-function fromPinionFleet(member: PinionMember): FleetRoom {
-  const { facts, logger } = member.plant;
-  return toldRoom(member, facts, logger.supply, () => pinionHistory(member));
-}
+type Member<Fault> = Pick<FleetRoom, 'seed' | 'strokes'> & { readonly fault: Fault | null };
 
 /** `supply`: how the room's logger reads it; null: not at all. */
-function toldRoom(
-  { seed, fault, strokes }: Pick<FleetRoom, 'seed' | 'fault' | 'strokes'>,
+function told<Fault extends LabelledFault, Of extends Member<Fault>>(
+  member: Of,
   room: RoomDescription,
   supply: unknown,
-  events: () => Iterable<ToldEvent>,
+  history: (member: Of) => Iterable<ToldEvent>,
 ): FleetRoom {
-  return { seed, room, strokes, fault, recordsSupply: supply !== null, events };
+  const { seed, strokes, fault } = member;
+  return {
+    seed,
+    room,
+    strokes,
+    fault,
+    recordsSupply: supply !== null,
+    events: (hasFault = true) => history(hasFault ? member : { ...member, fault: null }),
+  };
 }
 
 export function roomOf({ facts }: SimulatedRoom): RoomDescription {

@@ -1,5 +1,5 @@
 import type { ServiceKind } from '../../../analysis/trace.ts';
-import type { FaultLabel } from '../../../server/demo/simulator/faults/fault.ts';
+import type { LabelledFault } from '../../../server/demo/simulator/faults/fault.ts';
 import type { PlannedStroke } from './calendar.ts';
 import type { Condition } from './condition.ts';
 import type { Wants } from './drawPlant.ts';
@@ -14,10 +14,7 @@ export interface PlannedService {
 }
 
 /** A fault in a room's history. */
-export interface Fault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  readonly startsStroke: number;
+export interface Fault extends LabelledFault {
   readonly services: readonly PlannedService[];
   /** Changes the physical parameters of a stroke from `startsStroke` on. */
   readonly apply: (condition: Condition, own: Random) => void;
@@ -33,17 +30,4 @@ export interface FaultKind {
     onset: number,
     random: Random,
   ) => Fault | null;
-}
-
-/** A label with what the contract leaves null filled in. */
-export function labelled(
-  onsetStroke: number,
-  label: Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>,
-): FaultLabel {
-  return { alsoFits: [], side: null, direction: null, position: null, pattern: null, onsetStroke, ...label };
-}
-
-/** The name of both sides alike: null, save that the only side of a room is named. */
-export function bothSides({ facts }: Plant): string | null {
-  return facts.sides.length === 1 ? facts.sides[0] : null;
 }

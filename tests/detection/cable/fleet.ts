@@ -30,13 +30,8 @@ export function drawCableFleet(seed: number, count: number, strokes: number): Ca
   );
 }
 
-/** The fault's onset lies within the first seven tenths, or by `latestOnset`. */
-export function drawMember(
-  seed: number,
-  recipe: Recipe | null,
-  strokes: number,
-  latestOnset = Math.floor(strokes * 0.7),
-): CableMember {
+/** The fault's onset lies within the first seven tenths. */
+function drawMember(seed: number, recipe: Recipe | null, strokes: number): CableMember {
   const random = new Random(seed);
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     const needs = recipe?.needs(random.fork()) ?? {};
@@ -46,7 +41,7 @@ export function drawMember(
     const habits = recipe === null ? drawn : { ...drawn, services: 0 };
     const life = liveThrough(room, habits, strokes, random.fork());
     if (recipe === null) return { seed, room, life, fault: null, strokes };
-    const onset = random.integer(SOUND_STROKES, Math.max(SOUND_STROKES, latestOnset));
+    const onset = random.integer(SOUND_STROKES, Math.max(SOUND_STROKES, Math.floor(strokes * 0.7)));
     const fault = recipe.draw({ room, life, onset, random: random.fork() });
     if (fault !== null) return { seed, room, life, fault, strokes };
   }

@@ -1,21 +1,9 @@
-import type { ServiceKind } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
-import type { StrokeRecord } from '../../../server/demo/simulator/strokeRecord.ts';
 import { drawForcesRoom } from './drawRoom.ts';
 import type { ForcesFault, ForcesFaultKind } from './faults/fault.ts';
 import { FORCES_FAULTS } from './faults/index.ts';
 import type { ForcesRoom } from './room.ts';
 import { drawVariants, type ForcesVariants } from './variants.ts';
-
-export type ForcesEvent =
-  | {
-      readonly type: 'stroke';
-      readonly index: number;
-      readonly atMs: number;
-      readonly stroke: StrokeRecord;
-      readonly broken: boolean;
-    }
-  | { readonly type: 'service'; readonly atMs: number; readonly kind: ServiceKind };
 
 export interface ForcesMember {
   readonly seed: number;

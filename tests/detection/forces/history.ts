@@ -1,11 +1,10 @@
 import type { Direction, ServiceKind } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
+import type { ToldEvent } from '../playFleet.ts';
 import { type ForcesCondition, usualCondition } from './condition.ts';
-import type { ForcesFault } from './faults/fault.ts';
-import type { ForcesEvent } from './fleet.ts';
+import type { ForcesMember } from './fleet.ts';
 import type { ForcesRoom } from './room.ts';
 import { forcesStroke } from './stroke.ts';
-import type { ForcesVariants } from './variants.ts';
 
 const DAY_MS = 86_400_000;
 const HOUR_MS = 3_600_000;
@@ -24,14 +23,14 @@ interface Stay {
  * A room's history in time order, over one to two years: trips in the warm half of the year above all, of several stays
  * each; out on arrival, in before leaving, and now and then in between. `index` counts the strokes that are recorded.
  */
-export function* forcesHistory(
-  room: ForcesRoom,
-  variants: ForcesVariants,
-  fault: ForcesFault | null,
-  strokes: number,
-  years: number,
-  seed: number,
-): Generator<ForcesEvent> {
+export function* forcesHistory({
+  room,
+  variants,
+  fault,
+  strokes,
+  years,
+  seed,
+}: ForcesMember): Generator<ToldEvent> {
   const random = new Random(seed);
   const wander = { room: 0, sides: room.sides.map(() => 0) };
   const meanGapDays = (365 * years) / (strokes / 2.3);
@@ -63,7 +62,6 @@ export function* forcesHistory(
         yield {
           type: 'stroke',
           index: index++,
-          atMs: startedMs,
           broken: parts.length > 1,
           stroke: forcesStroke(room, played, new Date(startedMs).toISOString(), own.fork()),
         };
@@ -74,8 +72,8 @@ export function* forcesHistory(
   }
 }
 
-function service(atMs: number, kind: ServiceKind): ForcesEvent {
-  return { type: 'service', atMs: atMs - HOUR_MS, kind };
+function service(atMs: number, kind: ServiceKind): ToldEvent {
+  return { type: 'service', atMs: atMs - HOUR_MS, kind, side: null };
 }
 
 function drawStay(room: ForcesRoom, random: Random): Stay {

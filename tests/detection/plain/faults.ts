@@ -1,15 +1,17 @@
 import type { Direction } from '../../../analysis/trace.ts';
-import type { FaultLabel } from '../../../server/demo/simulator/faults/fault.ts';
+import {
+  type FaultLabel,
+  type LabelledFault,
+  type LabelParts,
+  labelOf,
+  namedSide,
+} from '../../../server/demo/simulator/faults/fault.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
 import type { PlainCondition, PlainSensor } from './condition.ts';
 import type { PlainRoom } from './room.ts';
 
 /** A fault of a plain room: what a perfect judge says of it, and what it does to each stroke from its onset on. */
-export interface PlainFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  /** First stroke that it changes; the label's onset may be later (a rebound begins with its service). */
-  readonly startsStroke: number;
+export interface PlainFault extends LabelledFault {
   /** The stroke before which the room is lubricated, as part of the fault's story. */
   readonly serviceStroke: number | null;
   readonly change: (condition: PlainCondition, stroke: number, random: Random) => PlainCondition;
@@ -21,23 +23,14 @@ export interface PlainFaultKind {
   readonly draw: (room: PlainRoom, random: Random, onset: number) => PlainFault;
 }
 
-type Told = Pick<FaultLabel, 'kind' | 'side' | 'severity'> & Partial<FaultLabel>;
-
 function fault(
   name: string,
   onset: number,
-  told: Told,
+  label: LabelParts,
   change: PlainFault['change'],
   serviceStroke: number | null = null,
 ): PlainFault {
-  const plain = { alsoFits: [], direction: null, position: null, pattern: null, onsetStroke: onset };
-  return { name, label: { ...plain, ...told }, startsStroke: onset, serviceStroke, change };
-}
-
-/** A side by its index, or all alike: null, save that a room with one side is named by it. */
-function nameOf(room: PlainRoom, side: number | null): string | null {
-  if (room.facts.sides.length === 1) return room.facts.sides[0];
-  return side === null ? null : room.facts.sides[side];
+  return { name, label: labelOf(onset, label), startsStroke: onset, serviceStroke, change };
 }
 
 /** A side that is recorded. */
@@ -47,14 +40,14 @@ function anySide(room: PlainRoom, random: Random): number {
 
 /** With one clamp on a room of two sides a rise on both can only be told of the side that is seen. */
 function seenSide(room: PlainRoom, side: number | null): string | null {
-  return nameOf(room, side ?? (room.clamps.length === 1 ? room.clamps[0] : null));
+  return namedSide(room, side ?? (room.clamps.length === 1 ? room.clamps[0] : null));
 }
 
 function levelFault(
   name: string,
   room: PlainRoom,
   onset: number,
-  told: Omit<Told, 'side'>,
+  told: Omit<LabelParts, 'side'>,
   side: number | null,
   factor: (stroke: number) => number,
   serviceStroke: number | null = null,
@@ -104,7 +97,7 @@ const share: PlainFaultKind = {
   draw: (room, random, onset) => {
     const moved = random.uniform(0.06, 0.15);
     const side = anySide(room, random);
-    const told = { kind: 'uneven-sides', severity: moved, side: nameOf(room, side) } as const;
+    const told = { kind: 'uneven-sides', severity: moved, side: namedSide(room, side) } as const;
     return fault('uneven', onset, { ...told, alsoFits: ['rising-draw'] }, (condition) => ({
       ...condition,
       levels: condition.levels.map((level, i) => level * (i === side ? 1 + 2 * moved : 1 - 2 * moved)),
@@ -123,7 +116,7 @@ function spikeFault(
   const side = anySide(room, random);
   const times = random.uniform(1.5, 3);
   const widthS = random.uniform(0.1, 0.5);
-  const label = { kind: 'stall-spike', side: nameOf(room, side), severity: times - 1, ...told } as const;
+  const label = { kind: 'stall-spike', side: namedSide(room, side), severity: times - 1, ...told } as const;
   return fault(name, onset, label, (condition, _stroke, strokeRandom) => {
     const at = places(strokeRandom);
     const half = widthS / 2 / room.travelS[condition.direction];
@@ -162,7 +155,7 @@ const spikes: readonly PlainFaultKind[] = [
       const part = random.uniform(0.15, 0.4);
       const phase = random.uniform(0, 2 * Math.PI);
       const told = { kind: 'stall-spike', pattern: 'once-per-turn', severity: part } as const;
-      return fault('ripple-per-turn', onset, { ...told, side: nameOf(room, side) }, (condition) => ({
+      return fault('ripple-per-turn', onset, { ...told, side: namedSide(room, side) }, (condition) => ({
         ...condition,
         shapes: [
           ...condition.shapes,
@@ -197,7 +190,7 @@ const drops: readonly PlainFaultKind[] = [false, true].map((whole) => ({
     const taken = random.uniform(0, 0.8);
     const told = {
       kind: 'dropped-load',
-      side: nameOf(room, side),
+      side: namedSide(room, side),
       severity: 1 - keeps,
       position: whole ? null : (from + to) / 2,
       alsoFits: ['uneven-sides'],
@@ -222,7 +215,7 @@ const late: PlainFaultKind = {
     return fault(
       'late',
       onset,
-      { kind: 'late-side', side: nameOf(room, side), severity: laterS },
+      { kind: 'late-side', side: namedSide(room, side), severity: laterS },
       (condition) => ({
         ...condition,
         laterS: condition.laterS.map((value, i) => (i === side ? value + laterS : value)),
@@ -343,7 +336,7 @@ const sensors: readonly PlainFaultKind[] = (
   draw: (room, random, onset) => {
     const side = anySide(room, random);
     const seed = random.bits();
-    const told = { kind: 'sensor-doubt', side: nameOf(room, side), severity: 1 } as const;
+    const told = { kind: 'sensor-doubt', side: namedSide(room, side), severity: 1 } as const;
     return fault(`sensor-${doubt}`, onset, told, (condition) => ({
       ...condition,
       // The same numbers with every stroke: a fault's amount is drawn once.
@@ -359,7 +352,7 @@ const rate: PlainFaultKind = {
   leastSides: 1,
   draw: (room, random, onset) => {
     const rateError = random.pick([0.5, 2, 0.8, 1.25]);
-    const told = { kind: 'sensor-doubt', side: nameOf(room, null), severity: rateError } as const;
+    const told = { kind: 'sensor-doubt', side: namedSide(room, null), severity: rateError } as const;
     return fault('sensor-rate', onset, told, (condition) => ({ ...condition, rateError }));
   },
 };

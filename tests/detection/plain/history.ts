@@ -1,25 +1,13 @@
 import type { Direction, ServiceKind } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
-import type { StrokeRecord } from '../../../server/demo/simulator/strokeRecord.ts';
+import type { ToldEvent } from '../playFleet.ts';
 import { type PlainCondition, plainCondition } from './condition.ts';
-import type { PlainFault } from './faults.ts';
-import type { PlainRoom } from './room.ts';
+import type { PlainMember } from './fleet.ts';
 import { plainStroke } from './stroke.ts';
-import type { PlainVariants } from './variants.ts';
 
 const DAY_MS = 86_400_000;
 const HOUR_MS = 3_600_000;
 const STARTS_AT_MS = Date.UTC(2023, 3, 10);
-
-export type PlainEvent =
-  | {
-      readonly type: 'stroke';
-      readonly index: number;
-      readonly atMs: number;
-      readonly stroke: StrokeRecord;
-      readonly broken: boolean;
-    }
-  | { readonly type: 'service'; readonly atMs: number; readonly kind: ServiceKind };
 
 /** One stay at a camp: what all its strokes share. */
 interface Stay {
@@ -32,13 +20,7 @@ interface Stay {
  * A room's history in time order: stays of two strokes as a rule, now and then of more, about 30 a year. `index` counts
  * the strokes that are recorded.
  */
-export function* plainHistory(
-  room: PlainRoom,
-  variants: PlainVariants,
-  fault: PlainFault | null,
-  strokes: number,
-  seed: number,
-): Generator<PlainEvent> {
+export function* plainHistory({ room, variants, fault, strokes, seed }: PlainMember): Generator<ToldEvent> {
   const random = new Random(seed);
   const walk = { room: 0, sides: room.sides.map(() => 0) };
   let day = 0;
@@ -79,7 +61,6 @@ export function* plainHistory(
         yield {
           type: 'stroke',
           index: index++,
-          atMs: Date.parse(startedAt),
           broken: parts.length > 1,
           stroke: plainStroke(room, part, startedAt, own.fork()),
         };
@@ -89,8 +70,8 @@ export function* plainHistory(
   }
 }
 
-function service(atMs: number, kind: ServiceKind): PlainEvent {
-  return { type: 'service', atMs: atMs - HOUR_MS, kind };
+function service(atMs: number, kind: ServiceKind): ToldEvent {
+  return { type: 'service', atMs: atMs - HOUR_MS, kind, side: null };
 }
 
 function drawStay(random: Random): Stay {

@@ -1,15 +1,12 @@
 import type { ServiceKind } from '../../../analysis/trace.ts';
-import type { FaultLabel } from '../../../server/demo/simulator/faults/fault.ts';
+import { type LabelledFault, type LabelParts, labelOf } from '../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import type { RoomNeeds } from './needs.ts';
 import type { WindingRoom } from './room.ts';
 import type { StrokeState } from './strokeState.ts';
 
 /** A fault in one room's life: the truth about it, and what it does to each stroke from `bearsFrom` on. */
-export interface WindingFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  readonly startsStroke: number;
+export interface WindingFault extends LabelledFault {
   /** First stroke that `bear` is asked for: a harmless part of the story may come before the fault. */
   readonly bearsFrom: number;
   /** First stroke after the repair; infinity: never repaired. */
@@ -41,14 +38,11 @@ export function drawOnset(random: Random, strokes: number, faulty = LEAST_FAULTY
   return random.integer(LEAST_HEALTHY + 4, Math.max(LEAST_HEALTHY + 4, Math.min(strokes - faulty, 150)));
 }
 
-/** What a fault says of itself beyond a plain lasting one. */
-export type LabelPart = Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>;
-
 /** A fault that begins at a stroke and stays. */
 export function lastingFault(
   name: string,
   onsetStroke: number,
-  label: LabelPart,
+  label: LabelParts,
   bear: WindingFault['bear'],
 ): WindingFault {
   return {
@@ -57,26 +51,7 @@ export function lastingFault(
     bearsFrom: onsetStroke,
     untilStroke: Number.POSITIVE_INFINITY,
     services: [],
-    label: {
-      alsoFits: [],
-      side: null,
-      direction: null,
-      position: null,
-      pattern: null,
-      onsetStroke,
-      ...label,
-    },
+    label: labelOf(onsetStroke, label),
     bear,
   };
-}
-
-/** The name to say for a side; null: all alike, save that a room with one side is named by it. */
-export function sideName(room: WindingRoom, side: number | null): string | null {
-  if (room.facts.sides.length === 1) return room.facts.sides[0];
-  return side === null ? null : room.facts.sides[side];
-}
-
-/** One of the sides by its place. */
-export function anySide(room: WindingRoom, random: Random): number {
-  return random.integer(0, room.motors.length - 1);
 }

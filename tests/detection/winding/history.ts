@@ -1,6 +1,5 @@
-import type { ServiceKind } from '../../../analysis/trace.ts';
 import { Random } from '../../../server/demo/simulator/random.ts';
-import type { StrokeRecord } from '../../../server/demo/simulator/strokeRecord.ts';
+import type { ToldEvent } from '../playFleet.ts';
 import { driveStroke } from './driveStroke.ts';
 import type { WindingMember } from './fleet.ts';
 import { Life } from './life.ts';
@@ -10,22 +9,8 @@ import type { StrokeState } from './strokeState.ts';
 import { emptyTape } from './tape.ts';
 import { DAY_MS } from './variants.ts';
 
-export type WindingEvent =
-  | {
-      readonly type: 'stroke';
-      readonly index: number;
-      readonly stroke: StrokeRecord;
-      readonly broken: boolean;
-    }
-  | {
-      readonly type: 'service';
-      readonly atMs: number;
-      readonly kind: ServiceKind;
-      readonly side: string | null;
-    };
-
 /** Tells a room's life in time order: its strokes as the logger sends them, and the work done on it. */
-export function* windingHistory(member: WindingMember): Generator<WindingEvent> {
+export function* windingHistory(member: WindingMember): Generator<ToldEvent> {
   const { room, variants, fault, strokes } = member;
   const random = new Random(member.seed ^ 0x5f3759df);
   const moves = planMoves(strokes, variants, random.fork());
@@ -53,7 +38,7 @@ function isPartial(state: StrokeState): boolean {
   return along > 0.05 || state.stopAtPart !== null;
 }
 
-function* servicesBefore({ variants, fault }: WindingMember, move: Move): Generator<WindingEvent> {
+function* servicesBefore({ variants, fault }: WindingMember, move: Move): Generator<ToldEvent> {
   const atMs = move.atMs - 0.4 * DAY_MS;
   if (variants.service?.beforeStroke === move.index) {
     yield { type: 'service', atMs, kind: variants.service.kind, side: null };

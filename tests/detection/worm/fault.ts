@@ -1,5 +1,5 @@
 import type { ServiceKind } from '../../../analysis/trace.ts';
-import type { FaultLabel } from '../../../server/demo/simulator/faults/fault.ts';
+import { type LabelledFault, type LabelParts, labelOf } from '../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../server/demo/simulator/random.ts';
 import type { Condition, SideCondition } from './condition.ts';
 import type { RoomNeeds } from './drawRoom.ts';
@@ -7,10 +7,7 @@ import type { LivedStroke } from './life.ts';
 import type { Side, WormRoom } from './room.ts';
 
 /** Something wrong with a room from a stroke on. */
-export interface WormFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  readonly startsStroke: number;
+export interface WormFault extends LabelledFault {
   /** Changes a stroke's sound condition; asked for every stroke from `startsStroke` on, in order. */
   readonly change: (condition: Condition, index: number, lived: LivedStroke, random: Random) => void;
   /** Work that is part of its story, done before that stroke. */
@@ -40,7 +37,7 @@ export interface Recipe {
 export function planFault(
   name: string,
   onset: number,
-  label: Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>,
+  label: LabelParts,
   change: WormFault['change'],
 ): WormFault {
   return {
@@ -48,15 +45,7 @@ export function planFault(
     startsStroke: onset,
     change,
     service: null,
-    label: {
-      alsoFits: [],
-      side: null,
-      direction: null,
-      position: null,
-      pattern: null,
-      onsetStroke: onset,
-      ...label,
-    },
+    label: labelOf(onset, label),
   };
 }
 

@@ -20,12 +20,16 @@ export interface FaultLabel {
   readonly severity: number;
 }
 
-/** A fault in a room's history: what it is, and what it does to each stroke from its onset on. */
-export interface PlannedFault {
+/** A fault in a room's history, whatever it does to a stroke. */
+export interface LabelledFault {
   readonly name: string;
   readonly label: FaultLabel;
   /** First stroke that it changes; the label's onset may be later (a rebound begins with its service). */
   readonly startsStroke: number;
+}
+
+/** A fault and what it does to each stroke from its onset on. */
+export interface PlannedFault extends LabelledFault {
   /** First stroke after a repair has cured it; infinity: never. */
   readonly untilStroke: number;
   /** Work that belongs to the fault's own story. */
@@ -47,10 +51,17 @@ export interface FaultSpan {
   readonly untilStroke?: number;
 }
 
+/** What a label says beyond the blanks of a fault of the whole room in both directions. */
+export type LabelParts = Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>;
+
+export function labelOf(onsetStroke: number, parts: LabelParts): FaultLabel {
+  return { alsoFits: [], side: null, direction: null, position: null, pattern: null, onsetStroke, ...parts };
+}
+
 export function planFault(
   name: string,
   span: FaultSpan,
-  label: Pick<FaultLabel, 'kind' | 'severity'> & Partial<FaultLabel>,
+  label: LabelParts,
   change: PlannedFault['change'],
   services: readonly PlannedService[] = [],
 ): PlannedFault {
@@ -60,26 +71,22 @@ export function planFault(
     untilStroke: span.untilStroke ?? Number.POSITIVE_INFINITY,
     services,
     change,
-    label: {
-      alsoFits: [],
-      side: null,
-      direction: null,
-      position: null,
-      pattern: null,
-      onsetStroke: span.onsetStroke,
-      ...label,
-    },
+    label: labelOf(span.onsetStroke, label),
   };
 }
 
-/** The name to say for a side, or for both alike (null, save that a room with one side is named by it). */
-export function namedSide(room: SimulatedRoom, sideIndex: number | null): string | null {
-  if (room.facts.sides.length === 1) return room.facts.sides[0];
-  return sideIndex === null ? null : room.facts.sides[sideIndex];
+interface RoomWithSides {
+  readonly facts: { readonly sides: readonly string[] };
 }
 
-export function anySide(room: SimulatedRoom, random: Random): number {
-  return random.integer(0, room.facts.sides.length - 1);
+/** The name to say for a side, or for both alike (null, save that a room with one side is named by it). */
+export function namedSide({ facts }: RoomWithSides, sideIndex: number | null): string | null {
+  if (facts.sides.length === 1) return facts.sides[0];
+  return sideIndex === null ? null : facts.sides[sideIndex];
+}
+
+export function anySide({ facts }: RoomWithSides, random: Random): number {
+  return random.integer(0, facts.sides.length - 1);
 }
 
 /** The factor on a side's load that raises its running current by a given part. */

@@ -1,6 +1,7 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { bothSides, type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { meanOf, risesOf } from './risingDraw.ts';
 import { solveSize } from './solve.ts';
 
@@ -18,10 +19,10 @@ const gumming: FaultKind = {
     const measure = (size: number) => -meanOf(risesOf(before, referenceStroke(plant, ease(size))));
     const size = solveSize(measure, fall, 1.4 * fall, 0);
     if (size === null || size > 0.7) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'draw-rebound',
       alsoFits: ['rising-draw'],
-      side: bothSides(plant),
+      side: namedSide(plant, null),
       severity: rate,
     });
     const most = 1.15 * fall;

@@ -1,7 +1,8 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { bothSides, type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { risesOf } from './risingDraw.ts';
 
 function goesAllTheWay(plant: Plant, change: (condition: Condition) => void): boolean {
@@ -21,7 +22,7 @@ const shearedCoupling: FaultKind = {
     };
     const rises = risesOf(referenceStroke(plant), referenceStroke(plant, shear));
     if (rises[edge] > -0.5 || !goesAllTheWay(plant, shear)) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'dropped-load',
       side: plant.facts.sides[edge],
       severity: -rises[edge],
@@ -45,7 +46,7 @@ const bareRack: FaultKind = {
       };
     };
     if (!goesAllTheWay(plant, lay)) return null;
-    const label = labelled(onset, { kind: 'dropped-load', side: plant.facts.sides[edge], severity: part });
+    const label = labelOf(onset, { kind: 'dropped-load', side: plant.facts.sides[edge], severity: part });
     return { name: 'bare-rack', label, startsStroke: onset, services: [], apply: lay };
   },
 };
@@ -56,7 +57,7 @@ const slippingClutch: FaultKind = {
   wants: { couplings: ['one-motor'] },
   draw(plant, _, onset, random) {
     const part = random.between(0.12, 0.25);
-    const label = labelled(onset, { kind: 'dropped-load', side: bothSides(plant), severity: part });
+    const label = labelOf(onset, { kind: 'dropped-load', side: namedSide(plant, null), severity: part });
     return {
       name: 'slipping-clutch',
       label,

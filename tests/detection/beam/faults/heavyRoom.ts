@@ -1,6 +1,7 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { bothSides, type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { solveSize } from './solve.ts';
 
 /** Rollers that do not carry: the racks bear the weight from the first stroke on, on both edges or on one. */
@@ -31,9 +32,9 @@ function weightOnRacks(rated: boolean): FaultKind {
       const after = referenceStroke(plant, weigh(size));
       if (after.endPart < 0.96) return null;
       if (edge !== null && after.amps[1 - edge] > 0.9 * (ratedAmps ?? 0)) return null;
-      const label = labelled(0, {
+      const label = labelOf(0, {
         kind: 'heavy-room',
-        side: edge === null ? bothSides(plant) : plant.facts.sides[edge],
+        side: edge === null ? namedSide(plant, null) : plant.facts.sides[edge],
         severity: goal / usual,
       });
       return { name, label, startsStroke: 0, services: [], apply: weigh(size) };

@@ -1,7 +1,8 @@
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { risesOf } from './risingDraw.ts';
 
 /** A lag worth telling, seconds. */
@@ -40,7 +41,7 @@ const slowSide: FaultKind = {
     };
     const lagS = lagOf(plant, edge, corrode);
     if (lagS < leastLag(plant) || !keepsShares(plant, corrode)) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'late-side',
       alsoFits: ['uneven-sides'],
       side: plant.facts.sides[edge],
@@ -62,7 +63,7 @@ const slackCoupling: FaultKind = {
     };
     const lagS = lagOf(plant, edge, loosen);
     if (lagS < leastLag(plant) || !keepsShares(plant, loosen)) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'late-side',
       alsoFits: ['dropped-load'],
       side: plant.facts.sides[edge],
@@ -84,7 +85,7 @@ const lostPulses: FaultKind = {
     };
     const lagS = lagOf(plant, 1 - edge, lose);
     if (lagS < leastLag(plant) || !keepsShares(plant, lose)) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'late-side',
       // Where the guides' play is used up, the side that leads drags the other.
       alsoFits: ['uneven-sides', 'rising-draw', 'dropped-load'],

@@ -1,7 +1,8 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
 import { type Reference, referenceStroke } from '../referenceStroke.ts';
-import { bothSides, type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { solveSize } from './solve.ts';
 
 /** How much each motor's current rises, parts. */
@@ -33,7 +34,7 @@ const filmDry: FaultKind = {
     const measure = (size: number) => meanOf(risesOf(before, referenceStroke(plant, dryBoth(size))));
     const size = solveSize(measure, rise, rise * 1.5, 0);
     if (size === null) return null;
-    const label = labelled(onset, { kind: 'rising-draw', side: bothSides(plant), severity: rise });
+    const label = labelOf(onset, { kind: 'rising-draw', side: namedSide(plant, null), severity: rise });
     return { name: 'film-dry', label, startsStroke: onset, services: [], apply: dryBoth(size) };
   },
 };
@@ -54,7 +55,7 @@ const filmDrySide: FaultKind = {
     const rise = random.between(0.15, 0.4);
     const size = sideOnly(plant, edge, rise);
     if (size === null) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'rising-draw',
       alsoFits: ['uneven-sides'],
       side: plant.facts.sides[edge],
@@ -76,7 +77,7 @@ const drift: FaultKind = {
     const before = referenceStroke(plant);
     const slope = meanOf(risesOf(before, referenceStroke(plant, dryBoth(0.5)))) / 0.5;
     if (!(slope > 0.3)) return null;
-    const label = labelled(onset, { kind: 'rising-draw', side: bothSides(plant), severity: rate });
+    const label = labelOf(onset, { kind: 'rising-draw', side: namedSide(plant, null), severity: rate });
     return {
       name: 'drift',
       label,
@@ -100,7 +101,7 @@ const driftSide: FaultKind = {
     const size = sideOnly(plant, edge, 0.3);
     if (size === null) return null;
     const slope = 0.3 / size;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'rising-draw',
       alsoFits: ['uneven-sides'],
       side: plant.facts.sides[edge],
@@ -143,7 +144,7 @@ function motorFault(
       const two = plant.motors.length === 2;
       // In a stiff room what one motor takes the other sheds: then it is the share that has moved.
       const sheds = two && rises(size)[1 - motor] < SHEDS;
-      const label = labelled(onset, {
+      const label = labelOf(onset, {
         kind: sheds ? 'uneven-sides' : 'rising-draw',
         alsoFits: sheds ? ['rising-draw'] : two ? ['uneven-sides'] : [],
         side: plant.facts.sides[motor],

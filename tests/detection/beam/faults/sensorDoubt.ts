@@ -1,7 +1,8 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { ClampState, Condition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
 import type { Random } from '../random.ts';
-import { bothSides, type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 
 type Spoil = (clamp: ClampState, own: Random) => void;
 
@@ -16,7 +17,7 @@ function clampFault(
     draw(plant, _, onset, random) {
       const motor = random.whole(0, plant.motors.length - 1);
       const [spoil, severity] = draw(plant, motor, random);
-      const label = labelled(onset, { kind: 'sensor-doubt', side: plant.facts.sides[motor], severity });
+      const label = labelOf(onset, { kind: 'sensor-doubt', side: plant.facts.sides[motor], severity });
       const apply = (condition: Condition, own: Random) => spoil(condition.logger.clamps[motor], own);
       return { name, label, startsStroke: onset, services: [], apply };
     },
@@ -98,9 +99,9 @@ const wrongClock: FaultKind = {
   wants: {},
   draw(plant, _, onset, random) {
     const factor = random.chance(0.5) ? random.between(1.4, 1.8) : random.between(0.55, 0.7);
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'sensor-doubt',
-      side: bothSides(plant),
+      side: namedSide(plant, null),
       severity: Math.abs(factor - 1),
     });
     return {

@@ -1,5 +1,6 @@
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 
 /** Something lies in the way of one direction from now on. */
 const obstacle: FaultKind = {
@@ -9,7 +10,7 @@ const obstacle: FaultKind = {
     const missing = random.between(0.07, 0.25);
     const { index, direction } = calendar.find((each) => each.index >= onset && !each.broken)!;
     const obstacleMetres = plant.travelMetres * (direction === 'extend' ? 1 - missing : missing);
-    const label = labelled(index, { kind: 'short-travel', direction, severity: missing });
+    const label = labelOf(index, { kind: 'short-travel', direction, severity: missing });
     return {
       name: 'obstacle',
       label,
@@ -31,7 +32,7 @@ const shortTimer: FaultKind = {
     const missing = random.between(0.12, 0.28);
     const { index } = calendar.find((each) => each.index >= onset && !each.broken)!;
     const timerS = referenceStroke(plant).seconds * (1 - missing);
-    const label = labelled(index, { kind: 'short-travel', severity: missing });
+    const label = labelOf(index, { kind: 'short-travel', severity: missing });
     return {
       name: 'short-timer',
       label,

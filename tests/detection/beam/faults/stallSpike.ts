@@ -1,8 +1,9 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
 import type { Random } from '../random.ts';
 import { type Reference, referenceStroke } from '../referenceStroke.ts';
-import { bothSides, type Fault, type FaultKind, labelled } from '../story.ts';
+import type { Fault, FaultKind } from '../story.ts';
 import { solveSize } from './solve.ts';
 
 /** A peak must stand this far above the noise, standard deviations, and this far above the running current, parts. */
@@ -59,7 +60,7 @@ const proudFastener: FaultKind = {
     const peak = wantedPeak(plant, motor, random);
     const newtons = forceFor(plant, motor, peak, bump);
     if (newtons === null) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'stall-spike',
       side: plant.facts.sides[motor],
       position,
@@ -90,7 +91,7 @@ const brokenTooth: FaultKind = {
     const peak = wantedPeak(plant, motor, random);
     const newtons = forceFor(plant, motor, peak, broken);
     if (newtons === null) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'stall-spike',
       side: plant.facts.sides[motor],
       pattern: 'once-per-turn',
@@ -128,9 +129,9 @@ const climbingGear: FaultKind = {
     const peak = wantedPeak(plant, motor, random);
     const newtons = forceFor(plant, motor, peak, (each) => climb(each, [0.4, 0.65]));
     if (newtons === null) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'stall-spike',
-      side: plant.motors.length === 1 ? bothSides(plant) : plant.facts.sides[motor],
+      side: plant.motors.length === 1 ? namedSide(plant, null) : plant.facts.sides[motor],
       pattern: 'scattered',
       severity: peak / plant.nominal.amps[motor],
     });

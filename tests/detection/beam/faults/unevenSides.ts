@@ -1,6 +1,7 @@
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import { referenceStroke } from '../referenceStroke.ts';
-import { type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { risesOf } from './risingDraw.ts';
 import { solveSize } from './solve.ts';
 
@@ -19,7 +20,7 @@ const weightShift: FaultKind = {
     const rises = (size: number) => risesOf(before, referenceStroke(plant, change(size)));
     const size = solveSize((each) => rises(each)[edge], rise, rise * 1.5, 0);
     if (size === null || size > 0.6 || rises(size)[1 - edge] > -0.07) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'uneven-sides',
       alsoFits: ['rising-draw'],
       side: plant.facts.sides[edge],
@@ -43,7 +44,7 @@ const wornBrushes: FaultKind = {
     const rises = (ohm: number) => risesOf(before, referenceStroke(plant, change(ohm)));
     const ohm = solveSize((each) => rises(each)[1 - motor], rise, plant.motors[motor].windingOhm * 0.4, 0);
     if (ohm === null || rises(ohm)[motor] > -0.06) return null;
-    const label = labelled(onset, {
+    const label = labelOf(onset, {
       kind: 'uneven-sides',
       alsoFits: ['rising-draw'],
       side: plant.facts.sides[1 - motor],

@@ -1,6 +1,7 @@
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Condition } from '../condition.ts';
 import { type Reference, referenceStroke } from '../referenceStroke.ts';
-import { type FaultKind, labelled } from '../story.ts';
+import type { FaultKind } from '../story.ts';
 import { solveSize } from './solve.ts';
 
 /** The battery has aged and nothing charges it: little charge, much resistance. */
@@ -20,7 +21,7 @@ const agedBattery: FaultKind = {
     const measure = (size: number) => sensed(referenceStroke(plant, age(size)));
     const size = solveSize(measure, goal, 3, measure(0));
     if (size === null) return null;
-    const label = labelled(onset, { kind: 'weak-supply', severity: 12.6 - goal });
+    const label = labelOf(onset, { kind: 'weak-supply', severity: 12.6 - goal });
     return { name: 'aged-battery', label, startsStroke: onset, services: [], apply: age(size) };
   },
 };
@@ -42,7 +43,7 @@ const badGround: FaultKind = {
     const drawn = plant.nominal.amps.reduce((sum, amps) => sum + amps, 0);
     const ohm = solveSize(measure, goal, 3 / drawn, measure(0));
     if (ohm === null) return null;
-    const label = labelled(onset, { kind: 'weak-supply', severity: 12.6 - goal });
+    const label = labelOf(onset, { kind: 'weak-supply', severity: 12.6 - goal });
     return { name: 'bad-ground', label, startsStroke: onset, services: [], apply: corrode(ohm) };
   },
 };

@@ -1,13 +1,14 @@
-import type { FaultLabel } from '../../../../server/demo/simulator/faults/fault.ts';
+import {
+  type LabelledFault,
+  type LabelParts,
+  labelOf,
+} from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../../server/demo/simulator/random.ts';
 import type { ForcesCondition } from '../condition.ts';
 import type { ForcesRoom } from '../room.ts';
 
 /** A fault of a room: what the contract's words call it, and what it does to each stroke from its onset on. */
-export interface ForcesFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  readonly startsStroke: number;
+export interface ForcesFault extends LabelledFault {
   /** The stroke before which the room is lubricated, as part of the fault's story. */
   readonly serviceStroke: number | null;
   readonly change: (condition: ForcesCondition, stroke: number, random: Random) => ForcesCondition;
@@ -32,7 +33,7 @@ export const seesAll = (room: ForcesRoom): boolean => room.recorded.length === r
 export function forcesFault(
   name: string,
   onset: number,
-  told: Pick<FaultLabel, 'kind' | 'side' | 'severity'> & Partial<FaultLabel>,
+  label: LabelParts,
   change: ForcesFault['change'],
 ): ForcesFault {
   return {
@@ -40,7 +41,7 @@ export function forcesFault(
     startsStroke: onset,
     serviceStroke: null,
     change,
-    label: { alsoFits: [], direction: null, position: null, pattern: null, onsetStroke: onset, ...told },
+    label: labelOf(onset, label),
   };
 }
 

@@ -1,5 +1,6 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { PlannedStroke } from '../calendar.ts';
-import { dragFor, type FaultKind, firstFrom, isPair, labelled, type Scene, wholeName } from './fault.ts';
+import { dragFor, type FaultKind, firstFrom, isPair, type Scene } from './fault.ts';
 
 /** All sides alike: `part` of the running current more in a given stroke. */
 function allSides(
@@ -10,7 +11,7 @@ function allSides(
 ): ReturnType<FaultKind['draw']> {
   return {
     startsStroke,
-    label: labelled('rising-draw', startsStroke, severity, { side: wholeName(plant) }),
+    label: labelOf(startsStroke, { kind: 'rising-draw', severity, side: namedSide(plant, null) }),
     worsen: (condition, stroke, index) => {
       const more = part(stroke, index - startsStroke);
       condition.sides.forEach((side, i) => {
@@ -29,7 +30,9 @@ function oneSide(
   const at = random.integer(0, plant.sides.length - 1);
   return {
     startsStroke: onset,
-    label: labelled('rising-draw', onset, severity, {
+    label: labelOf(onset, {
+      kind: 'rising-draw',
+      severity,
       side: plant.sides[at].name,
       alsoFits: isPair(plant) ? ['uneven-sides', 'late-side'] : [],
     }),
@@ -131,7 +134,9 @@ export const weakMagnet: FaultKind = {
     const factor = random.uniform(0.68, 0.8);
     return {
       startsStroke: onset,
-      label: labelled('rising-draw', onset, 1 / factor - 1, {
+      label: labelOf(onset, {
+        kind: 'rising-draw',
+        severity: 1 / factor - 1,
         side: plant.sides[at].name,
         alsoFits: isPair(plant) ? ['uneven-sides', 'late-side'] : [],
       }),
@@ -154,7 +159,12 @@ export const dryRebound: FaultKind = {
     const says = onset + Math.ceil(Math.log(1.05) / after);
     return {
       startsStroke: onset,
-      label: labelled('draw-rebound', says, after, { side: wholeName(plant), alsoFits: ['rising-draw'] }),
+      label: labelOf(says, {
+        kind: 'draw-rebound',
+        severity: after,
+        side: namedSide(plant, null),
+        alsoFits: ['rising-draw'],
+      }),
       services: [
         { beforeStroke: onset, kind: 'lubricated', side: null, frictionFactor: 1, freshMotor: false },
       ],

@@ -1,4 +1,4 @@
-import type { FaultLabel } from '../../../../server/demo/simulator/faults/fault.ts';
+import type { LabelledFault } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../../server/demo/simulator/random.ts';
 import type { PlannedStroke } from '../calendar.ts';
 import type { StrokeCondition } from '../condition.ts';
@@ -21,10 +21,7 @@ export type Worsen = (
   random: Random,
 ) => void;
 
-export interface PinionFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  readonly startsStroke: number;
+export interface PinionFault extends LabelledFault {
   /** Work that belongs to the fault's own story. */
   readonly services: readonly PlannedService[];
   readonly worsen: Worsen;
@@ -37,23 +34,7 @@ export interface FaultKind {
   readonly draw: (scene: Scene) => Omit<PinionFault, 'name' | 'services'> & { services?: PlannedService[] };
 }
 
-/** `severity`: in the fault's own measure. */
-export function labelled(
-  kind: FaultLabel['kind'],
-  onsetStroke: number,
-  severity: number,
-  more: Partial<FaultLabel> = {},
-): FaultLabel {
-  const plain = { side: null, direction: null, position: null, pattern: null, alsoFits: [] };
-  return { ...plain, kind, onsetStroke, severity, ...more };
-}
-
 export const isPair = ({ sides }: Plant): boolean => sides.length > 1;
-
-/** The name to say where every side is at fault alike. */
-export function wholeName({ sides }: Plant): string | null {
-  return sides.length === 1 ? sides[0].name : null;
-}
 
 /** Sliding force that raises a side's running current by this part, newtons. */
 export function dragFor({ sides }: Plant, side: number, part: number): number {

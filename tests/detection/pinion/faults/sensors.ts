@@ -1,6 +1,7 @@
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { SideCondition } from '../condition.ts';
 import type { Plant } from '../plant.ts';
-import { type FaultKind, labelled, wholeName } from './fault.ts';
+import type { FaultKind } from './fault.ts';
 
 /** A fault of one side's sensor. */
 function sensor(
@@ -17,7 +18,7 @@ function sensor(
       const severity = amount(random);
       return {
         startsStroke: onset,
-        label: labelled('sensor-doubt', onset, severity, { side: plant.sides[side].name }),
+        label: labelOf(onset, { kind: 'sensor-doubt', severity, side: plant.sides[side].name }),
         worsen: (condition) => change(condition.sides[side], severity, plant, side),
       };
     },
@@ -90,7 +91,7 @@ export const wrongClock: FaultKind = {
     const factor = random.chance(0.5) ? random.uniform(0.6, 0.75) : random.uniform(1.35, 1.6);
     return {
       startsStroke: onset,
-      label: labelled('sensor-doubt', onset, factor, { side: wholeName(plant) }),
+      label: labelOf(onset, { kind: 'sensor-doubt', severity: factor, side: namedSide(plant, null) }),
       worsen: (condition) => {
         condition.clockFactor *= factor;
       },

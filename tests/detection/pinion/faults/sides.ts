@@ -1,5 +1,6 @@
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Plant } from '../plant.ts';
-import { dragFor, type FaultKind, isPair, labelled } from './fault.ts';
+import { dragFor, type FaultKind, isPair } from './fault.ts';
 
 /** Metres by which one side leads when the room itself carries the usual force over. */
 function softness({ sides, couplingNewtonsPerMetre }: Plant): number {
@@ -17,7 +18,9 @@ export const shareShift: FaultKind = {
     const newtons = dragFor(plant, harder, rise);
     return {
       startsStroke: onset,
-      label: labelled('uneven-sides', onset, rise, {
+      label: labelOf(onset, {
+        kind: 'uneven-sides',
+        severity: rise,
         side: plant.sides[harder].name,
         alsoFits: ['rising-draw', 'late-side'],
       }),
@@ -38,7 +41,9 @@ export const shareDrift: FaultKind = {
     const rate = random.uniform(0.003, 0.008);
     return {
       startsStroke: onset,
-      label: labelled('uneven-sides', onset, rate, {
+      label: labelOf(onset, {
+        kind: 'uneven-sides',
+        severity: rate,
         side: plant.sides[harder].name,
         alsoFits: ['rising-draw', 'late-side'],
       }),
@@ -58,7 +63,9 @@ export const shearedPin: FaultKind = {
     const lost = random.integer(0, 1);
     return {
       startsStroke: onset,
-      label: labelled('dropped-load', onset, 1, {
+      label: labelOf(onset, {
+        kind: 'dropped-load',
+        severity: 1,
         side: plant.sides[lost].name,
         alsoFits: ['uneven-sides', 'rising-draw', 'late-side'],
       }),
@@ -79,7 +86,9 @@ export const lostMesh: FaultKind = {
     const to = Math.min(0.94, from + random.uniform(0.3, 0.5));
     return {
       startsStroke: onset,
-      label: labelled('dropped-load', onset, to - from, {
+      label: labelOf(onset, {
+        kind: 'dropped-load',
+        severity: to - from,
         side: plant.sides[lost].name,
         alsoFits: ['uneven-sides', 'rising-draw', 'late-side'],
       }),
@@ -103,7 +112,9 @@ export const burntConnector: FaultKind = {
     const most = (slower * motor.voltsPerSpeed * speed) / runningAmps;
     return {
       startsStroke: onset,
-      label: labelled('late-side', onset, slower * plant.strokeS, {
+      label: labelOf(onset, {
+        kind: 'late-side',
+        severity: slower * plant.strokeS,
         side: plant.sides[late].name,
         alsoFits: ['uneven-sides'],
       }),
@@ -123,7 +134,9 @@ export const slowRelay: FaultKind = {
     const delayS = Math.max(0.8, random.uniform(0.06, 0.12) * plant.strokeS);
     return {
       startsStroke: onset,
-      label: labelled('late-side', onset, delayS, {
+      label: labelOf(onset, {
+        kind: 'late-side',
+        severity: delayS,
         side: plant.sides[late].name,
         alsoFits: ['uneven-sides'],
       }),

@@ -1,8 +1,9 @@
 import type { SpikePattern } from '../../../../analysis/warning.ts';
+import { labelOf } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../../server/demo/simulator/random.ts';
 import type { Bump } from '../condition.ts';
 import type { Plant } from '../plant.ts';
-import { dragFor, type FaultKind, firstFrom, labelled, type Scene, stallAmps } from './fault.ts';
+import { dragFor, type FaultKind, firstFrom, type Scene, stallAmps } from './fault.ts';
 
 /** Strongest peak that does not stall the motor, part of its stall current. */
 const STALLS_PART = 0.5;
@@ -35,7 +36,9 @@ function spikes(
   const severity = peak.newtons / dragFor(plant, side, 1);
   return {
     startsStroke,
-    label: labelled('stall-spike', startsStroke, severity, {
+    label: labelOf(startsStroke, {
+      kind: 'stall-spike',
+      severity,
       side: plant.sides[side].name,
       pattern,
       position,
@@ -140,7 +143,9 @@ export const sparkingBrushes: FaultKind = {
     const side = random.integer(0, plant.sides.length - 1);
     return {
       startsStroke: onset,
-      label: labelled('stall-spike', onset, 1, {
+      label: labelOf(onset, {
+        kind: 'stall-spike',
+        severity: 1,
         side: plant.sides[side].name,
         pattern: 'scattered',
         alsoFits: ['sensor-doubt'],

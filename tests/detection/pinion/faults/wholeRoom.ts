@@ -1,6 +1,7 @@
 import type { Direction } from '../../../../analysis/trace.ts';
+import { labelOf, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Plant } from '../plant.ts';
-import { dragFor, type FaultKind, firstFrom, isPair, labelled, stallAmps, wholeName } from './fault.ts';
+import { dragFor, type FaultKind, firstFrom, isPair, stallAmps } from './fault.ts';
 
 /** What no healthy drive needs, where nobody has written down what this one may: amperes a side. */
 const TOO_MUCH = { one: 52, pair: 21 };
@@ -26,8 +27,10 @@ export const heavyRoom: FaultKind = {
     const part = (at: number) => Math.max(0, amps / plant.sides[at].runningAmps - 1);
     return {
       startsStroke: 0,
-      label: labelled('heavy-room', 0, part(side ?? 0), {
-        side: side === null ? wholeName(plant) : plant.sides[side].name,
+      label: labelOf(0, {
+        kind: 'heavy-room',
+        severity: part(side ?? 0),
+        side: side === null ? namedSide(plant, null) : plant.sides[side].name,
       }),
       worsen: (condition) => {
         condition.supplyOhms *= 0.6;
@@ -50,7 +53,7 @@ function blocked(name: string, way: Direction, low: number, high: number): Fault
       const severity = way === 'extend' ? 1 - block : block;
       return {
         startsStroke: from,
-        label: labelled('short-travel', from, severity, { direction: way }),
+        label: labelOf(from, { kind: 'short-travel', severity, direction: way }),
         worsen: (condition, { direction }) => {
           if (direction !== way) return;
           condition.block = block;
@@ -73,7 +76,7 @@ export const earlyLimit: FaultKind = {
     const from = firstFrom(planned, onset, ({ direction }) => direction === 'extend');
     return {
       startsStroke: from,
-      label: labelled('short-travel', from, 1 - limitAt, { direction: 'extend' }),
+      label: labelOf(from, { kind: 'short-travel', severity: 1 - limitAt, direction: 'extend' }),
       worsen: (condition, { direction }) => {
         if (direction === 'extend') condition.limitAt = limitAt;
       },
@@ -91,7 +94,7 @@ export const tiredBattery: FaultKind = {
     const volts = random.uniform(9.1, 10.1) * (plant.facts.nominalVolts / 12);
     return {
       startsStroke: onset,
-      label: labelled('weak-supply', onset, volts),
+      label: labelOf(onset, { kind: 'weak-supply', severity: volts }),
       worsen: (condition, _stroke, _index, chances) => {
         const open = volts + condition.supplyOhms * totalAmps(plant) + chances.normal(0, 0.12);
         condition.openVolts = Math.min(condition.openVolts, open);
@@ -115,7 +118,7 @@ export const corrodedFeed: FaultKind = {
     );
     return {
       startsStroke: onset,
-      label: labelled('weak-supply', weak === -1 ? onset : weak, dropVolts),
+      label: labelOf(weak === -1 ? onset : weak, { kind: 'weak-supply', severity: dropVolts }),
       worsen: (condition, _stroke, index) => {
         condition.supplyOhms += drop(index) / totalAmps(plant);
       },

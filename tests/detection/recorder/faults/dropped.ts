@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { changedAt } from '../condition.ts';
-import { type FaultKind, hasTwoSides, plan, sideName } from './fault.ts';
+import { type FaultKind, hasTwoSides, plan } from './fault.ts';
 
 /** A sheared key or a stripped gear: one motor turns alone, the other moves the whole room. */
 export const droppedSide: FaultKind = {
@@ -18,7 +19,7 @@ export const droppedSide: FaultKind = {
         alsoFits: ['uneven-sides', 'rising-draw'],
         severity: 1 - left,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition) => ({
         ...condition,
@@ -53,7 +54,7 @@ export const droppedStretch: FaultKind = {
         alsoFits: ['uneven-sides', 'rising-draw'],
         severity: 1 - left,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition) => ({
         ...condition,
@@ -79,7 +80,7 @@ export const droppedMotor: FaultKind = {
     return plan(
       'dropped-motor',
       room,
-      { kind: 'dropped-load', severity: 1 - left, onsetStroke, side: sideName(room, 0) },
+      { kind: 'dropped-load', severity: 1 - left, onsetStroke, side: namedSide(room, 0) },
       (condition) => ({
         ...condition,
         level: condition.level.map((level) => level * left),

@@ -1,4 +1,8 @@
-import type { FaultLabel } from '../../../../server/demo/simulator/faults/fault.ts';
+import {
+  type LabelledFault,
+  type LabelParts,
+  labelOf,
+} from '../../../../server/demo/simulator/faults/fault.ts';
 import type { StrokeCondition } from '../condition.ts';
 import type { Movement } from '../movements.ts';
 import type { ToldService } from '../nuisances.ts';
@@ -6,11 +10,7 @@ import type { Random } from '../random.ts';
 import type { RecorderRoom } from '../room.ts';
 
 /** A fault as it grows in one room. */
-export interface RecorderFault {
-  readonly name: string;
-  readonly label: FaultLabel;
-  /** First stroke that it changes. */
-  readonly startsStroke: number;
+export interface RecorderFault extends LabelledFault {
   readonly services: readonly ToldService[];
   /** The room that bears it: a heavy room was built so, a supply fault needs a supply reading. */
   readonly room: RecorderRoom;
@@ -28,7 +28,7 @@ export interface FaultKind {
 export function plan(
   name: string,
   room: RecorderRoom,
-  label: Pick<FaultLabel, 'kind' | 'severity' | 'onsetStroke'> & Partial<FaultLabel>,
+  label: LabelParts & { readonly onsetStroke: number },
   change: RecorderFault['change'],
   others: Partial<Pick<RecorderFault, 'startsStroke' | 'services'>> = {},
 ): RecorderFault {
@@ -38,16 +38,10 @@ export function plan(
     room,
     startsStroke,
     services: others.services ?? [],
-    label: { alsoFits: [], side: null, direction: null, position: null, pattern: null, ...label },
+    label: labelOf(label.onsetStroke, label),
     change: (condition, movement, random) =>
       movement.index < startsStroke ? condition : change(condition, movement, random),
   };
-}
-
-/** The name for a side; null (all alike) is the name of the only side, or null. */
-export function sideName({ facts }: RecorderRoom, side: number | null): string | null {
-  if (facts.sides.length === 1) return facts.sides[0];
-  return side === null ? null : facts.sides[side];
 }
 
 export const always = () => true;

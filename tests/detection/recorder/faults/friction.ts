@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { changedAt, loadFor } from '../condition.ts';
-import { always, type FaultKind, hasTwoSides, plan, sideName } from './fault.ts';
+import { always, type FaultKind, hasTwoSides, plan } from './fault.ts';
 
 const MOST = Math.log(1.65);
 
@@ -9,7 +10,7 @@ export const frictionStep: FaultKind = {
   fits: always,
   draw(room, onsetStroke, random) {
     const rise = random.scaled(0.16, 0.6);
-    const label = { kind: 'rising-draw', severity: rise, onsetStroke, side: sideName(room, null) } as const;
+    const label = { kind: 'rising-draw', severity: rise, onsetStroke, side: namedSide(room, null) } as const;
     return plan('friction-step', room, label, (condition) => ({
       ...condition,
       level: condition.level.map((level, side) => level * loadFor(room, side, rise)),
@@ -23,7 +24,7 @@ export const frictionDrift: FaultKind = {
   fits: always,
   draw(room, onsetStroke, random) {
     const rate = random.scaled(0.003, 0.008);
-    const label = { kind: 'rising-draw', severity: rate, onsetStroke, side: sideName(room, null) } as const;
+    const label = { kind: 'rising-draw', severity: rate, onsetStroke, side: namedSide(room, null) } as const;
     return plan('friction-drift', room, label, (condition, { index }) => {
       const rise = Math.exp(Math.min(MOST, rate * (index - onsetStroke + 1))) - 1;
       return {
@@ -49,7 +50,7 @@ export const sideStep: FaultKind = {
         alsoFits: ['uneven-sides', 'late-side'],
         severity: rise,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition) => ({
         ...condition,
@@ -74,7 +75,7 @@ export const sideDrift: FaultKind = {
         alsoFits: ['uneven-sides', 'late-side'],
         severity: rate,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition, { index }) => {
         const rise = Math.exp(Math.min(MOST, rate * (index - onsetStroke + 1))) - 1;
@@ -97,7 +98,7 @@ export const stretchFriction: FaultKind = {
     const from = random.between(0.05, 0.95 - length);
     const edge = 0.03;
     const label = { kind: 'rising-draw', severity: rise * length, onsetStroke } as const;
-    return plan('stretch-friction', room, { ...label, side: sideName(room, null) }, (condition) => ({
+    return plan('stretch-friction', room, { ...label, side: namedSide(room, null) }, (condition) => ({
       ...condition,
       added: [
         ...condition.added,

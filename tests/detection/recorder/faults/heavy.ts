@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { RecorderRoom } from '../room.ts';
-import { always, type FaultKind, plan, sideName } from './fault.ts';
+import { always, type FaultKind, plan } from './fault.ts';
 
 /** From the first day on far too much current: racks that carry what rollers should. */
 export const heavyFromNew: FaultKind = {
@@ -34,7 +35,7 @@ export const heavyFromNew: FaultKind = {
     return plan(
       'heavy-from-new',
       heavy,
-      { ...label, side: sideName(room, faulty) },
+      { ...label, side: namedSide(room, faulty) },
       (condition) => condition,
     );
   },

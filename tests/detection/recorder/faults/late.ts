@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { changedAt } from '../condition.ts';
-import { type FaultKind, hasTwoSides, plan, sideName } from './fault.ts';
+import { type FaultKind, hasTwoSides, plan } from './fault.ts';
 
 /** One side falls behind: its gear slips under load, and what kept the sides in step does so no longer. */
 export const lateSide: FaultKind = {
@@ -18,7 +19,7 @@ export const lateSide: FaultKind = {
         alsoFits: ['uneven-sides'],
         severity: lag,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition, _, source) => ({
         ...condition,

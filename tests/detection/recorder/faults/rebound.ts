@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { loadFor } from '../condition.ts';
-import { always, type FaultKind, plan, sideName } from './fault.ts';
+import { always, type FaultKind, plan } from './fault.ts';
 
 /** Cleaned or lubricated, the room runs lighter, and is heavier again soon: the cause was not mended. */
 export const rebound: FaultKind = {
@@ -22,7 +23,7 @@ export const rebound: FaultKind = {
         alsoFits: ['rising-draw'],
         severity: again,
         onsetStroke: serviceStroke,
-        side: sideName(room, null),
+        side: namedSide(room, null),
       },
       (condition, { index }) => {
         const risen =

@@ -1,7 +1,8 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { changedAt, type Recording } from '../condition.ts';
 import type { Random } from '../random.ts';
 import type { RecorderRoom } from '../room.ts';
-import { always, type FaultKind, plan, sideName } from './fault.ts';
+import { always, type FaultKind, plan } from './fault.ts';
 
 /** What a sensor does from its fault on; `faulty` null: the whole logger. */
 interface SensorStory {
@@ -21,7 +22,7 @@ function sensorFault(
     draw(room, onsetStroke, random) {
       const story = tell(room, random.whole(0, room.motors.length - 1), random);
       const label = { kind: 'sensor-doubt', severity: story.severity, onsetStroke } as const;
-      return plan(name, room, { ...label, side: sideName(room, story.faulty) }, (condition, _, source) => ({
+      return plan(name, room, { ...label, side: namedSide(room, story.faulty) }, (condition, _, source) => ({
         ...condition,
         recording: { ...condition.recording, ...story.change(condition.recording, source) },
       }));

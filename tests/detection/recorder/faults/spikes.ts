@@ -1,7 +1,8 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { AddedLoad } from '../condition.ts';
 import type { Random } from '../random.ts';
 import type { RecorderRoom } from '../room.ts';
-import { always, type FaultKind, plan, sideName } from './fault.ts';
+import { always, type FaultKind, plan } from './fault.ts';
 
 /** Height and half width of a short peak that the room's own logger can show. */
 interface Peak {
@@ -58,7 +59,7 @@ export const spikeAtPlace: FaultKind = {
         severity: peak.rise,
         onsetStroke,
         position,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition, _, source) => {
         if (!source.chance(seen)) return condition;
@@ -91,7 +92,7 @@ export const spikeOncePerTurn: FaultKind = {
         pattern: 'once-per-turn',
         severity: peak.rise,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition, _, source) => {
         const places = Array.from({ length: count }, (_, turn) => ({
@@ -120,7 +121,7 @@ export const spikeScattered: FaultKind = {
         pattern: 'scattered',
         severity: peak.rise,
         onsetStroke,
-        side: sideName(room, faulty),
+        side: namedSide(room, faulty),
       },
       (condition, _, source) => {
         const places = Array.from({ length: source.whole(1, most) }, () => ({

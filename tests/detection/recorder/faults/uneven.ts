@@ -1,5 +1,6 @@
+import { namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import { changedAt, loadFor } from '../condition.ts';
-import { type FaultKind, hasTwoSides, plan, sideName } from './fault.ts';
+import { type FaultKind, hasTwoSides, plan } from './fault.ts';
 
 /** The room has gone out of square: one side carries what the other has shed. */
 export const unevenShift: FaultKind = {
@@ -20,7 +21,7 @@ export const unevenShift: FaultKind = {
         alsoFits: ['rising-draw'],
         severity: rise,
         onsetStroke,
-        side: sideName(room, harder),
+        side: namedSide(room, harder),
       },
       (condition, { index }) => {
         const part = Math.min(1, (index - onsetStroke + 1) / growsOver);

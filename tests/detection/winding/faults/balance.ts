@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, lastingFault, sideName } from '../fault.ts';
+import { anySide, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 import { sizeFor, steadyAmps } from '../sizing.ts';
 import type { StrokeState } from '../strokeState.ts';
 
@@ -26,7 +27,7 @@ export const liftedSide: FaultRecipe = {
     return lastingFault(
       'lifted-side',
       drawOnset(random, strokes),
-      { kind: 'uneven-sides', alsoFits: ['rising-draw'], severity: shift, side: sideName(room, harder) },
+      { kind: 'uneven-sides', alsoFits: ['rising-draw'], severity: shift, side: namedSide(room, harder) },
       (state) => change(state, size),
     );
   },

@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, type LabelPart, lastingFault, sideName } from '../fault.ts';
+import { anySide, type LabelParts, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 
 const KIND = 'sensor-doubt';
 
@@ -9,7 +10,7 @@ export const clipped: FaultRecipe = {
   draw(room, random, strokes) {
     const side = anySide(room, random);
     const most = room.runningAmps * random.uniform(0.95, 2.2);
-    const label: LabelPart = { kind: KIND, severity: most / room.runningAmps, side: sideName(room, side) };
+    const label: LabelParts = { kind: KIND, severity: most / room.runningAmps, side: namedSide(room, side) };
     return lastingFault('clipped', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.clipAmps = most;
     });
@@ -23,11 +24,11 @@ export const movedZero: FaultRecipe = {
   draw(room, random, strokes) {
     const side = anySide(room, random);
     const amps = room.runningAmps * random.uniform(0.15, 0.45) * random.pick([-1, 1]);
-    const label: LabelPart = {
+    const label: LabelParts = {
       kind: KIND,
       alsoFits: room.motors.length === 2 ? ['rising-draw', 'uneven-sides'] : ['rising-draw'],
       severity: Math.abs(amps),
-      side: sideName(room, side),
+      side: namedSide(room, side),
     };
     return lastingFault('moved-zero', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.offsetAmps = amps;
@@ -42,11 +43,11 @@ export const otherScale: FaultRecipe = {
   draw(room, random, strokes) {
     const side = anySide(room, random);
     const gain = random.pick([0.1, 0.5, 0.5, 2, 2]);
-    const label: LabelPart = {
+    const label: LabelParts = {
       kind: KIND,
       alsoFits: alsoByScale(gain, room.motors.length),
       severity: gain,
-      side: sideName(room, side),
+      side: namedSide(room, side),
     };
     return lastingFault('other-scale', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.gain = gain;
@@ -54,7 +55,7 @@ export const otherScale: FaultRecipe = {
   },
 };
 
-function alsoByScale(gain: number, sides: number): LabelPart['alsoFits'] {
+function alsoByScale(gain: number, sides: number): LabelParts['alsoFits'] {
   if (sides === 1) return gain > 1 ? ['rising-draw'] : [];
   return gain > 1 ? ['rising-draw', 'uneven-sides'] : ['uneven-sides', 'dropped-load'];
 }
@@ -66,7 +67,7 @@ export const gaps: FaultRecipe = {
   draw(room, random, strokes) {
     const side = anySide(room, random);
     const part = random.uniform(0.2, 0.5);
-    const label: LabelPart = { kind: KIND, severity: part, side: sideName(room, side) };
+    const label: LabelParts = { kind: KIND, severity: part, side: namedSide(room, side) };
     return lastingFault('gaps', drawOnset(random, strokes), label, (state, _, chance) => {
       const { clamp } = state.sides[side];
       const blocks = chance.integer(2, 5);
@@ -86,7 +87,7 @@ export const noisy: FaultRecipe = {
   draw(room, random, strokes) {
     const side = anySide(room, random);
     const amps = room.runningAmps * random.uniform(0.25, 0.6);
-    const label: LabelPart = { kind: KIND, severity: amps, side: sideName(room, side) };
+    const label: LabelParts = { kind: KIND, severity: amps, side: namedSide(room, side) };
     return lastingFault('noisy', drawOnset(random, strokes), label, (state, _, chance) => {
       state.sides[side].clamp.noiseAmps = amps * chance.uniform(0.8, 1.2);
     });
@@ -99,11 +100,11 @@ export const clampOff: FaultRecipe = {
   needs: {},
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const label: LabelPart = {
+    const label: LabelParts = {
       kind: KIND,
       alsoFits: ['dropped-load'],
       severity: 1,
-      side: sideName(room, side),
+      side: namedSide(room, side),
     };
     return lastingFault('clamp-off', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.isOff = true;
@@ -117,7 +118,7 @@ export const clampTurned: FaultRecipe = {
   needs: { onMotorLead: true, tellsDirection: true },
   draw(room, random, strokes) {
     const side = anySide(room, random);
-    const label: LabelPart = { kind: KIND, severity: 2, side: sideName(room, side) };
+    const label: LabelParts = { kind: KIND, severity: 2, side: namedSide(room, side) };
     return lastingFault('clamp-turned', drawOnset(random, strokes), label, (state) => {
       state.sides[side].clamp.gain = -1;
     });

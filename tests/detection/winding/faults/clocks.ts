@@ -1,4 +1,5 @@
-import { drawOnset, type FaultRecipe, type LabelPart, lastingFault, sideName } from '../fault.ts';
+import { type LabelParts, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 
 const KIND = 'sensor-doubt';
 
@@ -7,7 +8,7 @@ export const leapingClock: FaultRecipe = {
   name: 'leaping-clock',
   needs: { sendsTimes: true },
   draw(room, random, strokes) {
-    const label: LabelPart = { kind: KIND, severity: 1, side: sideName(room, null) };
+    const label: LabelParts = { kind: KIND, severity: 1, side: namedSide(room, null) };
     return lastingFault('leaping-clock', drawOnset(random, strokes), label, (state, _, chance) => {
       const leaps = chance.integer(1, 3);
       for (let leap = 0; leap < leaps; leap++) {
@@ -23,8 +24,8 @@ export const wrongRate: FaultRecipe = {
   needs: { sendsTimes: false, leastRateHz: 20 },
   draw(room, random, strokes) {
     const rate = random.pick([0.5, 2]);
-    const alsoFits: LabelPart['alsoFits'] = rate > 1 ? ['short-travel'] : [];
-    const label: LabelPart = { kind: KIND, alsoFits, severity: rate, side: sideName(room, null) };
+    const alsoFits: LabelParts['alsoFits'] = rate > 1 ? ['short-travel'] : [];
+    const label: LabelParts = { kind: KIND, alsoFits, severity: rate, side: namedSide(room, null) };
     return lastingFault('wrong-rate', drawOnset(random, strokes), label, (state) => {
       state.clockRate = rate;
     });

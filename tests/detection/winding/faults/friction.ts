@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, type LabelPart, lastingFault, sideName } from '../fault.ts';
+import { anySide, type LabelParts, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 import { sizeForRise } from '../sizing.ts';
 import { roughen } from './roughen.ts';
 
@@ -10,7 +11,7 @@ export const dryRails: FaultRecipe = {
   draw(room, random, strokes) {
     const rise = random.uniform(0.15, 0.4);
     const size = sizeForRise(room, 0, rise, 3, (state, each) => roughen(state, null, each));
-    const label: LabelPart = { kind: 'rising-draw', severity: rise, side: sideName(room, null) };
+    const label: LabelParts = { kind: 'rising-draw', severity: rise, side: namedSide(room, null) };
     return lastingFault('dry-rails', drawOnset(random, strokes), label, (state) =>
       roughen(state, null, size),
     );
@@ -29,7 +30,7 @@ export const seizedRoller: FaultRecipe = {
     return lastingFault(
       'seized-roller',
       drawOnset(random, strokes),
-      { kind: 'rising-draw', alsoFits: ['uneven-sides'], severity: rise, side: sideName(room, side) },
+      { kind: 'rising-draw', alsoFits: ['uneven-sides'], severity: rise, side: namedSide(room, side) },
       (state) => roughen(state, side, size),
     );
   },
@@ -47,7 +48,7 @@ export const dryShoe: FaultRecipe = {
     return lastingFault(
       'dry-shoe',
       drawOnset(random, strokes),
-      { kind: 'rising-draw', alsoFits: ['uneven-sides'], severity: rise, side: sideName(room, side) },
+      { kind: 'rising-draw', alsoFits: ['uneven-sides'], severity: rise, side: namedSide(room, side) },
       (state, _, chance) => {
         roughen(state, side, size * chance.uniform(0.85, 1.15));
         state.sides[side].stribeck *= 2.5;
@@ -88,7 +89,7 @@ export const drift: FaultRecipe = {
         kind: 'rising-draw',
         alsoFits: side === null ? [] : ['uneven-sides'],
         severity: growth,
-        side: sideName(room, side),
+        side: namedSide(room, side),
       },
       // A room that draws half as much again is not driven any further: from there on it stays.
       (state, index) =>
@@ -110,7 +111,7 @@ export const rebound: FaultRecipe = {
     const fault = lastingFault(
       'rebound',
       onset,
-      { kind: 'draw-rebound', alsoFits: ['rising-draw'], severity: growth, side: sideName(room, null) },
+      { kind: 'draw-rebound', alsoFits: ['rising-draw'], severity: growth, side: namedSide(room, null) },
       (state, index) => {
         const rise =
           index < onset ? before * index : Math.min(0.15, before * onset - drop + growth * (index - onset));

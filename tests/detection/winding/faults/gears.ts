@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, lastingFault, sideName } from '../fault.ts';
+import { anySide, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 import type { WindingRoom } from '../room.ts';
 import { peakAmps, sizeFor } from '../sizing.ts';
 import type { SideState } from '../strokeState.ts';
@@ -33,7 +34,7 @@ export const brokenTooth: FaultRecipe = {
     return lastingFault(
       'broken-tooth',
       drawOnset(random, strokes),
-      { kind: 'stall-spike', severity: rise, side: sideName(room, side), pattern: 'once-per-turn' },
+      { kind: 'stall-spike', severity: rise, side: namedSide(room, side), pattern: 'once-per-turn' },
       (state, _, chance) => {
         for (let place = first; place < 1; place += turn) {
           missTooth(state.sides[side], room, place, newtons * chance.uniform(0.8, 1.2));
@@ -55,7 +56,7 @@ export const looseMesh: FaultRecipe = {
     return lastingFault(
       'loose-mesh',
       drawOnset(random, strokes),
-      { kind: 'stall-spike', severity: rise, side: sideName(room, side), pattern: 'scattered' },
+      { kind: 'stall-spike', severity: rise, side: namedSide(room, side), pattern: 'scattered' },
       (state, _, chance) => {
         const jumps = chance.integer(2, 7);
         for (let jump = 0; jump < jumps; jump++) {
@@ -81,7 +82,7 @@ export const shearedPin: FaultRecipe = {
         // The other side draws what both drew.
         alsoFits: ['uneven-sides', 'rising-draw'],
         severity: 1,
-        side: sideName(room, side),
+        side: namedSide(room, side),
       },
       (state) => {
         state.sides[side].free = [-1, 2];
@@ -106,7 +107,7 @@ export const strippedRack: FaultRecipe = {
         kind: 'dropped-load',
         alsoFits: ['uneven-sides', 'stall-spike', 'rising-draw'],
         severity: part,
-        side: sideName(room, side),
+        side: namedSide(room, side),
       },
       (state) => {
         state.sides[side].free = [from, from + part];
@@ -125,7 +126,7 @@ export const strippedGear: FaultRecipe = {
     const fault = lastingFault(
       'stripped-gear',
       onset,
-      { kind: 'dropped-load', alsoFits: ['short-travel'], severity: 1, side: sideName(room, 0) },
+      { kind: 'dropped-load', alsoFits: ['short-travel'], severity: 1, side: namedSide(room, 0) },
       (state, _, chance) => {
         state.sides[0].free = [-1, 2];
         state.releaseS = chance.uniform(3, 8);

@@ -1,5 +1,6 @@
+import { anySide, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
 import type { Random } from '../../../../server/demo/simulator/random.ts';
-import { anySide, type FaultRecipe, lastingFault, sideName, type WindingFault } from '../fault.ts';
+import { type FaultRecipe, lastingFault, type WindingFault } from '../fault.ts';
 import type { WindingRoom } from '../room.ts';
 import { sizeFor, steadyAmps } from '../sizing.ts';
 import { roughen } from './roughen.ts';
@@ -32,7 +33,7 @@ function heavyFault(
   return lastingFault(
     name,
     0,
-    { kind: 'heavy-room', severity: Math.max(...amps) / room.runningAmps, side: sideName(room, named) },
+    { kind: 'heavy-room', severity: Math.max(...amps) / room.runningAmps, side: namedSide(room, named) },
     (state) => roughen(state, side, size),
   );
 }

@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, type LabelPart, lastingFault, sideName } from '../fault.ts';
+import { anySide, type LabelParts, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 import type { WindingRoom } from '../room.ts';
 import { lagS, sizeFor, sizeForRise } from '../sizing.ts';
 
@@ -20,7 +21,7 @@ export const weakMagnets: FaultRecipe = {
         kind: 'rising-draw',
         alsoFits: room.motors.length === 2 ? ['uneven-sides'] : [],
         severity: rise,
-        side: sideName(room, side),
+        side: namedSide(room, side),
       },
       (state) => {
         state.sides[side].newtonsPerAmp *= 1 - size;
@@ -47,7 +48,7 @@ export const dryGearbox: FaultRecipe = {
         kind: 'rising-draw',
         alsoFits: room.motors.length === 2 ? ['uneven-sides'] : [],
         severity: rise,
-        side: sideName(room, side),
+        side: namedSide(room, side),
       },
       (state) => {
         state.sides[side].noLoad *= 1 + size;
@@ -62,12 +63,12 @@ function drawLagS(durationS: number, part: number): number {
 }
 
 /** A side that comes late, and the other, which the frame makes pull at it. */
-function lateLabel(room: WindingRoom, side: number, lateS: number): LabelPart {
+function lateLabel(room: WindingRoom, side: number, lateS: number): LabelParts {
   return {
     kind: 'late-side',
     alsoFits: ['uneven-sides', 'rising-draw'],
     severity: lateS,
-    side: sideName(room, side),
+    side: namedSide(room, side),
   };
 }
 

@@ -1,4 +1,5 @@
-import { anySide, drawOnset, type FaultRecipe, lastingFault, sideName } from '../fault.ts';
+import { anySide, namedSide } from '../../../../server/demo/simulator/faults/fault.ts';
+import { drawOnset, type FaultRecipe, lastingFault } from '../fault.ts';
 import { peakAmps, sizeFor, steadyAmps } from '../sizing.ts';
 
 /** A rail bent over a hand's breadth or two: more friction there, both ways. */
@@ -23,7 +24,7 @@ export const bentRail: FaultRecipe = {
         kind: 'rising-draw',
         alsoFits: room.motors.length === 2 ? ['stall-spike', 'uneven-sides'] : ['stall-spike'],
         severity: rise,
-        side: sideName(room, side),
+        side: namedSide(room, side),
         position: place,
       },
       (state) => {
@@ -50,7 +51,7 @@ export const foldedSeal: FaultRecipe = {
     return lastingFault(
       'folded-seal',
       drawOnset(random, strokes),
-      { kind: 'rising-draw', severity: rise, side: sideName(room, null) },
+      { kind: 'rising-draw', severity: rise, side: namedSide(room, null) },
       (state, _, chance) => {
         const part = (state.direction === 'extend' ? 1 : 0.7) * chance.uniform(0.9, 1.1);
         for (const own of state.sides) {
@@ -86,7 +87,7 @@ export const proudFastener: FaultRecipe = {
       {
         kind: 'stall-spike',
         severity: rise,
-        side: sideName(room, side),
+        side: namedSide(room, side),
         position: place,
         pattern: 'same-place',
       },
