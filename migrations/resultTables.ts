@@ -9,12 +9,11 @@ export interface MeasureTable {
   /** Of the stroke. */
   placed_at: Time;
   stroke_id: string;
-  /** By index of MEASURES, as the next two, which are in single precision. */
+  /** By index of MEASURES. */
   value: (number | null)[];
   expected: (number | null)[];
   adjusted: (number | null)[];
-  /** Bit `i`: whether the measure with index `i` lies beyond its limits. */
-  beyond: number;
+  beyond: (boolean | null)[];
 }
 
 export interface RoomProgressTable {

@@ -10,7 +10,6 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Normal, NormalQuery, NormalSide } from '../schemas/travel.ts';
 import { findRoom } from '../things/rooms.ts';
-import { isBeyond } from './isBeyond.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 
 interface Place {
@@ -110,7 +109,7 @@ async function referenceStrokes(
   const { rows } = await sql<ReferenceProfile>`
     with own as (
       select placed_at, stroke_id, value[${running}] as value, expected[${running}] as expected,
-        ${sql.raw(isBeyond(RUNNING))} as beyond
+        beyond[${running}] as beyond
       from measures
       where account_id = ${accountId} and room_id = ${roomId} and side = ${side} and direction = ${direction}
     ), learnt as (
@@ -123,7 +122,7 @@ async function referenceStrokes(
     select s.analysis -> 'sides' -> ${side} -> 'profile' as profile, o.value as "runningAmps"
     from (
       select placed_at, stroke_id, value from own
-      where placed_at > (select at from begun) and not beyond and value is not null
+      where placed_at > (select at from begun) and beyond is not true and value is not null
       order by placed_at, stroke_id limit ${sql.lit(REFERENCE_STROKES)}
     ) o
     join strokes s on s.account_id = ${accountId} and s.id = o.stroke_id

@@ -3,9 +3,7 @@ import { Random } from '../../../server/demo/simulator/random.ts';
 import { copperOhms } from '../../detection/winding/copper.ts';
 import { drawRoom } from '../../detection/winding/drawRoom.ts';
 import { driveStroke } from '../../detection/winding/driveStroke.ts';
-import { FAULT_RECIPES } from '../../detection/winding/faults/recipes.ts';
-import { drawMember, drawWindingFleet, type WindingMember } from '../../detection/winding/fleet.ts';
-import { windingHistory } from '../../detection/winding/history.ts';
+import { drawMember } from '../../detection/winding/fleet.ts';
 import type { WindingRoom } from '../../detection/winding/room.ts';
 import { steadyAmps } from '../../detection/winding/sizing.ts';
 import { ordinaryStroke } from '../../detection/winding/strokeState.ts';
@@ -16,9 +14,6 @@ const cold = new Float64Array([20, 20]);
 function tapeFor(room: WindingRoom) {
   return emptyTape(room.motors.length, 2.5 * room.durationS + 12);
 }
-
-/** Drawn once: many rooms are tried until one shows a fault plainly. */
-const FAULTY = FAULT_RECIPES.map(({ name }) => drawMember(31, name, 60));
 
 describe('the winding fleet', () => {
   it('makes copper of 100 ohm into 139.3 ohm by 100 kelvin (IEC 60028)', () => {
@@ -48,15 +43,6 @@ describe('the winding fleet', () => {
     const left =
       tape.volts[middle] - tape.motorAmps[0][middle] * (copperOhms(motor.ohmsAt20C, 25) + motor.leadOhms);
     expect(moved / (20 * STEP_S) / (left / motor.newtonsPerAmp)).toBeCloseTo(1, 1);
-  });
-
-  it('tells the same life for the same seed and another for another', () => {
-    const tell = (seed: number) => JSON.stringify([...windingHistory(drawMember(seed, null, 6))]);
-    expect(tell(11)).toBe(tell(11));
-    expect(tell(11)).not.toBe(tell(12));
-    const names = (seed: number) => drawWindingFleet(seed, 6, 60).map(({ fault }) => fault?.name ?? null);
-    expect(names(1)).toEqual(names(1));
-    expect(names(1).filter((name) => name === null)).toHaveLength(3);
   });
 
   it('strikes once every teeth times pitch of the travel where a tooth is broken', () => {
@@ -114,46 +100,7 @@ describe('the winding fleet', () => {
       expect(most * room.travelMetres).toBeLessThan(1.5 * room.controller.leadMetres);
     }
   });
-
-  it('has faults of all ten kinds', () => {
-    const kinds = FAULTY.map(({ fault }) => fault!.label.kind);
-    expect([...new Set(kinds)].sort()).toEqual([
-      'draw-rebound',
-      'dropped-load',
-      'heavy-room',
-      'late-side',
-      'rising-draw',
-      'sensor-doubt',
-      'short-travel',
-      'stall-spike',
-      'uneven-sides',
-      'weak-supply',
-    ]);
-  });
-
-  for (const member of FAULTY) {
-    const { fault } = member;
-    it(`leaves the strokes before ${fault!.name} as they were and changes those after`, () => {
-      expect(fault!.label.onsetStroke === 0 || fault!.label.onsetStroke >= 20).toBe(true);
-      expect(member.strokes - fault!.startsStroke).toBeGreaterThanOrEqual(18);
-      const until = fault!.startsStroke + 2;
-      const faulty = told(member, until);
-      const healthy = told({ ...member, fault: null }, until);
-      expect(faulty.slice(0, fault!.bearsFrom)).toEqual(healthy.slice(0, fault!.bearsFrom));
-      expect(faulty.slice(fault!.startsStroke)).not.toEqual(healthy.slice(fault!.startsStroke));
-    });
-  }
 });
-
-function told(member: WindingMember, until: number): string[] {
-  const strokes: string[] = [];
-  for (const event of windingHistory(member)) {
-    if (event.type !== 'stroke') continue;
-    if (event.index > until) break;
-    strokes.push(JSON.stringify(event.stroke));
-  }
-  return strokes;
-}
 
 /** The greatest current in each thousandth of the travel. */
 function byPosition(positions: Float64Array, amps: Float64Array, steps: number): number[] {
