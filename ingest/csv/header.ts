@@ -41,13 +41,15 @@ const UNIT_WORDS = new Set(['unit', 'units', 'einheit', 'unité', 'unidad', 'uni
 const LONGEST_TITLE = 200;
 
 const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
-const LAST_WORD = /^(.*?)[\s_.,/-]+([^\s_.,/-]+)$/;
+const LAST_WORD = /^(.*?)[\s_.,:/-]+([^\s_.,:/-]+)$/;
 const KIND_OF_CURRENT = /(?:dc|ac)$/;
+/** Words alone: one letter before a name may be the name's own. */
+const FIRST_WORD = /^((?:milli)?(?:amp|amps|ampere|amperes))[\s_.,:([-]+([^)\]]+)[)\]]?$/i;
 const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
 
 /**
  * What a column holds by its title: a quantity and a unit such as `front A`, `rear (mA)`, `supply V`, `t (ms)`,
- * `amps`, `ambientC`. A title without a unit that names no quantity is a side in amperes. `side` is what the only
+ * `amps`, `amps_front`, `ambientC`. A title without a unit that names no quantity is a side in amperes. `side` is what the only
  * current is that names none.
  */
 export function readTitle(title: string, side: string): Column {
@@ -89,7 +91,9 @@ function takeUnit(text: string): { name: string; unit: Unit | null } {
     const unit = match === null ? undefined : UNIT_OF.get(match[2].trim().toLowerCase());
     if (match !== null && unit !== undefined) return { name: match[1].trim(), unit };
   }
-  return { name: text, unit: null };
+  const [, first, named] = FIRST_WORD.exec(text) ?? [];
+  const unit = first === undefined ? undefined : UNIT_OF.get(first.toLowerCase());
+  return unit === undefined ? { name: text, unit: null } : { name: named.trim(), unit };
 }
 
 /** `front current` is the side front; `current` or `value` alone names none. */
