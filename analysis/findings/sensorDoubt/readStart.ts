@@ -5,7 +5,7 @@ import { SCALE_STROKES } from './scaleMemory.ts';
 import { readsStop } from './stallRise.ts';
 
 /** A start that stands so little above the running current is none at standstill: a controller lets it rise with the load. */
-const LEAST_START = 1.5;
+export const LEAST_START = 1.5;
 
 /** Whether a side's start tells nothing of what it draws at standstill, and no stall does. */
 export function hasSoftStart(context: FindingContext, side: string): boolean {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { MeasureName } from '../../../../analysis/measures.ts';
+import { limitsOf } from '../../../../analysis/room/fold.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import { foldAll } from '../support/folded.ts';
 import { ROOM } from '../support/handMade.ts';
@@ -40,11 +41,20 @@ test.each([
   },
   { measure: 'lagS', spread: 0.2, told: (crooked: number) => ({ lagS: crooked }) },
 ] as const)(
-  'where one stay in five stands crooked, no more than one healthy stroke in 400 is beyond its $measure',
+  'where one stay in five stands crooked, no more than one healthy stroke in 200 is beyond its $measure',
   ({ measure, spread, told }) => {
-    expect(beyondOf(measure, spread, told)).toBeLessThanOrEqual(1 / 400);
+    expect(beyondOf(measure, spread, told)).toBeLessThanOrEqual(1 / 200);
   },
 );
+
+test('where every stay stands level, the limits of the share come in as the strokes show it', () => {
+  const widthAfter = (strokes: number) => {
+    const { state } = foldAll(ROOM, strokeEvents(strokes, ROOM, 4));
+    const share = limitsOf(state).find(({ measure }) => measure === 'share');
+    return (share?.limits.upper ?? Number.NaN) - (share?.limits.lower ?? Number.NaN);
+  };
+  expect(widthAfter(400) / widthAfter(LEARNT)).toBeLessThan(0.6);
+});
 
 test.each([
   { measure: 'share', told: { factors: [1.12, 0.88] } },

@@ -79,6 +79,32 @@ test('whatever strokes tell, limits become no narrower than a fifth, and no wide
   expect(wild.counts.reduce((sum, count) => sum + count, 0)).toBeLessThan(401);
 });
 
+test.each([
+  { measure: 'inrushAmps', least: 1.6, most: 3 },
+  { measure: 'runningAmps', least: 1, most: 1 },
+] as const)(
+  'where one stroke in nine has another peak as a rule, the $measure may lie at the most $most times as far as was set',
+  ({ measure, least, most }) => {
+    const mixed = noteAll(
+      Array.from({ length: 90 }, (_, i) => (i % 9 === 4 ? 1.6 : (i % 5) / 20)),
+      undefined,
+      measure,
+    );
+    expect(mixed.factor).toBeGreaterThanOrEqual(least);
+    expect(mixed.factor).toBeLessThanOrEqual(most);
+  },
+);
+
+test('a start that stays another does not widen its limits', () => {
+  const plain = noteAll(drawn(new Random(8), 60, 0.2, 0), undefined, 'inrushAmps');
+  const stayed = noteAll(
+    Array.from({ length: 60 }, () => 1.6),
+    plain,
+    'inrushAmps',
+  );
+  expect(stayed.factor).toBeLessThan(1);
+});
+
 test('limits stay about as wide as they were set where a stroke now and then lies far from plain ones', () => {
   // As the rig's: two in twenty at half the limit, the others within an eighth of it.
   const skewed = Array.from({ length: 40 }, (_, i) => (i % 10 === 7 ? 0.5 : (i % 5) / 40));
