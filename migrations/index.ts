@@ -18,6 +18,7 @@ import * as ratesOfStrokes from './0021-rates-of-strokes.ts';
 import * as removedStrokes from './0022-removed-strokes.ts';
 import * as removedStrokesOutliveRooms from './0023-removed-strokes-outlive-rooms.ts';
 import * as formerWarnings from './0024-former-warnings.ts';
+import * as slimmerMeasures from './0025-slimmer-measures.ts';
 
 /** Every migration by name, in order; some numbers were never used. Never edit one that was merged: add another. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
@@ -40,4 +41,5 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
   '0022-removed-strokes': removedStrokes,
   '0023-removed-strokes-outlive-rooms': removedStrokesOutliveRooms,
   '0024-former-warnings': formerWarnings,
+  '0025-slimmer-measures': slimmerMeasures,
 };

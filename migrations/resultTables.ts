@@ -9,11 +9,12 @@ export interface MeasureTable {
   /** Of the stroke. */
   placed_at: Time;
   stroke_id: string;
-  /** By index of MEASURES. */
+  /** By index of MEASURES, as the next two, which are in single precision. */
   value: (number | null)[];
   expected: (number | null)[];
   adjusted: (number | null)[];
-  beyond: (boolean | null)[];
+  /** Bit `i`: whether the measure with index `i` lies beyond its limits. */
+  beyond: number;
 }
 
 export interface RoomProgressTable {

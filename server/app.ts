@@ -26,6 +26,7 @@ import { answerProblem } from './requests/errorHandler.ts';
 import { ignoreUpgrades } from './requests/ignoreUpgrades.ts';
 import { takeJson } from './requests/jsonBody.ts';
 import { answerUnknownRoute, rememberRoutes } from './requests/knownRoutes.ts';
+import { lingerBehind } from './requests/lingerBehind.ts';
 import { answerError } from './requests/pageReader.ts';
 import { readableAddress } from './requests/readableAddress.ts';
 import { refuseUpgrades } from './requests/refuseUpgrades.ts';
@@ -118,6 +119,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
 
   await app.register(measureApp);
   await app.register(checkHead);
+  await app.register(lingerBehind, limits);
   const routes = rememberRoutes(app);
   app.addHook('onRoute', (route) => {
     // The clock of an answer begins with the request: a body may take its time on the way.

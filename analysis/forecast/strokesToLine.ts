@@ -1,7 +1,7 @@
 import { findRoot } from '../statistics/findRoot.ts';
 import { mannKendall } from '../statistics/mannKendall.ts';
 import { normalUpperTail } from '../statistics/normalDistribution.ts';
-import { type Rise, weighCourses } from './courses.ts';
+import { addedBy, type Rise, weighCourses } from './courses.ts';
 
 /** When a rise reaches a line. */
 export interface Forecast {
@@ -10,7 +10,7 @@ export interface Forecast {
   /** The 80 % interval; `upper` null: further off than anybody plans, if ever. */
   readonly lower: number;
   readonly upper: number | null;
-  /** Expected rise for each stroke, natural logarithm. */
+  /** Expected rise for each stroke from now on, natural logarithm. */
   readonly perStroke: number;
 }
 
@@ -32,7 +32,7 @@ const TOLERANCE = 1e-4;
  *
  * `levels`: natural logarithm of the value over its normal, oldest first, one a stroke, no gaps; strokes from before the rise
  * began belong to them, for it is not known when that was. The interval is Bayesian: the tenth and ninetieth percentiles of
- * the stroke at which the line is reached, over all onsets, slopes, levels, spreads and memories that the strokes leave open.
+ * the stroke at which the line is reached, over all onsets, bends, slopes, levels, spreads and memories that the strokes leave open.
  */
 export function strokesToLine(levels: ArrayLike<number>, line: number): Forecast | null {
   if (levels.length < FEWEST_STROKES) return null;
@@ -56,12 +56,12 @@ export function strokesToLine(levels: ArrayLike<number>, line: number): Forecast
     strokes,
     lower,
     upper: strokesUntil((1 + COVERAGE) / 2),
-    perStroke: rises.reduce((sum, { weight, sized }) => sum + weight * sized.size, 0),
+    perStroke: rises.reduce((sum, { weight, sized, bend }) => sum + weight * bend * sized.size, 0),
   };
 }
 
 /** How likely a rise has brought the level to the line by this stroke. */
-function isReached({ onset, sized }: Rise, stroke: number, line: number): number {
-  const { size, level, levelDeviation } = sized;
-  return normalUpperTail((line - level - size * (stroke - onset)) / levelDeviation);
+function isReached(rise: Rise, stroke: number, line: number): number {
+  const { level, levelDeviation } = rise.sized;
+  return normalUpperTail((line - level - addedBy(rise, stroke)) / levelDeviation);
 }

@@ -31,11 +31,13 @@ export function narrowRollingMedian(values: Float64Array, halfWindow: number): F
     if (come < median) below++;
     else if (come === median) equal++;
     if (below > halfWindow) {
-      [median, equal] = nextBelow(values, first, end, median);
+      median = nextBelow(values, first, end, median);
+      equal = countOf(values, first, end, median);
       below -= equal;
     } else if (below + equal <= halfWindow) {
       below += equal;
-      [median, equal] = nextAbove(values, first, end, median);
+      median = nextAbove(values, first, end, median);
+      equal = countOf(values, first, end, median);
     }
   }
 }
@@ -60,28 +62,22 @@ function medianOfFirst(values: Float64Array, count: number): number {
   return values.slice(0, count).sort()[count >> 1];
 }
 
-/** The greatest value below a limit, and how many there are of it. */
-function nextBelow(values: Float64Array, from: number, end: number, limit: number): [number, number] {
+/** The greatest value below a limit. */
+function nextBelow(values: Float64Array, from: number, end: number, limit: number): number {
   let next = Number.NEGATIVE_INFINITY;
-  let count = 0;
-  for (let i = from; i < end; i++) {
-    const value = values[i];
-    if (value >= limit || value < next) continue;
-    count = value === next ? count + 1 : 1;
-    next = value;
-  }
-  return [next, count];
+  for (let i = from; i < end; i++) if (values[i] < limit && values[i] > next) next = values[i];
+  return next;
 }
 
-/** The smallest value above a limit, and how many there are of it. */
-function nextAbove(values: Float64Array, from: number, end: number, limit: number): [number, number] {
+/** The smallest value above a limit. */
+function nextAbove(values: Float64Array, from: number, end: number, limit: number): number {
   let next = Number.POSITIVE_INFINITY;
+  for (let i = from; i < end; i++) if (values[i] > limit && values[i] < next) next = values[i];
+  return next;
+}
+
+function countOf(values: Float64Array, from: number, end: number, wanted: number): number {
   let count = 0;
-  for (let i = from; i < end; i++) {
-    const value = values[i];
-    if (value <= limit || value > next) continue;
-    count = value === next ? count + 1 : 1;
-    next = value;
-  }
-  return [next, count];
+  for (let i = from; i < end; i++) count += Number(values[i] === wanted);
+  return count;
 }

@@ -48,7 +48,9 @@ function medianOfThrees(values: ArrayLike<number>): Float64Array {
   medians[0] = medianOfTwo(values[0], values[1]);
   medians[n - 1] = medianOfTwo(values[n - 2], values[n - 1]);
   for (let i = 1; i < n - 1; i++) {
-    const [a, b, c] = [values[i - 1], values[i], values[i + 1]];
+    const a = values[i - 1];
+    const b = values[i];
+    const c = values[i + 1];
     const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     // Of which one that is missing makes it missing too.
     medians[i] = Number.isNaN(middle) ? medianOfPresent(a, b, c) : middle;

@@ -30,13 +30,17 @@ export const limitBodies = fp(async (app: App, limits: Limits) => {
   const memory = new BodyMemory(limits.bodyBytes, limits.waitMs);
   const turns = { small: new WorkTurns(SMALL_AT_ONCE_BYTES), large: new WorkTurns(LARGE_AT_ONCE_BYTES) };
 
-  app.decorateRequest('heldBody', null);
-  app.decorateRequest('leaveWork', null);
-  app.decorate('readBody', async (request: FastifyRequest, payload: Readable) => {
+  const wholeOf = async (request: FastifyRequest, payload: Readable): Promise<Buffer> => {
     const mostBytes = request.routeOptions.bodyLimit ?? SMALL_BYTES;
     if (Number(request.headers['content-length']) > mostBytes) throw bodyTooLarge();
     request.heldBody = memory.begin(senderOf(request));
-    const body = await readBody(payload, mostBytes, request.heldBody, limits).catch((error: unknown) => {
+    return readBody(payload, mostBytes, request.heldBody, limits);
+  };
+
+  app.decorateRequest('heldBody', null);
+  app.decorateRequest('leaveWork', null);
+  app.decorate('readBody', async (request: FastifyRequest, payload: Readable) => {
+    const body = await wholeOf(request, payload).catch((error: unknown) => {
       readPast(request, payload);
       throw error;
     });

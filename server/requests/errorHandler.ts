@@ -17,8 +17,6 @@ export function answerProblem(error: unknown, request: FastifyRequest, reply: Fa
   const problem = problemOf(error);
   const { status } = PROBLEMS[problem.problem];
   if (status >= 500) request.log.error({ err: error }, 'a request failed');
-  // Fastify would close behind a body that was refused, and cut off whoever still sends it before the answer is read.
-  if (problem.problem !== 'request-timeout') reply.removeHeader('connection');
   return sendProblem(reply, problem);
 }
 

@@ -10,6 +10,7 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Normal, NormalQuery, NormalSide } from '../schemas/travel.ts';
 import { findRoom } from '../things/rooms.ts';
+import { isBeyond } from './isBeyond.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 
 interface Place {
@@ -109,7 +110,7 @@ async function referenceStrokes(
   const { rows } = await sql<ReferenceProfile>`
     with own as (
       select placed_at, stroke_id, value[${running}] as value, expected[${running}] as expected,
-        beyond[${running}] as beyond
+        ${sql.raw(isBeyond(RUNNING))} as beyond
       from measures
       where account_id = ${accountId} and room_id = ${roomId} and side = ${side} and direction = ${direction}
     ), learnt as (
@@ -122,7 +123,7 @@ async function referenceStrokes(
     select s.analysis -> 'sides' -> ${side} -> 'profile' as profile, o.value as "runningAmps"
     from (
       select placed_at, stroke_id, value from own
-      where placed_at > (select at from begun) and beyond is not true and value is not null
+      where placed_at > (select at from begun) and not beyond and value is not null
       order by placed_at, stroke_id limit ${sql.lit(REFERENCE_STROKES)}
     ) o
     join strokes s on s.account_id = ${accountId} and s.id = o.stroke_id

@@ -63,7 +63,7 @@ async function fill(client: pg.Client, roomId: string): Promise<void> {
   await client.query(
     `insert into measures (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted, beyond)
      select account_id, room_id, 'front', 'extend', started_at, id, ${numbers}, ${numbers}, ${numbers},
-       array_fill(false, array[${MEASURES.length}])
+       0
      from (select *, key::integer as n from strokes where room_id = $1) s`,
     [roomId],
   );
@@ -83,7 +83,7 @@ async function askTrend(fleet: BenchFleet, query: string): Promise<number> {
 async function readColumns(client: pg.Client, roomId: string): Promise<number> {
   const { rows } = await client.query(
     `select stroke_id, placed_at, value[1] as v, value[2] as v2, value[3] as v3, expected[1] as e, adjusted[1] as a,
-       beyond[1] as b from measures where room_id = $1 and side = 'front' and direction = 'extend' order by placed_at`,
+       beyond & 1 <> 0 as b from measures where room_id = $1 and side = 'front' and direction = 'extend' order by placed_at`,
     [roomId],
   );
   return rows.length;

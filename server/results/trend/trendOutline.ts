@@ -1,9 +1,11 @@
+import { isBeyond } from '../isBeyond.ts';
+
 /**
  * What `OUTLINE` is made of: when, and the value as it is drawn, which is the adjusted one, or what was measured where
  * that is not known. Each look into a list costs as much as finding the row, so there is none too many.
  */
 export const outlinePoint = (index: number): string =>
-  `placed_at, coalesce(adjusted[${index}], value[${index}]) as shown, beyond[${index}] as beyond`;
+  `placed_at, coalesce(adjusted[${index}], value[${index}]) as shown, ${isBeyond(index)} as beyond`;
 
 /**
  * SQL that hands over what points are chosen by, in their order, times as microseconds since 2000. Each in a string of

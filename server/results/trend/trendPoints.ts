@@ -3,6 +3,7 @@ import type { Direction } from '../../../analysis/trace.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import type { AccountInScope } from '../../access/scopes/scope.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
+import { isBeyond } from '../isBeyond.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
 
@@ -68,7 +69,7 @@ const asJson = (whose: string) => `string_agg(
   '{"strokeId":"' || stroke_id || '","at":'
     || left(to_json(placed_at at time zone 'UTC' + interval '1 microsecond')::text, 24) || 'Z","value":' || value
     || ',"expected":' || coalesce(expected::text, 'null') || ',"adjusted":' || coalesce(adjusted::text, 'null')
-    || ',"beyond":' || coalesce(beyond, false) || ${whose}'}', ','
+    || ',"beyond":' || beyond || ${whose}'}', ','
 ) as text`;
 const AS_JSON = asJson('');
 /** With whose each is. */
@@ -78,7 +79,7 @@ const AS_JSON_OF_SEVERAL = asJson(`',"side":' || coalesce(to_json(of_side)::text
 /** All that a point tells, of the measure whose place in the rows' lists is `index`. */
 const wholePoint = (index: number) => `
   stroke_id, placed_at, value[${index}] as value, expected[${index}] as expected, adjusted[${index}] as adjusted,
-  beyond[${index}] as beyond`;
+  ${isBeyond(index)} as beyond`;
 
 /** What is asked of the points, read from which columns, in which order, and of which: `$7` are the times of the kept. */
 const ASKED = {

@@ -1,6 +1,7 @@
 import type { Judgement, StrokeEvent } from '../../../analysis/history.ts';
-import { MEASURES, measureValue } from '../../../analysis/measures.ts';
+import { MEASURE_INDEX, MEASURES, measureValue } from '../../../analysis/measures.ts';
 import type { Direction, RoomDescription } from '../../../analysis/trace.ts';
+import { inSinglePrecision } from './inSinglePrecision.ts';
 
 /** One row of `measures`: the values of one side of one stroke, by index of MEASURES. */
 export interface MeasureRow {
@@ -11,7 +12,8 @@ export interface MeasureRow {
   readonly value: readonly (number | null)[];
   readonly expected: readonly (number | null)[];
   readonly adjusted: readonly (number | null)[];
-  readonly beyond: readonly (boolean | null)[];
+  /** Bit `i`: whether the measure with index `i` lies beyond its limits. */
+  readonly beyond: number;
 }
 
 /** A row for each side that was recorded; none for a stroke that could not be measured. */
@@ -21,18 +23,20 @@ export function measureRows(event: StrokeEvent, judgement: Judgement, room: Room
   return room.sides
     .filter((side) => Object.hasOwn(analysis.sides, side))
     .map((side) => {
-      const said = new Map(
-        judgement.expectations.filter((one) => one.side === side).map((one) => [one.measure, one]),
-      );
+      const ofSide = judgement.expectations.filter((one) => one.side === side);
+      const said = new Map(ofSide.map((one) => [one.measure, one]));
       return {
         side,
         direction: analysis.direction,
         placed_at: new Date(event.atMs).toISOString(),
         stroke_id: event.strokeId,
         value: MEASURES.map(({ name }) => measureValue(analysis, name, side)),
-        expected: MEASURES.map(({ name }) => said.get(name)?.expected ?? null),
-        adjusted: MEASURES.map(({ name }) => said.get(name)?.adjusted ?? null),
-        beyond: MEASURES.map(({ name }) => said.get(name)?.beyond ?? null),
+        expected: MEASURES.map(({ name }) => inSinglePrecision(said.get(name)?.expected ?? null)),
+        adjusted: MEASURES.map(({ name }) => inSinglePrecision(said.get(name)?.adjusted ?? null)),
+        beyond: ofSide.reduce(
+          (bits, { measure, beyond }) => bits | (Number(beyond) << MEASURE_INDEX[measure]),
+          0,
+        ),
       };
     });
 }

@@ -12,8 +12,11 @@ export interface Checkpoint extends Place {
 
 /** One is kept at the end of each so many events, and one at the latest event or, of a busy room, some before it. */
 const EVENTS_APART = 32;
-/** Among those further back than this, every eighth stays. */
-const CLOSE_EVENTS = 1024;
+/**
+ * Among those further back than this, some two years of a room, every eighth stays: a state is as long as forty strokes
+ * are less their samples, and a stroke that comes so late has 256 others gone through again at the most, a tenth of a second.
+ */
+const CLOSE_EVENTS = 128;
 const OLD_KEEP_ONE_IN = 8;
 
 /** The latest one before a time, made by this version of the analysis. */
@@ -57,7 +60,11 @@ export async function replaceCheckpoints(
   await thinOut(db, rooms);
   await insert(
     db,
-    rooms.flatMap(({ room, folded }) => folded.checkpoints.map((checkpoint) => ({ room, checkpoint }))),
+    rooms.flatMap(({ room, folded: { checkpoints } }) => {
+      const close = (checkpoints.at(-1)?.events ?? 0) - CLOSE_EVENTS;
+      const kept = checkpoints.filter(({ events }) => events >= close || isKeptOfOld(events));
+      return kept.map((checkpoint) => ({ room, checkpoint }));
+    }),
   );
 }
 
@@ -111,6 +118,11 @@ async function thinOut(db: Kysely<Tables>, rooms: readonly CheckpointsOfRoom[]):
     where c.account_id = x.account_id and c.room_id = x.room_id and c.events < x.below
       and (c.events / ${sql.lit(EVENTS_APART)}) % ${sql.lit(OLD_KEEP_ONE_IN)} <> 0
   `.execute(db);
+}
+
+/** Said in SQL above as well. */
+function isKeptOfOld(events: number): boolean {
+  return stretchOf(events) % OLD_KEEP_ONE_IN === 0;
 }
 
 /** Of each stretch of events the last checkpoint is the one that stays. */

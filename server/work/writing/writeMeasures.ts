@@ -33,7 +33,7 @@ export async function writeMeasures(trx: Kysely<Tables>, rooms: MeasuresOfRooms)
         (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted, beyond)
       select * from json_to_recordset(${JSON.stringify(rows.slice(i, i + ROWS_AT_A_TIME))}::json) as x (
         account_id uuid, room_id uuid, side text, direction text, placed_at timestamptz, stroke_id uuid,
-        value double precision[], expected double precision[], adjusted double precision[], beyond boolean[]
+        value double precision[], expected real[], adjusted real[], beyond integer
       )
     `.execute(trx);
   }

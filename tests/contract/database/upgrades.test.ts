@@ -25,7 +25,13 @@ const read = (name: string) => readFileSync(join(FOLDER, name), 'utf8');
 function asSaidToday(this: object, name: string, value: unknown): unknown {
   if (name === 'beyond') return value === true;
   const areOfStroke = name === 'sides' && 'hasSupply' in this && Array.isArray(value);
-  return areOfStroke ? value.map((side) => ({ side })) : value;
+  return areOfStroke ? value.map((side) => ({ side })) : inSinglePrecision(name, value);
+}
+
+/** What was foreseen and what was brought to common conditions have fewer digits since they are stored with seven. */
+function inSinglePrecision(name: string, value: unknown): unknown {
+  const isEstimate = (name === 'expected' || name === 'adjusted') && typeof value === 'number';
+  return isEstimate ? Math.fround(value) : value;
 }
 
 /** The service of today on a database of then, brought up to date as at a start. */
@@ -51,7 +57,8 @@ describe.each(KEPT)('a database as it was after migration %s', (kept) => {
     try {
       // Written by `keep.ts` and nobody else.
       const then = JSON.parse(read(`${kept}.json`), asSaidToday) as Said;
-      const now = await readSmallDataSet(service.url);
+      const answers = await readSmallDataSet(service.url);
+      const now: Said = JSON.parse(JSON.stringify(answers), inSinglePrecision);
       expect(Object.keys(now)).toEqual(Object.keys(then));
       for (const [path, said] of Object.entries(then)) expect(now[path], path).toMatchObject(said);
     } finally {

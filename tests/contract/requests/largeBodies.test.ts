@@ -9,6 +9,7 @@ import { limitBodies } from '../../../server/limits/bodies.ts';
 import { DEFAULT_LIMITS } from '../../../server/limits/limits.ts';
 import { answerProblem } from '../../../server/requests/errorHandler.ts';
 import { takeJson } from '../../../server/requests/jsonBody.ts';
+import { lingerBehind } from '../../../server/requests/lingerBehind.ts';
 import { decompressBody, LARGE_BODY, LARGE_BODY_BYTES } from '../../../server/requests/requestBodies.ts';
 import { sendRequest } from '../../support/request.ts';
 
@@ -21,6 +22,7 @@ beforeAll(async () => {
   app.setErrorHandler(answerProblem);
   app.decorateRequest('caller', null);
   await app.register(limitBodies, DEFAULT_LIMITS);
+  await app.register(lingerBehind, DEFAULT_LIMITS);
   takeJson(app);
   app.addHook('preParsing', decompressBody);
   app.post('/api/large', { ...LARGE_BODY, config: { compressedBody: true } }, async (request) => ({
@@ -102,11 +104,17 @@ const chunked = Buffer.concat([
   tooLarge,
   Buffer.from('\r\n0\r\n\r\n'),
 ]);
+const GZIP = 'Content-Encoding: gzip';
 const noGzip = Buffer.alloc(8 * 1024 * 1024, 0x20);
 test.each([
   ['too large by its head', tooLarge, 413, [`Content-Length: ${tooLarge.length}`]],
+  ['too large by its head before it unfolds', tooLarge, 413, [`Content-Length: ${tooLarge.length}`, GZIP]],
   ['too large as it comes', chunked, 413, ['Transfer-Encoding: chunked']],
-  ['no gzip', noGzip, 400, [`Content-Length: ${noGzip.length}`, 'Content-Encoding: gzip']],
+  ['no gzip', noGzip, 400, [`Content-Length: ${noGzip.length}`, GZIP]],
+  ['of no known form', noGzip, 415, [`Content-Length: ${noGzip.length}`, 'Content-Encoding: br']],
 ])('whoever writes all of a body before reading hears that it is %s', async (_, body, status, headers) => {
-  expect(await sendWholeThenRead(body, headers)).toMatch(new RegExp(`^HTTP/1.1 ${status} `));
+  for (const connection of ['keep-alive', 'close'])
+    expect(await sendWholeThenRead(body, [...headers, `Connection: ${connection}`]), connection).toMatch(
+      new RegExp(`^HTTP/1.1 ${status} `),
+    );
 });

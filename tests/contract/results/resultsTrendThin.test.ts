@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { MEASURE_NAMES } from '../../../analysis/measures.ts';
+import { MEASURE_INDEX, MEASURE_NAMES } from '../../../analysis/measures.ts';
 import { Trend } from '../../../server/schemas/results.ts';
 import { startService, type TestService } from '../../support/service.ts';
 import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
@@ -34,7 +34,8 @@ async function addYears(): Promise<void> {
     `insert into measures (account_id, room_id, side, direction, placed_at, stroke_id, value, expected, adjusted,
        beyond)
      select account_id, room_id, 'front', 'extend', placed_at, id, ${only('amps')}::real[], ${only('9')}::real[],
-       ${only('amps')}::real[], ${only(`amps > 20 or amps < 2 or key::integer in (${HIDDEN.join()})`)}::boolean[]
+       ${only('amps')}::real[],
+       (amps > 20 or amps < 2 or key::integer in (${HIDDEN.join()}))::integer << ${MEASURE_INDEX.runningAmps}
      from strokes, lateral (select case key when '1234' then 31 when '2345' then 1
        else 9 + (key::integer * 7 % 10) / 10.0 end as amps) t
      where room_id = $1`,

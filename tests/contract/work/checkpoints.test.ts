@@ -14,7 +14,7 @@ const STRETCHES = 64;
 /** The last event of each stretch of 32. */
 const eventsOf = (stretch: number) => 32 * stretch + 31;
 
-test('of checkpoints more than 1,024 events back every eighth stays once a room comes to another stretch', async () => {
+test('of checkpoints more than 128 events back every eighth stays once a room comes to another stretch', async () => {
   const { roomId } = await newFleet(service, await service.signIn());
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [roomId]);
   const accountId = rows[0].account_id;
@@ -42,7 +42,26 @@ test('of checkpoints more than 1,024 events back every eighth stays once a room 
     'select events from room_checkpoints where room_id = $1 order by events',
     [roomId],
   );
-  const isClose = (stretch: number) => eventsOf(stretch) >= made.events - 1024;
+  const isClose = (stretch: number) => eventsOf(stretch) >= made.events - 128;
   const stay = stretches.filter((stretch) => isClose(stretch) || stretch % 8 === 0);
   expect(kept.rows.map(({ events }) => events)).toEqual([...stay.map(eventsOf), made.events]);
+});
+
+test('of those that a room gone through from its beginning comes to, the same ones are kept', async () => {
+  const { roomId } = await newFleet(service, await service.signIn());
+  const { rows } = await service.pool.query('select account_id from rooms where id = $1', [roomId]);
+  const accountId = rows[0].account_id;
+  const checkpoints = Array.from({ length: 20 }, (_, stretch) => ({
+    at: new Date(dayAt(stretch)),
+    events: eventsOf(stretch),
+    state: '{}',
+  }));
+  await replaceCheckpoints(service.db, [
+    { room: { accountId, roomId }, folded: { from: null, checkpoints } },
+  ]);
+  const kept = await service.pool.query<{ events: number }>(
+    'select events from room_checkpoints where room_id = $1 order by events',
+    [roomId],
+  );
+  expect(kept.rows.map(({ events }) => events)).toEqual([0, 8, 15, 16, 17, 18, 19].map(eventsOf));
 });

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { RoomKey } from '../../../server/database/roomChannel.ts';
 import { Turns } from '../../../server/work/inHand/turns.ts';
 import { foldEvents } from '../../../server/work/judging/foldHistory.ts';
+import type { MeasureRow } from '../../../server/work/judging/measureRows.ts';
 import { measureBatch } from '../../../server/work/measuring/measureStrokes.ts';
 import { eventsOfRooms } from '../../../server/work/reading/eventsOfRooms.ts';
 import { readDirtyRooms } from '../../../server/work/reading/readDirtyRooms.ts';
@@ -201,7 +202,7 @@ async function written() {
   const { rows } = await service.pool.query('select summary, limits from room_results where room_id = $1', [
     fleet.roomId,
   ]);
-  return JSON.parse(JSON.stringify({ ...rows[0], measures }));
+  return JSON.parse(JSON.stringify({ ...rows[0], measures: inSinglePrecision(measures) }));
 }
 
 /** The same, gone through from the beginning and written nowhere. */
@@ -210,7 +211,14 @@ async function ofTheWholeHistory() {
   if (room === null) throw new Error('The room is gone.');
   const events = roomEvents(service.db, key.accountId, fleet.roomId, null);
   const { summary, limits, measures } = await foldEvents(room, { from: null, since: null }, events, turns());
-  return JSON.parse(JSON.stringify({ summary, limits, measures }));
+  return JSON.parse(JSON.stringify({ summary, limits, measures: inSinglePrecision(measures) }));
+}
+
+/** What was foreseen is stored with seven digits. */
+function inSinglePrecision(measures: readonly Pick<MeasureRow, 'expected' | 'adjusted'>[]) {
+  const single = (values: MeasureRow['expected']) =>
+    values.map((value) => (value === null ? null : Math.fround(value)));
+  return measures.map((row) => ({ ...row, expected: single(row.expected), adjusted: single(row.adjusted) }));
 }
 
 test('a stroke that cannot be judged is left for later', async () => {

@@ -62,6 +62,21 @@ describe('a title', () => {
     },
   );
 
+  test.each([
+    't,amps_front,amps_rear',
+    't,Amps front,Amps rear',
+    't,amps.front,amps.rear',
+    't,amps(front),amps[rear]',
+    't,front:amps,rear:amps',
+  ])('may say the unit before the side as well as behind it: %s', (titles) => {
+    expect(takenFor(`${titles}\n0,1,2\n`, TWO)).toEqual(['time/s', 'side/front/A', 'side/rear/A']);
+    expect(takenFor(`${titles.replaceAll(/amps/gi, 'milliamps')}\n0,1,2\n`, TWO)).toEqual([
+      'time/s',
+      'side/front/mA',
+      'side/rear/mA',
+    ]);
+  });
+
   test('means one of several words by their blanks too, and no side that only begins so', () => {
     const sides = ['Front  Left', 'front'];
     const titles = 't,front_left A,Front A,front right A';
