@@ -5,6 +5,7 @@ import { beyondQuantile } from './beyondQuantile.ts';
 import { type Channel, isReady } from './channel.ts';
 import { degreesOf, regressors } from './conditions.ts';
 import { weatherFor } from './fitMeasure.ts';
+import { type OwnLimit, strokesTold } from './ownLimit.ts';
 import type { Reading } from './reading.ts';
 import { fromScale } from './scale.ts';
 import { unrecordedSpread } from './unrecordedSpread.ts';
@@ -17,6 +18,12 @@ export const SEASON_SPREADS = 1.5;
  * supply that sags less, it draws more, and its turns seem more. Guesses, no source; no chart counts with them.
  */
 const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05, turnsAs: 0.025 };
+
+/**
+ * The ground that a room's own stays show is in its strokes, and so in its own limit; what is known beforehand counts beside
+ * them like so many strokes of a direction: some twenty stays. A guess, no source.
+ */
+const GROUND_STROKES = 60;
 
 /** One measure of one stroke against its baseline, on the measure's scale. */
 export interface Residual {
@@ -68,13 +75,12 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
   const level = channel.level[MEASURE_INDEX[measure]];
   const fromReference = value - reference;
   const residual = fromReference - level;
-  const { factor } = channel.ownLimits[MEASURE_INDEX[measure]];
+  const own = channel.ownLimits[MEASURE_INDEX[measure]];
   const quantile = beyondQuantile(fit.degreesOfFreedom);
-  // What comes with some strokes only, an unseen zero or crooked ground, the others tell nothing of.
-  const atTimes = Math.hypot(zero, GROUND[measure] ?? 0);
-  const usual = Math.hypot(standardDeviation, unrecorded);
-  const limit = quantile * Math.hypot(usual, atTimes);
-  const ownLimit = quantile * Math.hypot(factor * usual, atTimes);
+  const usual = Math.hypot(standardDeviation, unrecorded, GROUND[measure] ?? 0);
+  const limit = quantile * Math.hypot(usual, zero);
+  // What comes with some strokes only, an unseen zero, the others tell nothing of.
+  const ownLimit = quantile * Math.hypot(own.factor * usual, zero, groundBeside(own, measure));
   const followed = isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded);
   return {
     measure,
@@ -95,6 +101,12 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
     ownLimit,
     beyondOwn: Math.abs(residual) > ownLimit,
   };
+}
+
+/** What the ground may add that a room's own strokes have not told of yet, a standard deviation on the measure's scale. */
+function groundBeside(own: OwnLimit, measure: MeasureName): number {
+  const known = GROUND[measure] ?? 0;
+  return known === 0 ? 0 : known * Math.sqrt(GROUND_STROKES / (GROUND_STROKES + strokesTold(own)));
 }
 
 /**
@@ -120,10 +132,12 @@ export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits 
   if (!isReady(channel) || fit === null) return null;
   const { value, standardDeviation } = predict(fit, [1, 0, 0]);
   const centre = value + channel.level[index];
-  const { factor, usual } = channel.ownLimits[index];
-  const first = () =>
-    beyondQuantile(fit.degreesOfFreedom) * Math.hypot(factor * standardDeviation, GROUND[measure] ?? 0);
-  const half = usual ?? first();
+  const own = channel.ownLimits[index];
+  const first = () => {
+    const spread = own.factor * Math.hypot(standardDeviation, GROUND[measure] ?? 0);
+    return beyondQuantile(fit.degreesOfFreedom) * Math.hypot(spread, groundBeside(own, measure));
+  };
+  const half = own.usual ?? first();
   return {
     lower: fromScale(measure, centre - half),
     centre: fromScale(measure, centre),

@@ -19,7 +19,7 @@ export interface OwnLimit {
 }
 
 /** Upper ends of the classes. */
-const CLASSES = [0.03, 0.06, 0.12, 0.2, 0.3, 0.42, 0.6, 0.8, 1, 1.3];
+const CLASSES = [0.03, 0.06, 0.12, 0.2, 0.3, 0.42, 0.6, 0.8, 1, 1.3, 1.7, 2.2];
 /** What lies so many times as far as the limit is no stroke of the usual kind, and tells nothing of them. A guess, no source. */
 const FAR = 3;
 /** One beyond the room's own limit counts as so many times as far, however far it is (P. J. Huber, 1981, Robust Statistics). A guess. */
@@ -47,10 +47,12 @@ const PLAIN: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'endStopAmps', 's
 /** Strokes of one stay are alike: ten tell as much as seven of other stays. A guess, no source. */
 const WEIGHT = 0.7;
 /**
- * Factors that are asked for. Whatever its strokes tell, no room's limits become narrower than the one; nor wider than they were
- * set beforehand, or a slow fault would widen them before it is told.
+ * Factors that are asked for. Whatever its strokes tell, no room's limits become narrower than the least; nor wider than they were
+ * set beforehand, or a slow fault would widen them before it is told: but for the peak of a start, which no slow fault moves. Where
+ * samples are far apart some strokes have it and some do not, as a rule of that room.
  */
-const FACTORS = { least: 0.2, most: 1, count: 33 };
+const FACTORS = { least: 0.2, most: 3, count: 55 };
+const MOST_FACTOR: Readonly<Partial<Record<MeasureName, number>>> = { inrushAmps: FACTORS.most };
 
 /** Nothing is known yet of this measure's strokes. */
 export function beginOwnLimit(measure: MeasureName): OwnLimit {
@@ -61,6 +63,11 @@ export function beginOwnLimit(measure: MeasureName): OwnLimit {
 /** A new normal has limits of its own; how its strokes lie within them stays as it was. */
 export function withNewNormal(own: OwnLimit): OwnLimit {
   return { ...own, usual: null };
+}
+
+/** How many strokes it was told by, of late. */
+export function strokesTold({ counts }: Pick<OwnLimit, 'counts'>): number {
+  return counts.reduce((sum, count) => sum + count, 0);
 }
 
 /**
@@ -82,7 +89,7 @@ export function noteResidual(
   if (part > FAR || (isBeyond && own.wasBeyond)) return { ...own, usual, wasBeyond: isBeyond };
   const place = CLASSES.filter((end) => Math.min(part, JUST_BEYOND * own.factor) > end).length;
   const counts = own.counts.with(place, own.counts[place] + 1);
-  const total = counts.reduce((sum, count) => sum + count, 0);
+  const total = strokesTold({ counts });
   const kept = total < MOST_COUNTED ? counts : counts.map((count) => count / 2);
   const isDue = total < FEW || Math.floor(total) % SELDOM === 0;
   return { counts: kept, factor: isDue ? factorOf(kept, measure) : own.factor, usual, wasBeyond: isBeyond };
@@ -95,6 +102,10 @@ export function noteResidual(
  * leave it near what is usual, and a single odd one among many moves it little.
  */
 function factorOf(counts: readonly number[], measure: MeasureName): number {
+  return Math.min(MOST_FACTOR[measure] ?? 1, foreseenFactor(counts, measure));
+}
+
+function foreseenFactor(counts: readonly number[], measure: MeasureName): number {
   const { priors, logs, tails, factors } = grid(PLAIN.has(measure) ? 'plain' : 'usual');
   const weights = priors.slice();
   counts.forEach((count, place) => {

@@ -9,6 +9,7 @@ import type { Expectation, StrokeEvent } from '../history.ts';
 import { type DoneAnalysis, MEASURE_NAMES, type MeasureName, measureValue } from '../measures.ts';
 import { channelOf, type RoomState } from '../roomState.ts';
 import { isComparable } from './isComparable.ts';
+import { hasMissedStart } from './missedStart.ts';
 
 /** Every measure of every side of one stroke against its baseline. */
 export interface JudgedStroke {
@@ -46,7 +47,8 @@ export function judgeStroke(state: RoomState, event: StrokeEvent, analysis: Done
           })
         : null;
       if (judged !== null) ofSide.set(measure, judged);
-      const { expected = null, beyondOwn: beyond = null } = judged ?? {};
+      const isMissed = measure === 'inrushAmps' && hasMissedStart(analysis.sides[side], judged);
+      const { expected = null, beyondOwn: beyond = null } = (isMissed ? null : judged) ?? {};
       const adjusted = judged?.adjusted ?? adjustedAsARule(measure, conditions, value);
       expectations.push({ side, measure, value, expected, adjusted, beyond });
     }

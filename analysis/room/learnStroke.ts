@@ -19,6 +19,7 @@ import { channelOf, type RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
 import { hasBriefStalls, isComparable, type SideOfStroke } from './isComparable.ts';
 import type { JudgedStroke } from './judgeStroke.ts';
+import { hasMissedStart } from './missedStart.ts';
 
 type LearnedStroke = Pick<FindingContext, 'state' | 'event' | 'analysis' | 'doubtful' | 'residual'>;
 
@@ -50,7 +51,7 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
     channel,
     MEASURE_NAMES.map((measure) => judged.residual(side, measure)?.fromReference ?? null),
   );
-  noteLimits(channel, judged);
+  noteLimits(channel, analysis.sides[side], judged);
   if (departs(channel, judged)) return;
   if (isWanted(channel, conditions, running)) {
     const whole = wholeStrokes([...channel.values, values]).at(-1) === true;
@@ -70,10 +71,11 @@ function learnSide(stroke: LearnedStroke, channel: Channel, judged: JudgedStroke
 }
 
 /** What the stroke tells of the single-stroke limits, of each measure that it was held against. */
-function noteLimits(channel: Channel, judged: JudgedStroke): void {
+function noteLimits(channel: Channel, measured: SideMeasures, judged: JudgedStroke): void {
   MEASURE_NAMES.forEach((measure, index) => {
     const residual = judged.residual(channel.side, measure);
     if (residual === null || channel.fits[index] === null) return;
+    if (measure === 'inrushAmps' && hasMissedStart(measured, residual)) return;
     channel.ownLimits[index] = noteResidual(channel.ownLimits[index], residual);
   });
 }
