@@ -44,7 +44,7 @@ const BRACKETED = /^([^([]*)[([]([^)\]]*)[)\]]$/;
 const LAST_WORD = /^(.*?)[\s_.,:/-]+([^\s_.,:/-]+)$/;
 const KIND_OF_CURRENT = /(?:dc|ac)$/;
 /** Words alone: one letter before a name may be the name's own. */
-const FIRST_WORD = /^((?:milli)?(?:amp|amps|ampere|amperes))[\s_.,:([-]+([^)\]]+)[)\]]?$/i;
+const FIRST_WORD = /^((?:milli)?(?:amp|amps|ampere|amperes))[\s_.,:([-]([^)\]]+)[)\]]?$/i;
 const CAMEL = /^(.*[a-z0-9])(Amps|MilliAmps|Milliamps|mA|A|Volts|mV|V|C|S|Ms)$/;
 
 /**
