@@ -1,8 +1,10 @@
 import { decodeCbor, readCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
+import { elementsOf } from '../json/elements.ts';
 import { setFaultyAside } from '../json/partlyRead.ts';
 import { checkJsonShape, MOST_DEPTH_OF_STROKES } from '../json/shape.ts';
+import { UnparsedStroke } from '../json/unparsedStroke.ts';
 import { MAX_NESTS } from '../limits.ts';
 import { senmlFieldOf } from '../senml/labels.ts';
 import { MOST_RECORDS } from '../senml/resolve.ts';
@@ -47,6 +49,20 @@ export function textOf(bytes: Uint8Array): string {
   } catch {
     throw DecodeError.at('', 'The body is not UTF-8.');
   }
+}
+
+/** Of a smaller body the whole is parsed sooner, and takes little memory. */
+const PARSED_WHOLE_BYTES = 4 * 1024 * 1024;
+
+/**
+ * Parses the body of a request that sends strokes, or leaves each stroke of a large one to be parsed when it is its
+ * turn: the text and the objects of all of them together take three times the bytes of the body. Throws `DecodeError`.
+ */
+export function parseStrokes(bytes: Uint8Array): unknown {
+  if (bytes.length <= PARSED_WHOLE_BYTES) return parseJson(bytes);
+  checkJsonShape(bytes, MAX_NESTS, MOST_DEPTH_OF_STROKES);
+  const parse = () => parseJson(bytes);
+  return elementsOf(bytes)?.map((stroke) => new UnparsedStroke(stroke, parse)) ?? parse();
 }
 
 /** Throws `DecodeError` where the bytes are no JSON in UTF-8, or have more objects and arrays than there may be. */

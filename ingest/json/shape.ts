@@ -39,7 +39,7 @@ export function checkJsonShape(bytes: Uint8Array, mostNests = MAX_NESTS, mostDep
 }
 
 /** Where the quotation mark stands that ends the text which begins at `start`; the end of all where none does. */
-function endOfText(bytes: Uint8Array, start: number): number {
+export function endOfText(bytes: Uint8Array, start: number): number {
   for (let at = start + 1; at < bytes.length; at++) {
     if (bytes[at] === ESCAPE) at++;
     else if (bytes[at] === QUOTE) return at;

@@ -2,6 +2,7 @@ import { DecodeError } from '../decodeError.ts';
 import { MAX_STROKES_PER_REQUEST } from '../limits.ts';
 import type { IncomingStroke } from '../stroke.ts';
 import { decodeStroke, keyOf } from './stroke.ts';
+import { UnparsedStroke } from './unparsedStroke.ts';
 
 /** One stroke of a request: read, or not. */
 export type DecodedStroke =
@@ -30,7 +31,10 @@ export function decodeEach(body: unknown): DecodedStroke[] {
       `At most ${MAX_STROKES_PER_REQUEST} strokes to a request; this has ${body.length}.`,
     );
   }
-  return body.map((value, index) => decodeOne(value, `/${index}`));
+  // One that is no JSON makes the whole body none.
+  return body.map((value, index) =>
+    decodeOne(value instanceof UnparsedStroke ? value.parse() : value, `/${index}`),
+  );
 }
 
 /** The first of all faults. */

@@ -2,7 +2,7 @@ import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
-import { FORMS, type FormType, parseJson, readForm } from '../../ingest/forms/readForm.ts';
+import { FORMS, type FormType, parseStrokes, readForm } from '../../ingest/forms/readForm.ts';
 import type { PlaceOf, SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { App } from '../appTypes.ts';
 import { ProblemError } from '../problems.ts';
@@ -68,7 +68,7 @@ export function takeForms(app: App): void {
   app.removeContentTypeParser('application/json');
   app.addContentTypeParser('application/json', async (request: FastifyRequest, payload: Readable) => {
     const bytes = await bytesOf(app, request, payload);
-    return bytes.length === 0 ? undefined : parseJson(bytes);
+    return bytes.length === 0 ? undefined : parseStrokes(bytes);
   });
   for (const type of FORMS) {
     app.addContentTypeParser(type, async (request: FastifyRequest, payload: Readable) => {

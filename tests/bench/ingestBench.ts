@@ -56,6 +56,7 @@ export function ingestBench(part = 1): Promise<Line[]> {
       cbor: [],
       batches: [],
       paced: [],
+      pacedBare: [],
       spentMs: { bare: [], json: [], cbor: [], batches: [] },
     };
     await withChildren(rivalsUrl, serviceUrl, counts, async (bench) => {
@@ -153,8 +154,12 @@ function roundOf({ fleet, rivals, client, floors, spentMs, spentByRivalsMs, coun
       }
       const rows = { url: `${rivals}/rows`, headers: {} };
       rates.rows.push(counts.rows / (await sendAll(rows, source.json(counts.rows), BATCH.connections)));
-      rates.paced.push(await acknowledgementTimes(asJson, source.json(counts.paced), json.analysed / 2));
+      const perSecond = json.analysed / 2;
+      rates.paced.push(await acknowledgementTimes(asJson, source.json(counts.paced), perSecond));
       await analysed(client);
+      const ready = Array.from({ length: counts.paced }, () => READY_ROW);
+      const bare = { url: `${rivals}/bare`, headers: {} };
+      rates.pacedBare.push(await acknowledgementTimes(bare, ready, perSecond));
     },
   };
 }

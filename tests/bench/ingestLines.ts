@@ -18,6 +18,8 @@ export interface Rates {
   readonly batches: number[];
   /** Milliseconds of single acknowledgements at half of that load. */
   readonly paced: number[][];
+  /** The same of bare rows as often: what the machine itself does to single answers. */
+  readonly pacedBare: number[][];
   /** Processor milliseconds a stroke (a row, where it is bare), the sender's left out. */
   readonly spentMs: Readonly<Record<'bare' | 'json' | 'cbor' | 'batches', number[]>>;
 }
@@ -26,9 +28,7 @@ export interface Rates {
 export function linesOf(rates: Rates): Line[] {
   const [bare, rows] = [median(rates.bare), median(rates.rows)];
   const [json, cbor, batches] = [median(rates.json), median(rates.cbor), median(rates.batches)];
-  const times = rates.paced.flat();
-  const middle = median(times);
-  const slowest = times.toSorted((a, b) => a - b)[Math.floor(0.99 * times.length)];
+  const [times, timesBare] = [rates.paced.flat(), rates.pacedBare.flat()];
   return [
     { what: 'HTTP with a bare INSERT of a ready row, requests a second', ratio: bare, aim: '' },
     { what: 'bare INSERT, pool of 8', ratio: median(rates.insert) / bare, aim: '' },
@@ -42,10 +42,24 @@ export function linesOf(rates: Rates): Line[] {
     { what: 'one JSON stroke a request to a row for each sample', ratio: json / rows, aim: '>= 15' },
     { what: 'one CBOR stroke a request to a row for each sample', ratio: cbor / rows, aim: '>= 15' },
     { what: 'batches of 100 to a row for each sample', ratio: batches / rows, aim: '>= 15' },
-    { what: 'acknowledgement of one JSON stroke at half of that load, median ms', ratio: middle, aim: '' },
-    { what: 'its 99th percentile to its median', ratio: slowest / middle, aim: '< 5' },
+    {
+      what: 'acknowledgement of one JSON stroke at half of that load, median ms',
+      ratio: median(times),
+      aim: '',
+    },
+    { what: 'its 99th percentile to its median', ratio: slowest(times) / median(times), aim: '< 5' },
+    {
+      what: 'the same of a bare row, as often: what else the machine does',
+      ratio: slowest(timesBare) / median(timesBare),
+      aim: '',
+    },
     ...spentLines(rates.spentMs),
   ];
+}
+
+/** The 99th percentile. */
+function slowest(times: readonly number[]): number {
+  return times.toSorted((a, b) => a - b)[Math.floor(0.99 * times.length)];
 }
 
 /** What the ratios above come from, and less moved by whatever else the machine does. */
