@@ -1,16 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { ROWS } from './accessRows.ts';
 import { CALLERS, newPeople, newThings, type People, type Things, tokenFor } from './accessWorld.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let people: People;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   people = await newPeople(service);
 });
-afterAll(() => service?.stop());
 
 /** What stands in the address where the route has a name; HEAD is answered as its GET. */
 const NAMED: Readonly<Record<string, keyof Things>> = {

@@ -86,7 +86,7 @@ export async function newThings(service: TestService, people: People): Promise<T
       { ...ofLogger, id: newId(), coach_id: otherCoach, token_hash: other.hash },
     ])
     .execute();
-  const sent = await service.request('POST', '/strokes', { token: own.text, body: strokeOf(room) });
+  const sent = await service.as(own.text, 'POST', '/strokes', strokeOf(room));
   const stroke: string = sent.body.results[0].strokeId;
   const at = new Date();
   await db

@@ -1,23 +1,20 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet, newService, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 let visitor: Member;
 let fleet: Fleet;
 let other: Fleet;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
 beforeEach(async () => {
   [dealer, visitor] = await Promise.all([service.newAccount(), service.newAccount()]);
   fleet = await newFleet(service, dealer.token);
   other = await newFleet(service, dealer.token);
 });
-afterAll(() => service?.stop());
 
 const PASSWORD = 'seven plain wooden spoons';
 const newEmail = () => `${randomUUID()}@example.com`;

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { newToken } from '../../../server/access/tokens/tokens.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let member: Member;
 let stranger: Member;
 let roomId: string;
@@ -12,16 +13,14 @@ let roomId: string;
 let tokens: Readonly<Record<'person' | 'logger' | 'script', string>>;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   member = await service.newAccount();
   stranger = await service.newAccount();
   const fleet = await newFleet(service, member.token);
   roomId = fleet.roomId;
   const body = { name: 'Nightly', until: new Date(Date.now() + 86_400_000).toISOString(), mayChange: true };
-  const made = await service.request('POST', '/tokens', { token: member.token, body });
+  const made = await service.as(member.token, 'POST', '/tokens', body);
   tokens = { person: member.token, logger: fleet.loggerToken, script: made.body.token };
 });
-afterAll(() => service.stop());
 
 const PREFIX_LENGTH = 'slp_'.length;
 const CHARACTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
@@ -94,9 +93,9 @@ describe.each(['person', 'logger', 'script'] as const)("a %s's token", (kind) =>
 
 test("a cursor of another account's list goes on in one's own and shows nothing of theirs", async () => {
   for (const name of ['Aster', 'Briar', 'Clover'])
-    await service.request('POST', '/coaches', { token: stranger.token, body: { name } });
-  const theirs = await service.request('GET', '/coaches?limit=1', { token: stranger.token });
-  const answer = await service.request('GET', `/coaches?cursor=${theirs.body.next}`, { token: member.token });
+    await service.as(stranger.token, 'POST', '/coaches', { name });
+  const theirs = await service.as(stranger.token, 'GET', '/coaches?limit=1');
+  const answer = await service.as(member.token, 'GET', `/coaches?cursor=${theirs.body.next}`);
   expect(answer.status).toBe(200);
   expect(answer.text).not.toMatch(/Aster|Briar|Clover/);
 });

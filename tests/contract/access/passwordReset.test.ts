@@ -73,9 +73,9 @@ async function linkFor(email: string): Promise<string> {
 
 describe('a forgotten password', () => {
   test('is set anew by a mailed link, once; every other way in ends', async () => {
-    const script = await service.request('POST', '/tokens', {
-      token: member.token,
-      body: { name: 'Nightly', until: new Date(Date.now() + 86_400_000).toISOString() },
+    const script = await service.as(member.token, 'POST', '/tokens', {
+      name: 'Nightly',
+      until: new Date(Date.now() + 86_400_000).toISOString(),
     });
     const link = await linkFor(member.email);
     const isOpen = async () => (await service.request('GET', `/password-resets/${link}`)).status;
@@ -86,7 +86,7 @@ describe('a forgotten password', () => {
     expect(await isOpen()).toBe(404);
     expect((await reset(link, 'ten green garden chairs')).status).toBe(404);
     for (const token of [member.token, script.body.token])
-      expect((await service.request('GET', '/coaches', { token })).status).toBe(401);
+      expect((await service.as(token, 'GET', '/coaches')).status).toBe(401);
     expect(await service.signIn(member.email, PASSWORD)).toMatch(/^slp_/);
     const old = { email: member.email, password: member.password };
     expect((await service.request('POST', '/session', { body: old })).status).toBe(401);
@@ -132,9 +132,10 @@ describe('a forgotten password', () => {
 
   test('tokens of other kinds set nothing', async () => {
     const { invitation } = (
-      await service.request('POST', '/people', {
-        token: member.token,
-        body: { email: `new-${member.email}`, name: 'Ines', role: 'owner' },
+      await service.as(member.token, 'POST', '/people', {
+        email: `new-${member.email}`,
+        name: 'Ines',
+        role: 'owner',
       })
     ).body;
     for (const token of [member.token, invitation, 'slr_', `slr_${'A'.repeat(64)}`, '%00'])
@@ -148,9 +149,9 @@ describe('a password that many use', () => {
     async (password) => {
       const somebody = await service.newAccount();
       const answers = [
-        await service.request('PUT', '/password', {
-          token: somebody.token,
-          body: { oldPassword: somebody.password, newPassword: password },
+        await service.as(somebody.token, 'PUT', '/password', {
+          oldPassword: somebody.password,
+          newPassword: password,
         }),
         await service.request('POST', `/invitations/${await invited()}`, { body: { password } }),
         await reset(await linkFor(somebody.email), password),
@@ -162,11 +163,11 @@ describe('a password that many use', () => {
 
   test('so is the own address', async () => {
     const body = { oldPassword: member.password, newPassword: member.email };
-    expect((await service.request('PUT', '/password', { token: member.token, body })).status).toBe(204);
+    expect((await service.as(member.token, 'PUT', '/password', body)).status).toBe(204);
   });
 
   async function invited(): Promise<string> {
     const body = { email: `${crypto.randomUUID()}@example.com`, name: 'Ines', role: 'owner' };
-    return (await service.request('POST', '/people', { token: member.token, body })).body.invitation;
+    return (await service.as(member.token, 'POST', '/people', body)).body.invitation;
   }
 });

@@ -1,17 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
 beforeEach(async () => {
   dealer = await service.newAccount();
 });
-afterAll(() => service?.stop());
 
 const PASSWORD = 'seven plain wooden spoons';
 const newEmail = () => `${randomUUID()}@example.com`;

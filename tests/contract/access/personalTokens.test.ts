@@ -1,19 +1,18 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 let colleague: Member;
 let fleet: Fleet;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   dealer = await service.newAccount();
   colleague = await service.newMember(dealer, 'technician');
   fleet = await newFleet(service, dealer.token);
 });
-afterAll(() => service?.stop());
 
 const DAY_MS = 86_400_000;
 const inDays = (days: number) => new Date(Date.now() + days * DAY_MS).toISOString();

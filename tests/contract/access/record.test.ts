@@ -1,21 +1,20 @@
 import { randomUUID } from 'node:crypto';
 import { version as uuidVersion } from 'uuid';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { ACTS_OF } from '../../../dashboards/src/record/kinds.ts';
 import { recordWords } from '../../../dashboards/src/words/record.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, type Fleet, newFleet, newService } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 let fleet: Fleet;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   dealer = await service.newAccount();
   fleet = await newFleet(service, dealer.token);
 });
-afterAll(() => service?.stop());
 
 /** Acts of the account, oldest first, as the dealer reads them. */
 async function acts(query = ''): Promise<Record<string, unknown>[]> {

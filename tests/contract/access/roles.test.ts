@@ -1,7 +1,8 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 let owner: Member;
 let technician: Member;
@@ -11,7 +12,6 @@ let room: string;
 let logger: { id: string; token: string };
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   [dealer, stranger] = await Promise.all([service.newAccount(), service.newAccount()]);
   [owner, technician] = await Promise.all([
     service.newMember(dealer, 'owner'),
@@ -24,7 +24,6 @@ beforeAll(async () => {
     await service.as(dealer.token, 'POST', `/coaches/${coach}/loggers`, { name: 'Clamp', sensor: 'clamp' })
   ).body;
 });
-afterAll(() => service?.stop());
 
 const WRITES = () =>
   [

@@ -2,15 +2,12 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { buildApp } from '../../../server/app.ts';
 import type { App } from '../../../server/appTypes.ts';
 import { sendRequest } from '../../support/request.ts';
-import { FIRST_PERSON, type Member, startService, type TestService } from '../../support/service.ts';
+import { FIRST_PERSON, type Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let member: Member;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
 beforeEach(async () => {
   member = await service.newAccount();
 });
@@ -53,7 +50,7 @@ describe('signing in', () => {
     const first = await signIn(member.email, member.password);
     const cookie = cookieOf(first).split(';')[0];
     const second = await signIn(member.email, member.password, { cookie });
-    const status = async (token: string) => (await service.request('GET', '/session', { token })).status;
+    const status = async (token: string) => (await service.as(token, 'GET', '/session')).status;
     expect([await status(first.body.token), await status(second.body.token)]).toEqual([401, 200]);
     // Another person's cookie is nobody else's to end.
     const other = await service.newAccount();
@@ -97,25 +94,25 @@ describe('a session', () => {
     const answer = await signIn(member.email, member.password);
     const cookie = cookieOf(answer).split(';')[0] ?? '';
     const byCookie = await service.request('GET', '/session', { headers: { cookie } });
-    const byToken = await service.request('GET', '/session', { token: answer.body.token });
+    const byToken = await service.as(answer.body.token, 'GET', '/session');
     for (const read of [byCookie, byToken])
       expect([read.status, read.body]).toEqual([200, { person: member.person }]);
   });
 
   test('ends when it is ended, and no other does', async () => {
     const other = (await signIn(member.email, member.password)).body.token;
-    const ended = await service.request('DELETE', '/session', { token: member.token });
+    const ended = await service.as(member.token, 'DELETE', '/session');
     expect(ended.status).toBe(204);
     expect(cookieOf(ended)).toMatch(/^session=; /);
-    expect((await service.request('GET', '/session', { token: member.token })).status).toBe(401);
-    expect((await service.request('GET', '/session', { token: other })).status).toBe(200);
+    expect((await service.as(member.token, 'GET', '/session')).status).toBe(401);
+    expect((await service.as(other, 'GET', '/session')).status).toBe(200);
   });
 
   test('ends by itself', async () => {
     await service.pool.query('update sessions set expires_at = now() where person_id = $1', [
       member.person.id,
     ]);
-    expect((await service.request('GET', '/coaches', { token: member.token })).status).toBe(401);
+    expect((await service.as(member.token, 'GET', '/coaches')).status).toBe(401);
   });
 
   test.each([
@@ -151,7 +148,7 @@ describe('a write by cookie', () => {
   ])('is refused from %s', async (_, headers) => {
     const refused = await write(headers);
     expect([refused.status, refused.body.type]).toEqual([403, '/problems/foreign-origin']);
-    expect((await service.request('GET', '/coaches', { token: member.token })).body.items).toEqual([]);
+    expect((await service.as(member.token, 'GET', '/coaches')).body.items).toEqual([]);
   });
 
   test('by token is taken from anywhere: other sites do not have it', async () => {
@@ -227,7 +224,7 @@ test(`${ATTEMPTS} attempts from everywhere are ten wrong passwords for each addr
   };
   expect(told.map(({ answers }) => Object.fromEntries(answers))).toEqual([expected, expected]);
   // Whoever is signed in stays so, and others come in as ever.
-  expect((await service.request('GET', '/session', { token: member.token })).status).toBe(200);
+  expect((await service.as(member.token, 'GET', '/session')).status).toBe(200);
   expect((await signIn(FIRST_PERSON.email, FIRST_PERSON.password)).status).toBe(200);
 });
 

@@ -15,7 +15,7 @@ test('the link makes the first account, once, and signs in', async () => {
   const made = await setUp({ ...WANTED, token: 'the-secret' });
   expect(made.status).toBe(201);
   expect(made.body.person).toMatchObject({ email: 'mara@example.com', name: 'Mara', role: 'dealer' });
-  expect((await service.request('GET', '/coaches', { token: made.body.token })).status).toBe(200);
+  expect((await service.as(made.body.token, 'GET', '/coaches')).status).toBe(200);
   expect(made.headers.getSetCookie()).toHaveLength(1);
   expect((await setUp({ ...WANTED, email: 'second@example.com', token: 'the-secret' })).status).toBe(404);
   expect(await service.signIn('mara@example.com', WANTED.password)).toMatch(/^slp_/);

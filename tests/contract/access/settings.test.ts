@@ -1,19 +1,16 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let member: Member;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
 beforeEach(async () => {
   member = await service.newAccount();
 });
 
 function settings(method: string, body?: object, token = member.token) {
-  return service.request(method, '/settings', { token, body });
+  return service.as(token, method, '/settings', body);
 }
 
 describe('settings', () => {
@@ -49,7 +46,7 @@ describe('settings', () => {
 
 describe('a look over the coaches', () => {
   const lastLook = async (method: string) =>
-    (await service.request(method, '/overview/look', { token: member.token })).body.lastLookAt;
+    (await service.as(member.token, method, '/overview/look')).body.lastLookAt;
   const look = () => lastLook('POST');
   const hoursPass = (hours: number) =>
     service.pool.query(

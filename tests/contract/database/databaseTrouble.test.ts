@@ -1,19 +1,12 @@
 import pg from 'pg';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import type { Answer } from '../../support/request.ts';
-import { FIRST_PERSON, startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
+import { FIRST_PERSON } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service.stop());
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 
 function expectUnavailable(answer: Answer): void {
   expect([answer.status, answer.body?.type], answer.text).toEqual([503, '/problems/unavailable']);
@@ -34,11 +27,15 @@ const SIGN_IN = { email: FIRST_PERSON.email, password: FIRST_PERSON.password };
 
 /** One request of each kind: reading, signing in, changing, sending. */
 const requests = (key: string): Promise<Answer>[] => [
-  service.request('GET', '/coaches', { token }),
-  service.request('GET', `/rooms/${fleet.roomId}/trend?measure=lagS&direction=extend`, { token }),
+  service.as(fleet.token, 'GET', '/coaches'),
+  service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/trend?measure=lagS&direction=extend`),
   service.request('POST', '/session', { body: SIGN_IN }),
-  service.request('PATCH', `/loggers/${fleet.loggerId}`, { token, body: { clockOffsetS: 1 } }),
-  service.request('POST', '/coaches', { token, body: { name: key }, headers: { 'idempotency-key': key } }),
+  service.as(fleet.token, 'PATCH', `/loggers/${fleet.loggerId}`, { clockOffsetS: 1 }),
+  service.request('POST', '/coaches', {
+    token: fleet.token,
+    body: { name: key },
+    headers: { 'idempotency-key': key },
+  }),
   send(service, fleet.loggerToken, strokeBody(fleet.roomId, 1, 9, { key })),
 ];
 
@@ -63,7 +60,7 @@ test('a disk that is full at the samples: 503, nothing half-stored, and stored o
   });
   const outcomes = (await send(service, fleet.loggerToken, batch)).body.results;
   expect(outcomes.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['stored', 'stored', 'stored']);
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
 });
 
 test('locks that somebody holds, and no connection left: 503 within seconds, and all well after', async () => {
@@ -130,5 +127,5 @@ test('a database that vanishes and returns: 503 meanwhile, also of readyz, and a
   for (const answer of await Promise.all(requests('back')))
     expect(answer.status, answer.text).toBeLessThan(300);
   expect((await service.request('GET', '/readyz')).status).toBe(200);
-  expect((await settled(service, token, fleet.roomId)).pending).toBe(0);
+  expect((await settled(service, fleet.token, fleet.roomId)).pending).toBe(0);
 });

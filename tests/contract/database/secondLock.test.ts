@@ -13,7 +13,8 @@ import { findWarning } from '../../../server/results/warnings.ts';
 import { deleteCoach, findCoach } from '../../../server/things/coaches.ts';
 import { removeLogger } from '../../../server/things/loggers.ts';
 import { findRoom } from '../../../server/things/rooms.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   dayAt,
   type Fleet,
@@ -24,7 +25,7 @@ import {
   strokeBody,
 } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let dealer: Member;
 let fleet: Fleet;
 let other: Fleet;
@@ -34,7 +35,6 @@ let warningId: string;
 let grantId: string;
 
 beforeAll(async () => {
-  service = await startService();
   [dealer, stranger] = [await service.newAccount(), await service.newAccount()];
   fleet = await newFleet(service, dealer.token);
   other = await newFleet(service, dealer.token);
@@ -87,18 +87,15 @@ beforeAll(async () => {
      values ($1, $2, 0, 'extend', $2, $2) on conflict do nothing`,
     values,
   );
-  await service.request('POST', '/tokens', {
-    token: dealer.token,
-    body: { name: 'Nightly list', until: new Date(Date.now() + 86_400_000).toISOString() },
+  await service.as(dealer.token, 'POST', '/tokens', {
+    name: 'Nightly list',
+    until: new Date(Date.now() + 86_400_000).toISOString(),
   });
   await service.pool.query(
     `insert into password_resets (account_id, token_hash, person_id, expires_at) values ($1, '\\x00', $2, now())`,
     [dealer.person.accountId, dealer.person.id],
   );
-  await service.request('POST', '/webhooks', {
-    token: dealer.token,
-    body: { url: 'https://programs.example.com/news' },
-  });
+  await service.as(dealer.token, 'POST', '/webhooks', { url: 'https://programs.example.com/news' });
   await service.pool.query(
     `insert into webhook_deliveries (account_id, webhook_id, id, key, event, body)
      select account_id, id, $2, 'one', 'test', '{}' from webhooks where account_id = $1`,
@@ -124,7 +121,6 @@ beforeAll(async () => {
   });
   grantId = granted.body.id;
 });
-afterAll(() => service?.stop());
 
 const within = (scope: RowScope) => inScope(service.app.database, scope);
 const ofDealer = (): RowScope => ({ accounts: [dealer.person.accountId] });

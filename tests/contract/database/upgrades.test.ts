@@ -82,7 +82,7 @@ describe.each(KEPT)('a database as it was after migration %s', (kept) => {
         startedAt: '2026-09-01T10:00:00Z',
         sides: [{ side: 'front', rateHz: 10, amps: Array(100).fill(5) }],
       };
-      const { body } = await service.request('POST', '/strokes', { token, body: further });
+      const { body } = await service.as(token, 'POST', '/strokes', further);
       expect(body.results[0].outcome).toBe('stored');
       expect((await settled(service, token, roomId)).strokes).toBeGreaterThanOrEqual(count);
     } finally {

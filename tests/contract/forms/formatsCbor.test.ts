@@ -1,19 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
 import { encode, Tag } from 'cbor2';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, strokeBody } from '../strokes/strokeFixture.ts';
+import { describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, strokeBody } from '../strokes/strokeFixture.ts';
 import { countStrokes, sendAs, traceOf } from './formatsFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const CBOR = 'application/cbor';
 const send = (body: Uint8Array) => sendAs(service, fleet, CBOR, body);
@@ -37,7 +31,7 @@ describe('a stroke in CBOR', () => {
     const body = strokeBody(fleet.roomId, 0, 9, { key: 'twice told', ambientC: 18.5 });
     const first = await send(encode(body));
     expect(first.body.results[0].outcome).toBe('stored');
-    const again = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    const again = await service.as(fleet.loggerToken, 'POST', '/strokes', body);
     expect(again.body.results[0]).toEqual({ ...first.body.results[0], outcome: 'duplicate' });
     const trace = await traceOf(service, fleet, first.body.results[0].strokeId);
     expect(trace).toEqual({ sides: body.sides, ambientC: 18.5 });
@@ -102,7 +96,7 @@ describe('a stroke in CBOR', () => {
     const answer = await send(body);
     expect(answer.body.results, answer.text).toMatchObject([{ outcome: 'stored' }]);
     const path = `/strokes/${answer.body.results[0].strokeId}`;
-    expect((await service.request('GET', path, { token: fleet.token })).body.startedAt).toBe(startedAt);
+    expect((await service.as(fleet.token, 'GET', path)).body.startedAt).toBe(startedAt);
   });
 
   test('takes counts with the amperes of one', async () => {

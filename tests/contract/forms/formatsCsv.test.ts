@@ -1,18 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, settled, strokeBody } from '../strokes/strokeFixture.ts';
+import { describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, settled, strokeBody } from '../strokes/strokeFixture.ts';
 import { newRoomOf } from '../work/lentFixture.ts';
 import { countStrokes, recording, sendAs, strokeOf, traceOf } from './formatsFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService();
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 
 const START = '2026-05-02T16:20:11.000Z';
 const send = (text: string, query: Record<string, string> = {}) =>
@@ -117,7 +111,7 @@ describe('one stroke', () => {
       key: randomUUID(),
       supply: { rateHz: 10, volts: [12.9, 12.1] },
     });
-    const sent = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    const sent = await service.as(fleet.loggerToken, 'POST', '/strokes', body);
     const path = `/strokes/${sent.body.results[0].strokeId}/trace`;
     const csv = await service.request('GET', path, { token: fleet.token, headers: { accept: 'text/csv' } });
     const [trace] = await traces(await send(csv.text));
@@ -133,7 +127,7 @@ describe('one stroke', () => {
       key: randomUUID(),
       sides: [{ side: 'front', t: [0, 0.02, 0.04, 0.06], amps }],
     });
-    const sent = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    const sent = await service.as(fleet.loggerToken, 'POST', '/strokes', body);
     const path = `/strokes/${sent.body.results[0].strokeId}/trace`;
     const csv = await service.request('GET', path, { token: fleet.token, headers: { accept: 'text/csv' } });
     const [trace] = await traces(await send(csv.text));

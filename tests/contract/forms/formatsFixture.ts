@@ -19,11 +19,11 @@ export function sendAs(
 }
 
 export async function traceOf(service: TestService, fleet: Fleet, strokeId: string) {
-  return (await service.request('GET', `/strokes/${strokeId}/trace`, { token: fleet.token })).body;
+  return (await service.as(fleet.token, 'GET', `/strokes/${strokeId}/trace`)).body;
 }
 
 export async function strokeOf(service: TestService, fleet: Fleet, strokeId: string) {
-  return (await service.request('GET', `/strokes/${strokeId}`, { token: fleet.token })).body;
+  return (await service.as(fleet.token, 'GET', `/strokes/${strokeId}`)).body;
 }
 
 export async function countStrokes(service: TestService): Promise<number> {

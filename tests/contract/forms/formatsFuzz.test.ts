@@ -1,18 +1,12 @@
 import { encode } from 'cbor2';
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests } from '../strokes/strokeFixture.ts';
 import { countStrokes, sendAs } from './formatsFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 /** Over HTTP fewer than the 2,000 that each decoder is given by itself in tests/unit/ingest/fuzzForms.test.ts. */
 const RUNS = 60;

@@ -1,10 +1,10 @@
 import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { promisify } from 'node:util';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { openLink } from '../../support/loggerLink.ts';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests } from '../strokes/strokeFixture.ts';
 import { sendAs, strokeOf, traceOf } from './formatsFixture.ts';
 
 const readme = await readFile(new URL('../../../ingest/README.md', import.meta.url), 'utf8');
@@ -13,14 +13,8 @@ const block = (language: string) =>
 const ROOM_IN_README = '00000000-0000-7000-8000-000000000000';
 const AMPS = [0.02, 14.8, 9.1];
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 async function expectStored(results: { key: string; strokeId: string; outcome: string }[], key: string) {
   expect(results).toEqual([{ key, strokeId: expect.any(String), outcome: 'stored' }]);

@@ -1,18 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { encode } from 'cbor2';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests } from '../strokes/strokeFixture.ts';
 import { countStrokes, sendAs, strokeOf, traceOf } from './formatsFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const JSON_PACK = 'application/senml+json';
 const send = (pack: unknown, query: Record<string, string> = {}) =>

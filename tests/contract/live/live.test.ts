@@ -1,40 +1,36 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type LiveFeed, openFeed } from '../../support/liveFeed.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, newRoom, store, strokeBody } from '../strokes/strokeFixture.ts';
+import { type Member, startService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, newFleet, newRoom, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const NOT_SIGNED_IN = 4401;
 const GOING_AWAY = 1001;
 const POLICY = 1008;
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let stranger: Member;
 let feeds: LiveFeed[] = [];
 
 beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
   stranger = await service.newAccount();
 });
 afterEach(() => {
   for (const feed of feeds) feed.close();
   feeds = [];
 });
-afterAll(() => service?.stop());
 
 async function open(
-  headers: Record<string, string> = { authorization: `Bearer ${token}` },
+  headers: Record<string, string> = { authorization: `Bearer ${fleet.token}` },
 ): Promise<LiveFeed> {
   const feed = await openFeed(service.url, headers);
   feeds.push(feed);
   return feed;
 }
 
-async function watching(roomId: string, of: string = token): Promise<LiveFeed> {
+async function watching(roomId: string, of: string = fleet.token): Promise<LiveFeed> {
   const feed = await open({ authorization: `Bearer ${of}` });
   feed.say({ type: 'watch', roomId });
   expect(await feed.next()).toMatchObject({ type: 'status', roomId });
@@ -43,7 +39,7 @@ async function watching(roomId: string, of: string = token): Promise<LiveFeed> {
 
 describe('a watched room', () => {
   test('is told as it stands, then with each stroke and what follows from it', async () => {
-    const roomId = await newRoom(service, token, fleet.coachId);
+    const roomId = await newRoom(service, fleet.token, fleet.coachId);
     const feed = await open();
     feed.say({ type: 'watch', roomId });
     const first = await feed.next('status');
@@ -52,27 +48,27 @@ describe('a watched room', () => {
       strokeBody(roomId, 2, 9, { key: randomUUID() }),
     ]);
     const pushed = await feed.next('stroke');
-    const read = await service.request('GET', `/strokes/${strokeId}`, { token });
+    const read = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(pushed).toEqual({ type: 'stroke', roomId, stroke: read.body });
     expect((await feed.next('status')).status).toMatchObject({ strokes: 1, pending: 0 });
   });
 
   test('is told of a stroke that could not be measured in the words in which it is read', async () => {
-    const roomId = await newRoom(service, token, fleet.coachId);
+    const roomId = await newRoom(service, fleet.token, fleet.coachId);
     const feed = await watching(roomId);
     const sides = [{ side: 'front', rateHz: 50, amps: [0, 0, 0] }];
     const [strokeId] = await store(service, { ...fleet, roomId }, [
       strokeBody(roomId, 0, 9, { key: randomUUID(), sides }),
     ]);
     const pushed = await feed.next('stroke');
-    const read = await service.request('GET', `/strokes/${strokeId}`, { token });
+    const read = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(pushed.stroke.analysis?.status).toBe('unusable');
     expect(pushed).toEqual({ type: 'stroke', roomId, stroke: read.body });
   });
 
   test('tells of a warning in the words of the list', async () => {
-    const coach = await newFleet(service, token);
-    await service.request('PATCH', `/rooms/${coach.roomId}`, { token, body: { ratedAmps: 6 } });
+    const coach = await newFleet(service, fleet.token);
+    await service.as(fleet.token, 'PATCH', `/rooms/${coach.roomId}`, { ratedAmps: 6 });
     const feed = await watching(coach.roomId);
     await store(
       service,
@@ -84,7 +80,7 @@ describe('a watched room', () => {
   });
 
   test('is told once of each stroke, to everybody who watches', async () => {
-    const coach = await newFleet(service, token);
+    const coach = await newFleet(service, fleet.token);
     const both = [await watching(coach.roomId), await watching(coach.roomId)];
     const ids: string[] = [];
     for (const day of [0, 1]) {
@@ -94,8 +90,8 @@ describe('a watched room', () => {
   });
 
   test('is told of no more once it is not watched', async () => {
-    const coach = await newFleet(service, token);
-    const other = await newFleet(service, token);
+    const coach = await newFleet(service, fleet.token);
+    const other = await newFleet(service, fleet.token);
     const feed = await watching(coach.roomId);
     const witness = await watching(coach.roomId);
     feed.say({ type: 'unwatch', roomId: coach.roomId });
@@ -125,8 +121,8 @@ describe('a watched room', () => {
 
 describe('a warning that is acknowledged', () => {
   test('is pushed as it stands then, whether one was or many were', async () => {
-    const coach = await newFleet(service, token);
-    await service.request('PATCH', `/rooms/${coach.roomId}`, { token, body: { ratedAmps: 6 } });
+    const coach = await newFleet(service, fleet.token);
+    await service.as(fleet.token, 'PATCH', `/rooms/${coach.roomId}`, { ratedAmps: 6 });
     const feed = await watching(coach.roomId);
     await store(
       service,
@@ -134,10 +130,7 @@ describe('a warning that is acknowledged', () => {
       Array.from({ length: 8 }, (_, day) => strokeBody(coach.roomId, day, 16)),
     );
     const { warning } = await feed.next('warning');
-    await service.request('POST', `/warnings/${warning.id}/acknowledgement`, {
-      token,
-      body: { note: 'Seen.' },
-    });
+    await service.as(fleet.token, 'POST', `/warnings/${warning.id}/acknowledgement`, { note: 'Seen.' });
     for (;;) {
       const push = await feed.next('warning');
       if (push.warning.id === warning.id && push.warning.state === 'acknowledged') break;
@@ -147,7 +140,7 @@ describe('a warning that is acknowledged', () => {
 
 describe('who may open it', () => {
   test('a session cookie from our own page, and none from another', async () => {
-    const cookie = `session=${token}`;
+    const cookie = `session=${fleet.token}`;
     const feed = await open({ cookie, origin: service.url });
     feed.say({ type: 'watch', roomId: fleet.roomId });
     expect((await feed.next()).type).toBe('status');
@@ -167,9 +160,9 @@ describe('who may open it', () => {
   test('a token from a page of another site, with the request or in the first message', async () => {
     const origin = 'https://elsewhere.example.com';
     const cookie = `session=${stranger.token}`;
-    const byHeader = await open({ authorization: `Bearer ${token}`, cookie, origin });
+    const byHeader = await open({ authorization: `Bearer ${fleet.token}`, cookie, origin });
     const byMessage = await open({ cookie, origin });
-    byMessage.say({ type: 'hello', token });
+    byMessage.say({ type: 'hello', token: fleet.token });
     for (const feed of [byHeader, byMessage]) {
       feed.say({ type: 'watch', roomId: fleet.roomId });
       expect((await feed.next()).type).toBe('status');
@@ -190,7 +183,7 @@ describe('who may open it', () => {
 
   test('a token as the first message, and nothing before it', async () => {
     const feed = await open({});
-    feed.say({ type: 'token', token });
+    feed.say({ type: 'token', token: fleet.token });
     feed.say({ type: 'watch', roomId: fleet.roomId });
     expect((await feed.next()).type).toBe('status');
     const hasty = await open({});
@@ -213,10 +206,10 @@ describe('who may open it', () => {
   });
 
   test('a session that ended hears nothing more', async () => {
-    const coach = await newFleet(service, token);
+    const coach = await newFleet(service, fleet.token);
     const ending = await service.signIn();
     const feed = await watching(coach.roomId, ending);
-    expect((await service.request('DELETE', '/session', { token: ending })).status).toBe(204);
+    expect((await service.as(ending, 'DELETE', '/session')).status).toBe(204);
     await store(service, coach, [strokeBody(coach.roomId, 0)]);
     expect(await feed.next()).toMatchObject({ type: 'problem', problem: { status: 401 } });
     expect(await feed.closed).toBe(NOT_SIGNED_IN);
@@ -257,8 +250,10 @@ describe('hostile messages', () => {
   });
 
   test('too many rooms are refused, too many messages end it', async () => {
-    const feed = await open({ authorization: `Bearer ${token}` });
-    const rooms = await Promise.all(Array.from({ length: 51 }, () => newRoom(service, token, fleet.coachId)));
+    const feed = await open({ authorization: `Bearer ${fleet.token}` });
+    const rooms = await Promise.all(
+      Array.from({ length: 51 }, () => newRoom(service, fleet.token, fleet.coachId)),
+    );
     for (const roomId of rooms) feed.say({ type: 'watch', roomId });
     const refused = await feed.next('problem');
     expect([refused.roomId, refused.problem.status]).toEqual([rooms[50], 429]);
@@ -278,7 +273,7 @@ describe('hostile messages', () => {
   });
 
   test('a plain request is told that this takes WebSockets', async () => {
-    const answer = await service.request('GET', '/live', { token });
+    const answer = await service.as(fleet.token, 'GET', '/live');
     expect([answer.status, answer.body.type]).toEqual([426, '/problems/upgrade-required']);
     expect(answer.headers.get('upgrade')).toBe('websocket');
   });

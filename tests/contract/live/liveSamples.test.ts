@@ -1,20 +1,19 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { buildApp } from '../../../server/app.ts';
 import { openDatabase } from '../../../server/database/openDatabase.ts';
 import type { LiveSamples } from '../../../server/schemas/live.ts';
 import { type LiveFeed, openFeed } from '../../support/liveFeed.ts';
 import { type LoggerLink, openLink } from '../../support/loggerLink.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
 import { type LiveStroke, liveStroke, sayAll, sayPieces } from './liveFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 let fleet: Fleet;
 let opened: { close?(): void; drop?(): Promise<number> }[] = [];
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
 beforeEach(async () => {
@@ -24,7 +23,6 @@ afterEach(() => {
   for (const each of opened) void (each.close?.() ?? each.drop?.());
   opened = [];
 });
-afterAll(() => service?.stop());
 
 async function watching(roomId: string, url: string = service.url, of: string = token): Promise<LiveFeed> {
   const feed = await openFeed(url, { authorization: `Bearer ${of}` });

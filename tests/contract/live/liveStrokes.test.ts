@@ -1,22 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { tendLiveStrokes } from '../../../ingest/live/tend.ts';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { type Fleet, fleetOfTests, newFleet, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
 import { type LiveStroke, linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 
 const TAKEN_OVER = 4409;
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 
 const openFor = linksOf(() => service);
 const open = (of: string | null = fleet.loggerToken, headers = {}) => openFor(of, headers);
@@ -34,9 +26,9 @@ describe('a stroke sent as it happens', () => {
   test('is acknowledged piece by piece, stored once, and reads as it was sent', async () => {
     const stroke = liveStroke(fleet);
     const strokeId = await sayAll(await open(), stroke);
-    expect(await sidesOf(service, token, strokeId)).toEqual(stroke.sides);
-    await settled(service, token, fleet.roomId);
-    const { body } = await service.request('GET', `/strokes/${strokeId}`, { token });
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual(stroke.sides);
+    await settled(service, fleet.token, fleet.roomId);
+    const { body } = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(body).toMatchObject({ key: stroke.key, loggerId: fleet.loggerId, analysis: { status: 'done' } });
   });
 
@@ -78,7 +70,7 @@ describe('a stroke sent as it happens', () => {
     link.say({ type: 'samples', key, seq: 4, volts: [12.1] });
     link.say({ type: 'end', key });
     const { strokeId } = await link.next('stored');
-    const trace = await service.request('GET', `/strokes/${strokeId}/trace`, { token });
+    const trace = await service.as(fleet.token, 'GET', `/strokes/${strokeId}/trace`);
     expect(trace.body).toEqual({
       sides: [
         { side: 'front', rateHz: 50, amps: [0.02, null, 9.1] },
@@ -88,8 +80,8 @@ describe('a stroke sent as it happens', () => {
       ambientC: -3.5,
     });
     // What the current's sign tells is known once the stroke is analysed.
-    await settled(service, token, fleet.roomId);
-    const { body } = await service.request('GET', `/strokes/${strokeId}`, { token });
+    await settled(service, fleet.token, fleet.roomId);
+    const { body } = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(body).toMatchObject({ startedAt: '2026-05-02T16:20:11.250Z', direction: 'extend' });
   });
 
@@ -111,7 +103,7 @@ describe('a stroke sent as it happens', () => {
     link.sayCbor({ type: 'end', key });
     const { strokeId, form } = await link.next('stored');
     expect(form).toBe('cbor');
-    const [side] = await sidesOf(service, token, strokeId);
+    const [side] = await sidesOf(service, fleet.token, strokeId);
     expect(side.amps).toEqual([1, null, 3, 4]);
   });
 
@@ -124,7 +116,9 @@ describe('a stroke sent as it happens', () => {
       .map((piece, seq) => ({ ...piece, seq }));
     await sayPieces(link, front);
     link.say(stroke.end);
-    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual([stroke.sides[0]]);
+    expect(await sidesOf(service, fleet.token, (await link.next('stored')).strokeId)).toEqual([
+      stroke.sides[0],
+    ]);
   });
 
   test('is stored with what there is where it ends after a single sample', async () => {
@@ -133,7 +127,7 @@ describe('a stroke sent as it happens', () => {
     link.say(stroke.begin);
     await sayPieces(link, [{ ...stroke.pieces[0], amps: [4.25] }]);
     link.say(stroke.end);
-    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual([
+    expect(await sidesOf(service, fleet.token, (await link.next('stored')).strokeId)).toEqual([
       { side: 'front', rateHz: 50, amps: [4.25, null] },
     ]);
   });
@@ -150,7 +144,7 @@ describe('a stroke sent as it happens', () => {
     for (const stroke of strokes) {
       const { key, strokeId } = await link.next('stored');
       expect(key).toBe(stroke.key);
-      expect(await sidesOf(service, token, strokeId)).toEqual(stroke.sides);
+      expect(await sidesOf(service, fleet.token, strokeId)).toEqual(stroke.sides);
     }
   });
 });
@@ -179,7 +173,7 @@ describe('a link that drops', () => {
     await sayPieces(link, stroke.pieces.slice(31));
     link.say(stroke.end);
     const { strokeId } = await link.next('stored');
-    expect(await sidesOf(service, token, strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual(stroke.sides);
     expect(await stored(stroke.key)).toEqual([strokeId]);
   });
 
@@ -218,7 +212,7 @@ describe('a link that drops', () => {
     expect(await link.next()).toMatchObject({ type: 'ack', seq: 1 });
     await sayPieces(link, stroke.pieces.slice(3));
     link.say(stroke.end);
-    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
   });
 
   test('a gap is refused with the piece that comes next, and the stroke goes on', async () => {
@@ -230,7 +224,7 @@ describe('a link that drops', () => {
     expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 409, nextSeq: 2 });
     await sayPieces(link, stroke.pieces.slice(2));
     link.say(stroke.end);
-    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
   });
 });
 
@@ -246,7 +240,7 @@ describe('one key on several links', () => {
     expect(await earlier.closed).toBe(TAKEN_OVER);
     await sayPieces(later, stroke.pieces.slice(5));
     later.say(stroke.end);
-    expect(await sidesOf(service, token, (await later.next('stored')).strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, (await later.next('stored')).strokeId)).toEqual(stroke.sides);
   });
 
   test('a link whose stroke went to another process learns it with its next piece', async () => {
@@ -264,9 +258,9 @@ describe('one key on several links', () => {
   });
 
   test('two loggers with one key are apart', async () => {
-    const logger = await service.request('POST', `/coaches/${fleet.coachId}/loggers`, {
-      token,
-      body: { name: 'Second board', sensor: 'shunt' },
+    const logger = await service.as(fleet.token, 'POST', `/coaches/${fleet.coachId}/loggers`, {
+      name: 'Second board',
+      sensor: 'shunt',
     });
     const stroke = liveStroke(fleet, 34);
     const other: LiveStroke = liveStroke(fleet, 37, stroke.key);
@@ -281,8 +275,8 @@ describe('one key on several links', () => {
     both[1].say(other.end);
     const ids = [(await both[0].next('stored')).strokeId, (await both[1].next('stored')).strokeId];
     expect(ids[0]).not.toBe(ids[1]);
-    expect(await sidesOf(service, token, ids[0])).toEqual(stroke.sides);
-    expect(await sidesOf(service, token, ids[1])).toEqual(other.sides);
+    expect(await sidesOf(service, fleet.token, ids[0])).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, ids[1])).toEqual(other.sides);
   });
 
   test('another beginning of an unfinished stroke is refused, the first one stands', async () => {
@@ -294,7 +288,7 @@ describe('one key on several links', () => {
     expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 409 });
     await sayPieces(link, stroke.pieces.slice(1));
     link.say(stroke.end);
-    expect(await sidesOf(service, token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, (await link.next('stored')).strokeId)).toEqual(stroke.sides);
   });
 
   test('many links begin the same new stroke at once, and one of them has it', async () => {
@@ -313,7 +307,7 @@ describe('one key on several links', () => {
   });
 
   test('a logger sends 64 strokes at once, each on a link of its own, and every one is stored', async () => {
-    const mine = await newFleet(service, token);
+    const mine = await newFleet(service, fleet.token);
     const links = await Promise.all(Array.from({ length: 64 }, () => open(mine.loggerToken)));
     const stored = await Promise.all(
       links.map((link, day) => {
@@ -333,7 +327,7 @@ describe('a sender that never comes back', () => {
     ]);
 
   test('has its stroke kept for a week, then stored with what it has, unusable and readable', async () => {
-    const coach = await newFleet(service, token);
+    const coach = await newFleet(service, fleet.token);
     const stroke = liveStroke(coach, 40);
     const link = await open(coach.loggerToken);
     link.say(stroke.begin);
@@ -344,9 +338,9 @@ describe('a sender that never comes back', () => {
     await agedBy(stroke.key, '7 days 1 minute');
     expect(await tendLiveStrokes(service.pool)).toBe(1);
     expect(await tendLiveStrokes(service.pool)).toBe(0);
-    await settled(service, token, coach.roomId);
+    await settled(service, fleet.token, coach.roomId);
     const [strokeId] = await stored(stroke.key, coach);
-    const { body } = await service.request('GET', `/strokes/${strokeId}`, { token });
+    const { body } = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(body.analysis).toEqual({
       status: 'unusable',
       reason: expect.stringContaining('ended before the stroke did'),
@@ -354,7 +348,7 @@ describe('a sender that never comes back', () => {
       share: null,
       lagS: null,
     });
-    expect(await sidesOf(service, token, strokeId)).toEqual([
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual([
       { ...stroke.sides[0], amps: stroke.sides[0].amps.slice(0, 150) },
       { ...stroke.sides[1], amps: stroke.sides[1].amps.slice(0, 125) },
     ]);
@@ -362,14 +356,14 @@ describe('a sender that never comes back', () => {
     again.say(stroke.begin);
     expect(await again.next()).toMatchObject({ type: 'stored', strokeId });
     // Measuring the room anew changes nothing of that.
-    await service.request('PATCH', `/rooms/${coach.roomId}`, { token, body: { travelMetres: 0.9 } });
-    await settled(service, token, coach.roomId);
-    const after = await service.request('GET', `/strokes/${strokeId}`, { token });
+    await service.as(fleet.token, 'PATCH', `/rooms/${coach.roomId}`, { travelMetres: 0.9 });
+    await settled(service, fleet.token, coach.roomId);
+    const after = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(after.body.analysis.status).toBe('unusable');
   });
 
   test('has nothing stored of it where nothing came, and no sample lost where one did', async () => {
-    const coach = await newFleet(service, token);
+    const coach = await newFleet(service, fleet.token);
     const [nothing, single] = [liveStroke(coach, 41), liveStroke(coach, 42)];
     const link = await open(coach.loggerToken);
     link.say(nothing.begin);
@@ -380,7 +374,7 @@ describe('a sender that never comes back', () => {
     expect(await tendLiveStrokes(service.pool)).toBe(1);
     expect(await stored(nothing.key, coach)).toEqual([]);
     const [strokeId] = await stored(single.key, coach);
-    expect(await sidesOf(service, token, strokeId)).toEqual([
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual([
       { side: 'front', rateHz: 50, amps: [4.25, null] },
     ]);
     const { rows } = await service.pool.query('select id from live_strokes where logger_id = $1', [

@@ -1,25 +1,18 @@
 import { randomUUID } from 'node:crypto';
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { describe, expect, test } from 'vitest';
+import { startService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { fleetOfTests, newFleet } from '../strokes/strokeFixture.ts';
 import { linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 
 const SILENT = 4408;
 const POLICY = 1008;
 const TOO_BIG = 1009;
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const openFor = linksOf(() => service);
 const open = (of: string = fleet.loggerToken, url: string = service.url) => openFor(of, {}, url);
@@ -119,7 +112,9 @@ describe('messages that are none', () => {
     expect(await link.next()).toMatchObject({ type: 'ack', key, seq: 0 });
     link.say({ type: 'end', key });
     const { strokeId } = await link.next('stored');
-    expect(await sidesOf(service, token, strokeId)).toEqual([{ side: 'front', rateHz: 50, amps: [1, 2] }]);
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual([
+      { side: 'front', rateHz: 50, amps: [1, 2] },
+    ]);
   });
 
   test('a stroke of no sample cannot end, and goes on', async () => {
@@ -162,7 +157,7 @@ describe('messages that are none', () => {
   });
 
   test('one logger has so many strokes under way and no more, over all its links', async () => {
-    const mine = await newFleet(service, token);
+    const mine = await newFleet(service, fleet.token);
     const [link, other] = [await open(mine.loggerToken), await open(mine.loggerToken)];
     const beginHere = () => begin({ roomId: mine.roomId });
     const [first, second] = [Array.from({ length: 200 }, beginHere), Array.from({ length: 56 }, beginHere)];
@@ -190,7 +185,7 @@ describe('messages that are none', () => {
     const [link, other] = [await open(), await open()];
     link.say(`{"type": "begin", "key": "${'x'.repeat(2 * 1024 * 1024)}"}`);
     expect(await link.closed).toBe(TOO_BIG);
-    expect(await sidesOf(service, token, await sayAll(other, stroke))).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, await sayAll(other, stroke))).toEqual(stroke.sides);
   });
 
   test('a program that does not listen to problems is cut off', async () => {
@@ -200,7 +195,7 @@ describe('messages that are none', () => {
   });
 
   test('a plain request is told that this takes WebSockets', async () => {
-    const answer = await service.request('GET', '/strokes/live', { token: fleet.loggerToken });
+    const answer = await service.as(fleet.loggerToken, 'GET', '/strokes/live');
     expect([answer.status, answer.body.type]).toEqual([426, '/problems/upgrade-required']);
     expect(answer.headers.get('upgrade')).toBe('websocket');
   });
@@ -233,7 +228,7 @@ describe('a flood', () => {
   const PIECES = 20_000;
 
   test('from one logger does not slow another, and loses nothing', async () => {
-    const neighbour = await newFleet(service, token);
+    const neighbour = await newFleet(service, fleet.token);
     const [flooding, other] = [await open(), await open(neighbour.loggerToken)];
     const { key, ...rest } = begin();
     flooding.say({ key, ...rest });
@@ -242,11 +237,11 @@ describe('a flood', () => {
     await flooding.next('ack');
     // A whole stroke of the other goes through while most of the flood still waits for its turn.
     const stroke = liveStroke(neighbour);
-    expect(await sidesOf(service, token, await sayAll(other, stroke))).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, await sayAll(other, stroke))).toEqual(stroke.sides);
     expect(flooding.heard.length).toBeLessThan(PIECES / 2);
     flooding.say({ type: 'end', key });
     const { strokeId } = await flooding.next('stored');
-    const [side] = await sidesOf(service, token, strokeId);
+    const [side] = await sidesOf(service, fleet.token, strokeId);
     expect(side.amps).toEqual(Array.from({ length: PIECES }, (_, i) => i / 8));
   });
 });

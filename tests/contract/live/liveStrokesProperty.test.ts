@@ -1,21 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { type LoggerLink, openLink } from '../../support/loggerLink.ts';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests } from '../strokes/strokeFixture.ts';
 import { type LiveStroke, liveStroke, sidesOf } from './liveFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 /** What a logger, its network and its battery may do; numbers are pieces. */
 type Act =
@@ -136,7 +128,7 @@ test('whatever becomes of the links, the stroke is stored once and is what was s
     await sender.open();
     for (const each of acts) await sender.act(each);
     const strokeId = await sender.end();
-    expect(await sidesOf(service, token, strokeId)).toEqual(stroke.sides);
+    expect(await sidesOf(service, fleet.token, strokeId)).toEqual(stroke.sides);
     const { rows } = await service.pool.query('select id from strokes where key = $1', [stroke.key]);
     expect(rows).toEqual([{ id: strokeId }]);
   });

@@ -1,22 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
-import { type Fleet, newFleet, send, strokeBody } from '../strokes/strokeFixture.ts';
+import { type Fleet, fleetOfTests, newFleet, send, strokeBody } from '../strokes/strokeFixture.ts';
 import { linksOf, liveStroke, sayAll, sayPieces, sidesOf } from './liveFixture.ts';
 
 const NOT_SIGNED_IN = 4401;
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const openFor = linksOf(() => service);
 const open = (of: string | null = fleet.loggerToken, headers = {}) => openFor(of, headers);
@@ -25,7 +17,7 @@ test('a token with the first message, by itself or with the beginning', async ()
   const stroke = liveStroke(fleet, 50);
   const link = await open(null);
   link.say({ type: 'hello', token: fleet.loggerToken });
-  expect(await sidesOf(service, token, await sayAll(link, stroke))).toEqual(stroke.sides);
+  expect(await sidesOf(service, fleet.token, await sayAll(link, stroke))).toEqual(stroke.sides);
   const other = liveStroke(fleet, 51);
   const hasty = await open(null);
   hasty.say({ ...other.begin, token: fleet.loggerToken });
@@ -45,7 +37,7 @@ test.each([{ type: 'auth' }, { type: 'hello' }, { type: null }, { type: 7 }, {}]
 );
 
 test.each([
-  ['a person', () => token],
+  ['a person', () => fleet.token],
   ['nobody', () => 'sll_nonsense'],
 ])('not %s', async (_, of) => {
   await expect(open(of())).rejects.toThrow('401');
@@ -69,17 +61,17 @@ test('nobody without a token; a page of any site with one', async () => {
   byHeader.say(begin);
   byHeader.say(begin);
   expect(await byHeader.next()).toMatchObject({ type: 'resume', nextSeq: 0 });
-  const byMessage = await open(null, { origin, cookie: `session=${token}` });
+  const byMessage = await open(null, { origin, cookie: `session=${fleet.token}` });
   byMessage.say({ ...begin, token: fleet.loggerToken });
   expect(await byMessage.next()).toMatchObject({ type: 'resume', nextSeq: 0 });
-  const byCookie = await open(null, { origin, cookie: `session=${token}` });
+  const byCookie = await open(null, { origin, cookie: `session=${fleet.token}` });
   byCookie.say(begin);
   expect(await byCookie.next('problem')).toMatchObject({ status: 401 });
 });
 
 test('a logger is a stranger to the rooms of others, as to those that do not exist', async () => {
   const stranger = await newFleet(service, (await service.newAccount()).token);
-  const sibling = await newFleet(service, token);
+  const sibling = await newFleet(service, fleet.token);
   const link = await open();
   const answers = [];
   for (const roomId of [stranger.roomId, sibling.roomId, randomUUID(), 'no id']) {
@@ -91,12 +83,12 @@ test('a logger is a stranger to the rooms of others, as to those that do not exi
 });
 
 test('a logger that was removed is shut out with its next piece', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
   await sayPieces(link, stroke.pieces.slice(0, 2));
-  const removed = await service.request('DELETE', `/loggers/${coach.loggerId}`, { token });
+  const removed = await service.as(fleet.token, 'DELETE', `/loggers/${coach.loggerId}`);
   expect(removed.status).toBe(204);
   link.say(stroke.pieces[2]);
   expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
@@ -104,19 +96,16 @@ test('a logger that was removed is shut out with its next piece', async () => {
 });
 
 test('a coach that was deleted takes nothing more, and goes on where it was once it is restored', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
   await sayPieces(link, stroke.pieces.slice(0, 2));
-  expect((await service.request('DELETE', `/coaches/${coach.coachId}`, { token })).status).toBe(204);
+  expect((await service.as(fleet.token, 'DELETE', `/coaches/${coach.coachId}`)).status).toBe(204);
   link.say(stroke.pieces[2]);
   expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
   expect(await link.closed).toBe(NOT_SIGNED_IN);
-  const restored = await service.request('POST', `/coaches/${coach.coachId}/restoration`, {
-    token,
-    body: {},
-  });
+  const restored = await service.as(fleet.token, 'POST', `/coaches/${coach.coachId}/restoration`, {});
   expect(restored.status).toBe(200);
   const again = await open(coach.loggerToken);
   again.say(stroke.begin);
@@ -124,12 +113,12 @@ test('a coach that was deleted takes nothing more, and goes on where it was once
 });
 
 test('a stroke that ends after its coach was deleted shuts its logger out', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
   await sayPieces(link, stroke.pieces.slice(0, 2));
-  expect((await service.request('DELETE', `/coaches/${coach.coachId}`, { token })).status).toBe(204);
+  expect((await service.as(fleet.token, 'DELETE', `/coaches/${coach.coachId}`)).status).toBe(204);
   link.say(stroke.end);
   expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
   expect(await link.closed).toBe(NOT_SIGNED_IN);
@@ -157,7 +146,7 @@ async function deletedBehind(
 }
 
 test('a coach that is deleted while a stroke is taken up shuts its logger out', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
@@ -170,7 +159,7 @@ test('a coach that is deleted while a stroke is taken up shuts its logger out', 
 });
 
 test('a coach that is deleted while a stroke ends shuts its logger out, and nothing is stored', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   await send(service, coach.loggerToken, strokeBody(coach.roomId, 0));
   const stroke = liveStroke(coach, 1);
   const link = await open(coach.loggerToken);
@@ -185,12 +174,12 @@ test('a coach that is deleted while a stroke ends shuts its logger out, and noth
 });
 
 test('a room that was removed takes its strokes along, and the link goes on', async () => {
-  const coach = await newFleet(service, token);
+  const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
   await sayPieces(link, stroke.pieces.slice(0, 2));
-  await service.request('DELETE', `/rooms/${coach.roomId}`, { token });
+  await service.as(fleet.token, 'DELETE', `/rooms/${coach.roomId}`);
   link.say(stroke.pieces[2]);
   expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 404 });
   link.say(stroke.begin);

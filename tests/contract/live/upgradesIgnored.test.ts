@@ -1,13 +1,9 @@
 import { once } from 'node:events';
 import { connect, type Socket } from 'node:net';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 /** As clients of HTTP/2 offer it on a plain connection (RFC 7540, section 3.2). */
 const OFFER = 'Connection: Upgrade, HTTP2-Settings\r\nUpgrade: h2c\r\nHTTP2-Settings: AAMAAABkAAQAAP__\r\n';

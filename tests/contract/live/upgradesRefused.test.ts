@@ -1,14 +1,10 @@
 import { once } from 'node:events';
 import { request as httpRequest, type IncomingMessage } from 'node:http';
 import { text } from 'node:stream/consumers';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 /** Asks for a WebSocket at an address, with a whole handshake. Null: it was upgraded. */
 async function upgrade(path: string, headers: object = {}): Promise<IncomingMessage | null> {

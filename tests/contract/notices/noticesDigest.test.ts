@@ -35,10 +35,7 @@ describe('the week of a dealer', () => {
     await needsWork();
     for (const hours of [-1, 6.5, 7.5, 8, 20, 30]) await weekAt(MONDAY_MS + hours * HOUR_MS);
     expect(mails()).toHaveLength(1);
-    await news.service.request('PATCH', '/settings', {
-      token: told.dealer.token,
-      body: { timeZone: 'America/Denver' },
-    });
+    await news.service.as(told.dealer.token, 'PATCH', '/settings', { timeZone: 'America/Denver' });
     const next = MONDAY_MS + 7 * 24 * HOUR_MS;
     await weekAt(next + 12.5 * HOUR_MS);
     expect(mails()).toHaveLength(1);
@@ -93,17 +90,14 @@ describe('what a person may set', () => {
     ['/paused', { paused: null }],
     ['/email', { email: 'other@example.com' }],
   ])('not %s as in %o', async (pointer, body) => {
-    const answer = await news.service.request('PATCH', '/settings/notices', {
-      token: told.dealer.token,
-      body,
-    });
+    const answer = await news.service.as(told.dealer.token, 'PATCH', '/settings/notices', body);
     expect([answer.status, answer.body.errors?.[0].pointer]).toEqual([422, pointer]);
   });
 
   test('what is left out stays', async () => {
     await told.set({ warningsFrom: 'stop', quiet: { from: '22:00', to: '07:30' } });
     await told.set({ silentAfterDays: 3 });
-    const { body } = await news.service.request('GET', '/settings/notices', { token: told.dealer.token });
+    const { body } = await news.service.as(told.dealer.token, 'GET', '/settings/notices');
     expect(body).toEqual({
       warningsFrom: 'stop',
       cleared: true,

@@ -83,7 +83,7 @@ export async function newTold(
   const dealer = await service.newAccount();
   const fleet = await newFleet(service, dealer.token);
   const set: Told['set'] = async (body, member = dealer) => {
-    const answer = await service.request('PATCH', '/settings/notices', { token: member.token, body });
+    const answer = await service.as(member.token, 'PATCH', '/settings/notices', body);
     if (answer.status !== 200) throw new Error(`The settings answered ${answer.status}: ${answer.text}`);
   };
   await set(wanted);

@@ -117,10 +117,7 @@ describe('a warning is told', () => {
 
   test('in a message that no name of a thing can break', async () => {
     const name = 'Ada\r\nBcc: other@example.com\r\n\r\n.\r\nMAIL FROM';
-    await news.service.request('PATCH', `/coaches/${told.fleet.coachId}`, {
-      token: told.dealer.token,
-      body: { name },
-    });
+    await news.service.as(told.dealer.token, 'PATCH', `/coaches/${told.fleet.coachId}`, { name });
     await told.find(newWarning());
     const before = news.mailServer.received.length;
     await news.tellAt(soon());
@@ -184,9 +181,9 @@ describe('who is told', () => {
     for (const member of [visitor, former, stranger]) await told.set({ warningsFrom: 'watch' }, member);
     const grant = async (email: string) =>
       (
-        await service.request('POST', `/coaches/${told.fleet.coachId}/grants`, {
-          token: told.dealer.token,
-          body: { email, role: 'owner' },
+        await service.as(told.dealer.token, 'POST', `/coaches/${told.fleet.coachId}/grants`, {
+          email,
+          role: 'owner',
         })
       ).body.id;
     await grant(visitor.email);
@@ -195,7 +192,7 @@ describe('who is told', () => {
     // Between the writing of the notice and its sending.
     await told.set({ quiet: quietNow() }, former);
     await news.tellAt(soon());
-    await service.request('DELETE', `/grants/${ended}`, { token: told.dealer.token });
+    await service.as(told.dealer.token, 'DELETE', `/grants/${ended}`);
     await told.set({ quiet: null }, former);
     await news.tellAt(soon() + HOUR_MS);
     expect([visitor, former, stranger].map(({ email }) => news.mailsTo(email).length)).toEqual([1, 0, 0]);
@@ -203,7 +200,7 @@ describe('who is told', () => {
 
   test('nobody of a coach that was deleted', async () => {
     await told.find(newWarning());
-    await news.service.request('DELETE', `/coaches/${told.fleet.coachId}`, { token: told.dealer.token });
+    await news.service.as(told.dealer.token, 'DELETE', `/coaches/${told.fleet.coachId}`);
     await news.tellAt(soon());
     expect(mails()).toEqual([]);
   });
@@ -240,8 +237,7 @@ describe('quiet hours', () => {
 });
 
 describe('a mailbox', () => {
-  const settings = async () =>
-    (await news.service.request('GET', '/settings/notices', { token: told.dealer.token })).body;
+  const settings = async () => (await news.service.as(told.dealer.token, 'GET', '/settings/notices')).body;
 
   test('that is refused for good is paused and said; its owner goes on', async () => {
     const { refused } = news.mailServer;
@@ -256,9 +252,7 @@ describe('a mailbox', () => {
     await told.find(newWarning({ kind: 'late-side' }));
     await news.tellAt(soon() + HOUR_MS);
     expect(mails()).toEqual([]);
-    const resumed = await news.service.request('POST', '/settings/notices/resumption', {
-      token: told.dealer.token,
-    });
+    const resumed = await news.service.as(told.dealer.token, 'POST', '/settings/notices/resumption');
     expect(resumed.body.paused).toBeNull();
     await told.find(newWarning({ kind: 'stall-spike' }));
     await news.tellAt(soon() + 2 * HOUR_MS);
@@ -322,7 +316,7 @@ describe('the link in a message', () => {
       });
     expect((await click()).status).toBe(204);
     expect((await click()).status).toBe(204);
-    const { body } = await news.service.request('GET', '/settings/notices', { token: told.dealer.token });
+    const { body } = await news.service.as(told.dealer.token, 'GET', '/settings/notices');
     expect(body).toMatchObject({ warningsFrom: null, digest: false, silentAfterDays: null });
   });
 

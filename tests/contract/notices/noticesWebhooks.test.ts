@@ -29,7 +29,7 @@ afterEach(() => receiver?.stop());
 
 const soon = () => Date.now() + 2 * MINUTE_MS;
 const ask = (method: string, path: string, body?: object) =>
-  news.service.request(method, path, { token: told.dealer.token, body });
+  news.service.as(told.dealer.token, method, path, body);
 
 async function newWebhook(more: object = {}): Promise<{ id: string; secret: string }> {
   const answer = await ask('POST', '/webhooks', { url: receiver.url, ...more });

@@ -40,7 +40,7 @@ describe('unless whoever runs the service allows it', () => {
     'https://[fd00::1]/',
     'https://[64:ff9b::7f00:1]/',
   ])('no webhook leads to %s', async (url) => {
-    const answer = await service.request('POST', '/webhooks', { token: dealer.token, body: { url } });
+    const answer = await service.as(dealer.token, 'POST', '/webhooks', { url });
     expect([answer.status, answer.body.errors?.[0].pointer]).toEqual([422, '/url']);
   });
 

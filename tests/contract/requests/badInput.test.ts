@@ -1,22 +1,20 @@
 import { connect } from 'node:net';
 import { gzipSync } from 'node:zlib';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 let coach: string;
 let room: string;
 let before: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
   coach = (await send('POST', '/coaches', { name: 'Fern' })).body.id;
   const body = { name: 'Den', drive: 'in-wall', sides: ['front', 'rear'] };
   room = (await send('POST', `/coaches/${coach}/rooms`, body)).body.id;
 });
-afterAll(() => service?.stop());
 
 function send(method: string, path: string, body?: unknown, headers: Record<string, string> = {}) {
   return service.request(method, path, { token, body, headers });

@@ -1,17 +1,15 @@
 import pg from 'pg';
-import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { newRoomOf, type RoomOfModel } from '../work/lentFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: string, body: object]]>([
   [
@@ -42,7 +40,7 @@ test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: str
     onTestFinished(() => other.end());
     await other.query('begin');
     await other.query(change, [id]);
-    const back = service.request('PATCH', path, { token, body });
+    const back = service.as(token, 'PATCH', path, body);
     await untilSomebodyWaits(other);
     await other.query('commit');
     expect((await back).status).toBe(200);

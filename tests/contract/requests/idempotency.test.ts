@@ -1,17 +1,16 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 let stranger: Member;
 let coach: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   [token, stranger] = await Promise.all([service.signIn(), service.newAccount()]);
   coach = (await post('/coaches', { name: 'Fern' }, 'first')).body.id;
 });
-afterAll(() => service?.stop());
 
 function post(path: string, body: object, key: string, as: string = token) {
   return service.request('POST', path, { token: as, body, headers: { 'idempotency-key': key } });

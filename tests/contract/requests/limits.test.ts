@@ -1,23 +1,17 @@
 import { once } from 'node:events';
 import { connect } from 'node:net';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { buildApp } from '../../../server/app.ts';
 import type { App } from '../../../server/appTypes.ts';
 import type { Limits } from '../../../server/limits/limits.ts';
 import { sendRequest } from '../../support/request.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import type { TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readAnswer, type SlowSender, slowSender } from '../../support/slowSender.ts';
-import { type Fleet, newFleet, strokeBody } from '../strokes/strokeFixture.ts';
+import { fleetOfTests, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 let limited: App | null = null;
 afterEach(async () => {
@@ -37,7 +31,7 @@ const MEBIBYTE = 1024 * 1024;
 describe('requests a minute', () => {
   test('are counted for each person and each logger by itself, and say what is left', async () => {
     const { request } = await start({ requestsPerMinute: 4 });
-    const list = () => request('GET', '/coaches', { token });
+    const list = () => request('GET', '/coaches', { token: fleet.token });
     for (let i = 0; i < 3; i++) await list();
     const fourth = await list();
     expect(fourth.status).toBe(200);
@@ -108,7 +102,7 @@ test('one sender has so many requests under way, and is told to come again', asy
 describe('bodies that there is no room for', () => {
   test('wait for others to leave', async () => {
     const { url } = await start({ bodyBytes: MEBIBYTE });
-    const first = await beginStroke(url, token, 2 * MEBIBYTE);
+    const first = await beginStroke(url, fleet.token, 2 * MEBIBYTE);
     const second = await beginStroke(url, fleet.loggerToken, 2 * MEBIBYTE);
     second.finish();
     first.finish();
@@ -118,8 +112,8 @@ describe('bodies that there is no room for', () => {
 
   test('are sent away where the others stay', async () => {
     const { url } = await start({ bodyBytes: MEBIBYTE, waitMs: 200 });
-    const first = await beginStroke(url, token, 3 * MEBIBYTE);
-    const second = await beginStroke(url, token, 3 * MEBIBYTE);
+    const first = await beginStroke(url, fleet.token, 3 * MEBIBYTE);
+    const second = await beginStroke(url, fleet.token, 3 * MEBIBYTE);
     const sentAway = await Promise.race([first, second].map(({ answer }) => answer));
     expect([readAnswer(sentAway).status, JSON.parse(readAnswer(sentAway).body).type]).toEqual([
       429,
@@ -197,16 +191,16 @@ describe('large answers', () => {
     const sides = ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps }));
     const supply = { rateHz: 5000, volts: amps };
     const body = strokeBody(fleet.roomId, 1, 9, { sides, supply });
-    const [{ strokeId }] = (await request('POST', '/strokes', { token, body })).body.results;
+    const [{ strokeId }] = (await request('POST', '/strokes', { token: fleet.token, body })).body.results;
     const path = `/strokes/${strokeId}/trace`;
 
     const { hostname, port } = new URL(url);
     const unread = connect(Number(port), hostname);
     unread.write(
-      `GET /api/v1${path} HTTP/1.1\r\nhost: ${hostname}\r\nauthorization: Bearer ${token}\r\n\r\n`,
+      `GET /api/v1${path} HTTP/1.1\r\nhost: ${hostname}\r\nauthorization: Bearer ${fleet.token}\r\n\r\n`,
     );
     await once(unread, 'readable');
-    const read = await Promise.all([1, 2].map(() => request('GET', path, { token })));
+    const read = await Promise.all([1, 2].map(() => request('GET', path, { token: fleet.token })));
     for (const answer of read) expect([answer.status, answer.body]).toEqual([200, { sides, supply }]);
 
     let bytes = 0;

@@ -1,13 +1,12 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 let coach: string;
 let room: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
   coach = await create('/coaches', { name: 'Coach 0' });
   room = await create(`/coaches/${coach}/rooms`, { name: 'Room 0', drive: 'other', sides: ['main'] });
@@ -24,16 +23,15 @@ beforeAll(async () => {
   for (let n = 0; n < 5; n++) await create('/tokens', { name: `Script ${n}`, until });
   for (let n = 0; n < 5; n++) await create('/webhooks', { url: `https://example.com/news/${n}` });
 });
-afterAll(() => service?.stop());
 
 async function create(path: string, body: object): Promise<string> {
-  const made = await service.request('POST', path, { token, body });
+  const made = await service.as(token, 'POST', path, body);
   expect(made.status, made.text).toBe(201);
   return made.body.id;
 }
 
 function read(path: string) {
-  return service.request('GET', path, { token });
+  return service.as(token, 'GET', path);
 }
 
 const LISTS = [

@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { PROBLEMS } from '../../../server/problems.ts';
 import { LivePush, LiveRequest } from '../../../server/schemas/live.ts';
 import { LinkAnswer, LinkMessage } from '../../../server/schemas/strokesLive.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, send } from '../strokes/strokeFixture.ts';
 
 interface Operation {
@@ -27,12 +27,11 @@ interface Description {
   readonly components: { schemas: Record<string, object>; securitySchemes: Record<string, object> };
 }
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let described: Description;
 let operations: { name: string; path: string; method: string; operation: Operation }[];
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   described = (await service.request('GET', '/api/openapi.json')).body;
   operations = Object.entries(described.paths).flatMap(([path, item]) =>
     Object.entries(item).map(([method, operation]) => ({
@@ -43,7 +42,6 @@ beforeAll(async () => {
     })),
   );
 });
-afterAll(() => service?.stop());
 
 /** Every object within a document, itself included. */
 function* objectsIn(document: unknown): Generator<Record<string, unknown>> {

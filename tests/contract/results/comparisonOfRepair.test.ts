@@ -1,15 +1,13 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, newFleet, newService, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 const HEALTHY_STROKES = 30;
 const STROKES_IN_TROUBLE = 12;
@@ -51,7 +49,7 @@ test('a repair is held against the strokes in trouble, not against the healthy o
   );
   const serviceId = await newService(service, fleet, dayAt(repairedOn - 0.5));
   await settled(service, token, fleet.roomId);
-  const ask = (path: string) => service.request('GET', `/rooms/${fleet.roomId}/${path}`, { token });
+  const ask = (path: string) => service.as(token, 'GET', `/rooms/${fleet.roomId}/${path}`);
   const raised = expect.objectContaining({ kind: 'rising-draw', state: 'cleared' });
   expect((await ask('warnings?state=all')).body.items).toContainEqual(raised);
   const { body } = await ask(`comparison?service=${serviceId}`);
@@ -94,9 +92,7 @@ test('less current on a side that lost its load after the work is told as no rel
   );
   const serviceId = await newService(service, fleet, dayAt(HEALTHY_STROKES - 0.5));
   await settled(service, token, fleet.roomId);
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
-    token,
-  });
+  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
   expect(body.sentence).toMatch(/the rear side draws 8\d % less than before/);
   expect(body.sentence).toMatch(
     /Since then a side has run with hardly any load: that it draws less is no relief\.$/,
@@ -110,9 +106,7 @@ test('one stroke out and one in before the work, and as many after it, are enoug
   await store(service, fleet, strokes);
   const serviceId = await newService(service, fleet, dayAt(1.5));
   await settled(service, token, fleet.roomId);
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
-    token,
-  });
+  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
   expect(body.sentence).toMatch(/[Gg]oing out, .* draws 2\d % less than before .*; coming in, /);
   for (const { shifts, strokesBefore, strokesAfter } of body.groups) {
     expect([strokesBefore, strokesAfter]).toEqual([1, 1]);
@@ -141,9 +135,7 @@ test('a place that was mended is told with two strokes a side, and that the whol
   );
   const serviceId = await newService(service, fleet, dayAt(3.5));
   await settled(service, token, fleet.roomId);
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
-    token,
-  });
+  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
   expect(body.sentence).toMatch(/between \d+ % and \d+ % of the way out, .* A less than before, /i);
   expect(body.sentence).toMatch(/As a whole, the running current is not told apart from before\.$/);
   for (const { changedBins, strokesBefore, strokesAfter } of body.groups) {
@@ -164,9 +156,7 @@ test('strokes whose record says nothing are neither counted nor parted from the 
   await store(service, fleet, [...sound, silent(4), silent(5), silent(10)]);
   const serviceId = await newService(service, fleet, dayAt(4.5));
   await settled(service, token, fleet.roomId);
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`, {
-    token,
-  });
+  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
   expect(body.before).toEqual({ from: dayAt(0), to: dayAt(3), strokes: 4, since: null });
   expect(body.after).toEqual({ from: dayAt(6), to: dayAt(9), strokes: 4, arose: null });
 });

@@ -1,28 +1,27 @@
 import pg from 'pg';
 import { v7 as newId } from 'uuid';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { VERDICTS, type Verdict } from '../../../analysis/warning.ts';
 import { BY_CONCERN } from '../../../server/results/overview/coachesInSight.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let member: Member;
 let coachId: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   member = await service.newAccount();
 });
-afterAll(() => service.stop());
 beforeEach(async () => {
-  const made = await service.request('POST', '/coaches', { token: member.token, body: { name: 'Heron' } });
+  const made = await service.as(member.token, 'POST', '/coaches', { name: 'Heron' });
   coachId = made.body.id;
 });
 
 async function newRoom(): Promise<string> {
   const body = { name: `Room ${newId()}`, drive: 'cable', sides: ['main'] };
-  return (await service.request('POST', `/coaches/${coachId}/rooms`, { token: member.token, body })).body.id;
+  return (await service.as(member.token, 'POST', `/coaches/${coachId}/rooms`, body)).body.id;
 }
 
 /** As the analysis writes what it found. */
@@ -60,17 +59,17 @@ test('a coach is as worrying as its most worrying room, whatever becomes of its 
     expect(await concern()).toBe(Math.min(placeOf('clear'), placeOf(verdict)));
   }
   await found(other, 'stop');
-  await service.request('DELETE', `/rooms/${other}`, { token: member.token });
+  await service.as(member.token, 'DELETE', `/rooms/${other}`);
   expect(await concern()).toBe(placeOf('clear'));
-  await service.request('DELETE', `/rooms/${one}`, { token: member.token });
+  await service.as(member.token, 'DELETE', `/rooms/${one}`);
   expect(await concern()).toBe(WITHOUT_ROOMS);
 });
 
 test('a coach that comes back is as worrying as it was', async () => {
   await found(await newRoom(), 'service');
   const { token } = member;
-  await service.request('DELETE', `/coaches/${coachId}`, { token });
-  expect((await service.request('POST', `/coaches/${coachId}/restoration`, { token })).status).toBe(200);
+  await service.as(token, 'DELETE', `/coaches/${coachId}`);
+  expect((await service.as(token, 'POST', `/coaches/${coachId}/restoration`)).status).toBe(200);
   expect(await concern()).toBe(placeOf('service'));
 });
 

@@ -2,12 +2,12 @@ import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { beginSession } from '../../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../../server/app.ts';
 import { PAGES } from '../../../server/routes/pages.ts';
 import { openPage } from '../../support/openPage.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   CALLERS,
   type CallerName,
@@ -18,18 +18,16 @@ import {
   tokenFor,
 } from '../access/accessWorld.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let people: People;
 let things: Things;
 let empty: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   people = await newPeople(service);
   things = await newThings(service, people);
   empty = (await service.request('GET', '/')).text;
 });
-afterAll(() => service?.stop());
 
 const SEE: readonly CallerName[] = ['dealer', 'technician', 'owner', 'grantedTechnician', 'grantedOwner'];
 const SIGNED_IN: readonly CallerName[] = [...SEE, 'endedTechnician', 'otherDealer'];

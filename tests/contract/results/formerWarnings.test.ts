@@ -1,16 +1,16 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, newRoom, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, newRoom, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let roomId: string;
 /** By which the warning was known at first, and after each of two late strokes. */
 let ids: string[];
 
-const read = (id: string, token = fleet.token) => service.request('GET', `/warnings/${id}`, { token });
+const read = (id: string, token = fleet.token) => service.as(token, 'GET', `/warnings/${id}`);
 const list = async (): Promise<{ id: string }[]> =>
-  (await service.request('GET', `/rooms/${roomId}/warnings?state=all`, { token: fleet.token })).body.items;
+  (await service.as(fleet.token, 'GET', `/rooms/${roomId}/warnings?state=all`)).body.items;
 const former = async (): Promise<number> =>
   (await service.pool.query('select from former_warnings where room_id = $1', [roomId])).rowCount ?? 0;
 
@@ -25,13 +25,10 @@ async function heavy(...days: number[]): Promise<string> {
 }
 
 beforeAll(async () => {
-  service = await startService();
-  fleet = await newFleet(service, await service.signIn());
   roomId = await newRoom(service, fleet.token, fleet.coachId);
-  await service.request('PATCH', `/rooms/${roomId}`, { token: fleet.token, body: { ratedAmps: 3 } });
+  await service.as(fleet.token, 'PATCH', `/rooms/${roomId}`, { ratedAmps: 3 });
   ids = [await heavy(10, 11, 12, 13), await heavy(8), await heavy(6)];
 });
-afterAll(() => service?.stop());
 
 test('an id that was answered once leads to the warning that has its place', async () => {
   expect(new Set(ids).size).toBe(3);
@@ -44,11 +41,11 @@ test('an id that was answered once leads to the warning that has its place', asy
 test('it is acknowledged by it, one by one and among many', async () => {
   const { token } = fleet;
   const note = 'Booked for Friday.';
-  const one = await service.request('POST', `/warnings/${ids[0]}/acknowledgement`, { token, body: { note } });
+  const one = await service.as(token, 'POST', `/warnings/${ids[0]}/acknowledgement`, { note });
   expect([one.status, one.body.id, one.body.state]).toEqual([200, ids[2], 'acknowledged']);
   expect((await read(ids[2])).body.acknowledgement.note).toBe(note);
   await service.pool.query('update warnings set acknowledged_at = null where id = $1', [ids[2]]);
-  const many = () => service.request('POST', '/acknowledgements', { token, body: { warnings: [ids[1]] } });
+  const many = () => service.as(token, 'POST', '/acknowledgements', { warnings: [ids[1]] });
   expect((await many()).body).toEqual({ acknowledged: [ids[2]] });
   expect((await many()).body).toEqual({ acknowledged: [] });
 });
@@ -57,21 +54,21 @@ test('whoever may see the coach reads it so, and nobody else', async () => {
   const guest = await service.newAccount();
   const { token } = guest;
   for (const id of ids) expect((await read(id, token)).status).toBe(404);
-  const answer = await service.request('POST', '/acknowledgements', { token, body: { warnings: ids } });
+  const answer = await service.as(token, 'POST', '/acknowledgements', { warnings: ids });
   expect(answer.body).toEqual({ acknowledged: [] });
-  await service.request('POST', `/coaches/${fleet.coachId}/grants`, {
-    token: fleet.token,
-    body: { email: guest.email, role: 'technician' },
+  await service.as(fleet.token, 'POST', `/coaches/${fleet.coachId}/grants`, {
+    email: guest.email,
+    role: 'technician',
   });
   for (const id of ids) expect((await read(id, token)).body.id).toBe(ids[2]);
   expect((await read(ids[0], fleet.loggerToken)).status).toBe(401);
 });
 
 test('what stands again goes by its own id, and what nothing took the place of is not there', async () => {
-  const { body } = await service.request('GET', `/rooms/${roomId}/strokes`, { token: fleet.token });
+  const { body } = await service.as(fleet.token, 'GET', `/rooms/${roomId}/strokes`);
   const strokes: { id: string }[] = body.items;
   const remove = async (some: readonly { id: string }[]) => {
-    for (const { id } of some) await service.request('DELETE', `/strokes/${id}`, { token: fleet.token });
+    for (const { id } of some) await service.as(fleet.token, 'DELETE', `/strokes/${id}`);
     await settled(service, fleet.token, roomId);
   };
   await remove(strokes.slice(-1));
@@ -84,6 +81,6 @@ test('what stands again goes by its own id, and what nothing took the place of i
 
 test('a room leaves none behind', async () => {
   expect(await former()).toBe(3);
-  await service.request('DELETE', `/rooms/${roomId}`, { token: fleet.token });
+  await service.as(fleet.token, 'DELETE', `/rooms/${roomId}`);
   expect(await former()).toBe(0);
 });

@@ -1,16 +1,13 @@
 import { parse } from 'csv-parse/sync';
 import { v7 as newId } from 'uuid';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { Verdict } from '../../../analysis/warning.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let member: Member;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
 beforeEach(async () => {
   member = await service.newAccount();
 });
@@ -123,7 +120,7 @@ describe('the overview', () => {
     expect(worn).toMatchObject({ role: 'dealer', loggers: [{ name: 'Step board', silent: true }] });
     expect(worn.lastHeardAt).toBe(worn.loggers[0].lastHeardAt);
     const owner = await service.newMember(member, 'owner');
-    const seen = await service.request('GET', '/overview?q=worn', { token: owner.token });
+    const seen = await service.as(owner.token, 'GET', '/overview?q=worn');
     expect(seen.body.items[0].role).toBe('owner');
   });
 
@@ -214,7 +211,7 @@ describe('what changed since a moment', () => {
   });
 
   test('is counted, with all that is seen', async () => {
-    const summary = await service.request('GET', `/overview/summary?since=${SINCE}`, { token: member.token });
+    const summary = await service.as(member.token, 'GET', `/overview/summary?since=${SINCE}`);
     expect(summary.body).toEqual({
       coaches: 5,
       rooms: { learning: 0, clear: 3, watch: 1, service: 1, stop: 1, unknown: 0 },
@@ -223,7 +220,7 @@ describe('what changed since a moment', () => {
       roomNames: ['Bedroom', 'Dinette'],
       changes: { worse: 1, better: 1, cleared: 1, arrived: 5 },
     });
-    const all = await service.request('GET', '/overview/summary', { token: member.token });
+    const all = await service.as(member.token, 'GET', '/overview/summary');
     expect(all.body.changes).toBeNull();
   });
 });
@@ -233,7 +230,7 @@ test('two spellings of one model are one, by the more common of them', async () 
   await addCoach('Calm', ['clear']);
   await addCoach('Spelt otherwise', ['clear'], { model: 'hallmoor 310' });
   await addCoach('Another', ['clear'], { model: 'Brackenfold 36' });
-  const { body } = await service.request('GET', '/overview/summary', { token: member.token });
+  const { body } = await service.as(member.token, 'GET', '/overview/summary');
   expect(body.models).toEqual(['Brackenfold 36', 'Hallmoor 310']);
   for (const model of ['Hallmoor 310', 'hallmoor 310'])
     expect(await names(`?model=${encodeURIComponent(model)}&sort=name`)).toEqual([
@@ -264,20 +261,17 @@ describe('acknowledging many', () => {
     return id;
   };
   const acknowledge = (body: object, token = member.token) =>
-    service.request('POST', '/acknowledgements', { token, body });
+    service.as(token, 'POST', '/acknowledgements', body);
 
   test('takes warnings and whole coaches, and leaves what was acknowledged before', async () => {
     const coach = await addCoach('Worn', ['watch', 'watch']);
     const other = await addCoach('Other', ['watch']);
     const ids = [await warn(coach.rooms[0]), await warn(coach.rooms[1]), await warn(other.rooms[0])];
-    await service.request('POST', `/warnings/${ids[0]}/acknowledgement`, {
-      token: member.token,
-      body: { note: 'First.' },
-    });
+    await service.as(member.token, 'POST', `/warnings/${ids[0]}/acknowledgement`, { note: 'First.' });
     const done = await acknowledge({ coaches: [coach.id], warnings: [ids[2], newId()], note: 'Booked.' });
     expect(done.status).toBe(200);
     expect([...done.body.acknowledged].sort()).toEqual([ids[1], ids[2]].sort());
-    const { items } = (await service.request('GET', '/warnings', { token: member.token })).body;
+    const { items } = (await service.as(member.token, 'GET', '/warnings')).body;
     expect(
       Object.fromEntries(
         items.map((w: { id: string; acknowledgement: { note: string } }) => [w.id, w.acknowledgement.note]),
@@ -296,9 +290,7 @@ describe('acknowledging many', () => {
     const stranger = await service.newAccount();
     const tried = await acknowledge({ coaches: [coach.id], warnings: [id] }, stranger.token);
     expect(tried.body.acknowledged).toEqual([]);
-    expect(
-      (await service.request('GET', '/warnings?state=open', { token: member.token })).body.items,
-    ).toHaveLength(1);
+    expect((await service.as(member.token, 'GET', '/warnings?state=open')).body.items).toHaveLength(1);
   });
 
   test.each([{ coaches: 'all' }, { warnings: ['x'] }, { note: 7 }, { rooms: [] }])(

@@ -1,16 +1,11 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { buildApp } from '../../../server/app.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 function read(path: string, headers: Record<string, string> = {}): Promise<Response> {
   return fetch(service.url + path, { headers });

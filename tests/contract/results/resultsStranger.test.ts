@@ -1,23 +1,20 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let strokeId: string;
 let warningId: string;
 let stranger: string;
 
 beforeAll(async () => {
-  service = await startService();
-  fleet = await newFleet(service, await service.signIn());
   [strokeId] = await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
   await settled(service, fleet.token, fleet.roomId);
   warningId = await insertWarning();
   stranger = (await service.newAccount()).token;
 });
-afterAll(() => service.stop());
 
 /** What the analysis would write, whatever it finds in this room. */
 async function insertWarning(): Promise<string> {
@@ -48,25 +45,22 @@ const places: [string, string, () => string, object?][] = [
 test.each(places)(
   '%s does not exist for a stranger, nor for a missing id',
   async (_name, method, path, body) => {
-    const answer = await service.request(method, path(), { token: stranger, body });
+    const answer = await service.as(stranger, method, path(), body);
     expect(answer.status).toBe(404);
     const missing = path().replace(strokeId, randomUUID()).replace(fleet.roomId, randomUUID());
-    const none = await service.request(method, missing.replace(warningId, randomUUID()), {
-      token: stranger,
-      body,
-    });
+    const none = await service.as(stranger, method, missing.replace(warningId, randomUUID()), body);
     expect(none.text).toBe(answer.text);
   },
 );
 
 test.each(places)('%s asks for a signed-in person', async (_name, method, path, body) => {
   expect((await service.request(method, path(), { body })).status).toBe(401);
-  expect((await service.request(method, path(), { token: fleet.loggerToken, body })).status).toBe(401);
+  expect((await service.as(fleet.loggerToken, method, path(), body)).status).toBe(401);
 });
 
 test('lists show a stranger nothing', async () => {
   for (const path of ['/warnings', '/overview']) {
-    expect((await service.request('GET', path, { token: stranger })).body).toEqual({ items: [], next: null });
+    expect((await service.as(stranger, 'GET', path)).body).toEqual({ items: [], next: null });
   }
 });
 
@@ -75,26 +69,22 @@ test('an owner reads and acknowledges, and changes no stroke', async () => {
   const theirs = await newFleet(service, dealer.token);
   const [id] = await store(service, theirs, [strokeBody(theirs.roomId, 0)]);
   const { token } = await service.newMember(dealer, 'owner');
-  expect((await service.request('GET', `/strokes/${id}`, { token })).status).toBe(200);
-  expect((await service.request('PATCH', `/strokes/${id}`, { token, body: { excluded: true } })).status).toBe(
-    403,
-  );
-  expect((await service.request('DELETE', `/strokes/${id}`, { token })).status).toBe(403);
-  expect((await service.request('DELETE', `/strokes/${strokeId}`, { token })).status).toBe(404);
+  expect((await service.as(token, 'GET', `/strokes/${id}`)).status).toBe(200);
+  expect((await service.as(token, 'PATCH', `/strokes/${id}`, { excluded: true })).status).toBe(403);
+  expect((await service.as(token, 'DELETE', `/strokes/${id}`)).status).toBe(403);
+  expect((await service.as(token, 'DELETE', `/strokes/${strokeId}`)).status).toBe(404);
 });
 
 test('a warning is open, then acknowledged, by whom and with what note', async () => {
   const { token } = fleet;
   const list = async (state: string) => {
-    const { body } = await service.request('GET', `/rooms/${fleet.roomId}/warnings?state=${state}`, {
-      token,
-    });
+    const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/warnings?state=${state}`);
     return body.items.filter((item: { id: string }) => item.id === warningId);
   };
   expect(await list('open')).toHaveLength(1);
   expect(await list('acknowledged')).toHaveLength(0);
   const path = `/warnings/${warningId}/acknowledgement`;
-  const answer = await service.request('POST', path, { token, body: { note: 'Ordered a gear' } });
+  const answer = await service.as(token, 'POST', path, { note: 'Ordered a gear' });
   expect(answer.status).toBe(200);
   expect(answer.body).toMatchObject({
     id: warningId,
@@ -104,6 +94,6 @@ test('a warning is open, then acknowledged, by whom and with what note', async (
   });
   expect(await list('open')).toHaveLength(0);
   expect(await list('acknowledged')).toHaveLength(1);
-  const again = await service.request('POST', path, { token });
+  const again = await service.as(token, 'POST', path);
   expect(again.body.acknowledgement).toEqual(answer.body.acknowledgement);
 });

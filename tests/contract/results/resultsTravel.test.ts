@@ -1,24 +1,19 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { Normal, TravelTrace } from '../../../server/schemas/travel.ts';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, newRoom, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, newRoom, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let ids: string[];
 
 beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
   const strokes = Array.from({ length: 24 }, (_, day) => strokeBody(fleet.roomId, day, day < 22 ? 9 : 14));
   ids = await store(service, fleet, strokes);
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
 });
-afterAll(() => service.stop());
 
-const get = (path: string) => service.request('GET', path, { token });
+const get = (path: string) => service.as(fleet.token, 'GET', path);
 
 test('the normal of each side lies about its running current, and a stroke that draws more lies above', async () => {
   const { status, text, body } = await get(`/rooms/${fleet.roomId}/normal?direction=extend`);
@@ -70,7 +65,7 @@ test('a list of strokes leaves out their profiles for whoever draws none, and no
 });
 
 test('of a new room nothing is known', async () => {
-  const roomId = await newRoom(service, token, fleet.coachId);
+  const roomId = await newRoom(service, fleet.token, fleet.coachId);
   const { body } = await get(`/rooms/${roomId}/normal?direction=retract`);
   expect(body).toEqual({ direction: 'retract', sides: { front: null, rear: null } });
 });
@@ -133,6 +128,6 @@ test('a stroke that cannot be measured has no travel', async () => {
     },
   ]);
   expect((await get(`/strokes/${id}/travel`)).status).toBe(404);
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
   expect((await get(`/rooms/${fleet.roomId}/normal?direction=extend&stroke=${id}`)).status).toBe(200);
 });

@@ -1,10 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { Trend } from '../../../server/schemas/results.ts';
 import { Trace } from '../../../server/schemas/stroke.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   dayAt,
-  type Fleet,
+  fleetOfTests,
   newFleet,
   newService,
   settled,
@@ -12,27 +12,22 @@ import {
   strokeBody,
 } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let ids: string[];
 const DAYS = Array.from({ length: 24 }, (_, day) => day);
 
 beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
   ids = await store(
     service,
     fleet,
     DAYS.map((day) => strokeBody(fleet.roomId, day)),
   );
   await newService(service, fleet, dayAt(3.5));
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
 });
-afterAll(() => service.stop());
 
-const trend = (query: string) => service.request('GET', `/rooms/${fleet.roomId}/trend?${query}`, { token });
+const trend = (query: string) => service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/trend?${query}`);
 
 test('an answer that is put together as text fits its schema', async () => {
   const { body } = await trend('measure=runningAmps&direction=extend&side=front');
@@ -45,7 +40,7 @@ test('an answer that is put together as text fits its schema', async () => {
   expect(body.points[11].expected).toBeCloseTo(9, 0);
   expect(body.limits.lower).toBeLessThan(body.limits.upper);
   expect(body.services).toHaveLength(1);
-  const trace = await service.request('GET', `/strokes/${ids[0]}/trace`, { token });
+  const trace = await service.as(fleet.token, 'GET', `/strokes/${ids[0]}/trace`);
   expect(Trace.strict().parse(trace.body)).toEqual(trace.body);
 });
 
@@ -105,7 +100,7 @@ test('what is left out is not chosen by: all sides, both directions, in order of
 });
 
 test('every measure of the table can be asked for', async () => {
-  const { body: measures } = await service.request('GET', '/measures', { token });
+  const { body: measures } = await service.as(fleet.token, 'GET', '/measures');
   const names = measures.map((measure: { name: string }) => measure.name);
   expect(names).toEqual(
     expect.arrayContaining([
@@ -142,45 +137,47 @@ test.each([
 });
 
 test('the comparison around a service and between spans', async () => {
-  const services = await service.request('GET', `/rooms/${fleet.roomId}/services`, { token });
+  const services = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/services`);
   const id = services.body.items[0].id;
-  const around = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${id}`, { token });
+  const around = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${id}`);
   expect(around.status, around.text).toBe(200);
   expect(around.body.sentence.length).toBeGreaterThan(10);
   const spans = `beforeFrom=${dayAt(0)}&beforeTo=${dayAt(3)}&afterFrom=${dayAt(4)}&afterTo=${dayAt(30)}`;
-  const between = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${spans}`, { token });
+  const between = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/comparison?${spans}`);
   expect(between.body).toEqual(around.body);
-  const none = await service.request('GET', `/rooms/${fleet.roomId}/comparison`, { token });
+  const none = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/comparison`);
   expect(none.status).toBe(422);
   expect(none.body.detail).toBe('Give service, or all of beforeFrom, beforeTo, afterFrom and afterTo.');
   for (const [span, pointer] of [
     [`beforeFrom=${dayAt(3)}&beforeTo=${dayAt(0)}&afterFrom=${dayAt(4)}&afterTo=${dayAt(30)}`, '/beforeTo'],
     [`beforeFrom=${dayAt(0)}&beforeTo=${dayAt(3)}&afterFrom=${dayAt(30)}&afterTo=${dayAt(4)}`, '/afterTo'],
   ]) {
-    const turned = await service.request('GET', `/rooms/${fleet.roomId}/comparison?${span}`, { token });
+    const turned = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/comparison?${span}`);
     expect([turned.status, turned.body.errors[0].pointer]).toEqual([422, pointer]);
   }
   for (const more of [spans, `afterTo=${dayAt(30)}`]) {
     const path = `/rooms/${fleet.roomId}/comparison?service=${id}&${more}`;
-    const both = await service.request('GET', path, { token });
+    const both = await service.as(fleet.token, 'GET', path);
     expect([both.status, both.body.errors[0].pointer]).toEqual([422, '/service']);
   }
-  const unknown = await service.request('GET', `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`, {
-    token,
-  });
+  const unknown = await service.as(
+    fleet.token,
+    'GET',
+    `/rooms/${fleet.roomId}/comparison?service=${fleet.roomId}`,
+  );
   expect(unknown.status).toBe(422);
 });
 
 test('the overview shows the coach with its room', async () => {
-  const { body } = await service.request('GET', '/overview', { token });
-  const status = await settled(service, token, fleet.roomId);
+  const { body } = await service.as(fleet.token, 'GET', '/overview');
+  const status = await settled(service, fleet.token, fleet.roomId);
   expect(body.items).toHaveLength(1);
   expect(body.items[0]).toMatchObject({ id: fleet.coachId, rooms: [{ id: fleet.roomId, ...status }] });
 });
 
 test('a new room is learning', async () => {
-  const other = await newFleet(service, token);
-  const status = await settled(service, token, other.roomId);
+  const other = await newFleet(service, fleet.token);
+  const status = await settled(service, fleet.token, other.roomId);
   expect(status).toMatchObject({
     verdict: 'learning',
     strokes: 0,

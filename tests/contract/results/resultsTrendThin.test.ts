@@ -1,12 +1,11 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { MEASURE_INDEX, MEASURE_NAMES } from '../../../analysis/measures.ts';
 import { Trend } from '../../../server/schemas/results.ts';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 const STROKES = 20_000;
 
 /** Strokes that lie beyond the limits and are neither the lowest nor the highest of their neighbours. */
@@ -44,18 +43,14 @@ async function addYears(): Promise<void> {
 }
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
   await addYears();
 });
-afterAll(() => service.stop());
 
 const ask = (query: string) =>
-  service.request(
+  service.as(
+    fleet.token,
     'GET',
     `/rooms/${fleet.roomId}/trend?measure=runningAmps&direction=extend&side=front${query}`,
-    { token },
   );
 
 test('a thinned trend keeps the lowest, the highest, what is beyond and the newest, and tells how many there are', async () => {

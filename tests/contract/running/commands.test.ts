@@ -29,9 +29,9 @@ beforeAll(async () => {
   const days = Array.from({ length: 20 }, (_, day) => strokeBody(fleet.roomId, day));
   const [first] = await store(service, fleet, days);
   await newService(service, fleet, dayAt(17.5));
-  await service.request('PATCH', `/strokes/${first}`, {
-    token: fleet.token,
-    body: { excluded: true, note: 'Leant on the room; it "bound"\n\ttwice.' },
+  await service.as(fleet.token, 'PATCH', `/strokes/${first}`, {
+    excluded: true,
+    note: 'Leant on the room; it "bound"\n\ttwice.',
   });
   await settled(service, fleet.token, fleet.roomId);
 });
@@ -159,14 +159,14 @@ describe('export and import', () => {
         'trend?measure=runningAmps&direction=extend&side=front',
       ]) {
         const [here, there] = await Promise.all([
-          service.request('GET', `/rooms/${fleet.roomId}/${path}`, { token: fleet.token }),
+          service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/${path}`),
           other.request('GET', `/rooms/${fleet.roomId}/${path}`, { token }),
         ]);
         expect(withoutArrival(there.body)).toEqual(withoutArrival(here.body));
       }
       const [{ id }] = (await other.request('GET', `/rooms/${fleet.roomId}/strokes`, { token })).body.items;
       const traces = await Promise.all([
-        service.request('GET', `/strokes/${id}/trace`, { token: fleet.token }),
+        service.as(fleet.token, 'GET', `/strokes/${id}/trace`),
         other.request('GET', `/strokes/${id}/trace`, { token }),
       ]);
       expect(traces[1].text).toBe(traces[0].text);
@@ -198,9 +198,7 @@ describe('export and import', () => {
     expect(first.code).toBe(1);
     const again = await runCommand(service.databaseUrl, ...words);
     expect(JSON.parse(again.out)).toMatchObject({ stored: 0, duplicate: 1 });
-    const { body } = await service.request('GET', `/rooms/${fleet.roomId}/strokes?limit=1`, {
-      token: fleet.token,
-    });
+    const { body } = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/strokes?limit=1`);
     expect(body.items[0]).toMatchObject({ startedAt: '2026-07-01T10:00:00.000Z', loggerId: fleet.loggerId });
   });
 });
@@ -211,7 +209,7 @@ describe('a deleted coach', () => {
     await service.pool.query(`update loggers set last_seen_at = now() - interval '31 days' where id = $1`, [
       gone.loggerId,
     ]);
-    await service.request('DELETE', `/coaches/${gone.coachId}`, { token: fleet.token });
+    await service.as(fleet.token, 'DELETE', `/coaches/${gone.coachId}`);
     const run = (...words: string[]) => runCommand(service.databaseUrl, ...words);
 
     const file = join(folder, 'left.tar.gz');

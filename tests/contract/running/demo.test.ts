@@ -1,19 +1,18 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { DEMO_SIGN_IN } from '../../../server/demo/demoSignIn.ts';
 import { describeSignIn } from '../../../server/demo/describeSignIn.ts';
 import { fillDemo } from '../../../server/demo/fill.ts';
-import { FIRST_PERSON, startService, type TestService } from '../../support/service.ts';
+import { FIRST_PERSON, startService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { settled } from '../strokes/strokeFixture.ts';
 
 const NOW = new Date('2026-06-20T12:00:00Z');
-let service: TestService;
+const service = serviceOfTests({ firstPerson: false });
 let filled: boolean[];
 
 beforeAll(async () => {
-  service = await startService({ firstPerson: false });
   filled = await Promise.all([1, 2].map(() => fillDemo(service, NOW, FIRST_PERSON)));
 });
-afterAll(() => service.stop());
 
 test('an empty database is filled once, however many start at the same time', async () => {
   expect(filled.toSorted()).toEqual([false, true]);
@@ -24,20 +23,20 @@ test.each([...DEMO_SIGN_IN.people])('$name can sign in as it is printed', async 
   const printed = await describeSignIn(service, service.url);
   for (const said of [service.url, email, role, DEMO_SIGN_IN.password]) expect(printed).toContain(said);
   const token = await service.signIn(email, DEMO_SIGN_IN.password);
-  const { body } = await service.request('GET', '/overview', { token });
+  const { body } = await service.as(token, 'GET', '/overview');
   expect(body.items).toHaveLength(6);
 });
 
 test.each([...DEMO_SIGN_IN.guests])('$name sees $coach alone, as its owner', async ({ email, coach }) => {
   expect(await describeSignIn(service, service.url)).toContain(email);
   const token = await service.signIn(email, DEMO_SIGN_IN.password);
-  const { body } = await service.request('GET', '/overview', { token });
+  const { body } = await service.as(token, 'GET', '/overview');
   expect(body.items).toMatchObject([{ name: coach, role: 'owner' }]);
 });
 
 test('a person named for the first account has a place in the demo', async () => {
   const token = await service.signIn();
-  expect((await service.request('GET', '/session', { token })).body).toMatchObject({
+  expect((await service.as(token, 'GET', '/session')).body).toMatchObject({
     person: { role: 'dealer', email: FIRST_PERSON.email },
   });
 });
@@ -84,7 +83,7 @@ const STORIES: Record<string, { verdict: string; warnings: object[] }> = {
 
 test('every room ends with the verdict that its story deserves', async () => {
   const token = await service.signIn();
-  const { body } = await service.request('GET', '/overview', { token });
+  const { body } = await service.as(token, 'GET', '/overview');
   const told: Record<string, object> = {};
   const expected: Record<string, object> = {};
   for (const coach of body.items) {
@@ -92,7 +91,7 @@ test('every room ends with the verdict that its story deserves', async () => {
       const name = `${coach.name}, ${room.name}`;
       const { verdict } = await settled(service, token, room.id);
       const path = `/rooms/${room.id}/warnings?state=all`;
-      told[name] = { verdict, warnings: (await service.request('GET', path, { token })).body.items };
+      told[name] = { verdict, warnings: (await service.as(token, 'GET', path)).body.items };
       expected[name] = STORIES[name] ?? { verdict: 'clear', warnings: [] };
     }
   }

@@ -1,15 +1,9 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService();
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 
 /** The value of one line of the text form; null where there is none. */
 async function read(line: string, from = service): Promise<number | null> {
@@ -20,7 +14,7 @@ async function read(line: string, from = service): Promise<number | null> {
 
 test('strokes are counted by what became of them', async () => {
   await store(service, fleet, [strokeBody(fleet.roomId, 0), strokeBody(fleet.roomId, 1)]);
-  await service.request('POST', '/strokes', { token: fleet.loggerToken, body: strokeBody(fleet.roomId, 1) });
+  await service.as(fleet.loggerToken, 'POST', '/strokes', strokeBody(fleet.roomId, 1));
   await settled(service, fleet.token, fleet.roomId);
   expect(await read('slideload_strokes_total{outcome="stored"}')).toBe(2);
   expect(await read('slideload_strokes_total{outcome="duplicate"}')).toBe(1);
@@ -28,8 +22,8 @@ test('strokes are counted by what became of them', async () => {
 });
 
 test('answers are counted by the pattern of their route, and problems by name', async () => {
-  await service.request('GET', `/coaches/${fleet.coachId}`, { token: fleet.token });
-  await service.request('GET', `/coaches/${crypto.randomUUID()}`, { token: fleet.token });
+  await service.as(fleet.token, 'GET', `/coaches/${fleet.coachId}`);
+  await service.as(fleet.token, 'GET', `/coaches/${crypto.randomUUID()}`);
   const route = 'method="GET",route="/api/v1/coaches/:id"';
   expect(await read(`slideload_http_answer_seconds_count{${route},status="2xx"}`)).toBe(1);
   expect(await read(`slideload_http_answer_seconds_count{${route},status="4xx"}`)).toBe(1);

@@ -1,18 +1,14 @@
 import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
 import { promisify } from 'node:util';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { DEMO_SIGN_IN } from '../../../server/demo/demoSignIn.ts';
-import { FIRST_PERSON, startService, type TestService } from '../../support/service.ts';
+import { FIRST_PERSON } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { settled } from '../strokes/strokeFixture.ts';
 
 const readme = await readFile(new URL('../../../README.md', import.meta.url), 'utf8');
-let service: TestService;
-
-beforeAll(async () => {
-  service = await startService();
-});
-afterAll(() => service.stop());
+const service = serviceOfTests();
 
 test("README names the demo's account where commands have to be told which", () => {
   expect(readme).toContain(`--account '${DEMO_SIGN_IN.accountName}'`);
@@ -30,8 +26,8 @@ test("README's way to send a stroke stores one that can be measured", async () =
   expect(results).toEqual([{ key: 'the first', strokeId: expect.any(String), outcome: 'stored' }]);
   const token = await service.signIn();
   const path = `/strokes/${results[0].strokeId}`;
-  await settled(service, token, (await service.request('GET', path, { token })).body.roomId);
-  const { body } = await service.request('GET', path, { token });
+  await settled(service, token, (await service.as(token, 'GET', path)).body.roomId);
+  const { body } = await service.as(token, 'GET', path);
   expect(body.analysis).toMatchObject({
     status: 'done',
     sides: { main: { inrushAmps: 14.8, runningAmps: 5.1 } },

@@ -1,15 +1,11 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { GroupCommit } from '../../../ingest/groupCommit.ts';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import { prepareStroke } from '../../../ingest/storeStrokes.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, strokeBody } from './strokeFixture.ts';
 
-let service: TestService;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 test('what the database refuses of one request does not hold back those stored with it', async () => {
   const fleet = await newFleet(service, await service.signIn());

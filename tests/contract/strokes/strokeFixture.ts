@@ -1,5 +1,7 @@
+import { beforeAll } from 'vitest';
 import type { RoomStatus } from '../../../server/schemas/results.ts';
 import { openFeed } from '../../support/liveFeed.ts';
+import { onceMade } from '../../support/onceMade.ts';
 import type { Answer } from '../../support/request.ts';
 import type { TestService } from '../../support/service.ts';
 
@@ -23,6 +25,15 @@ export async function newFleet(service: Asked, token: string): Promise<Fleet> {
     body: { name: 'Board under the step', sensor: 'clamp' },
   });
   return { token, coachId, roomId, loggerId: logger.body.id, loggerToken: logger.body.token };
+}
+
+/** The fleet of the service's first person that the tests of a file share. */
+export function fleetOfTests(service: TestService): Fleet {
+  let fleet: Fleet | undefined;
+  beforeAll(async () => {
+    fleet = await newFleet(service, await service.signIn());
+  });
+  return onceMade(() => fleet);
 }
 
 export function newRoom(service: Asked, token: string, coachId: string): Promise<string> {

@@ -1,40 +1,35 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
-import { dayAt, type Fleet, newFleet, newRoom, send, settled, store, strokeBody } from './strokeFixture.ts';
+import { dayAt, fleetOfTests, newFleet, newRoom, send, settled, store, strokeBody } from './strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
+const service = serviceOfTests();
+const fleet = fleetOfTests(service);
 let ids: string[];
 
 const DAYS = [0, 1, 2, 3, 4, 5, 6, 7];
 
 beforeAll(async () => {
-  service = await startService();
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
   ids = await store(
     service,
     fleet,
     DAYS.map((day) => strokeBody(fleet.roomId, day)),
   );
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
 });
-afterAll(() => service.stop());
 
-const patch = (id: string, body: object) => service.request('PATCH', `/strokes/${id}`, { token, body });
+const patch = (id: string, body: object) => service.as(fleet.token, 'PATCH', `/strokes/${id}`, body);
 
 async function trendIds(direction: string, roomId = fleet.roomId): Promise<string[]> {
-  await settled(service, token, roomId);
+  await settled(service, fleet.token, roomId);
   const path = `/rooms/${roomId}/trend?measure=runningAmps&side=front&direction=${direction}`;
-  const { body } = await service.request('GET', path, { token });
+  const { body } = await service.as(fleet.token, 'GET', path);
   return body.points.map((point: { strokeId: string }) => point.strokeId);
 }
 
 test('a stroke is measured', async () => {
-  const { body } = await service.request('GET', `/strokes/${ids[0]}`, { token });
+  const { body } = await service.as(fleet.token, 'GET', `/strokes/${ids[0]}`);
   expect(body.analysis.status).toBe('done');
   expect(body.analysis.sides.front.runningAmps).toBeCloseTo(9, 0);
   expect(body.analysis.sides.front.profile).toHaveLength(64);
@@ -67,14 +62,14 @@ test('another time moves it within the trend', async () => {
 test('set aside, it is noted and no longer judged', async () => {
   const answer = await patch(ids[6], { excluded: true, note: 'Somebody leaned on it' });
   expect(answer.body).toMatchObject({ excluded: true, note: 'Somebody leaned on it' });
-  await settled(service, token, fleet.roomId);
+  await settled(service, fleet.token, fleet.roomId);
   const { rows } = await service.pool.query('select expected from measures where stroke_id = $1', [ids[6]]);
   for (const { expected } of rows) expect(expected.every((value: unknown) => value === null)).toBe(true);
   await patch(ids[6], { excluded: false, note: null });
 });
 
 test('another room of the coach takes it over', async () => {
-  const other = await newRoom(service, token, fleet.coachId);
+  const other = await newRoom(service, fleet.token, fleet.coachId);
   await patch(ids[0], { roomId: other });
   expect(await trendIds('extend', other)).toEqual([ids[0]]);
   expect(await trendIds('extend')).not.toContain(ids[0]);
@@ -84,7 +79,11 @@ test('another room of the coach takes it over', async () => {
 
 test.each<[string, () => object | Promise<object>, string]>([
   ['a room that does not exist', () => ({ roomId: randomUUID() }), '/roomId'],
-  ['a room of another coach', async () => ({ roomId: (await newFleet(service, token)).roomId }), '/roomId'],
+  [
+    'a room of another coach',
+    async () => ({ roomId: (await newFleet(service, fleet.token)).roomId }),
+    '/roomId',
+  ],
   ['an unknown direction', () => ({ direction: 'up' }), '/direction'],
   ['no time', () => ({ startedAt: 'yesterday' }), '/startedAt'],
   ['a field that cannot be changed', () => ({ key: 'x' }), '/key'],
@@ -96,19 +95,19 @@ test.each<[string, () => object | Promise<object>, string]>([
 
 test('removed, it is gone from everywhere', async () => {
   const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 30)]);
-  await settled(service, token, fleet.roomId);
-  expect((await service.request('DELETE', `/strokes/${id}`, { token })).status).toBe(204);
-  expect((await service.request('GET', `/strokes/${id}`, { token })).status).toBe(404);
-  expect((await service.request('GET', `/strokes/${id}/trace`, { token })).status).toBe(404);
+  await settled(service, fleet.token, fleet.roomId);
+  expect((await service.as(fleet.token, 'DELETE', `/strokes/${id}`)).status).toBe(204);
+  expect((await service.as(fleet.token, 'GET', `/strokes/${id}`)).status).toBe(404);
+  expect((await service.as(fleet.token, 'GET', `/strokes/${id}/trace`)).status).toBe(404);
   expect(await trendIds('extend')).not.toContain(id);
   const again = await send(service, fleet.loggerToken, strokeBody(fleet.roomId, 30));
   expect(again.body.results).toMatchObject([{ strokeId: id, outcome: 'duplicate' }]);
-  expect((await service.request('GET', `/strokes/${id}`, { token })).status).toBe(404);
+  expect((await service.as(fleet.token, 'GET', `/strokes/${id}`)).status).toBe(404);
 });
 
 describe('the list of a room', () => {
   const list = async (query: string) => {
-    const { body } = await service.request('GET', `/rooms/${fleet.roomId}/strokes${query}`, { token });
+    const { body } = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/strokes${query}`);
     return body as { items: { id: string; key: string; loggerId: string }[]; next: string | null };
   };
 
@@ -132,7 +131,7 @@ describe('the list of a room', () => {
   test.each(['?limit=0', '?limit=501', '?cursor=abc', '?direction=up', '?from=now'])(
     '%s is 422',
     async (query) => {
-      const answer = await service.request('GET', `/rooms/${fleet.roomId}/strokes${query}`, { token });
+      const answer = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/strokes${query}`);
       expect(answer.status).toBe(422);
       expect(answer.body.errors[0].pointer).toBe(`/${query.slice(1).split('=')[0]}`);
     },
@@ -150,11 +149,9 @@ test.each([
     const sent = { ...strokeBody(roomId, 0), direction: undefined, key: `short ${direction}` };
     const [id] = await store(service, fleet, [{ ...sent, sides: [{ ...front, amps }] }]);
     await settled(service, fleet.token, roomId);
-    const read = await service.request('GET', `/strokes/${id}`, { token: fleet.token });
+    const read = await service.as(fleet.token, 'GET', `/strokes/${id}`);
     expect(read.body).toMatchObject({ direction, analysis: { status: 'unusable' } });
-    const listed = await service.request('GET', `/rooms/${roomId}/strokes?direction=${direction}`, {
-      token: fleet.token,
-    });
+    const listed = await service.as(fleet.token, 'GET', `/rooms/${roomId}/strokes?direction=${direction}`);
     expect(listed.body.items.map((item: { id: string }) => item.id)).toEqual([id]);
   },
 );
@@ -165,7 +162,7 @@ describe('at once with others', () => {
   const WRITES_FIRST = 'select from strokes where id = $1 for key share';
 
   test('changes of one stroke are all made, one after the other', async () => {
-    const other = await newRoom(service, token, fleet.coachId);
+    const other = await newRoom(service, fleet.token, fleet.coachId);
     const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 40, 9, { key: randomUUID() })]);
     const changes = Array.from({ length: 4 }, (_, i) => [
       { roomId: i % 2 === 0 ? other : fleet.roomId },
@@ -178,7 +175,7 @@ describe('at once with others', () => {
     expect(answers.map(({ status }) => status)).toEqual(answers.map(() => 200));
     const removals = await Promise.all([
       patch(id, { roomId: other }),
-      service.request('DELETE', `/strokes/${id}`, { token }),
+      service.as(fleet.token, 'DELETE', `/strokes/${id}`),
       patch(id, { startedAt: dayAt(60) }),
     ]);
     expect(removals[1].status, removals[1].text).toBe(204);
@@ -187,19 +184,19 @@ describe('at once with others', () => {
 
   test.each([
     ['moved to another room', 200, REWRITES, (id: string, roomId: string) => patch(id, { roomId })],
-    ['removed', 204, REWRITES, (id: string) => service.request('DELETE', `/strokes/${id}`, { token })],
+    ['removed', 204, REWRITES, (id: string) => service.as(fleet.token, 'DELETE', `/strokes/${id}`)],
     [
       'removed at its first',
       204,
       WRITES_FIRST,
-      (id: string) => service.request('DELETE', `/strokes/${id}`, { token }),
+      (id: string) => service.as(fleet.token, 'DELETE', `/strokes/${id}`),
     ],
   ])(
     'one whose measures are being written is %s after that, and nobody waits in a ring',
     async (_, status, write, change) => {
-      const other = await newRoom(service, token, fleet.coachId);
+      const other = await newRoom(service, fleet.token, fleet.coachId);
       const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 41, 9, { key: randomUUID() })]);
-      await settled(service, token, fleet.roomId);
+      await settled(service, fleet.token, fleet.roomId);
       const writer = await service.pool.connect();
       try {
         await writer.query('begin');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { remeasureRoom } from '../../../ingest/roomProgress.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { newRoomOf, strokesOf } from '../work/lentFixture.ts';
 import {
@@ -16,14 +16,12 @@ import {
   strokeBody,
 } from './strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 const STROKES = 60;
 /** A room that wears: the current rises from the thirtieth stroke on, and falls after the work on the fiftieth day. */

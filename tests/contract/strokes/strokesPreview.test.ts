@@ -1,19 +1,11 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { StrokesPreview } from '../../../server/schemas/preview.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { countStrokes, recording } from '../forms/formatsFixture.ts';
-import { type Fleet, newFleet } from './strokeFixture.ts';
+import { fleetOfTests } from './strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const START = '2026-05-02T16:20:11.000Z';
 
@@ -24,7 +16,7 @@ function ask(
 ) {
   const search = new URLSearchParams(query);
   return service.request('POST', `/rooms/${fleet.roomId}/strokes/preview?${search}`, {
-    token,
+    token: fleet.token,
     body,
     headers: { 'content-type': 'text/csv', ...headers },
   });
@@ -97,7 +89,7 @@ test('what a person corrects is what is then stored, once', async () => {
   const send = async () => {
     const search = new URLSearchParams({ ...query, roomId: fleet.roomId, key: body.key });
     const answer = await service.request('POST', `/strokes?${search}`, {
-      token,
+      token: fleet.token,
       body: outAndBack(),
       headers: { 'content-type': 'text/csv' },
     });
@@ -112,7 +104,7 @@ test('what a person corrects is what is then stored, once', async () => {
   expect(second).toEqual(
     first.map(({ strokeId }: { strokeId: string }) => ({ outcome: 'duplicate', strokeId })),
   );
-  const { body: stroke } = await service.request('GET', `/strokes/${first[1].strokeId}`, { token });
+  const { body: stroke } = await service.as(fleet.token, 'GET', `/strokes/${first[1].strokeId}`);
   expect(stroke.sides.map(({ side }: { side: string }) => side)).toEqual(['front', 'rear']);
   expect(stroke.startedAt).toBe(body.strokes[1].startedAt);
   expect((await ask(outAndBack(), { ...query, startedAt: '2026-05-03T16:20:11Z' })).body.key).not.toBe(

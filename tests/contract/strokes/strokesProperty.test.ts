@@ -1,18 +1,16 @@
 import { request } from 'node:http';
 import fc from 'fast-check';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { type Fleet, newFleet, send, store, strokeBody } from './strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 const STROKES = 20;
 const RUNS = 5;

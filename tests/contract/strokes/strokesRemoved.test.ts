@@ -1,26 +1,18 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { openLink } from '../../support/loggerLink.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { liveStroke, sayAll, sayPieces } from '../live/liveFixture.ts';
-import { type Fleet, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
+import { type Fleet, fleetOfTests, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const stroke = (more: object = {}) => strokeBody(fleet.roomId, 0, 9, { key: randomUUID(), ...more });
 
 async function remove(strokeId: string): Promise<void> {
-  expect((await service.request('DELETE', `/strokes/${strokeId}`, { token })).status).toBe(204);
+  expect((await service.as(fleet.token, 'DELETE', `/strokes/${strokeId}`)).status).toBe(204);
 }
 
 async function strokesOf(key: string): Promise<string[]> {
@@ -34,7 +26,7 @@ async function removedOf(key: string): Promise<number> {
 
 test.each([
   ['a logger', () => fleet.loggerToken],
-  ['a person', () => token],
+  ['a person', () => fleet.token],
 ])('sent again by %s, a removed stroke is a duplicate and stays away', async (_, sender) => {
   const [body, other] = [stroke(), stroke()];
   const [{ strokeId }] = (await send(service, sender(), body)).body.results;
@@ -44,14 +36,14 @@ test.each([
   const { results } = (await send(service, sender(), [body, other, { ...body, ambientC: 3 }])).body;
   expect([results[0], results[1].outcome, results[2]]).toEqual([again, 'stored', again]);
   expect(await strokesOf(body.key)).toEqual([]);
-  expect((await service.request('GET', `/strokes/${strokeId}`, { token })).status).toBe(404);
+  expect((await service.as(fleet.token, 'GET', `/strokes/${strokeId}`)).status).toBe(404);
 });
 
 test('the same key of another sender is another stroke still', async () => {
   const body = stroke();
   const [{ strokeId }] = (await send(service, fleet.loggerToken, body)).body.results;
   await remove(strokeId);
-  expect((await send(service, token, body)).body.results[0].outcome).toBe('stored');
+  expect((await send(service, fleet.token, body)).body.results[0].outcome).toBe('stored');
 });
 
 test('sent again while it is being removed, it is a duplicate as well', async () => {
@@ -117,18 +109,18 @@ test('live it is answered as stored, when it begins and when it ends', async () 
 });
 
 test('what was removed is forgotten with its logger or its coach, and not kept once the logger is gone', async () => {
-  const mine = await newFleet(service, token);
+  const mine = await newFleet(service, fleet.token);
   const [byLogger, byPerson, late] = [1, 2, 3].map(() =>
     strokeBody(mine.roomId, 0, 9, { key: randomUUID() }),
   );
   const sent = [
     ...(await send(service, mine.loggerToken, [byLogger, late])).body.results,
-    ...(await send(service, token, byPerson)).body.results,
+    ...(await send(service, fleet.token, byPerson)).body.results,
   ].map(({ strokeId }: { strokeId: string }) => strokeId);
   await remove(sent[0]);
   await remove(sent[2]);
   expect([await removedOf(byLogger.key), await removedOf(byPerson.key)]).toEqual([1, 1]);
-  await service.request('DELETE', `/loggers/${mine.loggerId}`, { token });
+  await service.as(fleet.token, 'DELETE', `/loggers/${mine.loggerId}`);
   await remove(sent[1]);
   expect([await removedOf(byLogger.key), await removedOf(late.key)]).toEqual([0, 0]);
   await service.pool.query('delete from coaches where id = $1', [mine.coachId]);
@@ -138,16 +130,16 @@ test('what was removed is forgotten with its logger or its coach, and not kept o
 describe('what went with its room', () => {
   /** A stroke of a room that is there still, which its sender means, and another room that it stands in. */
   async function moved(): Promise<{ mine: Fleet; body: { key: string }; strokeId: string; other: string }> {
-    const mine = await newFleet(service, token);
-    const other = await newRoom(service, token, mine.coachId);
+    const mine = await newFleet(service, fleet.token);
+    const other = await newRoom(service, fleet.token, mine.coachId);
     const body = strokeBody(mine.roomId, 0, 9, { key: randomUUID() });
     const [{ strokeId }] = (await send(service, mine.loggerToken, body)).body.results;
-    const patch = { token, body: { roomId: other } };
+    const patch = { token: fleet.token, body: { roomId: other } };
     expect((await service.request('PATCH', `/strokes/${strokeId}`, patch)).status).toBe(200);
     return { mine, body, strokeId, other };
   }
   const removeRoom = async (id: string) =>
-    expect((await service.request('DELETE', `/rooms/${id}`, { token })).status).toBe(204);
+    expect((await service.as(fleet.token, 'DELETE', `/rooms/${id}`)).status).toBe(204);
 
   test.each([true, false])('stays away, removed by itself before: %s', async (byItself) => {
     const { mine, body, strokeId, other } = await moved();
@@ -163,8 +155,8 @@ describe('what went with its room', () => {
   });
 
   test('is a duplicate in that room, which is gone, and in another; a new key is rejected there as ever', async () => {
-    const mine = await newFleet(service, token);
-    const other = await newRoom(service, token, mine.coachId);
+    const mine = await newFleet(service, fleet.token);
+    const other = await newRoom(service, fleet.token, mine.coachId);
     const body = strokeBody(other, 0, 9, { key: randomUUID() });
     const [{ strokeId }] = (await send(service, mine.loggerToken, body)).body.results;
     await removeRoom(other);

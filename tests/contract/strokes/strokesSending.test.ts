@@ -1,17 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
+import { describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, newFleet, newRoom, send, strokeBody } from './strokeFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const stroke = (more: object = {}) => strokeBody(fleet.roomId, 0, 9, { key: randomUUID(), ...more });
 
@@ -29,7 +23,7 @@ describe('one stroke', () => {
     expect(first.body).toEqual({ results: [{ key: body.key, strokeId, outcome: 'stored' }] });
     const again = await send(service, fleet.loggerToken, { ...body, ambientC: 3 });
     expect(again.body).toEqual({ results: [{ key: body.key, strokeId, outcome: 'duplicate' }] });
-    const read = await service.request('GET', `/strokes/${strokeId}`, { token: fleet.token });
+    const read = await service.as(fleet.token, 'GET', `/strokes/${strokeId}`);
     expect(read.body).toMatchObject({
       id: strokeId,
       key: body.key,
@@ -54,7 +48,7 @@ describe('one stroke', () => {
     const sides = [front, { side: rear.side, t, amps: rear.amps }];
     const sent = { ...body, sides, supply: { rateHz: 5, volts: [12.8, 12.3, 12.4] } };
     const { results } = (await send(service, fleet.loggerToken, sent)).body;
-    const read = await service.request('GET', `/strokes/${results[0].strokeId}`, { token: fleet.token });
+    const read = await service.as(fleet.token, 'GET', `/strokes/${results[0].strokeId}`);
     expect(read.body.sides).toEqual([{ side: 'front', rateHz: front.rateHz }, { side: 'rear' }]);
     expect([read.body.hasSupply, read.body.supply]).toEqual([true, { rateHz: 5 }]);
   });
@@ -77,7 +71,7 @@ describe('one stroke', () => {
     }
     const both = (await send(service, fleet.loggerToken, [other, { ...other, sides: 'none' }])).body.results;
     expect(both.map(({ outcome }: { outcome: string }) => outcome)).toEqual(['duplicate', 'duplicate']);
-    await service.request('DELETE', `/strokes/${first.strokeId}`, { token: fleet.token });
+    await service.as(fleet.token, 'DELETE', `/strokes/${first.strokeId}`);
     expect((await send(service, fleet.loggerToken, { key: body.key })).body.results).toEqual([duplicate]);
     expect((await send(service, fleet.loggerToken, { key: 'never sent' })).status).toBe(422);
   });
@@ -177,7 +171,7 @@ describe('a batch', () => {
   test('does not wait for one whose JSON names a prototype', async () => {
     const spoilt = JSON.stringify(stroke()).replace('{', '{"__proto__":{"admin":true},');
     const body = `[${spoilt},${JSON.stringify(stroke())}]`;
-    const answer = await service.request('POST', '/strokes', { token: fleet.loggerToken, body });
+    const answer = await service.as(fleet.loggerToken, 'POST', '/strokes', body);
     expect(answer.body.results).toMatchObject([
       { outcome: 'rejected', problem: { errors: [{ pointer: '/__proto__' }] } },
       { outcome: 'stored' },
@@ -286,7 +280,7 @@ describe('who may send', () => {
   test('a logger reads nothing', async () => {
     const token = fleet.loggerToken;
     for (const path of [`/rooms/${fleet.roomId}/strokes`, '/warnings', '/overview', '/measures']) {
-      expect((await service.request('GET', path, { token })).status, path).toBe(401);
+      expect((await service.as(token, 'GET', path)).status, path).toBe(401);
     }
   });
 });

@@ -1,16 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { sendAs } from '../forms/formatsFixture.ts';
-import { type Fleet, newFleet, store } from './strokeFixture.ts';
+import { fleetOfTests, store } from './strokeFixture.ts';
 
-let service: TestService;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  fleet = await newFleet(service, await service.signIn());
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const sent = {
   key: 'trace',
@@ -25,7 +19,7 @@ const sent = {
 
 test('the trace is the very numbers that were sent', async () => {
   const [id] = await store(service, fleet, [{ ...sent, roomId: fleet.roomId }]);
-  const answer = await service.request('GET', `/strokes/${id}/trace`, { token: fleet.token });
+  const answer = await service.as(fleet.token, 'GET', `/strokes/${id}/trace`);
   expect(answer.headers.get('content-type')).toContain('application/json');
   expect(answer.body).toEqual({ sides: sent.sides, supply: sent.supply, ambientC: sent.ambientC });
 });
@@ -35,7 +29,7 @@ test('milliamperes come back as the amperes that they are', async () => {
   const sides = [{ side: 'rear', rateHz: 50, milliamps }];
   const stroke = { key: 'milli', roomId: fleet.roomId, startedAt: sent.startedAt, sides };
   const [id] = await store(service, fleet, [stroke]);
-  const answer = await service.request('GET', `/strokes/${id}/trace`, { token: fleet.token });
+  const answer = await service.as(fleet.token, 'GET', `/strokes/${id}/trace`);
   expect(answer.body).toEqual({
     sides: [{ side: 'rear', rateHz: 50, amps: [0.02, 14.8, null, -0.007, 33.333] }],
   });
@@ -49,9 +43,7 @@ test('sent as the CSV that it is answered in, a stroke is the same again', async
   const csv = await service.request('GET', `/strokes/${id}/trace`, { token: fleet.token, headers });
   const query = { roomId: fleet.roomId, key: 'and back', startedAt: sent.startedAt };
   const { body } = await sendAs(service, fleet, 'text/csv', csv.text, query);
-  const again = await service.request('GET', `/strokes/${body.results[0].strokeId}/trace`, {
-    token: fleet.token,
-  });
+  const again = await service.as(fleet.token, 'GET', `/strokes/${body.results[0].strokeId}/trace`);
   expect(again.body).toEqual({ sides, ambientC: -3.5 });
 });
 

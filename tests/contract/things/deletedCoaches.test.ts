@@ -1,6 +1,7 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { tidy } from '../../../server/work/jobs/tidy.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   dayAt,
   type Fleet,
@@ -11,7 +12,7 @@ import {
   strokeBody,
 } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 let visitor: Member;
 let fleet: Fleet;
@@ -19,11 +20,9 @@ let paths: string[];
 let grantId: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   dealer = await service.newAccount();
   visitor = await service.newAccount();
 });
-afterAll(() => service?.stop());
 
 /** A coach with one of everything, seen by a visitor too. */
 async function prepare(): Promise<void> {

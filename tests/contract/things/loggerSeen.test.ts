@@ -1,21 +1,13 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
-import { type Fleet, newFleet, send, strokeBody } from '../strokes/strokeFixture.ts';
+import { expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { fleetOfTests, send, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-let token: string;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-  token = await service.signIn();
-  fleet = await newFleet(service, token);
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
+const fleet = fleetOfTests(service);
 
 const LAST_HEARD = '2026-05-02T16:20:11.000Z';
 const seenAt = async () =>
-  (await service.request('GET', `/loggers/${fleet.loggerId}`, { token })).body.lastSeenAt;
+  (await service.as(fleet.token, 'GET', `/loggers/${fleet.loggerId}`)).body.lastSeenAt;
 const sendOne = async (day: number) =>
   (await send(service, fleet.loggerToken, strokeBody(fleet.roomId, day))).status;
 

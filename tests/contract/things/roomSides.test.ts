@@ -1,22 +1,20 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet, newRoom, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 let fleet: Fleet;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
 beforeEach(async () => {
   fleet = await newFleet(service, token);
 });
-afterAll(() => service?.stop());
 
 const setSides = (sides: string[], roomId = fleet.roomId) =>
-  service.request('PATCH', `/rooms/${roomId}`, { token, body: { sides } });
+  service.as(token, 'PATCH', `/rooms/${roomId}`, { sides });
 
 function refused(answer: Awaited<ReturnType<typeof setSides>>, named: string): void {
   expect([answer.status, answer.body.type]).toEqual([409, '/problems/conflict']);
@@ -28,7 +26,7 @@ function refused(answer: Awaited<ReturnType<typeof setSides>>, named: string): v
 test('sides that strokes name stay; others are added, turned about and taken away again', async () => {
   await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
   await settled(service, token, fleet.roomId);
-  const status = async () => (await service.request('GET', `/rooms/${fleet.roomId}/status`, { token })).body;
+  const status = async () => (await service.as(token, 'GET', `/rooms/${fleet.roomId}/status`)).body;
   const before = await status();
   refused(await setSides(['left', 'right']), 'front, rear');
   refused(await setSides(['rear', 'right']), 'front');

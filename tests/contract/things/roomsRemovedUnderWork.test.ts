@@ -1,15 +1,13 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, newFleet, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 const TIMES = 12;
 const AT_ONCE = 8;
@@ -28,9 +26,9 @@ test('a room can be removed while work is recorded in it and its strokes are gon
     const room = `/rooms/${fleet.roomId}`;
     await store(service, fleet, [strokeBody(fleet.roomId, 0), strokeBody(fleet.roomId, 1)]);
     const recorded = Array.from({ length: AT_ONCE }, (_, n) =>
-      service.request('POST', `${room}/services`, { token, body: { kind: 'other', at: dayAt(n) } }),
+      service.as(token, 'POST', `${room}/services`, { kind: 'other', at: dayAt(n) }),
     );
-    const removed = service.request('DELETE', room, { token });
+    const removed = service.as(token, 'DELETE', room);
     for (const { status } of await Promise.all(recorded)) expect([201, 404]).toContain(status);
     expect((await removed).status).toBe(204);
   }

@@ -1,21 +1,19 @@
 import pg from 'pg';
-import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { dayAt, newFleet, newService } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 test.each<[string, (path: string) => Promise<{ status: number }>]>([
-  ['moved to another', (path) => service.request('PATCH', path, { token, body: { at: dayAt(20) } })],
-  ['removed', (path) => service.request('DELETE', path, { token })],
+  ['moved to another', (path) => service.as(token, 'PATCH', path, { at: dayAt(20) })],
+  ['removed', (path) => service.as(token, 'DELETE', path)],
 ])(
   'a service that is moved to a day and %s at once has its room gone through from that day',
   async (_, change) => {
@@ -31,7 +29,7 @@ test.each<[string, (path: string) => Promise<{ status: number }>]>([
       'select revision from room_progress where room_id = $1 for update',
       [fleet.roomId],
     );
-    const first = service.request('PATCH', path, { token, body: { at: dayAt(3) } });
+    const first = service.as(token, 'PATCH', path, { at: dayAt(3) });
     await untilSomebodyWaits(holder);
     // In between the room is brought up to date, unless the other change overtook that: so the revision tells the analysis.
     const done = analysis.query(

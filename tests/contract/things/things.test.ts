@@ -1,8 +1,9 @@
 import { validate, version } from 'uuid';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 let stranger: Member;
 let coach: string;
@@ -24,10 +25,8 @@ const LOGGER = { name: 'Clamp at the breaker', sensor: 'clamp' };
 const SERVICE = { kind: 'lubricated', at: '2026-04-02T10:00:00.000Z', side: 'rear', notes: 'Both racks.' };
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   [token, stranger] = await Promise.all([service.signIn(), service.newAccount()]);
 });
-afterAll(() => service?.stop());
 
 beforeEach(async () => {
   coach = await create('/coaches', COACH);
@@ -35,7 +34,7 @@ beforeEach(async () => {
 });
 
 async function create(path: string, body: object): Promise<string> {
-  const made = await service.request('POST', path, { token, body });
+  const made = await service.as(token, 'POST', path, body);
   expect(made.status, made.text).toBe(201);
   return made.body.id;
 }
@@ -77,48 +76,45 @@ const THINGS = [
 
 describe.each(THINGS)('one of $thing', ({ thing, listed, body, change, wrong, pointer }) => {
   test('is created whole, with an id of version 7 and its address', async () => {
-    const made = await service.request('POST', listed(), { token, body });
+    const made = await service.as(token, 'POST', listed(), body);
     expect(made.status).toBe(201);
     expect(made.body).toMatchObject(body);
     expect(validate(made.body.id) && version(made.body.id)).toBe(7);
     expect(made.headers.get('location')).toBe(`/api/v1/${thing}/${made.body.id}`);
     const { token: _, ...shown } = made.body;
-    expect((await service.request('GET', `/${thing}/${made.body.id}`, { token })).body).toEqual(shown);
+    expect((await service.as(token, 'GET', `/${thing}/${made.body.id}`)).body).toEqual(shown);
   });
 
   test('is listed under its parent', async () => {
     const id = await create(listed(), body);
-    const list = await service.request('GET', `${listed()}?limit=500`, { token });
+    const list = await service.as(token, 'GET', `${listed()}?limit=500`);
     expect(list.body.items.map((item: { id: string }) => item.id)).toContain(id);
     expect(list.body.next).toBeNull();
   });
 
   test('is changed in the fields that are named and no others; null empties an optional one', async () => {
     const id = await create(listed(), body);
-    const changed = await service.request('PATCH', `/${thing}/${id}`, { token, body: change });
+    const changed = await service.as(token, 'PATCH', `/${thing}/${id}`, change);
     expect(changed.status, changed.text).toBe(200);
     expect(changed.body).toMatchObject({ ...body, ...change });
-    expect((await service.request('GET', `/${thing}/${id}`, { token })).body).toEqual(changed.body);
+    expect((await service.as(token, 'GET', `/${thing}/${id}`)).body).toEqual(changed.body);
   });
 
   test('is not changed by a patch with a field at fault', async () => {
     const id = await create(listed(), body);
-    const refused = await service.request('PATCH', `/${thing}/${id}`, {
-      token,
-      body: { ...change, ...wrong },
-    });
+    const refused = await service.as(token, 'PATCH', `/${thing}/${id}`, { ...change, ...wrong });
     expect(refused.status).toBe(422);
     expect(refused.body.errors[0].pointer).toBe(pointer);
-    expect((await service.request('GET', `/${thing}/${id}`, { token })).body).toMatchObject(body);
+    expect((await service.as(token, 'GET', `/${thing}/${id}`)).body).toMatchObject(body);
   });
 
   test('is gone once removed', async () => {
     const id = await create(listed(), body);
-    const removed = await service.request('DELETE', `/${thing}/${id}`, { token });
+    const removed = await service.as(token, 'DELETE', `/${thing}/${id}`);
     expect([removed.status, removed.text]).toEqual([204, '']);
     for (const method of ['GET', 'DELETE'])
-      expect((await service.request(method, `/${thing}/${id}`, { token })).status).toBe(404);
-    expect((await service.request('PATCH', `/${thing}/${id}`, { token, body: change })).status).toBe(404);
+      expect((await service.as(token, method, `/${thing}/${id}`)).status).toBe(404);
+    expect((await service.as(token, 'PATCH', `/${thing}/${id}`, change)).status).toBe(404);
   });
 
   test('does not exist for a stranger', async () => {
@@ -136,16 +132,18 @@ describe.each(THINGS)('one of $thing', ({ thing, listed, body, change, wrong, po
       );
     for (const attempt of attempts)
       expect([attempt.status, attempt.body.type]).toEqual([404, '/problems/not-found']);
-    const kept = await service.request('GET', `/${thing}/${id}`, { token });
+    const kept = await service.as(token, 'GET', `/${thing}/${id}`);
     expect(kept.body).toMatchObject(body);
     expect((await service.request('GET', '/coaches', as)).body.items).toEqual([]);
   });
 
   test.each(['DELETE', 'PATCH', 'GET'])('%s with an address that holds no id is 404', async (method) => {
-    const answer = await service.request(method, `/${thing}/not-an-id`, {
+    const answer = await service.as(
       token,
-      body: method === 'PATCH' ? {} : undefined,
-    });
+      method,
+      `/${thing}/not-an-id`,
+      method === 'PATCH' ? {} : undefined,
+    );
     expect([answer.status, answer.body.type]).toEqual([404, '/problems/not-found']);
   });
 
@@ -161,34 +159,34 @@ describe.each(THINGS)('one of $thing', ({ thing, listed, body, change, wrong, po
 test('a coach takes its rooms, loggers, strokes and services along', async () => {
   const logger = await create(`/coaches/${coach}/loggers`, LOGGER);
   const work = await create(`/rooms/${room}/services`, SERVICE);
-  await service.request('DELETE', `/coaches/${coach}`, { token });
+  await service.as(token, 'DELETE', `/coaches/${coach}`);
   for (const path of [`/rooms/${room}`, `/loggers/${logger}`, `/services/${work}`])
-    expect((await service.request('GET', path, { token })).status).toBe(404);
+    expect((await service.as(token, 'GET', path)).status).toBe(404);
 });
 
 test('a room has defaults where nothing is said, and a patch does not bring them back', async () => {
   const id = await create(`/coaches/${coach}/rooms`, { name: 'Small', drive: 'cable', sides: ['main'] });
-  const read = async () => (await service.request('GET', `/rooms/${id}`, { token })).body;
+  const read = async () => (await service.as(token, 'GET', `/rooms/${id}`)).body;
   expect(await read()).toMatchObject({ nominalVolts: 12, positiveDirection: 'extend', gearTeeth: null });
-  await service.request('PATCH', `/rooms/${id}`, { token, body: { nominalVolts: 24 } });
-  await service.request('PATCH', `/rooms/${id}`, { token, body: { name: 'Smaller' } });
+  await service.as(token, 'PATCH', `/rooms/${id}`, { nominalVolts: 24 });
+  await service.as(token, 'PATCH', `/rooms/${id}`, { name: 'Smaller' });
   expect(await read()).toMatchObject({ nominalVolts: 24, name: 'Smaller' });
 });
 
 test('a nominal voltage of null is as good as none said', async () => {
   const body = { name: 'Null', drive: 'cable', sides: ['main'], nominalVolts: null };
   const id = await create(`/coaches/${coach}/rooms`, body);
-  const read = async () => (await service.request('GET', `/rooms/${id}`, { token })).body;
+  const read = async () => (await service.as(token, 'GET', `/rooms/${id}`)).body;
   expect(await read()).toMatchObject({ nominalVolts: 12 });
-  await service.request('PATCH', `/rooms/${id}`, { token, body: { nominalVolts: 24 } });
-  await service.request('PATCH', `/rooms/${id}`, { token, body: { nominalVolts: null } });
+  await service.as(token, 'PATCH', `/rooms/${id}`, { nominalVolts: 24 });
+  await service.as(token, 'PATCH', `/rooms/${id}`, { nominalVolts: null });
   expect(await read()).toMatchObject({ nominalVolts: 12 });
 });
 
 test("a logger's token is answered once, kept nowhere, and worth nothing when the logger is removed", async () => {
-  const made = await service.request('POST', `/coaches/${coach}/loggers`, { token, body: LOGGER });
+  const made = await service.as(token, 'POST', `/coaches/${coach}/loggers`, LOGGER);
   expect(made.body.token).toMatch(/^sll_[\w-]{64}$/);
-  const read = await service.request('GET', `/loggers/${made.body.id}`, { token });
+  const read = await service.as(token, 'GET', `/loggers/${made.body.id}`);
   expect(read.body).not.toHaveProperty('token');
   const rows = await service.pool.query('select l::text from loggers l where id = $1', [made.body.id]);
   expect(JSON.stringify(rows.rows)).not.toContain(made.body.token);
@@ -205,11 +203,11 @@ test('what a service or a change of its room alters is queued to be made anew', 
   const id = await create(`/rooms/${room}/services`, SERVICE);
   expect(await dirtyFrom()).toBe(SERVICE.at);
   const earlier = '2026-03-01T00:00:00.000Z';
-  await service.request('PATCH', `/services/${id}`, { token, body: { at: earlier } });
+  await service.as(token, 'PATCH', `/services/${id}`, { at: earlier });
   expect(await dirtyFrom()).toBe(earlier);
-  await service.request('PATCH', `/rooms/${room}`, { token, body: { name: 'LIVING ROOM' } });
+  await service.as(token, 'PATCH', `/rooms/${room}`, { name: 'LIVING ROOM' });
   expect(await dirtyFrom()).toBe(earlier);
-  await service.request('PATCH', `/rooms/${room}`, { token, body: { ratedAmps: 9 } });
+  await service.as(token, 'PATCH', `/rooms/${room}`, { ratedAmps: 9 });
   expect(await dirtyFrom()).toBe('0001-01-01T00:00:00.000Z');
 });
 
@@ -217,7 +215,7 @@ test('a service is listed by when it was done, newest first, in UTC', async () =
   await create(`/rooms/${room}/services`, { kind: 'cleaned', at: '2026-04-01T23:30:00-02:00' });
   await create(`/rooms/${room}/services`, { kind: 'retimed', at: '2026-04-03T00:00:00Z' });
   await create(`/rooms/${room}/services`, { kind: 'adjusted', at: '2026-04-02T00:00:00.5Z' });
-  const list = await service.request('GET', `/rooms/${room}/services`, { token });
+  const list = await service.as(token, 'GET', `/rooms/${room}/services`);
   expect(list.body.items.map((item: { at: string }) => item.at)).toEqual([
     '2026-04-03T00:00:00.000Z',
     '2026-04-02T01:30:00.000Z',
@@ -231,9 +229,9 @@ test.each([
   ['2026-04-02T10:00:00+23:59', '2026-04-01T10:01:00.000Z'],
   ['2026-06-30T23:59:60Z', '2026-07-01T00:00:00.000Z'],
 ])('a time is any of RFC 3339, as in strokes: %s', async (at, answered) => {
-  const made = await service.request('POST', `/rooms/${room}/services`, { token, body: { ...SERVICE, at } });
+  const made = await service.as(token, 'POST', `/rooms/${room}/services`, { ...SERVICE, at });
   expect([made.status, made.body.at], made.text).toEqual([201, answered]);
-  const read = await service.request('GET', `/services/${made.body.id}`, { token });
+  const read = await service.as(token, 'GET', `/services/${made.body.id}`);
   expect(read.body.at).toBe(answered);
 });
 
@@ -244,7 +242,7 @@ test('a service lies neither in the future nor before the year 2000, at its maki
       ['POST', `/rooms/${room}/services`, { ...SERVICE, at }],
       ['PATCH', `/services/${id}`, { at }],
     ] as const) {
-      const refused = await service.request(method, path, { token, body });
+      const refused = await service.as(token, method, path, body);
       expect([method, at, refused.status, refused.body.errors?.[0].pointer]).toEqual([
         method,
         at,

@@ -1,14 +1,12 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet, send, settled, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 /** What is said of a room's strokes, each other one with a temperature. */
 async function trendOf(fleet: Fleet, more: object) {
@@ -19,7 +17,7 @@ async function trendOf(fleet: Fleet, more: object) {
   expect(new Set(results.map(({ outcome }: { outcome: string }) => outcome))).toEqual(new Set(['stored']));
   await settled(service, token, fleet.roomId);
   const path = `/rooms/${fleet.roomId}/trend?measure=runningAmps&direction=extend&side=front`;
-  const { points, limits } = (await service.request('GET', path, { token })).body;
+  const { points, limits } = (await service.as(token, 'GET', path)).body;
   return { limits, points: points.map(({ strokeId: _, ...said }: { strokeId: string }) => said) };
 }
 
@@ -33,8 +31,8 @@ test('a temperature that cannot be weather is kept as sent, and judged as one th
   const [{ strokeId }] = (
     await send(service, fleet.loggerToken, strokeBody(fleet.roomId, 0, 9, { ambientC: 75 }))
   ).body.results;
-  const stroke = await service.request('GET', `/strokes/${strokeId}`, { token });
-  const trace = await service.request('GET', `/strokes/${strokeId}/trace`, { token });
+  const stroke = await service.as(token, 'GET', `/strokes/${strokeId}`);
+  const trace = await service.as(token, 'GET', `/strokes/${strokeId}/trace`);
   expect([stroke.body.ambientC, trace.body.ambientC]).toEqual([75, 75]);
 });
 

@@ -1,17 +1,15 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import type { LogDetails } from '../../../server/work/inHand/analysisLog.ts';
 import { startAnalysisThread } from '../../../server/work/thread/startAnalysisThread.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 test('rooms are kept up to date, those that came before it and those that come while it runs', async () => {
   const [early, late] = [await newFleet(service, token), await newFleet(service, token)];
@@ -64,7 +62,7 @@ test('a stroke that the analysis does not come to an end with is set aside, and 
   } finally {
     await thread.stop();
   }
-  const { body } = await service.request('GET', `/strokes/${largestId}`, { token });
+  const { body } = await service.as(token, 'GET', `/strokes/${largestId}`);
   expect(body.analysis).toEqual({
     status: 'unusable',
     reason: 'The record could not be measured.',

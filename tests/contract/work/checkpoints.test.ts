@@ -1,14 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { ANALYSIS_VERSION } from '../../../analysis/room/fold.ts';
 import { replaceCheckpoints } from '../../../server/work/remembered/checkpoints.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, newFleet } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 const STRETCHES = 64;
 /** The last event of each stretch of 32. */

@@ -1,5 +1,5 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { startService, type TestService } from '../../support/service.ts';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import {
   dayAt,
@@ -12,15 +12,13 @@ import {
   strokeBody,
 } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 let fleet: Fleet;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 beforeEach(async () => {
   fleet = await newFleet(service, token);
 });
@@ -35,25 +33,22 @@ async function sentAt(startedAt: string, key = startedAt) {
 }
 
 async function read(id: string) {
-  return (await service.request('GET', `/strokes/${id}`, { token })).body;
+  return (await service.as(token, 'GET', `/strokes/${id}`)).body;
 }
 
 async function list() {
-  return (await service.request('GET', `/rooms/${fleet.roomId}/strokes`, { token })).body.items;
+  return (await service.as(token, 'GET', `/rooms/${fleet.roomId}/strokes`)).body.items;
 }
 
 async function clockWarnings() {
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/warnings?state=all`, { token });
+  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/warnings?state=all`);
   return body.items.filter(
     (w: { kind: string; evidence: { doubt?: string } }) => w.evidence.doubt === 'clock',
   );
 }
 
 async function setOffset(clockOffsetS: number) {
-  const answer = await service.request('PATCH', `/loggers/${fleet.loggerId}`, {
-    token,
-    body: { clockOffsetS },
-  });
+  const answer = await service.as(token, 'PATCH', `/loggers/${fleet.loggerId}`, { clockOffsetS });
   expect(answer.status, answer.text).toBe(200);
   expect(answer.body.clockOffsetS).toBe(clockOffsetS);
 }
@@ -95,7 +90,7 @@ describe('a date that cannot be', () => {
     const later = await sentAt(fromNow(2));
     expect((await list()).map(({ id }: { id: string }) => id)).toEqual([later.id, future.id]);
     const question = `trend?measure=runningAmps&direction=extend&side=front&to=${fromNow(1)}`;
-    const { body } = await service.request('GET', `/rooms/${fleet.roomId}/${question}`, { token });
+    const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/${question}`);
     expect(body.points.map(({ at }: { at: string }) => at)).toEqual([future.placedAt]);
     expect((await settled(service, token, fleet.roomId)).lastStrokeAt).toBe(later.startedAt);
   });
@@ -181,7 +176,7 @@ describe('an offset that a logger learns', () => {
     const own = await sentAt(dayAt(2));
     const byPerson = await send(service, token, strokeBody(fleet.roomId, 3));
     const body = { startedAt: dayAt(7) };
-    const answer = await service.request('PATCH', `/strokes/${corrected.id}`, { token, body });
+    const answer = await service.as(token, 'PATCH', `/strokes/${corrected.id}`, body);
     expect(answer.body).toMatchObject({ startedAt: dayAt(7), placedAt: dayAt(7), placedBy: 'person' });
     await setOffset(86_400);
     expect((await read(corrected.id)).placedAt).toBe(dayAt(7));
@@ -191,7 +186,7 @@ describe('an offset that a logger learns', () => {
 
   test.each([['far'], [null], [6e9], [Number.MAX_VALUE]])('cannot be %s', async (clockOffsetS) => {
     const path = `/loggers/${fleet.loggerId}`;
-    const answer = await service.request('PATCH', path, { token, body: { clockOffsetS } });
+    const answer = await service.as(token, 'PATCH', path, { clockOffsetS });
     expect(answer.status).toBe(422);
     expect(answer.body.errors[0].pointer).toBe('/clockOffsetS');
   });

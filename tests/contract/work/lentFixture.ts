@@ -14,7 +14,7 @@ interface Wanted {
 export async function newRoomOf(service: TestService, token: string, wanted: Wanted): Promise<RoomOfModel> {
   const { model = null, name = 'Dinette', drive = 'in-wall', sides = ['front', 'rear'] } = wanted;
   const create = async (path: string, body: object) => {
-    const answer = await service.request('POST', path, { token, body });
+    const answer = await service.as(token, 'POST', path, body);
     if (answer.status !== 201) throw new Error(`${path} answered ${answer.status}: ${answer.text}`);
     return answer.body;
   };
@@ -53,7 +53,7 @@ interface Trend {
 
 export async function trendOf(service: TestService, { roomId, token }: RoomOfModel): Promise<Trend> {
   const path = `/rooms/${roomId}/trend?measure=runningAmps&direction=extend&side=front`;
-  const { status, body, text } = await service.request('GET', path, { token });
+  const { status, body, text } = await service.as(token, 'GET', path);
   if (status !== 200) throw new Error(`The trend answered ${status}: ${text}`);
   return body;
 }

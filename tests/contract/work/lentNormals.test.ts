@@ -1,22 +1,20 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { createAccount } from '../../../server/access/people/createAccount.ts';
 import { openFeed } from '../../support/liveFeed.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { settled, store } from '../strokes/strokeFixture.ts';
 import { lentTo, newRoomOf, type RoomOfModel, strokesOf, trendOf } from './lentFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 
 /** A model whose five rooms lend; nothing here changes them. */
 const MODEL = 'Tarn 30';
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
   await siblings(MODEL);
 });
-afterAll(() => service.stop());
 
 const AMPS = [9, 9.2, 8.8, 9.1, 8.9];
 /** Eight strokes each way. */
@@ -35,7 +33,7 @@ async function arrival(model: string, more: object = {}): Promise<RoomOfModel> {
   return newRoomOf(service, token, { model, ...more });
 }
 
-const patch = (path: string, body: object) => service.request('PATCH', path, { token, body });
+const patch = (path: string, body: object) => service.as(token, 'PATCH', path, body);
 
 describe('a new arrival', () => {
   test('has a usable normal from its second stroke of a direction, and says how much is borrowed', async () => {
@@ -53,7 +51,7 @@ describe('a new arrival', () => {
     expect(points.map((point) => point.beyond)).toEqual([false, false]);
     expect(limits?.lower).toBeLessThan(points[1].adjusted ?? 0);
     expect(limits?.upper).toBeGreaterThan(points[1].adjusted ?? 0);
-    const overview = await service.request('GET', '/overview?limit=500', { token });
+    const overview = await service.as(token, 'GET', '/overview?limit=500');
     const coach = overview.body.items.find((item: { id: string }) => item.id === room.coachId);
     expect(coach.rooms[0].borrowed).toEqual(status.borrowed);
   });
@@ -62,7 +60,7 @@ describe('a new arrival', () => {
     const room = await arrival(MODEL);
     await store(service, room, strokesOf(room, ARRIVES, 8, 9, { front: 1.4 }));
     expect(await settled(service, token, room.roomId)).toMatchObject({ verdict: 'service' });
-    const { body } = await service.request('GET', `/rooms/${room.roomId}/warnings`, { token });
+    const { body } = await service.as(token, 'GET', `/rooms/${room.roomId}/warnings`);
     expect(body.items).toMatchObject([{ kind: 'heavy-room', side: 'front' }]);
   });
 
@@ -117,13 +115,13 @@ test('whoever sees a coach by a grant is told how much is borrowed, and nowhere 
   const own = await settled(service, token, room.roomId);
   const visitor = await service.newAccount();
   const granted = { email: visitor.email, role: 'technician' };
-  await service.request('POST', `/coaches/${room.coachId}/grants`, { token, body: granted });
+  await service.as(token, 'POST', `/coaches/${room.coachId}/grants`, granted);
   const path = `/rooms/${room.roomId}/status`;
-  const seen = (await service.request('GET', path, { token: visitor.token })).body;
+  const seen = (await service.as(visitor.token, 'GET', path)).body;
   expect(seen.borrowed).toEqual({ share: own.borrowed.share, rooms: null });
   expect(seen.headline).toBe(own.headline);
   expect(seen.headline).toContain('Judged by others of the same model');
-  const [coach] = (await service.request('GET', '/overview', { token: visitor.token })).body.items;
+  const [coach] = (await service.as(visitor.token, 'GET', '/overview')).body.items;
   expect(coach.rooms[0]).toMatchObject(seen);
   const headers = { accept: 'text/csv' };
   const csv = await service.request('GET', '/overview', { token: visitor.token, headers });
@@ -171,7 +169,7 @@ describe('what is lent changes', () => {
     await lentTo(service, room, 4);
     await patch(`/coaches/${rooms[1].coachId}`, { model: null });
     await lentTo(service, room, 3);
-    await service.request('DELETE', `/rooms/${rooms[2].roomId}`, { token });
+    await service.as(token, 'DELETE', `/rooms/${rooms[2].roomId}`);
     // Two tell too little of how rooms of the model differ: its own strokes weigh all but everything, and a third is needed.
     await lentTo(service, room, 0);
     const { verdict, headline } = await settled(service, token, room.roomId);
@@ -183,9 +181,7 @@ describe('what is lent changes', () => {
     const room = await arrival('Beck 27');
     await store(service, room, strokesOf(room, ARRIVES, 4));
     const before = await settled(service, token, room.roomId);
-    const { body } = await service.request('GET', `/rooms/${rooms[0].roomId}/strokes?direction=extend`, {
-      token,
-    });
+    const { body } = await service.as(token, 'GET', `/rooms/${rooms[0].roomId}/strokes?direction=extend`);
     const stroke = body.items[0].id;
     await patch(`/strokes/${stroke}`, { excluded: true });
     await settled(service, token, rooms[0].roomId);

@@ -1,25 +1,24 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import type { RoomRow } from '../../../ingest/measurer.ts';
 import { prepareStroke, type Sender, storeStrokes } from '../../../ingest/storeStrokes.ts';
 import { isOfThisAnalysis } from '../../../server/work/measuring/measuredBy.ts';
 import { analyseRoom } from '../../../server/work/rounds/analyseRoom.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { startService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { type Fleet, newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const going = new AbortController().signal;
 
-let service: TestService;
+const service = serviceOfTests();
 let token: string;
 let fleet: Fleet;
 let sender: Sender;
 
 beforeAll(async () => {
-  service = await startService();
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 beforeEach(async () => {
   fleet = await newFleet(service, token);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
@@ -52,7 +51,7 @@ async function measuredBy(day: number): Promise<string> {
 
 async function analysisOf(strokeId: string) {
   await settled(service, token, fleet.roomId);
-  return (await service.request('GET', `/strokes/${strokeId}`, { token })).body.analysis;
+  return (await service.as(token, 'GET', `/strokes/${strokeId}`)).body.analysis;
 }
 
 beforeEach(async () => {
@@ -76,7 +75,7 @@ test('an analysis by what the room is now is taken as it comes', async () => {
 
 test('an analysis by what the room was is made anew', async () => {
   const before = await measuredBy(1);
-  await service.request('PATCH', `/rooms/${fleet.roomId}`, { token, body: { travelMetres: 0.9 } });
+  await service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { travelMetres: 0.9 });
   const late = await bring(2, before);
   expect(await analysisOf(late.strokeId)).toMatchObject({ status: 'done' });
   const now = await measuredBy(3);

@@ -1,11 +1,11 @@
 import pg from 'pg';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../../ingest/tracePartitions.ts';
 import { freeLostJobs } from '../../../server/work/jobs/freeLostJobs.ts';
 import { prepareQueue } from '../../../server/work/jobs/queue.ts';
 import { queueWithdrawal } from '../../../server/work/lending/withdrawNormals.ts';
 import { startWorker } from '../../../server/work/startWorker.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   dayAt,
   type Fleet,
@@ -16,18 +16,16 @@ import {
   strokeBody,
 } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 
 const parts = () => ({ pool: service.pool, db: service.db, log: service.app.log });
 const pendingOf = async (fleet: Fleet) =>
-  (await service.request('GET', `/rooms/${fleet.roomId}/status`, { token })).body.pending;
+  (await service.as(token, 'GET', `/rooms/${fleet.roomId}/status`)).body.pending;
 
 async function withWorkers(count: number, work: () => Promise<void>): Promise<void> {
   const workers = await Promise.all(Array.from({ length: count }, () => startWorker(parts())));
@@ -103,7 +101,7 @@ test('a stroke whose samples are damaged is unusable, and the room goes on', asy
   await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
   const statuses: string[] = [];
   for (const id of ids) {
-    statuses.push((await service.request('GET', `/strokes/${id}`, { token })).body.analysis.status);
+    statuses.push((await service.as(token, 'GET', `/strokes/${id}`)).body.analysis.status);
   }
   expect(statuses).toEqual(['done', 'unusable', 'unusable', 'done']);
 });
@@ -124,7 +122,7 @@ test('removing a room while it is analysed harms nobody', async () => {
   const other = await newFleet(service, token);
   await withWorkers(2, async () => {
     await store(service, fleet, strokes(fleet, 0, 30));
-    const removed = service.request('DELETE', `/rooms/${fleet.roomId}`, { token });
+    const removed = service.as(token, 'DELETE', `/rooms/${fleet.roomId}`);
     await store(service, other, strokes(other, 0, 3));
     expect((await removed).status).toBe(204);
     await settled(service, token, other.roomId);
@@ -260,7 +258,7 @@ test('partitions of the samples are made by many at once, and take over what lay
     [id],
   );
   expect(place).toBe('traces_2031_06');
-  expect((await service.request('GET', `/strokes/${id}/trace`, { token })).status).toBe(200);
+  expect((await service.as(token, 'GET', `/strokes/${id}/trace`)).status).toBe(200);
   const kept = await one<{ storage: string }>(
     `select attstorage as storage from pg_attribute
      where attrelid = 'traces_2031_06'::regclass and attname = 'trace'`,

@@ -1,5 +1,5 @@
 import pg from 'pg';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import type { RoomKey } from '../../../server/database/roomChannel.ts';
 import { Turns } from '../../../server/work/inHand/turns.ts';
 import { foldEvents } from '../../../server/work/judging/foldHistory.ts';
@@ -13,20 +13,18 @@ import { RoomMemory } from '../../../server/work/remembered/roomMemory.ts';
 import { analyseRoom } from '../../../server/work/rounds/analyseRoom.ts';
 import { analyseRooms } from '../../../server/work/rounds/analyseRooms.ts';
 import { whatStillHolds } from '../../../server/work/writing/whatStillHolds.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { dayAt, type Fleet, newFleet, newService, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let token: string;
 let fleet: Fleet;
 let key: RoomKey;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   token = await service.signIn();
 });
-afterAll(() => service.stop());
 beforeEach(async () => {
   fleet = await newFleet(service, token);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
@@ -75,14 +73,14 @@ test.each<[string, () => Promise<unknown>]>([
     'a stroke of them that is set aside',
     async () => {
       const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
-      await service.request('PATCH', `/strokes/${rows[0].id}`, { token, body: { excluded: true } });
+      await service.as(token, 'PATCH', `/strokes/${rows[0].id}`, { excluded: true });
     },
   ],
   [
     'another description of the room',
-    () => service.request('PATCH', `/rooms/${fleet.roomId}`, { token, body: { ratedAmps: 7 } }),
+    () => service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 }),
   ],
-  ['the end of the room', () => service.request('DELETE', `/rooms/${fleet.roomId}`, { token })],
+  ['the end of the room', () => service.as(token, 'DELETE', `/rooms/${fleet.roomId}`)],
 ])('%s lets nothing hold', async (_what, meanwhile) => {
   await store(service, fleet, strokesOn(1, 3));
   expect(await afterReading(meanwhile)).toEqual([]);
@@ -159,7 +157,7 @@ test('whatever happens between two rounds, what is remembered leads to what the 
       'select id from strokes where room_id = $1 order by placed_at desc offset 3 limit 1',
       [fleet.roomId],
     );
-    await service.request(method, `/strokes/${rows[0].id}`, { token, body });
+    await service.as(token, method, `/strokes/${rows[0].id}`, body);
   };
   const rounds: [string, RoomMemory, () => Promise<unknown>][] = [
     [
@@ -178,11 +176,7 @@ test('whatever happens between two rounds, what is remembered leads to what the 
     ['after work', one, () => store(service, fleet, strokesOn(35, 36))],
     ['a stroke set aside', one, () => change('PATCH', { excluded: true })],
     ['a stroke gone', other, () => change('DELETE')],
-    [
-      'another room',
-      one,
-      () => service.request('PATCH', `/rooms/${fleet.roomId}`, { token, body: { ratedAmps: 7 } }),
-    ],
+    ['another room', one, () => service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 })],
     ['after all that', one, () => store(service, fleet, strokesOn(37, 38))],
   ];
   for (const [what, memory, happens] of rounds) {
@@ -272,7 +266,7 @@ test('a stroke that is removed while results of it are written holds up no other
   const remove = async () => {
     const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
     // It waits for the results itself: whoever comes first, both come to an end.
-    removing = service.request('DELETE', `/strokes/${rows[0].id}`, { token });
+    removing = service.as(token, 'DELETE', `/strokes/${rows[0].id}`);
   };
   let removing: Promise<{ status: number }> | null = null;
   await whileWriting(remove);

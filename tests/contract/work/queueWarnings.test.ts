@@ -1,18 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import type { Warning } from '../../../analysis/warning.ts';
 import { writeWarnings } from '../../../server/work/writing/writeWarnings.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, type Fleet, newFleet } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let fleet: Fleet;
 let accountId: string;
 
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service.stop());
 beforeEach(async () => {
   fleet = await newFleet(service, await service.signIn());
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
@@ -54,11 +50,11 @@ async function write(afterDay: number | null, ...warnings: Warning[]): Promise<v
 }
 
 async function read() {
-  const { body } = await service.request('GET', `/rooms/${fleet.roomId}/warnings`, { token: fleet.token });
+  const { body } = await service.as(fleet.token, 'GET', `/rooms/${fleet.roomId}/warnings`);
   return body.items as { id: string; state: string; acknowledgement: { note: string } | null }[];
 }
 const acknowledge = (id: string, note: string) =>
-  service.request('POST', `/warnings/${id}/acknowledgement`, { token: fleet.token, body: { note } });
+  service.as(fleet.token, 'POST', `/warnings/${id}/acknowledgement`, { note });
 
 test('a warning is updated, not repeated, and keeps its acknowledgement', async () => {
   const first = warning(3);

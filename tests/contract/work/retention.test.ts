@@ -1,14 +1,15 @@
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { dropEmptyPartitions } from '../../../ingest/emptyPartitions.ts';
 import { remeasureRoom } from '../../../ingest/roomProgress.ts';
 import { ensureTracePartitions } from '../../../ingest/tracePartitions.ts';
 import { removeTraces } from '../../../server/work/jobs/removeTraces.ts';
 import { startWorker } from '../../../server/work/startWorker.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { type Fleet, newFleet, send, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
+const service = serviceOfTests();
 let dealer: Member;
 let fleet: Fleet;
 let ids: string[];
@@ -19,10 +20,6 @@ const daysAgo = (days: number) => new Date(NOW.getTime() - days * DAY_MS);
 /** Strokes that arrived so many days ago; two months are at most 62 days. */
 const ARRIVED = [200, 100, 63, 58, 20, 0];
 
-beforeAll(async () => {
-  service = await startService();
-});
-afterAll(() => service.stop());
 beforeEach(async () => {
   dealer = await service.newAccount();
   ({ fleet, ids } = await arrivedLongAgo(dealer));
@@ -46,8 +43,7 @@ async function letArriveAt(strokeId: string, at: Date): Promise<void> {
   await service.pool.query('update traces set received_at = $2 where stroke_id = $1', [strokeId, at]);
 }
 
-const ask = (method: string, path: string, body?: object) =>
-  service.request(method, path, { token: dealer.token, body });
+const ask = (method: string, path: string, body?: object) => service.as(dealer.token, method, path, body);
 const keepFor = (traceMonths: unknown) => ask('PATCH', '/account', { traceMonths });
 const traces = async () =>
   Promise.all(ids.map(async (id) => (await ask('GET', `/strokes/${id}/trace`)).status));
@@ -103,9 +99,9 @@ test('the samples of others stay, and others do not read what was removed', asyn
   const theirs = await arrivedLongAgo(stranger);
   await keepFor(1);
   await removeTraces(service.db, NOW);
-  const kept = await service.request('GET', `/strokes/${theirs.ids[0]}/trace`, { token: stranger.token });
+  const kept = await service.as(stranger.token, 'GET', `/strokes/${theirs.ids[0]}/trace`);
   expect(kept.status).toBe(200);
-  const runs = await service.request('GET', '/account/retention-runs', { token: stranger.token });
+  const runs = await service.as(stranger.token, 'GET', '/account/retention-runs');
   expect(runs.body).toEqual({ items: [], next: null });
 });
 

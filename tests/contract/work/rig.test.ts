@@ -46,7 +46,7 @@ describe.skipIf(!isThere)(title, () => {
     const token = await service.signIn();
     const means = await Promise.all(
       ids.map(async (id) => {
-        const trace = await service.request('GET', `/strokes/${id}/trace`, { token });
+        const trace = await service.as(token, 'GET', `/strokes/${id}/trace`);
         const amps: number[] = trace.body.sides[0].amps;
         return amps.reduce((sum, value) => sum + value, 0) / amps.length;
       }),

@@ -1,14 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { orderEvents } from '../../../analysis/room/fold.ts';
 import { roomEvents } from '../../../server/work/reading/roomEvents.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, newService } from '../strokes/strokeFixture.ts';
 
-let service: TestService;
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service.stop());
+const service = serviceOfTests({ worker: false });
 
 /** Strokes are read so many at a time. */
 const AT_A_TIME = 500;

@@ -1,23 +1,18 @@
 import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
 import { Worker } from 'node:worker_threads';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import { StrokeInHand } from '../../../server/work/inHand/strokeInHand.ts';
 import type { ToMeasureThread } from '../../../server/work/measuring/measureMessages.ts';
 import type { ThreadStart, ToThread } from '../../../server/work/thread/threadMessages.ts';
-import { startService, type TestService } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 // In all other tests threads begin from what was built: see `tests/support/builtThreads.ts`.
 
-let service: TestService;
-
-beforeAll(async () => {
-  service = await startService({ worker: false });
-});
-afterAll(() => service?.stop());
+const service = serviceOfTests({ worker: false });
 
 const ROOM: RoomDescription = {
   drive: 'in-wall',

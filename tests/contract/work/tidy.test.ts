@@ -1,16 +1,15 @@
 import { randomBytes, randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { tidy } from '../../../server/work/jobs/tidy.ts';
-import { type Member, startService, type TestService } from '../../support/service.ts';
+import type { Member } from '../../support/service.ts';
+import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
-let service: TestService;
+const service = serviceOfTests({ worker: false });
 let dealer: Member;
 
 beforeAll(async () => {
-  service = await startService({ worker: false });
   dealer = await service.newAccount();
 });
-afterAll(() => service?.stop());
 
 test.each(['sessions', 'invitations', 'password_resets'])(
   '%s go when they have run out, and not before',

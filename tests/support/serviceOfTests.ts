@@ -1,0 +1,13 @@
+import { afterAll, beforeAll } from 'vitest';
+import { onceMade } from './onceMade.ts';
+import { type ServiceOptions, startService, type TestService } from './service.ts';
+
+/** The service that the tests of a file stand on: it begins before the first of them and stops after the last. */
+export function serviceOfTests(options: ServiceOptions = {}): TestService {
+  let service: TestService | undefined;
+  beforeAll(async () => {
+    service = await startService(options);
+  });
+  afterAll(() => service?.stop());
+  return onceMade(() => service);
+}
