@@ -16,8 +16,10 @@ import {
   stagesOf,
 } from './workCourse.ts';
 
-/** A season that nobody recorded climbs by itself. */
-const UNRECORDED_CLIMB = 0.15;
+/** A season that nobody recorded climbs by itself; and so does a sound room by and by. */
+const BY_ITSELF_CLIMB = 0.15;
+/** What climbs by less with each stroke than wear is known by is one once it is more than that, natural logarithm. A guess. */
+const SLOW_SLOPE = 0.002;
 /** What a climb must be to be grave, natural logarithm, and what of it may be noise: one that rests there is told as one. */
 const SERVICE_CLIMB = 0.2;
 const STILL_SERVICE_CLIMB = 0.15;
@@ -60,7 +62,7 @@ function cameBack(context: FindingContext): Course | null {
 }
 
 function leastClimb({ conditions }: FindingContext): number {
-  return conditions[1] === null ? UNRECORDED_CLIMB : LEAST_CLIMB;
+  return conditions[1] === null ? BY_ITSELF_CLIMB : LEAST_CLIMB;
 }
 
 /** Of one side alone: the others climbed by less than this part of what it did, and gave it nothing of their load. */
@@ -85,7 +87,9 @@ function hasClimbed(course: Course, least: number): boolean {
   const { after } = course;
   const { old, low } = stagesOf(course);
   const climb = climbOf(course);
-  if (!(old - low > LEAST_FALL && climb > least && isFaster(course))) return false;
+  const comesBack =
+    (climb > least && isFaster(course)) || (climb > BY_ITSELF_CLIMB && isFaster(course, SLOW_SLOPE));
+  if (!(old - low > LEAST_FALL && comesBack)) return false;
   const trend = mannKendall(after);
   return trend !== null && trend.p < TREND_PROBABILITY && !isStep(after);
 }

@@ -52,9 +52,9 @@ export function climbOf(course: Course): number {
   return now - low;
 }
 
-/** Whether it climbs faster than it did before the work. */
-export function isFaster({ before, after }: Course): boolean {
-  return slopeOf(after) > Math.max(LEAST_SLOPE, TIMES_FASTER * Math.max(0, slopeOf(before)));
+/** Whether it climbs faster than it did before the work, and at least by so much with each stroke, natural logarithm. */
+export function isFaster({ before, after }: Course, least = LEAST_SLOPE): boolean {
+  return slopeOf(after) > Math.max(least, TIMES_FASTER * Math.max(0, slopeOf(before)));
 }
 
 /** A step explains what is left by a straight climb, but for this part, from so many strokes on each of its sides on. */

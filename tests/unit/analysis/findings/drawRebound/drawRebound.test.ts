@@ -36,6 +36,14 @@ test('a draw that was high from the first stroke on fell with the work, also whe
   ]);
 });
 
+test('a climb that takes all of its sixty strokes to come back is first a rise, and then what it came to be', () => {
+  const factor = (i: number) => (i < WORK ? 1 : 0.85 * 1.0027 ** (i - WORK));
+  const events = strokeEvents(WORK + 80, ROOM, 11, (i) => ({ factors: [factor(i), factor(i)] }));
+  const { warnings } = foldAll(ROOM, [...events, serviceEvent(WORK, 'lubricated')].sort(orderEvents));
+  const rise = { kind: 'rising-draw', clearedAtMs: warnings[1]?.openedAtMs };
+  expect(warnings).toMatchObject([rise, { kind: 'draw-rebound', clearedAtMs: null }]);
+});
+
 test('it is over once the draw has come down again, however long after the work', () => {
   expect(roomWith(A_YEAR + 20, A_YEAR + 19)).toContain('draw-rebound');
   expect(roomWith(A_YEAR + 20, A_YEAR + 30)).not.toContain('draw-rebound');
