@@ -28,10 +28,20 @@ const OF_STALL = { working: 0.13, overloaded: 0.4 };
 /** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
 const SAME_MOTOR = 0.6;
 
+/** Where it idles for a stretch it draws less than this part of what it draws beside it itself: what the other bears more there loses no load. A guess. */
+const LIGHT_OF_OWN = 0.5;
+
+/** A stretch of the travel, and what the side draws there, amperes. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly amps: number;
+}
+
 /**
  * The stretch over which a side runs without load while the room still learns, so that no usual course tells: it draws but a
- * small part of what another side does, although it starts like it. No scale and no clamp left off does that. Null: none, or
- * the room knows its own course.
+ * small part of what another side does there. Over the whole travel only where it starts like the other, for it may be read by
+ * another scale: that takes from all alike, and so does a clamp left off. Null: none, or the room knows its own course.
  */
 export function neverLoaded(context: FindingContext, side: string): { from: number; to: number } | null {
   const { state, analysis, direction, doubtful } = context;
@@ -41,41 +51,61 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   if (isKnown || doubtful.has(side) || analysis.sides[side] === undefined) return null;
   const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
   if (others.length === 0) return null;
+  const ratios = ratiosToOthers(analysis, side, others);
+  // First, as what a side idles for more than half of its way it may drive for the rest.
+  const part = idlePart(analysis, side, ratios);
+  if (part !== null && !works(context, side, others, part.amps)) return { from: part.from, to: part.to };
   const { inrushAmps, runningAmps } = analysis.sides[side];
-  const { ratedAmps } = state.room;
-  const works =
-    ratedAmps === null ? worksBesideHeavy(analysis, side, others) : runningAmps >= IDLE_OF_RATING * ratedAmps;
-  if (works) return null;
+  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
   const startsAlike = others.every((name) => inrushAmps >= SAME_MOTOR * analysis.sides[name].inrushAmps);
-  return startsAlike ? idleStretch(analysis, side, others) : null;
+  const idles = startsAlike && known.length > 0 && median(known) < IDLE_ALL_ALONG;
+  return idles && !works(context, side, others, runningAmps) ? { from: 0, to: 1 } : null;
+}
+
+/** Whether a side that draws so many amperes works, however much more the others draw. */
+function works(
+  { state, analysis }: FindingContext,
+  side: string,
+  others: readonly string[],
+  amps: number,
+): boolean {
+  const { ratedAmps } = state.room;
+  return ratedAmps === null
+    ? worksBesideHeavy(analysis, side, others, amps)
+    : amps >= IDLE_OF_RATING * ratedAmps;
 }
 
 /** Whether the side works as much as it should, and another one is overloaded. */
-function worksBesideHeavy({ sides }: DoneAnalysis, side: string, others: readonly string[]): boolean {
-  const ofStall = (name: string) => {
-    const { runningAmps, inrushAmps, endStopAmps } = sides[name];
-    return runningAmps / Math.max(inrushAmps, endStopAmps ?? 0);
-  };
-  return ofStall(side) > OF_STALL.working && others.some((name) => ofStall(name) > OF_STALL.overloaded);
-}
-
-function idleStretch(
+function worksBesideHeavy(
   { sides }: DoneAnalysis,
   side: string,
   others: readonly string[],
-): { from: number; to: number } | null {
-  const ratios = sides[side].profile.map((amps, bin) => {
+  amps: number,
+): boolean {
+  const stallOf = (name: string) => Math.max(sides[name].inrushAmps, sides[name].endStopAmps ?? 0);
+  const isOverloaded = (name: string) => sides[name].runningAmps > OF_STALL.overloaded * stallOf(name);
+  return amps > OF_STALL.working * stallOf(side) && others.some(isOverloaded);
+}
+
+/** A side's current along the travel as parts of what the others draw there; NaN where either is not known. */
+function ratiosToOthers({ sides }: DoneAnalysis, side: string, others: readonly string[]): number[] {
+  return sides[side].profile.map((amps, bin) => {
     const theirs = others.flatMap((name) => sides[name].profile[bin] ?? []);
     return amps === null || theirs.length === 0 ? Number.NaN : amps / Math.max(1e-9, median(theirs));
   });
-  const known = ratios.filter((ratio) => !Number.isNaN(ratio));
-  if (known.length === 0) return null;
+}
+
+/** The stretch over which a side idles that drives beside it; null: none. */
+function idlePart({ sides }: DoneAnalysis, side: string, ratios: readonly number[]): Stretch | null {
   const best = longestBelow(rollingMedian(ratios, 1), IDLE_PART);
-  const outside = ratios.filter(
-    (ratio, bin) => !((bin >= best.first && bin < best.first + best.bins) || Number.isNaN(ratio)),
-  );
-  // First, as what a side idles for more than half of its way it may drive for the rest.
-  if (best.known >= LEAST_BINS && outside.length > 0 && median(outside) >= DRIVING_PART)
-    return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length };
-  return median(known) < IDLE_ALL_ALONG ? { from: 0, to: 1 } : null;
+  if (best.known < LEAST_BINS) return null;
+  const isInside = (bin: number) => bin >= best.first && bin < best.first + best.bins;
+  const beside = ratios.filter((ratio, bin) => !(isInside(bin) || Number.isNaN(ratio)));
+  if (beside.length === 0 || median(beside) < DRIVING_PART) return null;
+  const { profile } = sides[side];
+  const drawn = (there: boolean) =>
+    median(profile.filter((amps, bin) => amps !== null && isInside(bin) === there) as number[]);
+  const amps = drawn(true);
+  if (amps >= LIGHT_OF_OWN * drawn(false)) return null;
+  return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length, amps };
 }

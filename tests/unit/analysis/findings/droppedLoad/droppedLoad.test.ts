@@ -187,6 +187,31 @@ test('what a side idles for most of its way while the room learns is said with t
   expect(Math.abs((position ?? 9) - 0.64)).toBeLessThan(0.03);
 });
 
+/** What a side draws between two bins of its way, from the first stroke on. */
+function drawsBetween(side: string, { from, to }: { from: number; to: number }, part: number): StrokeEvent[] {
+  return strokeEvents(12, ROOM, 5).map((event) =>
+    changed(event, {
+      [side]: ({ profile }) => ({
+        profile: profile.map((amps, bin) => (amps !== null && bin >= from && bin < to ? part * amps : amps)),
+      }),
+    }),
+  );
+}
+
+test('a side that idles for a third of its way from the first stroke on has lost its load there, though it works within its rating beside it', () => {
+  const events = drawsBetween('rear', { from: 10, to: 31 }, 0.25);
+  const { warnings } = foldAll({ ...ROOM, ratedAmps: 11 }, events);
+  expect(warnings).toMatchObject([{ kind: 'dropped-load', side: 'rear' }]);
+  expect(Math.abs((warnings[0].position ?? 9) - 0.32)).toBeLessThan(0.03);
+  expect(warnings[0].firstStrokeId).toBe(events[2].strokeId);
+});
+
+test('a side that draws on as it does where the other bears four times as much has lost no load', () => {
+  const events = drawsBetween('front', { from: 10, to: 31 }, 4);
+  const { warnings } = foldAll({ ...ROOM, ratedAmps: null }, events);
+  expect(kindsOf(warnings)).not.toContain('dropped-load');
+});
+
 test('a load that was lost is not over for a motor that turns harder in the cold than it did at first', () => {
   const events = strokeEvents(STROKES + 20, ROOM, 3, (i) => {
     if (i < FAULT_FROM) return {};
