@@ -20,7 +20,7 @@ export interface DatabaseInScope {
 }
 
 const CONNECTIONS = 10;
-/** For a connection, also for one that others hold. */
+/** For a new connection; for one that others have `scopedPool.ts` says how long. */
 const CONNECT_WITHIN_MS = 5000;
 /** Finds out about a server that is gone without a word. */
 const KEEP_ALIVE_AFTER_MS = 10_000;
@@ -60,7 +60,7 @@ export function openDatabase(
   connections: number = CONNECTIONS,
   { patience = OF_REQUESTS, itsOwn = {} }: OpenOptions = {},
 ): Database {
-  const options: pg.PoolConfig = {
+  const options = {
     connectionString: url,
     max: connections,
     connectionTimeoutMillis: CONNECT_WITHIN_MS,

@@ -1,5 +1,9 @@
 import pg from 'pg';
+import { ConnectionTurns } from './connectionTurns.ts';
 import { ENTER_SCOPE, type RowScope, settingsOf } from './rowScope.ts';
+
+/** For a connection that others have, milliseconds: where none of them comes free, and where they do. */
+const WAIT = { standStillMs: 5000, mostMs: 30_000 };
 
 type OnConnect = Parameters<pg.Pool['connect']>[0];
 
@@ -16,17 +20,29 @@ interface KnownOfPool {
 export class ScopedPool extends pg.Pool {
   readonly #itsOwn: RowScope;
   readonly #entered = new WeakMap<pg.PoolClient, string>();
+  readonly #turns: ConnectionTurns;
 
-  constructor(options: pg.PoolConfig, itsOwn: RowScope = {}) {
+  constructor(options: pg.PoolConfig & { readonly max: number }, itsOwn: RowScope = {}) {
     super(options);
     this.#itsOwn = itsOwn;
+    this.#turns = new ConnectionTurns(options.max, WAIT);
+    this.on('release', () => this.#turns.giveBack());
+  }
+
+  /** How many wait for a connection that others have. */
+  get waitedFor(): number {
+    return this.#turns.waiting;
   }
 
   async connectIn(scope: RowScope): Promise<pg.PoolClient> {
     const settings = settingsOf(scope);
     const wanted = settings.join(' ');
+    await this.#turns.take();
     this.#offer(wanted);
-    const client = await super.connect();
+    const client = await super.connect().catch((error: unknown) => {
+      this.#turns.giveBackUnused();
+      throw error;
+    });
     if (this.#settingsIn(client) === wanted) return client;
     try {
       await client.query({ name: 'enter-scope', text: ENTER_SCOPE, values: settings });

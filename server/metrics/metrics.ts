@@ -1,5 +1,5 @@
-import type { Pool } from 'pg';
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
+import type { ScopedPool } from '../database/scopedPool.ts';
 import type { WorkWaiting } from './workWaiting.ts';
 
 /** What the process counts about itself, in the text form of Prometheus. One for each application. */
@@ -25,7 +25,7 @@ const ANSWER_SECONDS = [0.005, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 10];
 const ANALYSIS_SECONDS = [0.01, 0.05, 0.1, 0.5, 1, 5, 30, 120];
 
 /** `waiting` is asked with each reading, and does not ask the database each time. */
-export function createMetrics(pool: Pool, waiting: () => Promise<WorkWaiting>): Metrics {
+export function createMetrics(pool: ScopedPool, waiting: () => Promise<WorkWaiting>): Metrics {
   const registry = new Registry();
   collectDefaultMetrics({ register: registry });
   const registers = [registry];
@@ -77,7 +77,7 @@ export function createMetrics(pool: Pool, waiting: () => Promise<WorkWaiting>): 
   };
 }
 
-function watchPool(registry: Registry, pool: Pool): void {
+function watchPool(registry: Registry, pool: ScopedPool): void {
   new Gauge({
     name: 'slideload_database_connections',
     help: 'Connections of this process to the database, and requests that wait for one.',
@@ -86,7 +86,7 @@ function watchPool(registry: Registry, pool: Pool): void {
     collect() {
       this.set({ state: 'used' }, pool.totalCount - pool.idleCount);
       this.set({ state: 'idle' }, pool.idleCount);
-      this.set({ state: 'waited-for' }, pool.waitingCount);
+      this.set({ state: 'waited-for' }, pool.waitedFor);
     },
   });
 }

@@ -55,3 +55,11 @@ test('where that one is in use, another enters the scope', async () => {
     held.release();
   }
 });
+
+test('a burst waits for its connections as long as they come free, longer than for a new one', async () => {
+  const asked = Array.from({ length: 14 }, () =>
+    inScope(opened, ONE).pool.query({ text: 'select pg_sleep(1)' }),
+  );
+  await Promise.all(asked);
+  expect(opened.pool.waitedFor).toBe(0);
+}, 30_000);
