@@ -7,7 +7,7 @@ export interface Rise {
   readonly onset: number;
   /** Strokes from there to the latest. */
   readonly span: number;
-  /** Its rise goes by this power of the strokes since: 1 is straight, more bends up. */
+  /** Its rise goes by this power of the strokes since: 1 is straight, more bends up, less bends down. */
   readonly bend: number;
   /** Its size is what it has added in a stroke so far, on average, natural logarithm. */
   readonly sized: Sized;
@@ -28,13 +28,14 @@ const MEMORIES = [0, 0.2, 0.4, 0.6, 0.8];
 const MOST_RISE = 0.04;
 const MOST_STEP = 0.4;
 /**
- * A rise goes on from stroke to stroke, a step is over with one. Wear that feeds itself bends a rise up: three in five are
- * straight, which is a guess, no source. When one that bends began tells little of it: each third stroke stands for three.
+ * A rise goes on from stroke to stroke, a step is over with one. Wear that feeds itself bends a rise up, seldom one bends down: three in
+ * five are straight, which is a guess, no source. When one that bends began tells little of it: each third stroke stands for three.
  */
 const SHAPES: readonly Shape[] = [
+  { isRise: true, bend: 0.7, part: 0.03, most: MOST_RISE, onsetsApart: 3 },
   { isRise: true, bend: 1, part: 0.6, most: MOST_RISE, onsetsApart: 1 },
   { isRise: true, bend: 1.5, part: 0.2, most: MOST_RISE, onsetsApart: 3 },
-  { isRise: true, bend: 2, part: 0.2, most: MOST_RISE, onsetsApart: 3 },
+  { isRise: true, bend: 2, part: 0.17, most: MOST_RISE, onsetsApart: 3 },
   { isRise: false, bend: 0, part: 1, most: MOST_STEP, onsetsApart: 1 },
 ];
 /** Natural logarithm of how much less likely than the likeliest a change is that is left out. */
@@ -68,7 +69,7 @@ interface Change {
 
 /**
  * Weighs three courses against each other, each as likely beforehand: a level that stayed, a level that stepped, a level
- * that rises from some stroke on, along a straight line or one that bends up. That stroke, sizes, levels, spread and the
+ * that rises from some stroke on, along a straight line or one that bends. That stroke, sizes, levels, spread and the
  * memory from stroke to stroke are unknown and summed over. A rise from the first stroke on stands for all that began before.
  *
  * `levels`: natural logarithms, oldest first, one a stroke, no gaps, at least 4.
