@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { unexplainedLag } from '../../../../analysis/baseline/lagByLoad.ts';
-import type { StrokeEvent } from '../../../../analysis/history.ts';
 import { orderEvents } from '../../../../analysis/room/fold.ts';
-import { changed } from '../support/contexts.ts';
+import { changed, remeasured } from '../support/contexts.ts';
 import { foldAll, kindsOf } from '../support/folded.ts';
 import { ROOM } from '../support/handMade.ts';
 import { serviceEvent, strokeEvents } from '../support/strokeEvents.ts';
@@ -29,13 +28,15 @@ test('a side that is late by itself is said, one that its load makes late is not
   expect(beyond).toEqual(Array(8).fill(false));
 });
 
+/** Strokes that end without a stop, the rear side so much later than the front, seconds; null: both at once. */
+const switchedOff = (count: number, lagS: (index: number) => number | null) =>
+  strokeEvents(count, ROOM, 4).map((event, index) =>
+    remeasured(changed(event, { all: () => ({ endStopAmps: null }) }), () => ({ lagS: lagS(index) })),
+  );
+
 /** The sides are switched off together, and from a stroke on the front one is late by 0.8 s. */
 const lateFrom = (onset: number, until = Number.POSITIVE_INFINITY) =>
-  strokeEvents(50, ROOM, 4).map((event, index): StrokeEvent => {
-    const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
-    if (analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, lagS: index < onset || index >= until ? null : -0.8 } };
-  });
+  switchedOff(50, (index) => (index < onset || index >= until ? null : -0.8));
 
 test('sides that were always switched off together, and no longer are, tell which one is late', () => {
   const { warnings } = foldAll(ROOM, lateFrom(40));
@@ -44,11 +45,7 @@ test('sides that were always switched off together, and no longer are, tell whic
 
 /** Each side's own switch ends it, the rear's so much later than the front's, seconds, by the count of strokes. */
 const ownSwitches = (lagS: (index: number) => number) =>
-  strokeEvents(60, ROOM, 4).map((event, index): StrokeEvent => {
-    const { analysis } = changed(event, { all: () => ({ endStopAmps: null }) });
-    if (analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, lagS: lagS(index) + 0.03 * Math.sin(2.3 * index) } };
-  });
+  switchedOff(60, (index) => lagS(index) + 0.03 * Math.sin(2.3 * index));
 
 test('sides that end a little apart as ever are held against that, though no stop was read', () => {
   expect(

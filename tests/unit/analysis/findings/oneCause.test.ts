@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { StrokeEvent } from '../../../../analysis/history.ts';
-import type { Doubt, SideMeasures } from '../../../../analysis/measures.ts';
-import { type Changes, changed } from '../support/contexts.ts';
+import type { DoneAnalysis, Doubt, SideMeasures } from '../../../../analysis/measures.ts';
+import { type Changes, changed, remeasured } from '../support/contexts.ts';
 import { foldAll } from '../support/folded.ts';
 import { ONE_MOTOR, ROOM } from '../support/handMade.ts';
 import { directionOf, strokeEvents } from '../support/strokeEvents.ts';
@@ -18,6 +18,11 @@ function after(of: (index: number) => Changes, always: Changes = {}): StrokeEven
 
 const saidOf = (room: typeof ROOM, events: StrokeEvent[]) =>
   foldAll(room, events).warnings.map(({ kind, side, clearedAtMs }) => [kind, side, clearedAtMs === null]);
+
+const shareOf = ({ front, rear }: DoneAnalysis['sides']) => {
+  const total = front.runningAmps + rear.runningAmps;
+  return { front: front.runningAmps / total, rear: rear.runningAmps / total };
+};
 
 const plus = (amps: number, stall: number) => (measured: SideMeasures) => ({
   runningAmps: measured.runningAmps + amps,
@@ -38,11 +43,7 @@ test('while the zero is off, a record without any rest to take it off by tells o
   const doubts = [{ side: 'front', doubt: 'offset' as Doubt, detail: 'At rest the sensor reads 3 A.' }];
   const events = after((i) =>
     i % 4 < 2 ? {} : { front: (measured) => ({ runningAmps: measured.runningAmps + 3, offsetAmps: null }) },
-  ).map((event, i) => {
-    const { analysis } = event;
-    if (i < FROM || i % 4 >= 2 || analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, doubts } };
-  });
+  ).map((event, i) => (i < FROM || i % 4 >= 2 ? event : remeasured(event, () => ({ doubts }))));
   expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', 'front', true]]);
 });
 
@@ -73,11 +74,9 @@ test('the current of a late side jumps where the other has come to its end, and 
       durationS: durationS + lateBy,
       spikes: [{ position: directionOf(i) === 'extend' ? 0.9 : 0.1, amps: 13, widthS: 0.2 }],
     }),
-  })).map((event, i) => {
-    const { analysis } = event;
-    if (i < FROM || analysis.status !== 'done') return event;
-    return { ...event, analysis: { ...analysis, lagS: (analysis.lagS ?? 0) - lateBy } };
-  });
+  })).map((event, i) =>
+    i < FROM ? event : remeasured(event, ({ lagS }) => ({ lagS: (lagS ?? 0) - lateBy })),
+  );
   expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
 });
 
@@ -101,14 +100,9 @@ test('a side that sheds its load to the other is no clamp that reads too little,
       rear: ({ inrushAmps }) => ({ endStopAmps: null, inrushAmps: inrushAmps * Math.exp(badly(i)) }),
     }),
   );
-  const shared = events.map((event, i) => {
-    const { analysis } = event;
-    if (i < FROM || analysis.status !== 'done') return event;
-    const { front, rear } = analysis.sides;
-    const total = front.runningAmps + rear.runningAmps;
-    const share = { front: front.runningAmps / total, rear: rear.runningAmps / total };
-    return { ...event, analysis: { ...analysis, share } };
-  });
+  const shared = events.map((event, i) =>
+    i < FROM ? event : remeasured(event, ({ sides }) => ({ share: shareOf(sides) })),
+  );
   expect(saidOf(ROOM, shared)).toEqual([['uneven-sides', 'front', true]]);
 });
 
@@ -136,13 +130,12 @@ test.each([
 );
 
 test('a noisy sensor whose noise is taken for a moved zero now and then tells of no load', () => {
-  const events = strokeEvents(STROKES, ROOM, 3).map((event, i): StrokeEvent => {
-    const { analysis } = event;
-    if (i < FROM || analysis.status !== 'done') return event;
+  const events = after(() => ({
+    front: ({ runningAmps }) => ({ runningAmps: 1.3 * runningAmps }),
+  })).map((event, i) => {
     const doubt: Doubt = i % 3 === 0 ? 'noise' : 'offset';
-    const raised = changed(event, { front: ({ runningAmps }) => ({ runningAmps: 1.3 * runningAmps }) });
     const doubts = [{ side: 'front', doubt, detail: 'It is not well.' }];
-    return { ...raised, analysis: { ...raised.analysis, doubts } as typeof analysis };
+    return i < FROM ? event : remeasured(event, () => ({ doubts }));
   });
   expect(saidOf(ROOM, events)).toEqual([['sensor-doubt', 'front', true]]);
 });
@@ -155,14 +148,11 @@ test('a side that comes late leaves the other to drag the room: the moved share 
       runningAmps: 0.9 * runningAmps,
     }),
     rear: ({ runningAmps }) => ({ runningAmps: 1.08 * runningAmps }),
-  })).map((event, i) => {
-    const { analysis } = event;
-    if (i < FROM || analysis.status !== 'done') return event;
-    const { front, rear } = analysis.sides;
-    const total = front.runningAmps + rear.runningAmps;
-    const share = { front: front.runningAmps / total, rear: rear.runningAmps / total };
-    return { ...event, analysis: { ...analysis, share, lagS: (analysis.lagS ?? 0) - lateBy } };
-  });
+  })).map((event, i) =>
+    i < FROM
+      ? event
+      : remeasured(event, ({ sides, lagS }) => ({ share: shareOf(sides), lagS: (lagS ?? 0) - lateBy })),
+  );
   expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
 });
 
@@ -250,11 +240,9 @@ test.each([
 
 test('load that moved is no rise because one stroke does not tell of the side that was relieved', () => {
   const events = strokeEvents(STROKES, ROOM, 3, (i) => (i < FROM ? {} : { factors: [0.77, 1.18] })).map(
-    (event, i): StrokeEvent => {
-      const { analysis } = event;
-      if (i !== FROM + 2 || analysis.status !== 'done') return event;
+    (event, i) => {
       const doubts = [{ side: 'front', doubt: 'noise' as Doubt, detail: 'It is noisy.' }];
-      return { ...event, analysis: { ...analysis, doubts } };
+      return i === FROM + 2 ? remeasured(event, () => ({ doubts })) : event;
     },
   );
   expect(saidOf(ROOM, events)).toEqual([['uneven-sides', 'rear', true]]);

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import type { StrokeEvent } from '../../../../analysis/history.ts';
 import type { SideMeasures } from '../../../../analysis/measures.ts';
 import { summariseRoom } from '../../../../analysis/room/fold.ts';
-import { changed } from '../support/contexts.ts';
+import { changed, remeasured } from '../support/contexts.ts';
 import { foldAll } from '../support/folded.ts';
 import { ROOM } from '../support/handMade.ts';
 import { strokeEvents } from '../support/strokeEvents.ts';
@@ -73,12 +72,10 @@ test.each([
 
 test('samples that both records lack are told of both, and once', () => {
   const detail = 'Up to 0.4 s of the record are missing.';
-  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i): StrokeEvent => {
-    const { analysis } = event;
-    if (i < LEARNT || analysis.status !== 'done') return event;
-    const doubts = ROOM.sides.map((side) => ({ side, doubt: 'gaps' as const, detail }));
-    return { ...event, analysis: { ...analysis, doubts } };
-  });
+  const doubts = ROOM.sides.map((side) => ({ side, doubt: 'gaps' as const, detail }));
+  const events = strokeEvents(LEARNT + 8, ROOM, 4).map((event, i) =>
+    i < LEARNT ? event : remeasured(event, () => ({ doubts })),
+  );
   const { warnings } = foldAll(ROOM, events);
   expect(warnings.map(({ kind, side, headline }) => [kind, side, headline])).toEqual([
     ['sensor-doubt', null, `The record of both sides cannot be trusted. ${detail}`],
@@ -111,23 +108,12 @@ test.each([
   { name: 'the same', rear: 'offset', sides: [null] },
   { name: 'something else', rear: 'noise', sides: ['front', 'rear'] },
 ] as const)('where $name is to be doubted of both records it is told so', ({ rear, sides }) => {
+  const doubts = [
+    { side: 'front', doubt: 'offset' as const, detail: 'At rest the sensor reads 1.5 A instead of nothing.' },
+    { side: 'rear', doubt: rear, detail: 'At rest the sensor reads 1.6 A instead of nothing.' },
+  ];
   const events = strokeEvents(LEARNT + 6, ROOM, 4).map((event, i) =>
-    event.analysis.status !== 'done' || i < LEARNT
-      ? event
-      : {
-          ...event,
-          analysis: {
-            ...event.analysis,
-            doubts: [
-              {
-                side: 'front',
-                doubt: 'offset' as const,
-                detail: 'At rest the sensor reads 1.5 A instead of nothing.',
-              },
-              { side: 'rear', doubt: rear, detail: 'At rest the sensor reads 1.6 A instead of nothing.' },
-            ],
-          },
-        },
+    i < LEARNT ? event : remeasured(event, () => ({ doubts })),
   );
   const said = foldAll(ROOM, events).warnings;
   expect(said.map(({ kind }) => kind)).toEqual(sides.map(() => 'sensor-doubt'));

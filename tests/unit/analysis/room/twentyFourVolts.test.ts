@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { compareSpans } from '../../../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../../../analysis/history.ts';
+import { changed, remeasured } from '../support/contexts.ts';
 import { foldAll, kindsOf } from '../support/folded.ts';
 import { ROOM } from '../support/handMade.ts';
 import { strokeEvents } from '../support/strokeEvents.ts';
@@ -9,11 +10,9 @@ const DOUBLED = { ...ROOM, nominalVolts: 24 };
 
 /** The same strokes, recorded in a coach of twice the volts. */
 function atTwice(events: readonly StrokeEvent[]): StrokeEvent[] {
-  return events.map((event) => {
-    const { analysis } = event;
-    if (analysis.status !== 'done' || analysis.supplyVolts === null) return event;
-    return { ...event, analysis: { ...analysis, supplyVolts: 2 * analysis.supplyVolts } };
-  });
+  return events.map((event) =>
+    remeasured(event, ({ supplyVolts }) => ({ supplyVolts: supplyVolts === null ? null : 2 * supplyVolts })),
+  );
 }
 
 /** Healthy for 40 strokes on batteries of every charge, then a quarter heavier. */
@@ -40,17 +39,14 @@ test('a motor that stalls at twice what it runs with is no heavier for its 24 V'
     { room: { ...DOUBLED, ratedAmps: null }, events: atTwice(EVENTS.slice(0, 12)) },
   ];
   for (const { room, events } of rooms) {
-    const near = events.map((event): StrokeEvent => {
-      const { analysis } = event;
-      if (analysis.status !== 'done') return event;
-      const sides = Object.fromEntries(
-        Object.entries(analysis.sides).map(([side, measured]) => {
-          const stall = 2.6 * measured.runningAmps;
-          return [side, { ...measured, inrushAmps: stall, endStopAmps: stall, rateHz: 100 }];
-        }),
-      );
-      return { ...event, analysis: { ...analysis, sides } };
-    });
+    const near = events.map((event) =>
+      changed(event, {
+        all: ({ runningAmps }) => {
+          const stall = 2.6 * runningAmps;
+          return { inrushAmps: stall, endStopAmps: stall, rateHz: 100 };
+        },
+      }),
+    );
     expect(kindsOf(foldAll(room, near).warnings), `${room.nominalVolts} V`).toEqual([]);
   }
 });

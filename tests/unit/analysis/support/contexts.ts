@@ -16,20 +16,25 @@ export type Changes = Readonly<Partial<Record<string, Change>>>;
 
 const LEARNT = 40;
 
+/** A stroke with what was measured of it changed; one that could not be measured as it is. */
+export function remeasured(
+  event: StrokeEvent,
+  change: (analysis: DoneAnalysis) => Partial<DoneAnalysis>,
+): StrokeEvent {
+  const { analysis } = event;
+  return analysis.status !== 'done' ? event : { ...event, analysis: { ...analysis, ...change(analysis) } };
+}
+
 /** A stroke with sides that are changed. */
 export function changed(event: StrokeEvent, changes: Changes): StrokeEvent {
-  const { analysis } = event;
-  if (analysis.status !== 'done') return event;
-  const sides = Object.fromEntries(
-    Object.entries(analysis.sides).map(([side, measured]) => {
-      const change = changes[side] ?? changes.all;
-      return [
-        side,
-        change === undefined ? measured : { ...measured, ...change(measured, analysis.direction) },
-      ];
-    }),
-  );
-  return { ...event, analysis: { ...analysis, sides } satisfies DoneAnalysis };
+  return remeasured(event, ({ sides, direction }) => ({
+    sides: Object.fromEntries(
+      Object.entries(sides).map(([side, measured]) => {
+        const change = changes[side] ?? changes.all;
+        return [side, change === undefined ? measured : { ...measured, ...change(measured, direction) }];
+      }),
+    ),
+  }));
 }
 
 /** What the detectors see of each stroke after a healthy room has learnt its normal; `of` counts from there. */

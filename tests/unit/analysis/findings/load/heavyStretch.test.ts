@@ -5,7 +5,7 @@ import type { SideMeasures } from '../../../../../analysis/measures.ts';
 import { summariseRoom } from '../../../../../analysis/room/fold.ts';
 import type { RoomDescription } from '../../../../../analysis/trace.ts';
 import { Random } from '../../../../../server/demo/simulator/random.ts';
-import { changed } from '../../support/contexts.ts';
+import { changed, remeasured } from '../../support/contexts.ts';
 import { type Folded, foldAll } from '../../support/folded.ts';
 import { ONE_MOTOR, ROOM, sideOf, traceOf } from '../../support/handMade.ts';
 import { directionOf, START_MS, strokeEvents } from '../../support/strokeEvents.ts';
@@ -160,8 +160,7 @@ test('a side that ran on alone after the other had come to its end is late, and 
         }),
       }),
     });
-    if (alone.analysis.status !== 'done') return alone;
-    return { ...alone, analysis: { ...alone.analysis, lagS: -lateS } };
+    return remeasured(alone, () => ({ lagS: -lateS }));
   });
   expect(foldAll(ROOM, events).warnings).toMatchObject([{ kind: 'late-side', side: 'front' }]);
 });

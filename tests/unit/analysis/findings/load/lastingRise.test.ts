@@ -6,6 +6,7 @@ import {
 } from '../../../../../analysis/findings/load/lastingRise.ts';
 import { DAY_MS, type StrokeEvent } from '../../../../../analysis/history.ts';
 import { Random } from '../../../../../server/demo/simulator/random.ts';
+import { changed } from '../../support/contexts.ts';
 import { foldAll } from '../../support/folded.ts';
 import { ROOM } from '../../support/handMade.ts';
 import { START_MS, strokeEvent } from '../../support/strokeEvents.ts';
@@ -19,16 +20,8 @@ function unrecorded(seed: number, factor: (index: number) => number): StrokeEven
   return Array.from({ length: STROKES }, (_, index) => {
     const factors = [factor(index), factor(index)];
     const event = strokeEvent(index, ROOM, seed, { factors, ambientC: null });
-    const { analysis } = event;
-    if (analysis.status !== 'done') return event;
-    const sides = Object.fromEntries(
-      Object.entries(analysis.sides).map(([side, measured]) => [side, { ...measured, endStopAmps: null }]),
-    );
-    return {
-      ...event,
-      atMs: START_MS + index * DAYS_BETWEEN * DAY_MS,
-      analysis: { ...analysis, sides },
-    };
+    const atMs = START_MS + index * DAYS_BETWEEN * DAY_MS;
+    return { ...changed(event, { all: () => ({ endStopAmps: null }) }), atMs };
   });
 }
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { RoomEvent, StrokeEvent } from '../../../../../analysis/history.ts';
 import { orderEvents } from '../../../../../analysis/room/fold.ts';
-import { changed } from '../../support/contexts.ts';
+import { changed, remeasured } from '../../support/contexts.ts';
 import { type Folded, foldAll, kindsOf } from '../../support/folded.ts';
 import { ONE_MOTOR, ROOM } from '../../support/handMade.ts';
 import { directionOf, serviceEvent, strokeEvents, type Told } from '../../support/strokeEvents.ts';
@@ -55,12 +55,7 @@ test('strokes let go once in a while are no run of short ones, though nothing el
     if (i < FROM) return event;
     if (i % 20 === 0)
       return changed(event, { all: ({ durationS }) => ({ durationS: 0.4 * durationS, endStopAmps: null }) });
-    const { analysis } = event;
-    if (analysis.status !== 'done') return event;
-    return {
-      ...event,
-      analysis: { ...analysis, doubts: [{ side: 'main', doubt: 'clipped', detail: '' }] },
-    } satisfies StrokeEvent;
+    return remeasured(event, () => ({ doubts: [{ side: 'main', doubt: 'clipped', detail: '' }] }));
   });
   const said = new Set(foldAll(ONE_MOTOR, events).warnings.map(({ kind }) => kind));
   expect([...said]).toEqual(['sensor-doubt']);
