@@ -48,6 +48,11 @@ export const WITHOUT_LIMITS: Patience = {};
 interface OpenOptions {
   readonly patience?: Patience;
   readonly itsOwn?: RowScope;
+  /**
+   * Whatever is written follows from what others committed and would be made again: no commit waits for the disk, and
+   * nobody waits so long for the rows that it holds. Commits reach the disk in their order.
+   */
+  readonly isDerived?: boolean;
 }
 
 /**
@@ -58,7 +63,7 @@ interface OpenOptions {
 export function openDatabase(
   url: string,
   connections: number = CONNECTIONS,
-  { patience = OF_REQUESTS, itsOwn = {} }: OpenOptions = {},
+  { patience = OF_REQUESTS, itsOwn = {}, isDerived = false }: OpenOptions = {},
 ): Database {
   const options = {
     connectionString: url,
@@ -66,6 +71,7 @@ export function openDatabase(
     connectionTimeoutMillis: CONNECT_WITHIN_MS,
     application_name: 'slideload',
     ...patience,
+    ...(isDerived ? { options: '-c synchronous_commit=off' } : {}),
     keepAlive: true,
     keepAliveInitialDelayMillis: KEEP_ALIVE_AFTER_MS,
   };

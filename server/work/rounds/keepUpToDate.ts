@@ -33,12 +33,12 @@ export async function keepUpToDate(
   hand: StrokeInHand,
 ): Promise<void> {
   const oneByOne = new OneByOne(db, log, stopping, hand);
-  const memory = new RoomMemory();
   while (!stopping.aborted) {
     try {
       await db.connection().execute((connection) => {
         const turns = new Turns(stopping, hand);
-        return lookAgainAndAgain(connection, oneByOne, memory, log, turns, stopping);
+        // Of this connection alone: a server that died may have lost what was written last, and names what comes then alike.
+        return lookAgainAndAgain(connection, oneByOne, new RoomMemory(), log, turns, stopping);
       });
     } catch (error) {
       if (error instanceof WorkStopped || stopping.aborted) break;

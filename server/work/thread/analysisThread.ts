@@ -17,6 +17,8 @@ const itsOwn = { spanning: 'queue' } as const;
 const { db, pool } = openDatabase(databaseUrl, CONNECTIONS, {
   patience: WITHOUT_LIMITS,
   itsOwn,
+  // A server that dies takes the room's mark back with the results.
+  isDerived: true,
 });
 const stopping = new AbortController();
 const log: AnalysisLog = {

@@ -1,4 +1,6 @@
+import pg from 'pg';
 import { beforeAll, expect, test } from 'vitest';
+import { openDatabase } from '../../../server/database/openDatabase.ts';
 import type { LogDetails } from '../../../server/work/inHand/analysisLog.ts';
 import { startAnalysisThread } from '../../../server/work/thread/startAnalysisThread.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
@@ -21,6 +23,34 @@ test('rooms are kept up to date, those that came before it and those that come w
     expect((await settled(service, token, late.roomId)).strokes).toBe(1);
   } finally {
     await thread.stop();
+  }
+});
+
+test('its commits wait for no disk, while what is acknowledged does', async () => {
+  const name = new URL(service.databaseUrl).pathname.slice(1);
+  const serving = openDatabase(service.databaseUrl);
+  // Holds for connections that are opened from now on, unless they want it otherwise.
+  const owner = new pg.Client(service.databaseUrl);
+  await owner.connect();
+  await owner.query(`alter database ${name} set synchronous_commit = 'on'`).finally(() => owner.end());
+  await service.pool.query(`
+    create table waits (setting text);
+    create function note_wait() returns trigger language plpgsql as $$
+      begin insert into waits values (current_setting('synchronous_commit')); return null; end $$;
+    create trigger noted after insert or update on room_results for each row execute function note_wait()`);
+  const fleet = await newFleet(service, token);
+  const thread = startAnalysisThread({ databaseUrl: service.databaseUrl }, service.app.log);
+  try {
+    await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
+    await settled(service, token, fleet.roomId);
+    const { rows: noted } = await service.pool.query('select distinct setting from waits');
+    expect(noted).toEqual([{ setting: 'off' }]);
+    const { rows } = await serving.pool.query('show synchronous_commit');
+    expect(rows).toEqual([{ synchronous_commit: 'on' }]);
+  } finally {
+    await thread.stop();
+    await serving.pool.end();
+    await service.pool.query('drop trigger noted on room_results');
   }
 });
 
