@@ -9,9 +9,10 @@ export interface HowOften {
 }
 
 /** Of what was never looked at. */
-const NOT_YET: HowOften = { strokes: 0, shown: 0, quiet: 0, worked: false };
+export const NOT_YET: HowOften = { strokes: 0, shown: 0, quiet: 0, worked: false };
 
-function goingOn(often: HowOften, isShown: boolean): HowOften {
+/** One more stroke taken in. */
+export function goingOn(often: HowOften, isShown: boolean): HowOften {
   const { strokes, shown, quiet } = often;
   if (isShown) return { strokes: strokes + quiet + 1, shown: shown + 1, quiet: 0, worked: false };
   return { ...often, quiet: shown === 0 ? 0 : quiet + 1 };

@@ -39,6 +39,8 @@ const CLEAR_STROKES = 4;
 const CLEAR_ONE_WAY = 2;
 /** A stroke that lies higher than this is no quiet one, natural logarithm. A guess, no source. */
 const STILL_UP = 0.06;
+/** Before it was said these strokes told how often it shows, counted back from the latest. */
+const TOLD_BY = [4, 3, 2, 1];
 
 /**
  * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null where
@@ -49,14 +51,21 @@ const STILL_UP = 0.06;
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
   const { risings } = context.state.load;
   const isSaid = openOf(context.state, 'rising-draw').length > 0;
-  noteComing(risings, Math.max(0, ...latestRises(context)) > Math.max(STILL_UP, load.deviation));
+  const stillUp = Math.max(STILL_UP, load.deviation);
+  noteComing(risings, isUp(context, stillUp, 1));
   const answer = judged(context, load);
-  if (!isSaid && answer.present.length > 0) saidAnew(risings);
+  if (!isSaid && answer.present.length > 0) {
+    saidAnew(
+      risings,
+      TOLD_BY.map((back) => isUp(context, stillUp, back)),
+    );
+  }
   return answer;
 }
 
-function latestRises({ state }: FindingContext): number[] {
-  return state.room.sides.map((side) => state.load.sides[side].rises.at(-1) ?? 0);
+/** Whether a side drew more by so much, natural logarithm, so many strokes back; 1: on the latest. */
+function isUp({ state }: FindingContext, stillUp: number, back: number): boolean {
+  return state.room.sides.some((side) => (state.load.sides[side].rises.at(-back) ?? 0) > stillUp);
 }
 
 function judged(context: FindingContext, load: LoadShift): FindingAnswer {

@@ -28,7 +28,7 @@ test('one that is noisy again and again is not said to be good after each few go
   // Two of eight strokes: each time the warning would be over before the next two.
   const said = saidBetween(120, (i) => i >= 30 && i % 8 < 2);
   expect(said).toEqual([
-    [33, 37],
+    [33, 39],
     [41, null],
   ]);
 });
@@ -36,7 +36,7 @@ test('one that is noisy again and again is not said to be good after each few go
 test('what came back soon is over after twice as many good strokes', () => {
   const said = saidBetween(90, (i) => (i >= 30 && i < 32) || (i >= 40 && i < 42));
   expect(said).toEqual([
-    [31, 35],
+    [31, 37],
     [41, 49],
   ]);
 });
@@ -44,9 +44,26 @@ test('what came back soon is over after twice as many good strokes', () => {
 test('what comes back after a long time is as new', () => {
   const said = saidBetween(120, (i) => (i >= 30 && i < 32) || (i >= 90 && i < 92));
   expect(said).toEqual([
-    [31, 35],
-    [91, 95],
+    [31, 37],
+    [91, 97],
   ]);
+});
+
+test('a record that is noisy on every other stroke or so is doubted once, however long a run of good strokes hides it', () => {
+  // Five good strokes in a row among strokes of which half are noisy.
+  const noisyOf = [0, 2, 3, 5, 6, 8, 10, 11, 13, 14];
+  const said = saidBetween(90, (i) => i >= 30 && noisyOf.includes((i - 30) % 20));
+  expect(said).toEqual([[32, null]]);
+});
+
+test('a rise that shows on every other stroke or so is said once', () => {
+  const upOf = [0, 1, 3, 5, 6, 8, 10, 11];
+  const events = strokeEvents(100, ROOM, 1, (i) =>
+    i >= 30 && upOf.includes((i - 30) % 17) ? { factors: [1.35, 1] } : {},
+  );
+  const { warnings } = foldAll(ROOM, events);
+  expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['rising-draw', 'front']]);
+  expect(warnings[0].clearedAtMs).toBeNull();
 });
 
 test('a rise that comes and goes is one that goes on, once it came back soon', () => {
