@@ -23,7 +23,8 @@ export function beginComings(): Comings {
 /** Takes one more stroke in, and whether anything `spoke` for it. */
 export function noteComing(comings: Comings, spoke: boolean): void {
   comings.quiet = spoke ? 0 : comings.quiet + 1;
-  comings.often = goingOn(comings.often, spoke);
+  // Counted since it was said; not after work that may have ended it, which begins these anew.
+  if (comings.often.shown > 0) comings.often = goingOn(comings.often, spoke);
   if (comings.sinceCleared !== null) comings.sinceCleared++;
 }
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { beginComings, isOverAfter, noteComing, saidAnew } from '../../../../analysis/findings/comesBack.ts';
 import type { StrokeEvent } from '../../../../analysis/history.ts';
 import { foldAll } from '../support/folded.ts';
 import { ROOM } from '../support/handMade.ts';
@@ -64,6 +65,23 @@ test('a rise that shows on every other stroke or so is said once', () => {
   const { warnings } = foldAll(ROOM, events);
   expect(warnings.map(({ kind, side }) => [kind, side])).toEqual([['rising-draw', 'front']]);
   expect(warnings[0].clearedAtMs).toBeNull();
+});
+
+test('one stroke that speaks for it after work that may have ended it tells nothing of how often it shows', () => {
+  const quietAfter = (isWorkedOn: boolean) => {
+    let comings = beginComings();
+    saidAnew(comings, [true, false, true]);
+    if (isWorkedOn) comings = beginComings();
+    noteComing(comings, true);
+    let quiet = 0;
+    while (!isOverAfter(comings, 4)) {
+      noteComing(comings, false);
+      quiet++;
+    }
+    return quiet;
+  };
+  expect(quietAfter(true)).toBe(4);
+  expect(quietAfter(false)).toBeGreaterThan(4);
 });
 
 test('a rise that comes and goes is one that goes on, once it came back soon', () => {
