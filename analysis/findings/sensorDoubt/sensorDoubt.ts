@@ -73,7 +73,8 @@ function keepUp(state: RoomState, { side, said, needed, isOfLogger }: SaidOfSubj
   if (open === undefined && !isLasting(flags, needed, LATEST_STROKES)) return NOTHING;
   // A zero that is read off a record which is worse than that says nothing new.
   if (open !== undefined && said.doubt === 'offset' && isWorse(open)) return { present: [open], gone: [] };
-  if (open === undefined) saidAnew(memory, flags);
+  // What one stroke proves does not come and go: no stroke hides it.
+  if (open === undefined) saidAnew(memory, needed === 1 ? [] : flags);
   return { present: [finding(isOfLogger ? null : side, said, state.room.sides)], gone: [] };
 }
 
