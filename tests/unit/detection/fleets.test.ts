@@ -46,11 +46,6 @@ describe.each(FLEET_NAMES)('the fleet %s', (fleet) => {
     }
   });
 
-  test.skipIf(fleet in FEW)('has faults of every kind', () => {
-    const kinds = rooms.flatMap(({ fault }) => fault?.label.kind ?? []);
-    expect(new Set(kinds)).toEqual(new Set(WARNING_KINDS));
-  });
-
   test('tells the same for a seed, and something else for another', () => {
     const first = ([{ room, events }]: readonly FleetRoom[]) =>
       JSON.stringify([room, toldUntil(events(), 2)]);
@@ -95,3 +90,11 @@ describe.each(FLEET_NAMES)('the fleet %s', (fleet) => {
     expect(works).toBeGreaterThan(0);
   });
 });
+
+test.each(FLEET_NAMES.filter((fleet) => !(fleet in FEW)))(
+  'the fleet %s has faults of every kind',
+  (fleet) => {
+    const kinds = draw(fleet).flatMap(({ fault }) => fault?.label.kind ?? []);
+    expect(new Set(kinds)).toEqual(new Set(WARNING_KINDS));
+  },
+);
