@@ -17,7 +17,7 @@ const OVERLOADED_PART = 0.5;
 const MUCH_PART = 0.7;
 export const OVERLOADED_WITH_MUCH = 0.42;
 
-/** So near its stall a motor crawls: then one stall that was read is enough. */
+/** So near its stall a motor crawls: then one stall that was read is enough, but of a motor too weak to move a room. */
 const CRAWLING_PART = 0.65;
 
 /** Below this stall, amperes, a motor has hardly the power to move a room: what ends there was held back. A guess, no source. */
@@ -79,12 +79,16 @@ export function loadOf(
   const stallAmps = Math.max(memory.mostAmps, ...memory.stall);
   const part = median([...memory.amps.extend, ...memory.amps.retract]) / stallAmps;
   const mostPart = needed > MUCH_PART ? OVERLOADED_WITH_MUCH : OVERLOADED_PART;
+  const reached = memory.stall.filter((amps) => amps >= REACHED_AGAIN.part * stallAmps).length;
+  const isReachedAgain = reached >= REACHED_AGAIN.strokes;
+  const isWeak = stallAmps < WEAKEST_STALL_AMPS;
   const isUnsure =
-    memory.stall.filter((amps) => amps >= REACHED_AGAIN.part * stallAmps).length < REACHED_AGAIN.strokes ||
+    !isReachedAgain ||
+    isWeak ||
     memory.amps.extend.length + memory.amps.retract.length < ENOUGH_STROKES ||
-    stallAmps < WEAKEST_STALL_AMPS ||
     isLimited(memory);
-  const tellsNothing = (isUnsure && part < CRAWLING_PART) || goesWithLoad(memory);
+  const crawls = part >= CRAWLING_PART && (isReachedAgain || !isWeak);
+  const tellsNothing = (isUnsure && !crawls) || goesWithLoad(memory);
   return { needed, overload: tellsNothing ? 0 : part / mostPart, stallAmps };
 }
 

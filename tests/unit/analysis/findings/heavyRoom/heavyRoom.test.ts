@@ -135,6 +135,17 @@ test('stalls that were let go at once read too little, and the highest tells how
   expect(saidAt([10, 10.4, 9.5])).toEqual(HEAVY);
 });
 
+test('one stop a little above a current so small tells nothing of a motor that a controller starts softly, and two tell', () => {
+  const saidOfStops = (stopped: readonly number[]) => {
+    const events = strokeEvents(8, ROOM, 5, () => ({ factors: [2.5 / 8, 2.5 / 7.5] })).map((event, i) =>
+      changed(event, { all: () => ({ inrushAmps: 2.4, endStopAmps: stopped.includes(i) ? 3.5 : null }) }),
+    );
+    return foldAll(ROOM, events).warnings.map(({ kind, side }) => [kind, side]);
+  };
+  expect(saidOfStops([4])).toEqual([]);
+  expect(saidOfStops([2, 4, 6])).toEqual(HEAVY);
+});
+
 test('what is said names what the room is told against, and never less than it draws', () => {
   const [byStall] = warningsOf('in-wall', 6, 0.56);
   expect(byStall.headline).toMatch(
