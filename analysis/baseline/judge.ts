@@ -21,9 +21,9 @@ const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, l
 
 /**
  * The ground that a room's own stays show is in its strokes, and so in its own limit; what is known beforehand counts beside
- * them like so many strokes of a direction: some twenty stays. A guess, no source.
+ * them like so many strokes of a direction: some forty stays. A guess, no source.
  */
-const GROUND_STROKES = 60;
+const GROUND_STROKES = 120;
 
 /** One measure of one stroke against its baseline, on the measure's scale. */
 export interface Residual {

@@ -41,9 +41,9 @@ test.each([
   },
   { measure: 'lagS', spread: 0.2, told: (crooked: number) => ({ lagS: crooked }) },
 ] as const)(
-  'where one stay in five stands crooked, no more than one healthy stroke in 200 is beyond its $measure',
+  'where one stay in five stands crooked, no more than one healthy stroke in 400 is beyond its $measure',
   ({ measure, spread, told }) => {
-    expect(beyondOf(measure, spread, told)).toBeLessThanOrEqual(1 / 200);
+    expect(beyondOf(measure, spread, told)).toBeLessThanOrEqual(1 / 400);
   },
 );
 
