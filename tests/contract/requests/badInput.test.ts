@@ -1,6 +1,7 @@
 import { connect } from 'node:net';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { sendWholeThenRead } from '../../support/sendWholeThenRead.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
 
 const service = serviceOfTests({ worker: false });
@@ -178,6 +179,12 @@ describe('a body', () => {
     const headers = { 'content-type': 'application/json; charset=utf-8' };
     expect((await send('POST', '/coaches', { name: 'Ö' }, headers)).body.name).toBe('Ö');
   });
+});
+
+test('who writes all of a body before reading hears that the token is missing, on a connection of one request too', async () => {
+  const body = Buffer.alloc(8 * 1024 * 1024, 0x20);
+  const headers = [`Content-Length: ${body.length}`, 'Connection: close'];
+  expect(await sendWholeThenRead(service.url, '/api/v1/strokes', body, headers)).toMatch(/^HTTP\/1\.1 401 /);
 });
 
 describe('an address', () => {

@@ -1,6 +1,3 @@
-import { once } from 'node:events';
-import { connect } from 'node:net';
-import { text } from 'node:stream/consumers';
 import { gzipSync } from 'node:zlib';
 import fastify from 'fastify';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -12,6 +9,7 @@ import { takeJson } from '../../../server/requests/jsonBody.ts';
 import { lingerBehind } from '../../../server/requests/lingerBehind.ts';
 import { decompressBody, LARGE_BODY, LARGE_BODY_BYTES } from '../../../server/requests/requestBodies.ts';
 import { sendRequest } from '../../support/request.ts';
+import { sendWholeThenRead } from '../../support/sendWholeThenRead.ts';
 
 /** The very parts that a route for large bodies stands on, with a route that says how much it got. */
 let app: App;
@@ -80,24 +78,6 @@ test('the encoding may be written in capitals, and identity says nothing', async
   expect((await send('{"name": "a"}', { 'content-encoding': 'identity' })).status).toBe(200);
 });
 
-/** As clients do that read nothing before all is written: what comes of it, or the error that writing ended with. */
-async function sendWholeThenRead(body: Buffer, headers: readonly string[]): Promise<string> {
-  const { hostname, port } = new URL(url);
-  const socket = connect(Number(port), hostname);
-  const head = [
-    'POST /api/large HTTP/1.1',
-    `Host: ${hostname}`,
-    'Content-Type: application/json',
-    ...headers,
-  ];
-  socket.write(`${head.join('\r\n')}\r\n\r\n`);
-  const pieceBytes = 256 * 1024;
-  for (let from = 0; from < body.length; from += pieceBytes)
-    if (!socket.write(body.subarray(from, from + pieceBytes))) await once(socket, 'drain');
-  socket.end();
-  return text(socket);
-}
-
 const tooLarge = Buffer.alloc(LARGE_BODY_BYTES + 8 * 1024 * 1024, 0x20);
 const chunked = Buffer.concat([
   Buffer.from(`${tooLarge.length.toString(16)}\r\n`),
@@ -114,7 +94,8 @@ test.each([
   ['of no known form', noGzip, 415, [`Content-Length: ${noGzip.length}`, 'Content-Encoding: br']],
 ])('whoever writes all of a body before reading hears that it is %s', async (_, body, status, headers) => {
   for (const connection of ['keep-alive', 'close'])
-    expect(await sendWholeThenRead(body, [...headers, `Connection: ${connection}`]), connection).toMatch(
-      new RegExp(`^HTTP/1.1 ${status} `),
-    );
+    expect(
+      await sendWholeThenRead(url, '/api/large', body, [...headers, `Connection: ${connection}`]),
+      connection,
+    ).toMatch(new RegExp(`^HTTP/1.1 ${status} `));
 });
