@@ -5,7 +5,7 @@ import { jsonSchemaTransform, jsonSchemaTransformObject } from 'fastify-type-pro
 import { z } from 'zod';
 import { SESSION_COOKIE } from '../access/signIn/sessionCookie.ts';
 import type { App } from '../appTypes.ts';
-import { LONGEST_KEY, REPLAYED } from '../routes/createOnce.ts';
+import { LONGEST_KEY, REPLAYED } from '../requests/createOnce.ts';
 import { operationIdOf } from './operationId.ts';
 
 const SECURITY = {

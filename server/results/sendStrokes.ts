@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import type { DecodeError } from '../../ingest/decodeError.ts';
 import { earlierStrokes } from '../../ingest/earlierStrokes.ts';
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
@@ -10,8 +9,6 @@ import { type Caller, callerId, STAFF } from '../access/scopes/caller.ts';
 import { visitsOf } from '../access/scopes/scope.ts';
 import { problemBody } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
-
-type Outcome = z.infer<typeof StrokeOutcome>;
 
 /** Where strokes go, and where the caller's earlier ones are looked for. */
 export interface StrokeStore {
@@ -28,7 +25,7 @@ export async function sendStrokes(
   { store, pool }: StrokeStore,
   caller: Caller,
   body: unknown,
-): Promise<Outcome[]> {
+): Promise<StrokeOutcome[]> {
   const decoded = decodeEach(body);
   const strokes = decoded.flatMap(({ stroke }) => (stroke ? [stroke] : []));
   const known = await earlierByKey(
@@ -93,7 +90,7 @@ export function sendersOf(caller: Caller): Sender[] {
     .map((place) => ({ accountId: place.accountId, senderId, loggerId: null, coachId: place.coachId }));
 }
 
-function answer(stroke: IncomingStroke, outcome: StoreOutcome): Outcome {
+function answer(stroke: IncomingStroke, outcome: StoreOutcome): StrokeOutcome {
   const { key } = stroke;
   switch (outcome.outcome) {
     case 'stored':
@@ -117,7 +114,7 @@ function withinStroke(faults: DecodeError['faults'], place: string): DecodeError
   return faults.map(({ pointer, detail }) => ({ pointer: pointer.slice(place.length), detail }));
 }
 
-function rejected(key: string | null, faults: DecodeError['faults']): Outcome {
+function rejected(key: string | null, faults: DecodeError['faults']): StrokeOutcome {
   const problem = problemBody('invalid-field', faults[0]?.detail ?? 'The stroke cannot be stored.', faults);
   return { key, strokeId: null, outcome: 'rejected', problem };
 }

@@ -1,8 +1,9 @@
 import { DEALER, personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { createOnce } from '../requests/createOnce.ts';
 import { Coach, CoachBody, CoachesQuery, CoachPatch } from '../schemas/coach.ts';
-import { ByIdParams, pageOf } from '../schemas/common.ts';
+import { ByIdParams, NO_CONTENT, pageOf } from '../schemas/common.ts';
 import {
   changeCoach,
   createCoach,
@@ -12,8 +13,6 @@ import {
   listDeletedCoaches,
   restoreCoach,
 } from '../things/coaches.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['coaches'];
 
@@ -26,8 +25,8 @@ export async function coachRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const coach = await createOnce(request.db, reply, (trx) => createCoach(trx, accountId, request.body));
-      return reply.code(201).header('location', `/api/v1/coaches/${coach.id}`).send(coach);
+      const coach = await createOnce(reply, (trx) => createCoach(trx, accountId, request.body));
+      return reply.header('location', `/api/v1/coaches/${coach.id}`).send(coach);
     },
   );
 
@@ -84,10 +83,9 @@ export async function coachRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request, reply) => {
+    (request) => {
       const { accountId } = personOf(request);
-      await inTransaction(request.db, (trx) => deleteCoach(trx, accountId, request.params.id));
-      return reply.code(204).send();
+      return inTransaction(request.db, (trx) => deleteCoach(trx, accountId, request.params.id));
     },
   );
 

@@ -1,10 +1,9 @@
 import { createGrant, findGrant, listGrants, removeGrant } from '../access/people/grants.ts';
 import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
+import { createOnce } from '../requests/createOnce.ts';
 import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
-import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
+import { ByIdParams, NO_CONTENT, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 
 const tags = ['grants'];
 
@@ -24,10 +23,10 @@ export async function grantRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const grant = await createOnce(request.db, reply, (trx) =>
+      const grant = await createOnce(reply, (trx) =>
         createGrant(trx, accountId, request.params.coachId, request.body),
       );
-      return reply.code(201).header('location', `/api/v1/grants/${grant.id}`).send(grant);
+      return reply.header('location', `/api/v1/grants/${grant.id}`).send(grant);
     },
   );
 
@@ -64,9 +63,6 @@ export async function grantRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'End a grant at once', params: ByIdParams, response: { 204: NO_CONTENT } },
       config: { see: DEALER, byHand: true },
     },
-    async (request, reply) => {
-      await removeGrant(request.db, personOf(request).accountId, request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => removeGrant(request.db, personOf(request).accountId, request.params.id),
   );
 }

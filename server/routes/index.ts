@@ -1,23 +1,31 @@
 import type { App } from '../appTypes.ts';
 import { accountRoutes } from './account.ts';
 import { coachRoutes } from './coaches.ts';
+import { comparisonRoutes } from './comparison.ts';
 import { grantRoutes } from './grants.ts';
 import { invitationRoutes } from './invitations.ts';
 import { liveRoutes } from './live.ts';
 import { loggerRoutes } from './loggers.ts';
+import { measureRoutes } from './measures.ts';
 import { openApiRoutes } from './openapi.ts';
+import { overviewRoutes } from './overview.ts';
 import { passwordResetRoutes } from './passwordResets.ts';
 import { peopleRoutes } from './people.ts';
 import { personalTokenRoutes } from './personalTokens.ts';
 import { recordRoutes } from './record.ts';
-import { resultRoutes } from './results.ts';
 import { roomRoutes } from './rooms.ts';
 import { serviceRoutes } from './services.ts';
 import { sessionRoutes } from './session.ts';
 import { sessionsRoutes } from './sessions.ts';
 import { settingsRoutes } from './settings.ts';
 import { setUpRoutes } from './setUp.ts';
+import { statusRoutes } from './status.ts';
+import { strokeResultRoutes } from './strokeResults.ts';
+import { strokeRoutes } from './strokes.ts';
 import { type StrokesLiveOptions, strokesLiveRoutes } from './strokesLive.ts';
+import { strokesPreviewRoutes } from './strokesPreview.ts';
+import { trendRoutes } from './trend.ts';
+import { warningRoutes } from './warnings.ts';
 import { webhookRoutes } from './webhooks.ts';
 
 export interface ApiOptions extends StrokesLiveOptions {
@@ -47,7 +55,15 @@ export async function apiRoutes(app: App, options: ApiOptions): Promise<void> {
   await app.register(roomRoutes);
   await app.register(loggerRoutes);
   await app.register(serviceRoutes);
-  await app.register(resultRoutes);
+  await app.register(strokeRoutes);
+  await app.register(strokeResultRoutes);
+  await app.register(strokesPreviewRoutes);
+  await app.register(measureRoutes);
+  await app.register(trendRoutes);
+  await app.register(statusRoutes);
+  await app.register(warningRoutes);
+  await app.register(comparisonRoutes);
+  await app.register(overviewRoutes);
   await app.register(liveRoutes);
   await app.register(strokesLiveRoutes, options);
 }

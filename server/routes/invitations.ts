@@ -1,11 +1,11 @@
 import { acceptInvitation, checkInvitation } from '../access/people/invitations.ts';
 import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
+import { signedIn } from '../access/signIn/signedIn.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
+import { NO_CONTENT } from '../schemas/common.ts';
 import { SignedIn } from '../schemas/session.ts';
-import { NO_CONTENT } from './answers.ts';
-import { signedIn } from './signedIn.ts';
 
 /** So many invitations that are none may come from one address. */
 const FAILURES_PER_MINUTE = 60;
@@ -24,10 +24,7 @@ export async function invitationRoutes(app: App): Promise<void> {
       config: { access: 'public', problems: ['not-found'] },
       onRequest: failures.refuse,
     },
-    async (request, reply) => {
-      await failures.counting(request, () => checkInvitation(app.database, request.params.invitation));
-      return reply.code(204).send();
-    },
+    (request) => failures.counting(request, () => checkInvitation(app.database, request.params.invitation)),
   );
 
   app.post(
@@ -54,7 +51,7 @@ export async function invitationRoutes(app: App): Promise<void> {
       const person = await failures.counting(request, () =>
         acceptInvitation(app.database, invitation, request.body.password),
       );
-      return signedIn(app, reply, person);
+      return signedIn(reply, person);
     },
   );
 }

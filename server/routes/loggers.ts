@@ -1,11 +1,10 @@
 import { personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
+import { createOnce } from '../requests/createOnce.ts';
+import { ByIdParams, NO_CONTENT, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Logger, LoggerBody, LoggerPatch, LoggerWithToken } from '../schemas/logger.ts';
 import { findCoach } from '../things/coaches.ts';
 import { changeLogger, createLogger, findLogger, listLoggers, removeLogger } from '../things/loggers.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['loggers'];
 
@@ -24,10 +23,10 @@ export async function loggerRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const logger = await createOnce(request.db, reply, (trx) =>
+      const logger = await createOnce(reply, (trx) =>
         createLogger(trx, accountId, request.params.coachId, request.body),
       );
-      return reply.code(201).header('location', `/api/v1/loggers/${logger.id}`).send(logger);
+      return reply.header('location', `/api/v1/loggers/${logger.id}`).send(logger);
     },
   );
 
@@ -81,9 +80,6 @@ export async function loggerRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request, reply) => {
-      await removeLogger(request.db, personOf(request).accountId, request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => removeLogger(request.db, personOf(request).accountId, request.params.id),
   );
 }

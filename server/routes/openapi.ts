@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { App } from '../appTypes.ts';
 import { notFound, PROBLEMS } from '../problems.ts';
-import { sendText } from './sendText.ts';
+import { sendText } from '../requests/sendText.ts';
 
 const Description = z.looseObject({ openapi: z.string() });
 

@@ -1,11 +1,11 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
+import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
 import { overview } from '../results/overview/overview.ts';
 import { overviewCsv } from '../results/overview/overviewCsv.ts';
 import { overviewSummary } from '../results/overview/overviewSummary.ts';
 import { pageOf } from '../schemas/common.ts';
 import { CoachOverview, OverviewQuery, OverviewSummary, OverviewSummaryQuery } from '../schemas/overview.ts';
-import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
 
 const tags = ['results'];
 

@@ -1,11 +1,11 @@
 import { checkReset, mailPasswordReset, resetPassword } from '../access/people/passwordReset.ts';
 import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
+import { signedIn } from '../access/signIn/signedIn.ts';
 import type { App } from '../appTypes.ts';
 import { limitFailures } from '../limits/failures.ts';
 import { ResetBody, ResetParams, ResetRequestBody, ResetRequested } from '../schemas/access.ts';
+import { NO_CONTENT } from '../schemas/common.ts';
 import { SignedIn } from '../schemas/session.ts';
-import { NO_CONTENT } from './answers.ts';
-import { signedIn } from './signedIn.ts';
 
 const tags = ['session'];
 const FROM_ONE_ADDRESS = { max: 30, timeWindow: '1 minute' } as const;
@@ -27,7 +27,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
       },
       config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
     },
-    async (request, reply) => {
+    async (request) => {
       refuseForeignPage(request);
       const { email } = request.body;
       // Not waited for: neither the look-up nor the mail server may show in the time that the answer takes.
@@ -36,7 +36,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
           request.log.error({ err: error }, 'a link for a new password was not sent'),
         );
       });
-      return reply.code(202).send({ status: 'accepted', mails: app.mailer.reachesMailboxes });
+      return { status: 'accepted', mails: app.mailer.reachesMailboxes } as const;
     },
   );
 
@@ -52,10 +52,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
       config: { access: 'public', problems: ['not-found'] },
       onRequest: failures.refuse,
     },
-    async (request, reply) => {
-      await failures.counting(request, () => checkReset(app.database, request.params.reset));
-      return reply.code(204).send();
-    },
+    (request) => failures.counting(request, () => checkReset(app.database, request.params.reset)),
   );
 
   app.post(
@@ -76,7 +73,7 @@ export async function passwordResetRoutes(app: App): Promise<void> {
       const person = await failures.counting(request, () =>
         resetPassword(app.database, request.params.reset, request.body.password),
       );
-      return signedIn(app, reply, person);
+      return signedIn(reply, person);
     },
   );
 }

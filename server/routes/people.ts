@@ -10,10 +10,9 @@ import {
 import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
+import { createOnce } from '../requests/createOnce.ts';
 import { Colleague, Invited, PersonBody, PersonPatch } from '../schemas/access.ts';
-import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
+import { ByIdParams, NO_CONTENT, PageQuery, pageOf } from '../schemas/common.ts';
 
 const tags = ['people'];
 
@@ -32,10 +31,8 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(request.db, reply, (trx) =>
-        invitePerson(trx, accountId, request.body),
-      );
-      return reply.code(201).header('location', `/api/v1/people/${invited.person.id}`).send(invited);
+      const invited = await createOnce(reply, (trx) => invitePerson(trx, accountId, request.body));
+      return reply.header('location', `/api/v1/people/${invited.person.id}`).send(invited);
     },
   );
 
@@ -93,10 +90,9 @@ export async function peopleRoutes(app: App): Promise<void> {
       },
       config: { see: DEALER, byHand: true },
     },
-    async (request, reply) => {
+    (request) => {
       const { accountId } = personOf(request);
-      await inTransaction(request.db, (trx) => removeColleague(trx, accountId, request.params.id));
-      return reply.code(204).send();
+      return inTransaction(request.db, (trx) => removeColleague(trx, accountId, request.params.id));
     },
   );
 
@@ -111,10 +107,9 @@ export async function peopleRoutes(app: App): Promise<void> {
       },
       config: { see: DEALER, byHand: true },
     },
-    async (request, reply) => {
+    (request) => {
       const { accountId } = personOf(request);
-      await inTransaction(request.db, (trx) => signOutColleague(trx, accountId, request.params.id));
-      return reply.code(204).send();
+      return inTransaction(request.db, (trx) => signOutColleague(trx, accountId, request.params.id));
     },
   );
 
@@ -131,10 +126,7 @@ export async function peopleRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const invited = await createOnce(request.db, reply, (trx) =>
-        inviteAgain(trx, accountId, request.params.id),
-      );
-      return reply.code(201).send(invited);
+      return createOnce(reply, (trx) => inviteAgain(trx, accountId, request.params.id));
     },
   );
 }

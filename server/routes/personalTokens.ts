@@ -5,10 +5,9 @@ import {
 } from '../access/callers/personalTokens.ts';
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
+import { createOnce } from '../requests/createOnce.ts';
+import { ByIdParams, NO_CONTENT, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../schemas/personalToken.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['session'];
 
@@ -26,10 +25,7 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       config: { byHand: true },
     },
     async (request, reply) => {
-      const made = await createOnce(request.db, reply, (trx) =>
-        createPersonalToken(trx, personOf(request), request.body),
-      );
-      return reply.code(201).send(made);
+      return createOnce(reply, (trx) => createPersonalToken(trx, personOf(request), request.body));
     },
   );
 
@@ -53,9 +49,6 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'End a token', params: ByIdParams, response: { 204: NO_CONTENT } },
       config: { byHand: true },
     },
-    async (request, reply) => {
-      await endPersonalToken(request.db, personOf(request), request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => endPersonalToken(request.db, personOf(request), request.params.id),
   );
 }

@@ -1,14 +1,9 @@
-import { z } from 'zod';
-import { actOf, listRecord, recordCsv } from '../access/own/record.ts';
+import { listRecord, recordCsv } from '../access/own/record.ts';
 import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { answerPage, readCursor } from '../paging.ts';
-import { Id, pageOf } from '../schemas/common.ts';
+import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
+import { pageOf } from '../schemas/common.ts';
 import { RecordedAct, RecordQuery } from '../schemas/record.ts';
-import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
-
-const LIST = 'record';
-const Place = z.tuple([z.iso.datetime({ offset: true }), Id]);
 
 /** Who did what in the account, for its dealers. */
 export async function recordRoutes(app: App): Promise<void> {
@@ -27,9 +22,7 @@ export async function recordRoutes(app: App): Promise<void> {
       const { accountId } = personOf(request);
       if (wantsCsv(reply))
         return sendText(reply, 'text/csv', await recordCsv(request.db, accountId, request.query));
-      const after = readCursor(LIST, request.query.cursor, Place);
-      const page = await listRecord(request.db, accountId, request.query, after);
-      return answerPage(LIST, page, actOf, (row) => [row.place, row.id]);
+      return listRecord(request.db, accountId, request.query);
     },
   );
 }

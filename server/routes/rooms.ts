@@ -1,12 +1,11 @@
 import { personOf, STAFF } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { ByIdParams, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
+import { createOnce } from '../requests/createOnce.ts';
+import { ByIdParams, NO_CONTENT, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
 import { Room, RoomBody, RoomPatch } from '../schemas/room.ts';
 import { findCoach } from '../things/coaches.ts';
 import { changeRoom, createRoom, findRoom, listRooms, removeRoom, roomOf } from '../things/rooms.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['rooms'];
 
@@ -25,10 +24,10 @@ export async function roomRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const room = await createOnce(request.db, reply, (trx) =>
+      const room = await createOnce(reply, (trx) =>
         createRoom(trx, accountId, request.params.coachId, request.body),
       );
-      return reply.code(201).header('location', `/api/v1/rooms/${room.id}`).send(room);
+      return reply.header('location', `/api/v1/rooms/${room.id}`).send(room);
     },
   );
 
@@ -81,10 +80,9 @@ export async function roomRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Remove a room', params: ByIdParams, response: { 204: NO_CONTENT } },
       config: { change: STAFF },
     },
-    async (request, reply) => {
+    (request) => {
       const { accountId } = personOf(request);
-      await inTransaction(request.db, (trx) => removeRoom(trx, accountId, request.params.id));
-      return reply.code(204).send();
+      return inTransaction(request.db, (trx) => removeRoom(trx, accountId, request.params.id));
     },
   );
 }

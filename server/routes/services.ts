@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { inTransaction } from '../database/inTransaction.ts';
-import { ByIdParams, Id, PageQuery, pageOf } from '../schemas/common.ts';
+import { createOnce } from '../requests/createOnce.ts';
+import { ByIdParams, Id, NO_CONTENT, PageQuery, pageOf } from '../schemas/common.ts';
 import { ServiceBody, ServicePatch, ServiceSeen } from '../schemas/service.ts';
 import { findRoom } from '../things/rooms.ts';
 import {
@@ -12,8 +13,6 @@ import {
   listServices,
   removeService,
 } from '../things/services.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['services'];
 const OfRoomParams = z.object({ roomId: Id });
@@ -32,10 +31,10 @@ export async function serviceRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const caller = personOf(request);
-      const service = await createOnce(request.db, reply, (trx) =>
+      const service = await createOnce(reply, (trx) =>
         createService(trx, caller, request.params.roomId, request.body),
       );
-      return reply.code(201).header('location', `/api/v1/services/${service.id}`).send(service);
+      return reply.header('location', `/api/v1/services/${service.id}`).send(service);
     },
   );
 
@@ -92,10 +91,9 @@ export async function serviceRoutes(app: App): Promise<void> {
       },
       config: { problems: ['not-allowed'] },
     },
-    async (request, reply) => {
+    (request) => {
       const caller = personOf(request);
-      await inTransaction(request.db, (trx) => removeService(trx, caller, request.params.id));
-      return reply.code(204).send();
+      return inTransaction(request.db, (trx) => removeService(trx, caller, request.params.id));
     },
   );
 }

@@ -1,29 +1,16 @@
-import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { tokenOf } from '../access/callers/authenticate.ts';
 import { findPerson } from '../access/people/people.ts';
 import { personOf } from '../access/scopes/caller.ts';
 import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
-import { clearSessionCookie, sessionCookieOf } from '../access/signIn/sessionCookie.ts';
-import { endSession, personOfToken } from '../access/signIn/sessions.ts';
+import { clearSessionCookie } from '../access/signIn/sessionCookie.ts';
+import { endSession } from '../access/signIn/sessions.ts';
+import { endReplaced, signedIn } from '../access/signIn/signedIn.ts';
 import { signIn } from '../access/signIn/signIn.ts';
-import { readToken } from '../access/tokens/tokens.ts';
 import type { App } from '../appTypes.ts';
-import { inScope } from '../database/openDatabase.ts';
 import { limitFailures } from '../limits/failures.ts';
+import { NO_CONTENT } from '../schemas/common.ts';
 import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
-import { NO_CONTENT } from './answers.ts';
-import { signedIn } from './signedIn.ts';
-
-/** Signing in again in a browser ends the session that it had there: an old cookie is worth nothing any more. */
-async function endReplaced(app: App, request: FastifyRequest, personId: string): Promise<void> {
-  const cookie = sessionCookieOf(request);
-  const token = cookie === undefined ? null : readToken(cookie);
-  if (token?.kind !== 'person') return;
-  const before = await personOfToken(app.database, token);
-  if (before?.personId !== personId) return;
-  await endSession(inScope(app.database, { accounts: [token.accountId] }).db, token);
-}
 
 export async function sessionRoutes(app: App): Promise<void> {
   const failures = limitFailures(app, app.limits.wrongSignInsPerMinute);
@@ -47,8 +34,8 @@ export async function sessionRoutes(app: App): Promise<void> {
       refuseForeignPage(request);
       const { email, password } = request.body;
       const person = await failures.counting(request, () => signIn(app.database, email, password));
-      const answer = await signedIn(app, reply, person);
-      await endReplaced(app, request, person.id);
+      const answer = await signedIn(reply, person);
+      await endReplaced(request, person.id);
       return answer;
     },
   );
@@ -81,7 +68,6 @@ export async function sessionRoutes(app: App): Promise<void> {
       const token = tokenOf(request);
       if (token !== null) await endSession(request.db, token);
       clearSessionCookie(request, reply);
-      return reply.code(204).send();
     },
   );
 }

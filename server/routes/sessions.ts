@@ -5,8 +5,7 @@ import { clearSessionCookie } from '../access/signIn/sessionCookie.ts';
 import { endSessionById, endSessions, listSessions } from '../access/signIn/sessions.ts';
 import type { App } from '../appTypes.ts';
 import { PasswordBody, SessionPlace } from '../schemas/access.ts';
-import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
-import { NO_CONTENT } from './answers.ts';
+import { ByIdParams, NO_CONTENT, PageQuery, pageOf } from '../schemas/common.ts';
 
 const tags = ['session'];
 
@@ -35,7 +34,6 @@ export async function sessionsRoutes(app: App): Promise<void> {
     async (request, reply) => {
       await endSessions(request.db, personOf(request));
       clearSessionCookie(request, reply);
-      return reply.code(204).send();
     },
   );
 
@@ -45,10 +43,7 @@ export async function sessionsRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Sign out in one place', params: ByIdParams, response: { 204: NO_CONTENT } },
       config: { byHand: true },
     },
-    async (request, reply) => {
-      await endSessionById(request.db, personOf(request), request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => endSessionById(request.db, personOf(request), request.params.id),
   );
 
   app.put(
@@ -62,9 +57,6 @@ export async function sessionsRoutes(app: App): Promise<void> {
       },
       config: { byHand: true, problems: ['wrong-password', 'too-many-attempts'] },
     },
-    async (request, reply) => {
-      await changePassword(app.database, personOf(request), tokenOf(request), request.body);
-      return reply.code(204).send();
-    },
+    (request) => changePassword(app.database, personOf(request), tokenOf(request), request.body),
   );
 }

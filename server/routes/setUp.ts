@@ -1,8 +1,8 @@
 import { setUp } from '../access/people/setUp.ts';
 import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
+import { signedIn } from '../access/signIn/signedIn.ts';
 import type { App } from '../appTypes.ts';
 import { SetUpBody, SignedIn } from '../schemas/session.ts';
-import { signedIn } from './signedIn.ts';
 
 export async function setUpRoutes(app: App): Promise<void> {
   app.post(
@@ -24,7 +24,7 @@ export async function setUpRoutes(app: App): Promise<void> {
     async (request, reply) => {
       refuseForeignPage(request);
       const person = await setUp(app.database, app.setUpToken, request.body);
-      return reply.code(201).send(await signedIn(app, reply, person));
+      return signedIn(reply, person);
     },
   );
 }

@@ -1,5 +1,6 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
+import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
 import { normalOfRoom } from '../results/normal.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
 import { readInTurn } from '../results/trace/readInTurn.ts';
@@ -10,7 +11,6 @@ import { travelOfStroke } from '../results/trace/travel.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
 import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';
-import { jsonOrCsv, sendText, wantsCsv } from './sendText.ts';
 
 const tags = ['strokes'];
 const POINTS = 4000;

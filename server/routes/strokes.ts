@@ -6,17 +6,16 @@ import { callerOf, personOf, STAFF } from '../access/scopes/caller.ts';
 import { rowsToSendTo } from '../access/scopes/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
 import { inScope } from '../database/openDatabase.ts';
+import { createOnce } from '../requests/createOnce.ts';
 import { LARGE_BODY } from '../requests/requestBodies.ts';
+import { isCsv, sendForm, takeForms } from '../requests/sentForms.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { sidesToSendTo } from '../results/sidesToSendTo.ts';
 import { findStroke, strokeView } from '../results/strokeView.ts';
-import { ByIdParams } from '../schemas/common.ts';
-import { SentStrokes } from '../schemas/sentStrokes.ts';
+import { ByIdParams, NO_CONTENT } from '../schemas/common.ts';
+import { SentStrokes, SentStrokesQuery } from '../schemas/sentStrokes.ts';
 import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
-import { isCsv, SentStrokesQuery, sendForm, takeForms } from './sentForms.ts';
 
 const tags = ['strokes'];
 
@@ -63,7 +62,7 @@ export async function strokeRoutes(app: App): Promise<void> {
         };
         // The strokes' own keys make sending again harmless; the header also brings the first answer again.
         if (request.headers['idempotency-key'] === undefined) return answer();
-        return keyed(() => createOnce(request.db, reply, answer));
+        return keyed(() => createOnce(reply, answer));
       },
     );
   });
@@ -96,9 +95,6 @@ export async function strokeRoutes(app: App): Promise<void> {
       schema: { tags, summary: 'Remove a stroke', params: ByIdParams, response: { 204: NO_CONTENT } },
       config: { change: STAFF },
     },
-    async (request, reply) => {
-      await removeStroke(request.db, personOf(request).accountId, request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => removeStroke(request.db, personOf(request).accountId, request.params.id),
   );
 }

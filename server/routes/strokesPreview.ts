@@ -7,7 +7,7 @@ import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { previewStrokes } from '../results/previewStrokes.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { StrokesPreview } from '../schemas/preview.ts';
-import { SentStrokesQuery } from './sentForms.ts';
+import { SentStrokesQuery } from '../schemas/sentStrokes.ts';
 
 /** What the query of `POST /api/v1/strokes` says of a CSV, less what the address says. */
 const PreviewQuery = SentStrokesQuery.omit({ roomId: true, key: true });

@@ -1,9 +1,9 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
+import { sendText } from '../requests/sendText.ts';
 import { trendText } from '../results/trend/trend.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { Trend, TrendQuery } from '../schemas/results.ts';
-import { sendText } from './sendText.ts';
 
 export async function trendRoutes(app: App): Promise<void> {
   app.get(

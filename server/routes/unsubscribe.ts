@@ -1,7 +1,7 @@
 import type { App } from '../appTypes.ts';
 import { unsubscribe } from '../notices/unsubscribe.ts';
+import { NO_CONTENT } from '../schemas/common.ts';
 import { UnsubscribeParams } from '../schemas/settings.ts';
-import { NO_CONTENT } from './answers.ts';
 import { UNSUBSCRIBE } from './pages.ts';
 
 const FROM_ONE_ADDRESS = { max: 60, timeWindow: '1 minute' } as const;
@@ -32,9 +32,6 @@ export async function unsubscribeRoutes(app: App): Promise<void> {
       },
       config: { access: 'public', rateLimit: FROM_ONE_ADDRESS },
     },
-    async (request, reply) => {
-      await unsubscribe(app.database, request.params.token);
-      return reply.code(204).send();
-    },
+    (request) => unsubscribe(app.database, request.params.token),
   );
 }

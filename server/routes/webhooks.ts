@@ -1,6 +1,7 @@
 import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { ByIdParams, PageQuery, pageOf } from '../schemas/common.ts';
+import { createOnce } from '../requests/createOnce.ts';
+import { ByIdParams, NO_CONTENT, PageQuery, pageOf } from '../schemas/common.ts';
 import { NewWebhook, Webhook, WebhookBody, WebhookDelivery, WebhookPatch } from '../schemas/webhook.ts';
 import {
   changeWebhook,
@@ -11,8 +12,6 @@ import {
   removeWebhook,
   testWebhook,
 } from '../webhooks/webhooks.ts';
-import { NO_CONTENT } from './answers.ts';
-import { createOnce } from './createOnce.ts';
 
 const tags = ['webhooks'];
 const config = { see: DEALER, problems: ['not-found'] } as const;
@@ -34,10 +33,8 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const made = await createOnce(request.db, reply, (trx) =>
-        createWebhook(trx, accountId, request.body, toPrivate),
-      );
-      return reply.code(201).header('location', `/api/v1/webhooks/${made.id}`).send(made);
+      const made = await createOnce(reply, (trx) => createWebhook(trx, accountId, request.body, toPrivate));
+      return reply.header('location', `/api/v1/webhooks/${made.id}`).send(made);
     },
   );
 
@@ -85,10 +82,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       schema: { tags, summary: 'Remove a webhook', params: ByIdParams, response: { 204: NO_CONTENT } },
       config,
     },
-    async (request, reply) => {
-      await removeWebhook(request.db, personOf(request).accountId, request.params.id);
-      return reply.code(204).send();
-    },
+    (request) => removeWebhook(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.post(
@@ -104,10 +98,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
     },
     async (request, reply) => {
       const { accountId } = personOf(request);
-      const made = await createOnce(request.db, reply, (trx) =>
-        testWebhook(trx, accountId, request.params.id),
-      );
-      return reply.code(201).send(made);
+      return createOnce(reply, (trx) => testWebhook(trx, accountId, request.params.id));
     },
   );
 

@@ -47,6 +47,9 @@ export const PageQuery = z.object({
 
 export const SpanQuery = z.object({ from: Time.optional(), to: Time.optional() });
 
+/** The answer to a request that has nothing to tell but that it was done. */
+export const NO_CONTENT = z.undefined().describe('Done; nothing to say.');
+
 export function pageOf<Item extends z.ZodType>(item: Item) {
   return z.object({ items: z.array(item), next: z.string().nullable() });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { DIRECTIONS } from '../../analysis/trace.ts';
+import type { SentQuery } from '../../ingest/forms/sentForm.ts';
 import {
   AMBIENT_C,
   MAX_AMPS,
@@ -76,3 +77,33 @@ const described = z.toJSONSchema(
  * document.
  */
 export const SentStrokes = z.unknown().meta({ anyOf: described.anyOf });
+
+/** What JSON and CBOR say within the stroke, and CSV and SenML here. `ingest` checks the values. */
+export const SentStrokesQuery = z.object({
+  roomId: z.string().optional().describe('CSV and SenML: the room.'),
+  key: z
+    .string()
+    .optional()
+    .describe(
+      "CSV and SenML: the sender's own key; of several strokes the first has it, the others key#2, key#3, ...",
+    ),
+  startedAt: z.string().optional().describe('CSV and SenML: the time of the first sample (RFC 3339).'),
+  direction: z
+    .string()
+    .optional()
+    .describe('CSV and SenML: extend or retract; for several strokes also one for each, with commas.'),
+  rateHz: z.string().optional().describe('CSV without a column of times, or whose times are not to be used.'),
+  side: z
+    .string()
+    .optional()
+    .describe(
+      'CSV: the side of a column that says only its unit; unless said that of the room, main where it has several.',
+    ),
+  columns: z
+    .string()
+    .optional()
+    .describe(
+      'CSV: what each column is, in order, whatever its title says, with commas: time/s, time/ms, side/NAME/A, ' +
+        'side/NAME/mA, supply/V, ambient/C, none.',
+    ),
+}) satisfies z.ZodType<SentQuery>;

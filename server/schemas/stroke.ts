@@ -122,6 +122,7 @@ export const StrokeOutcome = z.object({
   outcome: z.enum(['stored', 'duplicate', 'rejected']),
   problem: Problem.optional(),
 });
+export type StrokeOutcome = z.infer<typeof StrokeOutcome>;
 
 /** In the order sent. */
 export const StrokeOutcomes = z.object({ results: z.array(StrokeOutcome) }).meta({ id: 'StrokeOutcomes' });

@@ -1,27 +1,43 @@
 import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
+import { z } from 'zod';
 import type { RecordTable } from '../../../migrations/peopleTables.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import { oneMoreThan, type Page, pageFrom } from '../../paging.ts';
+import { type AnsweredPage, answerPage, oneMoreThan, type Page, pageFrom, readCursor } from '../../paging.ts';
 import { invalidField } from '../../problems.ts';
+import { Id } from '../../schemas/common.ts';
 import type { RecordedAct, RecordQuery } from '../../schemas/record.ts';
 import type { AccountInScope } from '../scopes/scope.ts';
 import { recordId } from './recordId.ts';
 
-export interface RecordRow extends Selectable<RecordTable> {
+interface RecordRow extends Selectable<RecordTable> {
   readonly coach_name: string | null;
+  /** Its time to the microsecond, which a Date does not hold: the cursor must not pass anything over. */
+  readonly place: string;
 }
 
 /** More at once is no table that anybody reads. */
 const MOST_LINES = 100_000;
 
+const LIST = 'record';
+const Place = z.tuple([z.iso.datetime({ offset: true }), Id]);
+
 /** What was done in the account, newest first. Triggers of the database write it (migration 0012). */
 export async function listRecord(
   db: Kysely<Tables>,
   accountId: AccountInScope,
+  query: RecordQuery,
+): Promise<AnsweredPage<RecordedAct>> {
+  const page = await readRecord(db, accountId, query, readCursor(LIST, query.cursor, Place));
+  return answerPage(LIST, page, actOf, (row) => [row.place, row.id]);
+}
+
+async function readRecord(
+  db: Kysely<Tables>,
+  accountId: AccountInScope,
   { limit, from, to, acts, personId }: RecordQuery,
   after: readonly [at: string, id: string] | null,
-): Promise<Page<RecordRow & { readonly place: string }>> {
+): Promise<Page<RecordRow>> {
   let query = db
     .selectFrom('record as r')
     .leftJoin('coaches as c', (join) =>
@@ -29,7 +45,6 @@ export async function listRecord(
     )
     .selectAll('r')
     .select('c.name as coach_name')
-    // To the microsecond, which a Date does not hold: the cursor must not pass anything over.
     .select(sql<string>`to_char(r.at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"')`.as('place'))
     .where('r.account_id', '=', accountId);
   if (from !== undefined) query = query.where('r.at', '>=', new Date(from));
@@ -46,7 +61,7 @@ export async function listRecord(
   return pageFrom(rows, limit);
 }
 
-export function actOf(row: RecordRow): RecordedAct {
+function actOf(row: RecordRow): RecordedAct {
   return {
     id: recordId(row.at, row.id),
     at: row.at.toISOString(),
@@ -69,7 +84,7 @@ export async function recordCsv(
   accountId: AccountInScope,
   query: RecordQuery,
 ): Promise<string> {
-  const { rows, more } = await listRecord(db, accountId, { ...query, limit: MOST_LINES }, null);
+  const { rows, more } = await readRecord(db, accountId, { ...query, limit: MOST_LINES }, null);
   if (more) throw invalidField('/from', `There are more than ${MOST_LINES} acts: ask for a shorter span.`);
   const lines = rows.map(actOf).map(({ by, details, ...act }) => ({
     ...act,

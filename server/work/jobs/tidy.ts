@@ -3,7 +3,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import { FAILURES_COUNT_FOR_MS } from '../../access/signIn/signIn.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
-import { KEPT_FOR_MS } from '../../routes/createOnce.ts';
+import { KEPT_FOR_MS } from '../../requests/createOnce.ts';
 import { DELETED_FOR_DAYS } from '../../things/coaches.ts';
 
 const EVERY_MS = 3_600_000;

@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { Kysely, Transaction } from 'kysely';
+import type { ExpressionBuilder, Transaction } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import { type Caller, callerId, callerOf, homeAccountOf } from '../access/scopes/caller.ts';
 import { inTransaction } from '../database/inTransaction.ts';
 import { invalidField, ProblemError } from '../problems.ts';
-import { hashKey, openAnswer, sealAnswer } from '../requests/sealedAnswer.ts';
+import { hashKey, openAnswer, sealAnswer } from './sealedAnswer.ts';
 
 export const LONGEST_KEY = 255;
 export const KEPT_FOR_MS = 24 * 3_600_000;
@@ -18,15 +18,14 @@ export const REPLAYED = 'idempotency-replayed';
  * The key at another address is refused: the answer would be about another kind of thing.
  */
 export function createOnce<Answer>(
-  db: Kysely<Tables>,
   reply: FastifyReply,
   create: (trx: Transaction<Tables>) => Promise<Answer>,
 ): Promise<Answer> {
   const { request } = reply;
   const key = keyOf(request);
-  if (key === null) return inTransaction(db, create);
+  if (key === null) return inTransaction(request.db, create);
   const caller = callerOf(request);
-  return inTransaction(db, async (trx) => {
+  return inTransaction(request.db, async (trx) => {
     const earlier = await claim(trx, caller, key, addressHash(request));
     if (earlier !== null) {
       reply.header(REPLAYED, 'true');
@@ -36,8 +35,10 @@ export function createOnce<Answer>(
     // What was let through for the sake of an answer that has run out since.
     if (request.validationError !== undefined) throw request.validationError;
     const answer = await create(trx);
-    await rowsOf(trx, caller, key)
+    await trx
+      .updateTable('idempotency_keys')
       .set({ answer: sealAnswer(answer, key) })
+      .where(isOf(caller, key))
       .execute();
     return answer;
   });
@@ -56,13 +57,10 @@ export async function refuseInvalid(request: FastifyRequest): Promise<void> {
 async function hasAnswer(request: FastifyRequest): Promise<boolean> {
   const key = keyOf(request);
   if (key === null) return false;
-  const caller = callerOf(request);
   const first = await request.db
     .selectFrom('idempotency_keys')
     .select('key_hash')
-    .where('account_id', '=', homeAccountOf(caller))
-    .where('caller_id', '=', callerId(caller))
-    .where('key_hash', '=', hashKey(key))
+    .where(isOf(callerOf(request), key))
     .where('request_hash', '=', addressHash(request))
     .where('answer', 'is not', null)
     .where('created_at', '>=', new Date(Date.now() - KEPT_FOR_MS))
@@ -91,13 +89,7 @@ async function claim(
   const now = new Date();
   const claimed = await trx
     .insertInto('idempotency_keys')
-    .values({
-      account_id: homeAccountOf(caller),
-      caller_id: callerId(caller),
-      key_hash: hashKey(key),
-      request_hash: hash,
-      created_at: now,
-    })
+    .values({ ...namesOf(caller, key), request_hash: hash, created_at: now })
     .onConflict((conflict) =>
       conflict
         .columns(['account_id', 'caller_id', 'key_hash'])
@@ -110,9 +102,7 @@ async function claim(
   const first = await trx
     .selectFrom('idempotency_keys')
     .select(['request_hash', 'answer'])
-    .where('account_id', '=', homeAccountOf(caller))
-    .where('caller_id', '=', callerId(caller))
-    .where('key_hash', '=', hashKey(key))
+    .where(isOf(caller, key))
     .executeTakeFirstOrThrow();
   if (!first.request_hash.equals(hash))
     throw new ProblemError(
@@ -123,12 +113,13 @@ async function claim(
   return first.answer;
 }
 
-function rowsOf(trx: Transaction<Tables>, caller: Caller, key: string) {
-  return trx
-    .updateTable('idempotency_keys')
-    .where('account_id', '=', homeAccountOf(caller))
-    .where('caller_id', '=', callerId(caller))
-    .where('key_hash', '=', hashKey(key));
+/** What a key is kept under. */
+function namesOf(caller: Caller, key: string) {
+  return { account_id: homeAccountOf(caller), caller_id: callerId(caller), key_hash: hashKey(key) };
+}
+
+function isOf(caller: Caller, key: string) {
+  return ({ and }: ExpressionBuilder<Tables, 'idempotency_keys'>) => and(namesOf(caller, key));
 }
 
 /** What must be the same for the answer to be the same. */

@@ -1,44 +1,11 @@
 import type { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
-import { z } from 'zod';
 import { DecodeError, type FieldFault } from '../../ingest/decodeError.ts';
 import { FORMS, type FormType, parseStrokes, readForm } from '../../ingest/forms/readForm.ts';
 import type { PlaceOf, SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { App } from '../appTypes.ts';
 import { ProblemError } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
-
-type Outcome = z.infer<typeof StrokeOutcome>;
-
-/** What JSON and CBOR say within the stroke, and CSV and SenML here. `ingest` checks the values. */
-export const SentStrokesQuery = z.object({
-  roomId: z.string().optional().describe('CSV and SenML: the room.'),
-  key: z
-    .string()
-    .optional()
-    .describe(
-      "CSV and SenML: the sender's own key; of several strokes the first has it, the others key#2, key#3, ...",
-    ),
-  startedAt: z.string().optional().describe('CSV and SenML: the time of the first sample (RFC 3339).'),
-  direction: z
-    .string()
-    .optional()
-    .describe('CSV and SenML: extend or retract; for several strokes also one for each, with commas.'),
-  rateHz: z.string().optional().describe('CSV without a column of times, or whose times are not to be used.'),
-  side: z
-    .string()
-    .optional()
-    .describe(
-      'CSV: the side of a column that says only its unit; unless said that of the room, main where it has several.',
-    ),
-  columns: z
-    .string()
-    .optional()
-    .describe(
-      'CSV: what each column is, in order, whatever its title says, with commas: time/s, time/ms, side/NAME/A, ' +
-        'side/NAME/mA, supply/V, ambient/C, none.',
-    ),
-}) satisfies z.ZodType<SentQuery>;
 
 /** A body as it came, to be read once the query is known to be sound. */
 class RawForm {
@@ -99,8 +66,8 @@ async function bytesOf(app: App, request: FastifyRequest, payload: Readable): Pr
 export async function sendForm(
   body: unknown,
   query: SentQuery,
-  send: (strokes: unknown) => Promise<Outcome[]>,
-): Promise<Outcome[]> {
+  send: (strokes: unknown) => Promise<StrokeOutcome[]>,
+): Promise<StrokeOutcome[]> {
   if (!(body instanceof RawForm)) return send(body);
   const { strokes, placeOf } = readForm(body.type, body.bytes, query, Date.now());
   if (placeOf === null) return send(strokes);
@@ -119,7 +86,7 @@ export async function sendForm(
   }
 }
 
-function withPlaces(outcome: Outcome, placeOf: PlaceOf): Outcome {
+function withPlaces(outcome: StrokeOutcome, placeOf: PlaceOf): StrokeOutcome {
   if (outcome.problem?.errors === undefined) return outcome;
   const errors = outcome.problem.errors.map((fault) => placed(fault, placeOf));
   return { ...outcome, problem: { ...outcome.problem, detail: errors[0].detail, errors } };

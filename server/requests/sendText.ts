@@ -1,6 +1,6 @@
 import type { FastifyReply } from 'fastify';
 import { z } from 'zod';
-import { preferredType } from '../requests/preferredType.ts';
+import { preferredType } from './preferredType.ts';
 
 /**
  * Sends text that is the answer already: of a large one, making objects first and checking them against the schema

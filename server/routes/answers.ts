@@ -1,4 +1,0 @@
-import { z } from 'zod';
-
-/** The answer to a DELETE. */
-export const NO_CONTENT = z.undefined().describe('Done; nothing to say.');
