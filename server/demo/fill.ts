@@ -5,13 +5,13 @@ import { prepareStroke, type Sender, storeStrokes } from '../../ingest/storeStro
 import type { Tables } from '../../migrations/tables.ts';
 import { addPerson, type NewPerson } from '../access/people/addPerson.ts';
 import { createAccount } from '../access/people/createAccount.ts';
-import { createGrant } from '../access/people/grants.ts';
 import { beginInstallation } from '../access/people/setUp.ts';
 import type { PersonCaller } from '../access/scopes/caller.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
 import { onOneConnection } from '../database/onOneConnection.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { createCoach } from '../things/coaches.ts';
+import { createGrant } from '../things/grants.ts';
 import { createLogger } from '../things/loggers.ts';
 import { createRoom } from '../things/rooms.ts';
 import { createService } from '../things/services.ts';

@@ -1,6 +1,6 @@
 import type { Severity } from '../../migrations/columns.ts';
+import { atLeast } from '../results/severityOrder.ts';
 import type { WarningEvent } from '../schemas/webhook.ts';
-import { atLeast } from './severityOrder.ts';
 
 /** A warning that comes under no id at all any more is gone once it stayed away for so long. */
 export const GONE_AFTER_MS = 86_400_000;

@@ -2,10 +2,10 @@ import { type Kysely, sql } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { Severity } from '../../migrations/columns.ts';
 import type { Tables } from '../../migrations/tables.ts';
+import { placeOfSeverity } from '../results/severityOrder.ts';
 import type { Event } from '../schemas/webhook.ts';
-import { newsBody } from '../webhooks/newsBody.ts';
+import { newsBody } from './newsBody.ts';
 import type { Notice, SilentNotice, WarningNotice } from './notice.ts';
-import { placeOfSeverity } from './severityOrder.ts';
 import { whoSees } from './whoSees.ts';
 
 /** A mail waits so long for what comes up together with it: what many rooms bring at once is one message. */

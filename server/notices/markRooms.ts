@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
-import { placeOfSeverity } from './severityOrder.ts';
+import { placeOfSeverity } from '../results/severityOrder.ts';
 
 /** What holds for less than this is told to nobody: late strokes may yet explain it. */
 export const SETTLE_S = 60;

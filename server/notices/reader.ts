@@ -1,7 +1,7 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { atLeast } from '../results/severityOrder.ts';
 import type { Notice } from './notice.ts';
-import { atLeast } from './severityOrder.ts';
 import { coachesSeenBy } from './whoSees.ts';
 
 const COLUMNS = [

@@ -2,10 +2,10 @@ import type { FastifyBaseLogger } from 'fastify';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { Mailer } from '../mail/mailer.ts';
 import { rest } from '../rest.ts';
-import { webhookLane } from '../webhooks/webhookLane.ts';
 import { keepAtWork, LOOK_EVERY_MS } from './lane.ts';
 import { mailLane } from './mailLane.ts';
 import { tellRooms } from './tellRooms.ts';
+import { webhookLane } from './webhookLane.ts';
 
 /** What is under way when the service stops gets this long to end; then it is tried again by whoever works next. */
 const LET_END_MS = 4000;

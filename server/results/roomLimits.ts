@@ -4,7 +4,16 @@ import type { MeasureName } from '../../analysis/measures.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
-import type { RoomLimits } from '../work/judging/foldHistory.ts';
+
+/** What `room_results.limits` holds for each measure of a side in a direction. */
+export type RoomLimits = {
+  side: string;
+  direction: string;
+  measure: string;
+  limits: Limits;
+  /** What a rise is counted from; not there in results of before it was kept, which are made anew. */
+  normal?: number;
+};
 
 /** The room's limits as they stand, of every measure, side and direction. */
 export async function roomLimits(

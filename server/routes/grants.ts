@@ -1,9 +1,9 @@
-import { createGrant, findGrant, listGrants, removeGrant } from '../access/people/grants.ts';
 import { DEALER, personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { createOnce } from '../requests/createOnce.ts';
 import { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
 import { ByIdParams, NO_CONTENT, OfCoachParams, PageQuery, pageOf } from '../schemas/common.ts';
+import { createGrant, findGrant, listGrants, removeGrant } from '../things/grants.ts';
 
 const tags = ['grants'];
 

@@ -7,8 +7,8 @@ import { type AccountInScope, type Scope, visitsOf } from '../access/scopes/scop
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Coach, CoachBody } from '../schemas/coach.ts';
-import { queueWithdrawal } from '../work/lending/withdrawNormals.ts';
-import { isSameName } from '../work/reading/peers.ts';
+import { isSameName } from './peers.ts';
+import { queueWithdrawal } from './queueWithdrawal.ts';
 
 export type CoachRow = Selectable<CoachTable>;
 

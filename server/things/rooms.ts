@@ -7,12 +7,12 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 import { type PageAsked, pageById } from '../paging.ts';
 import { notFound } from '../problems.ts';
 import type { Room, RoomBody } from '../schemas/room.ts';
-import { queueWithdrawal } from '../work/lending/withdrawNormals.ts';
-import { isSameName } from '../work/reading/peers.ts';
 import { holdCoach } from './coaches.ts';
 import { describeRoom } from './describeRoom.ts';
 import { keepKeys } from './keepKeys.ts';
 import { refuseToLoseSides } from './keepSides.ts';
+import { isSameName } from './peers.ts';
+import { queueWithdrawal } from './queueWithdrawal.ts';
 
 export type RoomRow = Selectable<RoomTable>;
 

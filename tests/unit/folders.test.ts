@@ -52,3 +52,26 @@ describe.each([
     expect(within.filter(([file, path]) => place(path) < 0 || place(path) > place(file))).toEqual([]);
   });
 });
+
+describe('server', () => {
+  const [, table] = text('server/README.md').split('| folder ');
+  const order = [...table.split('\n## ')[0].matchAll(/^\| `(\w+)\/`/gm)].map(([, folder]) => folder);
+  const files = readdirSync(new URL('../../server/', import.meta.url), { recursive: true })
+    .map(String)
+    .filter((file) => file.endsWith('.ts'));
+  /** Of a file beside the folders: that of the last folder which it leads to. */
+  const place = (file: string): number =>
+    file.includes('/') ? order.indexOf(file.split('/')[0]) : Math.max(-1, ...within(file).map(place));
+  const within = (file: string) => importsOf('server', file).filter((path) => !path.startsWith('../'));
+
+  test('its table names every folder there once, and no other', () => {
+    const there = files.filter((file) => file.includes('/')).map((file) => file.split('/')[0]);
+    expect([...order].sort()).toEqual([...new Set(there)].sort());
+  });
+
+  test('a folder imports those that the table names before it, and none after it', () => {
+    const imports = files.flatMap((file) => within(file).map((path) => [file, path] as const));
+    expect(imports.length).toBeGreaterThan(0);
+    expect(imports.filter(([file, path]) => file.includes('/') && place(path) > place(file))).toEqual([]);
+  });
+});

@@ -3,7 +3,7 @@ import type { Queries } from '../../../ingest/queries.ts';
 import { notFound } from '../../problems.ts';
 import type { TrendQuery } from '../../schemas/results.ts';
 import type { Service } from '../../schemas/service.ts';
-import type { RoomLimits } from '../../work/judging/foldHistory.ts';
+import type { RoomLimits } from '../roomLimits.ts';
 import { LEVELS, RISING } from './forecast.ts';
 import { isOneSeries, type TrendPlace } from './trendPoints.ts';
 

@@ -8,11 +8,8 @@ import { type Database, inScope } from '../../database/openDatabase.ts';
 import { writeDigests } from '../../notices/digests.ts';
 import { tellSilentLoggers } from '../../notices/silentLoggers.ts';
 import { PLACE_STROKES, type PlaceStrokesPayload, placeStrokes } from '../../things/clockOffset.ts';
-import {
-  WITHDRAW_NORMALS,
-  type WithdrawNormalsPayload,
-  withdrawNormals,
-} from '../lending/withdrawNormals.ts';
+import { WITHDRAW_NORMALS, type WithdrawNormalsPayload } from '../../things/queueWithdrawal.ts';
+import { withdrawNormals } from '../lending/withdrawNormals.ts';
 import { freeLostJobs } from './freeLostJobs.ts';
 import { keepRunning } from './keepRunning.ts';
 import { removeTraces } from './removeTraces.ts';

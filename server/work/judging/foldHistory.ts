@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { Judgement, Limits, RoomEvent, RoomSummary, StrokeEvent } from '../../../analysis/history.ts';
+import type { Judgement, RoomEvent, RoomSummary, StrokeEvent } from '../../../analysis/history.ts';
 import {
   advanceRoom,
   beginRoom,
@@ -11,6 +11,7 @@ import {
 } from '../../../analysis/room/fold.ts';
 import type { Warning } from '../../../analysis/warning.ts';
 import type { Tables } from '../../../migrations/tables.ts';
+import type { RoomLimits } from '../../results/roomLimits.ts';
 import type { Turns } from '../inHand/turns.ts';
 import { borrowFor, type Lending, learntBefore, sameLent } from '../lending/borrowFor.ts';
 import { roomEvents } from '../reading/roomEvents.ts';
@@ -34,15 +35,6 @@ export interface FoldedHistory extends Lending {
   readonly summary: RoomSummary;
   readonly limits: readonly RoomLimits[];
 }
-
-export type RoomLimits = {
-  side: string;
-  direction: string;
-  measure: string;
-  limits: Limits;
-  /** What a rise is counted from; not there in results of before it was kept, which are made anew. */
-  normal?: number;
-};
 
 /** The analysis could not judge a stroke: that one must be set aside, or the room would stand still for ever. */
 export class UnjudgedStroke extends Error {

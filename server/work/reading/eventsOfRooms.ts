@@ -2,14 +2,9 @@ import { type Kysely, sql } from 'kysely';
 import type { RoomEvent } from '../../../analysis/history.ts';
 import { orderEvents } from '../../../analysis/room/fold.ts';
 import type { Tables } from '../../../migrations/tables.ts';
+import { STROKE_EVENT_COLUMNS, type StrokeEventRow, strokeEvent } from '../../results/strokeEvent.ts';
 import type { DirtyRoom } from './readDirtyRooms.ts';
-import {
-  type ServiceEventRow,
-  STROKE_EVENT_COLUMNS,
-  type StrokeEventRow,
-  serviceEvent,
-  strokeEvent,
-} from './roomEvents.ts';
+import { type ServiceEventRow, serviceEvent } from './roomEvents.ts';
 
 /** The events of one room after its checkpoint, in the one order of events. */
 export interface EventsOfRoom {

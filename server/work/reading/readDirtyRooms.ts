@@ -4,9 +4,9 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomTable } from '../../../migrations/thingTables.ts';
 import type { RoomKey } from '../../database/roomChannel.ts';
 import { describeRoom } from '../../things/describeRoom.ts';
+import { peersOf } from '../../things/peers.ts';
 import { type FoldStart, startAtCheckpoint } from '../remembered/foldStart.ts';
 import type { RoomMemory } from '../remembered/roomMemory.ts';
-import { peersOf } from './peers.ts';
 import type { RoomToAnalyse } from './roomRow.ts';
 
 /** A room whose results are out of date, and what is needed to go on with it. */

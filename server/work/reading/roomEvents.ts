@@ -1,23 +1,13 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import type { RoomEvent, ServiceEvent, StrokeEvent } from '../../../analysis/history.ts';
-import type { StrokeAnalysis } from '../../../analysis/measures.ts';
+import type { RoomEvent, ServiceEvent } from '../../../analysis/history.ts';
 import { orderEvents } from '../../../analysis/room/fold.ts';
 import type { ServiceKind } from '../../../analysis/trace.ts';
-import { weatherOf } from '../../../ingest/weather.ts';
-import type { StrokeTable } from '../../../migrations/strokeTables.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { ServiceTable } from '../../../migrations/thingTables.ts';
+import { STROKE_EVENT_COLUMNS, strokeEvent } from '../../results/strokeEvent.ts';
 
 /** Strokes read at a time: their analyses are some kilobytes each. */
 const STROKES_AT_A_TIME = 500;
-
-/** A stroke of the span has not been measured yet. */
-export class UnmeasuredStroke extends Error {
-  constructor() {
-    super('A stroke has not been measured yet.');
-    this.name = 'UnmeasuredStroke';
-  }
-}
 
 /**
  * The room's events after a time (all of them for null), in the one order of events, some hundred strokes at a time.
@@ -67,36 +57,6 @@ async function readStrokes(
     .limit(STROKES_AT_A_TIME)
     .execute();
   return rows.map(strokeEvent);
-}
-
-/** What of a stroke its event is made of. */
-export const STROKE_EVENT_COLUMNS = [
-  'id',
-  'placed_at',
-  'placed_by',
-  'direction',
-  'ambient_c',
-  'excluded',
-  'analysis',
-] as const;
-
-export type StrokeEventRow = Pick<Selectable<StrokeTable>, (typeof STROKE_EVENT_COLUMNS)[number]>;
-
-/** The stroke in its place in the history. Throws `UnmeasuredStroke` where it has no analysis yet. */
-export function strokeEvent(row: StrokeEventRow): StrokeEvent {
-  if (row.analysis === null) throw new UnmeasuredStroke();
-  // The column holds what `measureStroke` answered and nothing else.
-  const analysis = row.analysis as StrokeAnalysis;
-  return {
-    type: 'stroke',
-    strokeId: row.id,
-    atMs: row.placed_at.getTime(),
-    placedByArrival: row.placed_by === 'arrival',
-    direction: row.direction ?? (analysis.status === 'done' ? analysis.direction : null),
-    ambientC: weatherOf(row.ambient_c),
-    excluded: row.excluded,
-    analysis,
-  };
 }
 
 async function readServices(db: Kysely<Tables>, accountId: string, roomId: string, after: Date | null) {

@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { describeRoom } from '../../things/describeRoom.ts';
-import { type Peers, peersOf } from './peers.ts';
+import { type Peers, peersOf } from '../../things/peers.ts';
 
 export interface RoomToAnalyse {
   readonly accountId: string;

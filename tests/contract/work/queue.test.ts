@@ -1,9 +1,9 @@
 import pg from 'pg';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../../ingest/tracePartitions.ts';
+import { queueWithdrawal } from '../../../server/things/queueWithdrawal.ts';
 import { freeLostJobs } from '../../../server/work/jobs/freeLostJobs.ts';
 import { prepareQueue } from '../../../server/work/jobs/queue.ts';
-import { queueWithdrawal } from '../../../server/work/lending/withdrawNormals.ts';
 import { startWorker } from '../../../server/work/startWorker.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {

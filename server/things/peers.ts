@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { stringify } from 'uuid';
-import type { Drive } from '../../../analysis/trace.ts';
+import type { Drive } from '../../analysis/trace.ts';
 
 /** Rooms that may lend to each other, as ids of their own kind: equal where they are alike. */
 export interface Peers {

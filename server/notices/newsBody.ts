@@ -1,5 +1,5 @@
-import type { SilentNotice, WarningNotice } from '../notices/notice.ts';
 import type { WebhookNews } from '../schemas/webhook.ts';
+import type { SilentNotice, WarningNotice } from './notice.ts';
 
 /** What a webhook is sent, as the very text that is signed. */
 export function newsBody(notice: WarningNotice | SilentNotice): string {

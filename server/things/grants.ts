@@ -1,14 +1,14 @@
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
-import type { Tables } from '../../../migrations/tables.ts';
-import { takeTurn } from '../../database/takeTurn.ts';
-import { type PageAsked, pageById } from '../../paging.ts';
-import { invalidField, notFound } from '../../problems.ts';
-import type { Grant, GrantBody, NewGrant } from '../../schemas/access.ts';
-import { holdCoach } from '../../things/coaches.ts';
-import type { AccountInScope } from '../scopes/scope.ts';
-import { personAt } from '../signIn/signIn.ts';
-import { newInvitation } from './invitations.ts';
+import type { Tables } from '../../migrations/tables.ts';
+import { newInvitation } from '../access/people/invitations.ts';
+import type { AccountInScope } from '../access/scopes/scope.ts';
+import { personAt } from '../access/signIn/signIn.ts';
+import { takeTurn } from '../database/takeTurn.ts';
+import { type PageAsked, pageById } from '../paging.ts';
+import { invalidField, notFound } from '../problems.ts';
+import type { Grant, GrantBody, NewGrant } from '../schemas/access.ts';
+import { holdCoach } from './coaches.ts';
 
 /**
  * Lets a person of another account see a coach; for an address that nobody has, by an invitation. What the address was

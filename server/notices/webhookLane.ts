@@ -1,9 +1,9 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
-import { backOffMs, GIVE_UP_AFTER_MS } from '../notices/backOff.ts';
-import type { Lane } from '../notices/lane.ts';
-import { type Attempt, post } from './post.ts';
-import { signedHeaders } from './signature.ts';
+import { type Attempt, post } from '../webhooks/post.ts';
+import { signedHeaders } from '../webhooks/signature.ts';
+import { backOffMs, GIVE_UP_AFTER_MS } from './backOff.ts';
+import type { Lane } from './lane.ts';
 
 /** Requests under way at once, each to another webhook. */
 const PLACES = 32;
