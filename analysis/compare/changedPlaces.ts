@@ -13,9 +13,8 @@ const MOST_OF_TRAVEL = 0.5;
 /** The places that changed by themselves, side by side; where both directions tell one place, it is one. The largest first. */
 export function changedPlaces(groups: readonly ComparedGroup[]): ChangedPlace[] {
   const places: ChangedPlace[] = [];
-  for (const { side, direction, shifts, changedBins } of groups) {
+  for (const { side, direction, levelIsSure, changedBins } of groups) {
     const covered = changedBins.reduce((sum, { from, to }) => sum + to - from, 0);
-    const levelIsSure = shifts.some(({ measure, excludesZero }) => measure === 'runningAmps' && excludesZero);
     if (levelIsSure && covered > MOST_OF_TRAVEL) continue;
     for (const range of changedBins) {
       const same = places.findIndex(

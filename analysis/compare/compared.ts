@@ -35,6 +35,8 @@ export interface ComparedGroup {
   readonly strokesBefore: number;
   readonly strokesAfter: number;
   readonly shifts: MeasureShift[];
+  /** The running current's shift is no chance among all sides and directions of the room; `excludesZero` is of each by itself. */
+  readonly levelIsSure: boolean;
   readonly changedBins: ChangedRange[];
   readonly profileBefore: (number | null)[];
   readonly profileAfter: (number | null)[];

@@ -173,8 +173,7 @@ const Shift = z.object({
   shift: z.number().nullable(),
   lower: z.number().nullable(),
   upper: z.number().nullable(),
-  /** The interval does not contain zero. */
-  excludesZero: z.boolean(),
+  excludesZero: z.boolean().describe('The interval, by itself, does not contain zero.'),
 });
 
 /** The lowest and the highest of the strokes at each place, amperes. */
@@ -209,8 +208,14 @@ export const Comparison = z
         strokesBefore: z.int(),
         strokesAfter: z.int(),
         shifts: z.array(Shift),
-        /** Ranges of travel whose current changed, with one error rate for the whole profile. */
-        changedBins: z.array(z.object({ from: z.number(), to: z.number(), shiftAmps: z.number() })),
+        levelIsSure: z
+          .boolean()
+          .describe(
+            'Whether the running current surely changed, with one error rate for all sides and directions: the sentence says so.',
+          ),
+        changedBins: z
+          .array(z.object({ from: z.number(), to: z.number(), shiftAmps: z.number() }))
+          .describe('Ranges of travel whose current changed, with one error rate for all profiles.'),
         profileBefore: z.array(z.number().nullable()),
         profileAfter: z.array(z.number().nullable()),
         bandBefore: ProfileBand,

@@ -18,13 +18,15 @@ export type Outcome =
 /** A side that is relieved gives part of its load to the other: so much more must have gone than come. A choice, no source. */
 const FAR_MORE = 3;
 
-/** Only changes that are sure count: a change within its uncertainty is none. */
+/** Only changes that are sure among all sides and directions count: a change within its uncertainty is none. */
 export function outcomeOf(groups: readonly ComparedGroup[]): Outcome {
-  const shifts = groups.flatMap((group) =>
-    group.shifts.filter(({ measure, shift }) => measure === 'runningAmps' && shift !== null),
+  const shifts = groups.flatMap(({ levelIsSure, shifts }) =>
+    shifts.flatMap(({ measure, shift }) =>
+      measure === 'runningAmps' && shift !== null ? [{ shift, levelIsSure }] : [],
+    ),
   );
   if (shifts.length === 0) return 'unknown';
-  const sure = shifts.flatMap(({ shift, excludesZero }) => (excludesZero && shift !== null ? [shift] : []));
+  const sure = shifts.flatMap(({ shift, levelIsSure }) => (levelIsSure ? [shift] : []));
   const level = balanceOf(sure);
   const places = groups.flatMap(({ changedBins }) => changedBins.map(({ shiftAmps }) => shiftAmps));
   switch (level) {

@@ -57,7 +57,7 @@ export const compareWords = {
   afterKey: 'after: the same',
   change: 'Change, 95% interval',
   changed: 'place that surely changed',
-  intervalKey: 'change with its 95% interval; the upright line is no change',
+  intervalKey: 'change with its 95% interval, each by itself; the upright line is no change',
   measure: 'Measure',
   from: 'From',
   coach: 'Coach',

@@ -5,7 +5,7 @@ import { outcomeOf } from '../../../dashboards/src/compare/didItHelp.ts';
 /** A group whose running current changed so much, surely or not; null: too few strokes to tell. And its places. */
 function groupOf(
   shift: number | null,
-  excludesZero = true,
+  levelIsSure = true,
   placesAmps: readonly number[] = [],
 ): ComparedGroup {
   return {
@@ -14,8 +14,18 @@ function groupOf(
     strokesBefore: 4,
     strokesAfter: 4,
     shifts: [
-      { measure: 'runningAmps', unit: 'A', before: 6, after: 5, shift, lower: 0, upper: 0, excludesZero },
+      {
+        measure: 'runningAmps',
+        unit: 'A',
+        before: 6,
+        after: 5,
+        shift,
+        lower: 0,
+        upper: 0,
+        excludesZero: true,
+      },
     ],
+    levelIsSure,
     changedBins: placesAmps.map((shiftAmps, place) => ({
       from: place / 10,
       to: (place + 0.5) / 10,

@@ -4,7 +4,7 @@ import { profileScale } from '../../../dashboards/src/compare/profileScale.ts';
 
 function groupOf(low: number | null, high: number | null): ComparedGroup {
   const band = { lower: [low], upper: [high] };
-  const empty = { changedBins: [], profileBefore: [], profileAfter: [], shifts: [] };
+  const empty = { levelIsSure: false, changedBins: [], profileBefore: [], profileAfter: [], shifts: [] };
   const counted = { strokesBefore: 2, strokesAfter: 2 };
   return { side: 'front', direction: 'extend', ...counted, ...empty, bandBefore: band, bandAfter: band };
 }

@@ -14,6 +14,7 @@ function group(shift: number, lower: number, upper: number): ComparedGroup {
     strokesBefore: 6,
     strokesAfter: 6,
     shifts: [{ ...running, shift, lower, upper, excludesZero }],
+    levelIsSure: excludesZero,
     changedBins: [],
     profileBefore: [],
     profileAfter: [],
@@ -73,5 +74,20 @@ test('the two largest places are told, in the order of the travel, and how many 
 test('where nothing is told apart, it says how much may have changed unseen', () => {
   expect(compareSentence([group(...LEVEL_OPEN)], ['main'])).toBe(
     'The running current is not told apart from before the work, neither as a whole nor at any place of the travel: with these strokes a change of the whole by up to 8 % would not show.',
+  );
+});
+
+test('a change that only its own interval tells is a hint, and says so', () => {
+  const hint = (direction: ComparedGroup['direction']): ComparedGroup => ({
+    ...group(-0.6, -1.09, -0.1),
+    direction,
+    levelIsSure: false,
+  });
+  expect(compareSentence([hint('extend'), placed(LEVEL_OPEN, 'retract', [])], ['main'])).toBe(
+    'The running current is not told apart from before the work, neither as a whole nor at any place of the travel: with these strokes a change of the whole by up to 11 % would not show. Going out, the motor seems to draw 6 % less than before (between 1 % and 11 % less): a hint, not proof, for where so much is compared chance alone may come to as much.',
+  );
+  const sure = group(-2, -2.4, -0.8);
+  expect(compareSentence([sure, hint('retract')], ['main'])).toBe(
+    'Going out, the motor draws 20 % less than before (between 8 % and 24 % less). Coming in, the motor seems to draw 6 % less than before (between 1 % and 11 % less): a hint, not proof, for where so much is compared chance alone may come to as much.',
   );
 });

@@ -293,3 +293,26 @@ test.each([
     expect(held).toBeLessThanOrEqual(0.996);
   },
 );
+
+test('of pairs without a change one in twenty names one, whichever side and direction it would be of', () => {
+  const random = new Random(41);
+  const spread = () => Math.exp(random.normal(0, 0.06));
+  const span = (from: number, part: number) =>
+    Array.from({ length: 4 }, (_, i) =>
+      strokeEvent(from + i, ROOM, 1, { factors: [part * spread(), part * spread()] }),
+    );
+  const compared = (part: number) =>
+    Array.from({ length: 120 }, () => compareSpans(span(0, 1), span(4, part), ROOM));
+  const same = compared(1);
+  const named = same.filter(({ groups }) =>
+    groups.some(({ levelIsSure, changedBins }) => levelIsSure || changedBins.length > 0),
+  );
+  // 6 expected; 12 or more has a probability below 1 in 40 (binomial). By the intervals, each by itself, it is 19.
+  expect(named.length).toBeLessThan(12);
+  for (const comparison of same) {
+    expect(named.includes(comparison)).toBe(
+      !/^The running current is not told apart/.test(comparison.sentence),
+    );
+  }
+  for (const { groups } of compared(0.6)) expect(groups.some(({ levelIsSure }) => levelIsSure)).toBe(true);
+});

@@ -1,0 +1,34 @@
+import { holmRejections } from '../statistics/holmRejections.ts';
+import type { AtReference } from './atReference.ts';
+import { type ShiftInterval, type StrokeSpread, shiftInterval } from './shiftInterval.ts';
+
+/** The running current of one side and direction. */
+export interface LevelChange {
+  readonly values: Pick<AtReference, 'before' | 'after' | 'unsure'>;
+  readonly spread: StrokeSpread;
+}
+
+/**
+ * How far the running currents of a room's sides and directions moved, each with the interval that it has to leave zero by so that
+ * all of them have one error rate: an interval of 95 % for each by itself would call every fifth room changed that did not. Null
+ * where a span holds no stroke.
+ *
+ * Source: `holmRejections`.
+ */
+export function levelsOfRoom(levels: readonly LevelChange[], errorRate: number): (ShiftInterval | null)[] {
+  const told = levels.filter(({ values }) => values.before.length > 0 && values.after.length > 0);
+  const at = ({ values, spread }: LevelChange, level: number) => shiftInterval(values, spread, 1 - level);
+  const rejectedAt = holmRejections(told.length, errorRate, (index, level) =>
+    leavesZero(at(told[index], level)),
+  );
+  const left = rejectedAt.filter((level) => level === null).length;
+  return levels.map((each) => {
+    const index = told.indexOf(each);
+    return index < 0 ? null : at(each, rejectedAt[index] ?? errorRate / left);
+  });
+}
+
+/** Whether the interval says that there is a change. */
+export function leavesZero(interval: ShiftInterval | null): boolean {
+  return interval !== null && (interval.lower > 0 || interval.upper < 0);
+}
