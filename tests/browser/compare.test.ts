@@ -79,14 +79,14 @@ describePages('before and after', (place) => {
 
   test('tells each shift with its interval, in words and as a picture', async () => {
     const { page } = await openSheet();
-    const front = page.getByRole('figure', { name: 'front, going out' });
+    const front = page.getByRole('figure', { name: 'The front side, going out' });
     const running = front.getByRole('row', { name: /^Running current \(median\)/ });
     await running.getByText(/\d\sA less \(.*\sA to .*\sA\)/).waitFor();
     expect(await running.locator('svg.interval-sure').count()).toBe(1);
     expect(await front.locator('.profile-band').count()).toBe(2);
     await front.getByText(/^[456] strokes before, 6 after/).waitFor();
     await front.getByText(/^Surely changed: \d.*\sA less along the whole travel\.$/).waitFor();
-    const rear = page.getByRole('figure', { name: 'rear, coming in' });
+    const rear = page.getByRole('figure', { name: 'The rear side, coming in' });
     const unmoved = rear.getByRole('row', { name: /^Running current \(median\)/ });
     await unmoved.getByText(/^No sure change: /).waitFor();
     expect(await unmoved.locator('svg.interval-sure').count()).toBe(0);
@@ -190,7 +190,7 @@ describePages('before and after', (place) => {
     const finding = page.getByRole('region', { name: 'What was found' });
     await finding.getByText('no comparison can be made').waitFor();
     await finding.getByText('It takes two strokes before the work and two after it').waitFor();
-    await finding.getByText('front, going out: 6 strokes before, 0 after').waitFor();
+    await finding.getByText('The front side, going out: 6 strokes before, 0 after').waitFor();
     expect(await page.getByRole('figure').count()).toBe(0);
   });
 });

@@ -91,7 +91,7 @@ describePages('a page that stays open', (place) => {
       for (const piece of inOrder.slice(0, 2)) link.say(piece);
       const running = page.getByRole('region', { name: 'Running now' });
       await running
-        .getByText(/Recorded so far: 10\.0\ss\. front: now \d\.\d\sA, highest 2\d\.\d\sA\./)
+        .getByText(/Recorded so far: 10\.0\ss\. The front side: now \d\.\d\sA, highest 2\d\.\d\sA\./)
         .waitFor();
       await running.locator('canvas').waitFor();
       expect(await violationsOn(page)).toEqual([]);
@@ -99,12 +99,12 @@ describePages('a page that stays open', (place) => {
       await running.getByText(/Recorded so far: 21\.\d\ss/).waitFor();
       link.say({ type: 'end', key });
       const finished = page.getByRole('region', { name: 'Just finished' });
-      await finished.getByText('Extend stroke, worked out.').waitFor();
+      await finished.getByText('The stroke going out is worked out.').waitFor();
       expect(await running.count()).toBe(0);
       await finished.getByRole('figure', { name: 'Along the travel' }).locator('canvas').waitFor();
       expect(await violationsOn(page)).toEqual([]);
       await finished.getByRole('link', { name: 'Open this stroke' }).click();
-      await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
+      await page.getByRole('heading', { level: 1, name: 'Stroke going out' }).waitFor();
     } finally {
       await link.drop();
     }
@@ -125,7 +125,7 @@ describePages('a page that stays open', (place) => {
     await page.getByText('It takes two strokes before the work').waitFor();
     for (const day of [5, 6, 12, 13]) await send(room.id, day);
     await page
-      .getByRole('figure', { name: 'front, going out' })
+      .getByRole('figure', { name: 'The front side, going out' })
       .getByText('2 strokes before, 2 after')
       .waitFor();
   });

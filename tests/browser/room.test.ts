@@ -80,7 +80,7 @@ describePages('a room that got worse', (place) => {
     const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
     const warning = page.getByRole('article').filter({ hasText: 'Heavy from the start' });
     await warning
-      .getByRole('img', { name: /^front: 3 strokes going out, 1[89]\.\d\sA to (19|2\d)\.\d\sA\.$/ })
+      .getByRole('img', { name: /^The front side: 3 strokes going out, 1[89]\.\d\sA to (19|2\d)\.\d\sA\.$/ })
       .waitFor();
   });
 
@@ -150,7 +150,7 @@ describePages('a room that got worse', (place) => {
       .getByRole('rowheader', { name: /above its normal$/ })
       .first()
       .waitFor();
-    await page.getByRole('radio', { name: 'Retracting' }).check();
+    await page.getByRole('radio', { name: 'Coming in' }).check();
     await page.getByLabel('Show').selectOption({ label: 'Duration' });
     await page
       .getByRole('figure', { name: 'Side: rear' })
@@ -270,7 +270,7 @@ describePages('a room that got worse', (place) => {
   test('leads to a stroke and back', async () => {
     const { page } = await openRoom();
     await page.getByRole('link', { name: 'Latest stroke' }).first().click();
-    await page.getByRole('heading', { level: 1, name: /stroke$/ }).waitFor();
+    await page.getByRole('heading', { level: 1, name: /^Stroke / }).waitFor();
     await page.getByRole('link', { name: 'Bedroom' }).click();
     await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
     expect(new URL(page.url()).pathname).toBe(`/rooms/${fleet.worsening.id}`);

@@ -23,12 +23,12 @@ describePages('one stroke', (place) => {
 
   test('shows both sides over travel and over time, in words too', async () => {
     const { page, troubles } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[0]}`);
-    await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Stroke going out' }).waitFor();
     const travel = page.getByRole('figure', { name: 'Along the travel' });
-    await travel.getByText(/front: mostly about [89]\.\d\sA/).waitFor();
+    await travel.getByText(/The front side: mostly about [89]\.\d\sA/).waitFor();
     await travel.locator('canvas').waitFor();
     const time = page.getByRole('figure', { name: 'Over time' });
-    await time.getByText(/front: recorded for 21\.\d\ss/).waitFor();
+    await time.getByText(/The front side: recorded for 21\.\d\ss/).waitFor();
     await time.locator('canvas').waitFor();
     await time.getByText('As a table').click();
     await time.getByRole('cell', { name: 'end stop' }).first().waitFor();
@@ -62,17 +62,17 @@ describePages('one stroke', (place) => {
 
   test('is corrected by those who may: its time, its way and its room', async () => {
     const { page, troubles } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[2]}`);
-    await page.getByRole('heading', { level: 1, name: 'Extend stroke' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Stroke going out' }).waitFor();
     await page.getByText('Correct this record').click();
     await page.getByLabel('When it ran').fill('2126-04-02T10:30');
     await page.getByRole('button', { name: 'Save the correction' }).click();
     await page.getByText('This time is still to come.').waitFor();
     await page.getByLabel('When it ran').fill('2026-04-02T10:30');
-    await page.getByLabel('Which way it ran').selectOption('Retract');
+    await page.getByLabel('Which way it ran').selectOption('Coming in (retract)');
     await page.getByLabel('Room', { exact: true }).selectOption('Dinette');
     expect(await violationsOn(page)).toEqual([]);
     await page.getByRole('button', { name: 'Save the correction' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Stroke coming in' }).waitFor();
     await page.getByText('2 Apr 2026, 10:30').waitFor();
     await page.getByRole('link', { name: 'Dinette' }).waitFor();
     const api = await place.api();

@@ -82,9 +82,9 @@ describePages('a technician beside the coach', (place) => {
     const page = await openStroke(latestExtend());
     const travel = travelOf(page);
     await travel
-      .getByText(/front: mostly about 1[23]\.\d\sA.*Outside its normal: above from \d+% to \d+%/)
+      .getByText(/The front side: mostly about 1[23]\.\d\sA.*Outside its normal: above from \d+% to \d+%/)
       .waitFor();
-    await travel.getByText(/rear: mostly about 8\.\d\sA.*Nowhere outside its normal\./).waitFor();
+    await travel.getByText(/The rear side: mostly about 8\.\d\sA.*Nowhere outside its normal\./).waitFor();
     await travel.getByText('One turn of the gear moves the room by 8 cm').waitFor();
     await travel.getByText('a whole turn of the gear, from fully in').waitFor();
     await travel.getByText('As a table').click();
@@ -100,11 +100,11 @@ describePages('a technician beside the coach', (place) => {
     const boxes = page.locator('.picks input');
     // Those that ran the same way are offered, all others on demand.
     await boxes.nth(8).waitFor();
-    expect(await page.locator('.picks .remarks', { hasText: 'Retract' }).count()).toBe(0);
+    expect(await page.locator('.picks .remarks', { hasText: 'Coming in' }).count()).toBe(0);
     await page.getByLabel('Those that ran the other way, too').check();
-    await page.locator('.picks .remarks', { hasText: 'Retract' }).first().waitFor();
+    await page.locator('.picks .remarks', { hasText: 'Coming in' }).first().waitFor();
     await page.getByLabel('Those that ran the other way, too').uncheck();
-    await page.locator('.picks .remarks', { hasText: 'Retract' }).first().waitFor({ state: 'detached' });
+    await page.locator('.picks .remarks', { hasText: 'Coming in' }).first().waitFor({ state: 'detached' });
     for (let i = 0; i < 7; i++) await boxes.nth(i).check();
     await travelOf(page).locator('.key-letter').nth(6).waitFor();
     expect(await travelOf(page).locator('.key-letter').allTextContents()).toEqual([...'BCDEFGH']);

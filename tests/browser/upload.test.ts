@@ -67,7 +67,7 @@ describePages('adding a recording from a file', (place) => {
     await page.getByText('2 strokes were there already').waitFor();
     expect(await strokesOfRoom()).toBe(2);
     await page.getByRole('link', { name: 'Open stroke 2' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Stroke coming in' }).waitFor();
     expect(troubles).toEqual([]);
   });
 
@@ -123,13 +123,13 @@ describePages('adding a recording from a file', (place) => {
     await page.locator('.drop').dispatchEvent('drop', { dataTransfer: dropped });
     await page.getByText('dropped.csv').waitFor();
     await page.getByText('Stroke 1: the sign of the current does not tell the direction.').waitFor();
-    await page.getByLabel('Direction of stroke 1').selectOption('Extend');
-    await page.getByLabel('Direction of stroke 2').selectOption('Retract');
+    await page.getByLabel('Direction of stroke 1').selectOption('Going out (extend)');
+    await page.getByLabel('Direction of stroke 2').selectOption('Coming in (retract)');
     await page.getByLabel('When the recording began').fill('2026-05-03T16:20:11');
     await page.getByText('Nothing stands in the way.').waitFor();
     await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
     await page.getByRole('link', { name: 'Open stroke 2' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Retract stroke' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Stroke coming in' }).waitFor();
   });
 
   test('a wrong file is told as what it is, and loses nothing entered', async () => {

@@ -2,10 +2,11 @@ import { useId } from 'preact/hooks';
 import type { ComparedGroup, MeasureTitle, Room } from '../api/types.ts';
 import { Scroll } from '../components/told/Scroll.tsx';
 import { percent, quantity, referenceText } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { sideInSentence } from '../sideName.ts';
 import type { Scale } from '../small/roundScale.ts';
 import { compareWords } from '../words/compare.ts';
 import { strokeWords } from '../words/stroke.ts';
+import { words } from '../words.ts';
 import { isCompared } from './isCompared.ts';
 import { Profile } from './Profile.tsx';
 import { ShiftTable } from './ShiftTable.tsx';
@@ -72,7 +73,7 @@ interface GroupProps {
 export function Group({ room, group, titles, scale }: GroupProps) {
   const id = useId();
   const say = compareWords;
-  const title = say.group(sideName(group.side), group.direction);
+  const title = say.group(sideInSentence(group.side), words.doing[group.direction]);
   const known = group.shifts.filter(({ before, after }) => before !== null || after !== null);
   const first = FIRST_MEASURES.flatMap((name) => known.filter(({ measure }) => measure === name));
   const others = known.filter(({ measure }) => !FIRST_MEASURES.includes(measure));

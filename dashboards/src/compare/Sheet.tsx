@@ -1,7 +1,8 @@
 import type { MeasureTitle, Warning } from '../api/types.ts';
 import { toldHere } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { sideInSentence } from '../sideName.ts';
 import { compareWords } from '../words/compare.ts';
+import { words } from '../words.ts';
 import { Answer } from './Answer.tsx';
 import { Group } from './Group.tsx';
 import { Heads, type HeadsProps } from './Heads.tsx';
@@ -36,7 +37,7 @@ export function Sheet(props: SheetProps) {
             <ul>
               {comparison.groups.map((group) => (
                 <li key={`${group.side}/${group.direction}`} dir="auto">
-                  {say.group(sideName(group.side), group.direction)}
+                  {say.group(sideInSentence(group.side), words.doing[group.direction])}
                   {': '}
                   {say.counted(group.strokesBefore, group.strokesAfter)}
                 </li>

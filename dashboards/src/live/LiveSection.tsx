@@ -30,7 +30,7 @@ function Finished({ stroke, room }: { readonly stroke: Stroke; readonly room: Ro
       <p role="status">
         {analysis === null && strokeWords.pending}
         {analysis?.status === 'unusable' && `${strokeWords.unusable}: ${toldHere(analysis.reason)}`}
-        {done !== null && say.finishedLead(words.directions[done.direction])}{' '}
+        {done !== null && say.finishedLead(words.doing[done.direction])}{' '}
         <a href={`/strokes/${stroke.id}`}>{say.open}</a>
       </p>
       {done !== null && (

@@ -6,7 +6,7 @@ import { Plot, type PlotLibrary } from '../charts/plot/Plot.tsx';
 import type { ChartTheme } from '../charts/plot/theme.ts';
 import { liveData, liveSpec } from '../charts/time/liveSpec.ts';
 import { plainCount, quantity } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { sideInSentence, sideName } from '../sideName.ts';
 import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { highestOf, lastSecond, latestOf, type RunningLine, type RunningStroke } from './runningStroke.ts';
@@ -70,7 +70,11 @@ export function RunningChart({ stroke, room }: { readonly stroke: RunningStroke;
       summary={[
         say.until(seconds(lastSecond(stroke))),
         ...currents.map((line) =>
-          say.summary(nameOf(line), quantity(latestOf(line), 'A'), quantity(highestOf(line), 'A')),
+          say.summary(
+            line.side === null ? strokeWords.volts : sideInSentence(line.side),
+            quantity(latestOf(line), 'A'),
+            quantity(highestOf(line), 'A'),
+          ),
         ),
       ].join(' ')}
       keys={lines.map((line) =>

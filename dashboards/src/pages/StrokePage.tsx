@@ -120,7 +120,11 @@ function StrokeOf({ id }: { readonly id: string }) {
   return (
     <>
       <RoomTrail coach={coach} room={room.value ?? { id: roomId, name: strokeWords.room }} />
-      <PageTitle text={strokeWords.title(words.directions[direction])} />
+      <PageTitle
+        text={
+          direction === 'unknown' ? strokeWords.directionUnknown : strokeWords.title(words.doing[direction])
+        }
+      />
       <p class="lead">
         <Moment at={placedAt} />
       </p>

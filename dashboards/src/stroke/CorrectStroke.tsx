@@ -61,7 +61,7 @@ export function CorrectStroke({ stroke, rooms, onDone }: CorrectProps) {
   });
   const ways = (['extend', 'retract'] as const).map((way): [Direction | '', string] => [
     way,
-    words.directions[way],
+    words.directionChoices[way],
   ]);
   return (
     <InlineForm form={form} action={say.save} busy={say.saving}>

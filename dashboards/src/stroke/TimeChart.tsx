@@ -10,7 +10,7 @@ import type { View } from '../charts/plot/view.ts';
 import { timeSpec } from '../charts/time/timeSpec.ts';
 import { Loaded } from '../components/coming/states.tsx';
 import { quantity } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { sideInSentence, sideName } from '../sideName.ts';
 import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { PhasesTable } from './PhasesTable.tsx';
@@ -29,7 +29,7 @@ function lineSummary(line: TraceLine): string {
   const peak = line.values.reduce<number>((high, amps) => Math.max(high, amps ?? high), 0);
   const runS = line.seconds[line.seconds.length - 1] - line.seconds[0];
   return strokeWords.timeSummary(
-    sideName(line.name),
+    sideInSentence(line.name),
     quantity(runS, words.units.seconds),
     quantity(peak, 'A'),
   );

@@ -1,7 +1,7 @@
 import type { NormalSide, Spike } from '../api/types.ts';
 import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';
 import { percent, placeText, quantity } from '../format.ts';
-import { sideName } from '../sideName.ts';
+import { sideInSentence, sideName } from '../sideName.ts';
 import { strokeWords } from '../words/stroke.ts';
 import { words } from '../words.ts';
 import { outsideRanges } from './normalRanges.ts';
@@ -24,7 +24,7 @@ export function sideSummary(
   const peak = [...known, ...spikes].reduce((highest, one) => (one.amps > highest.amps ? one : highest));
   const middle = inOrder[Math.floor(inOrder.length / 2)];
   const course = say.travelSummary(
-    sideName(side),
+    sideInSentence(side),
     quantity(middle.amps, 'A'),
     quantity(peak.amps, 'A'),
     percent(peak.position),

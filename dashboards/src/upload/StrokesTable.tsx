@@ -56,7 +56,7 @@ export function StrokesTable({ strokes, directions, onChange }: StrokesProps) {
                     {directions[i] === null && <option value="">{say.notTold}</option>}
                     {DIRECTIONS.map((direction) => (
                       <option key={direction} value={direction}>
-                        {words.directions[direction]}
+                        {words.directionChoices[direction]}
                       </option>
                     ))}
                   </select>

@@ -70,8 +70,7 @@ export const compareWords = {
   spanOf: (strokes: number, from: string, to: string) =>
     `${strokes === 1 ? '1 stroke' : `${strokes} strokes`}, ${from === to ? from : `${from} to ${to}`}`,
   since: (warning: string) => `since “${warning}”`,
-  group: (side: string, direction: 'extend' | 'retract') =>
-    `${side}, ${direction === 'extend' ? 'going out' : 'coming in'}`,
+  group: (side: string, doing: string) => `${side}, ${doing}`,
   counted: (before: number, after: number) =>
     `${before === 1 ? '1 stroke' : `${before} strokes`} before, ${after} after`,
   less: 'less',

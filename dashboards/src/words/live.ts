@@ -11,7 +11,7 @@ export const liveWords = {
     highest: 'Highest',
     samples: 'Samples',
     finished: 'Just finished',
-    finishedLead: (direction: string) => `${direction} stroke, worked out.`,
+    finishedLead: (doing: string) => `The stroke ${doing} is worked out.`,
     open: 'Open this stroke',
   },
 } as const;

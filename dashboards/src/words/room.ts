@@ -18,7 +18,7 @@ export const roomWords = {
   room: {
     pending: (n: number) =>
       n === 1 ? '1 stroke is still being worked out.' : `${n} strokes are still being worked out.`,
-    counted: (n: number) => (n === 1 ? '1 stroke' : `${n} strokes`),
+    counted: (n: number) => (n === 0 ? 'No stroke yet' : n === 1 ? '1 stroke' : `${n} strokes`),
     lastStroke: 'last',
     checks: 'What to check, and what not to do',
     work: 'Work done, and whether it helped',
@@ -40,7 +40,6 @@ export const roomWords = {
     title: 'Over time',
     measure: 'Show',
     direction: 'Direction',
-    directions: { extend: 'Extending', retract: 'Retracting' },
     side: (side: string) => `Side: ${side}`,
     bothSides: 'Both sides together',
     asMeasured: 'as measured',

@@ -74,7 +74,11 @@ export const shellWords = {
     busy: 'Making the account…',
   },
 
-  directions: { extend: 'Extend', retract: 'Retract', unknown: 'Direction unknown' },
+  directions: { extend: 'Going out', retract: 'Coming in', unknown: 'Direction unknown' },
+  /** Within a sentence. */
+  doing: { extend: 'going out', retract: 'coming in' },
+  /** Where a technician says which way a record ran: with the words of its file and of the switch. */
+  directionChoices: { extend: 'Going out (extend)', retract: 'Coming in (retract)' },
 
   units: { seconds: 's', travelPercent: (percent: string) => `${percent} of the travel` },
 

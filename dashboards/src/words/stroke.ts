@@ -1,6 +1,7 @@
 /** The page of a stroke. */
 export const strokeWords = {
-  title: (direction: string) => `${direction} stroke`,
+  title: (doing: string) => `Stroke ${doing}`,
+  directionUnknown: 'Stroke, direction unknown',
   room: 'Room',
   notFound: 'This stroke was not found',
   notNow: 'This stroke cannot be shown just now',

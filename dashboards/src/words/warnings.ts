@@ -71,10 +71,10 @@ export const warningsWords = {
     likelyMisdated:
       'The clock of the logger is likely off, or somebody entered a wrong date. How much the room drew can be trusted; when it did, and where on its way, cannot.',
     picture: {
-      course: (n: number, doing: 'extend' | 'retract', outside: number) =>
-        `${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}. ${outside === 0 ? 'None of them alone was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
-      heavy: (side: string, n: number, doing: 'extend' | 'retract', lowest: string, highest: string) =>
-        `${side}: ${n} strokes ${doing === 'extend' ? 'going out' : 'coming in'}, ${lowest} to ${highest}.`,
+      course: (n: number, doing: string, outside: number) =>
+        `${n} strokes ${doing}. ${outside === 0 ? 'None of them alone was' : outside === 1 ? '1 was' : `${outside} were`} outside the normal of its time.`,
+      heavy: (side: string, n: number, doing: string, lowest: string, highest: string) =>
+        `${side}: ${n} strokes ${doing}, ${lowest} to ${highest}.`,
       supply: (n: number, lowest: string, highest: string) =>
         `Supply while running, ${n} strokes: ${lowest} to ${highest}.`,
       below: (n: number, limit: string) =>
@@ -120,7 +120,6 @@ export const warningsWords = {
     place: 'Place',
     pattern: 'How it comes',
     direction: 'Which way',
-    directions: { extend: 'going out', retract: 'coming in' },
   },
 
   evidence: {

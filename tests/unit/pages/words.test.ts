@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS } from '../../../analysis/advice/cautions.ts';
+import { compareWords } from '../../../dashboards/src/words/compare.ts';
 import { noticesWords } from '../../../dashboards/src/words/notices.ts';
 import { settingsWords } from '../../../dashboards/src/words/settings.ts';
+import { strokeWords } from '../../../dashboards/src/words/stroke.ts';
+import { uploadWords } from '../../../dashboards/src/words/upload.ts';
 import { words } from '../../../dashboards/src/words.ts';
 import { readingGrade, syllablesOf } from './readingGrade.ts';
 
@@ -84,4 +87,15 @@ test('a room that borrows its normal tells from how many, or from others where t
     '40 % of its normal is borrowed from others of the same model.',
   ]);
   expect(words.room.lends(null)).toMatch(/^Others of the same model will lend it/);
+});
+
+test('a room goes out and comes in, in every label and sentence, save where a record is put right', () => {
+  const { directionChoices, ...others } = words;
+  expect(Object.values(directionChoices)).toEqual(['Going out (extend)', 'Coming in (retract)']);
+  // A line for a terminal speaks the service's own words.
+  const said = JSON.stringify([others, strokeWords, uploadWords, compareWords], (key, value) =>
+    key === 'curlLine' ? '' : typeof value === 'function' ? value('3', 'going out', 0) : value,
+  );
+  // Not as the name of a word, but within one.
+  expect(said.match(/\b(extend|retract)(?!":)[^"]*/gi)).toBeNull();
 });

@@ -3,7 +3,7 @@ import { useLoad } from '../../api/useLoad.ts';
 import { useRefresh } from '../../api/useRefresh.ts';
 import { Loaded } from '../../components/coming/states.tsx';
 import { percent, quantity } from '../../format.ts';
-import { sideName } from '../../sideName.ts';
+import { sideInSentence } from '../../sideName.ts';
 import { courseBegin, courseEnds, courseOf, drawnValues } from '../../small/course.ts';
 import { SmallChart } from '../../small/SmallChart.tsx';
 import { scaleOf, scaleOfParts } from '../../small/smallScale.ts';
@@ -43,13 +43,13 @@ function CoursePicture({ evidence, room, warning }: CourseProps) {
         const amps = course.line.points.flatMap(([, value]) => value ?? []);
         const summary = isHeavy
           ? say.heavy(
-              sideName(side),
+              sideInSentence(side),
               shown,
-              direction,
+              words.doing[direction],
               quantity(Math.min(...amps), 'A'),
               quantity(Math.max(...amps), 'A'),
             )
-          : say.course(shown, direction, course.line.beyond?.length ?? 0);
+          : say.course(shown, words.doing[direction], course.line.beyond?.length ?? 0);
         const band = isHeavy ? null : course.band;
         const values = drawnValues([course.line], band);
         return (
@@ -96,8 +96,8 @@ function TravelPicture({ evidence, room }: { readonly evidence: Of<'travel'>; re
         const highest = quantity(Math.max(...known, ...of.spikes.map(({ amps }) => amps)), 'A');
         const summary =
           place === null
-            ? say.travel(sideName(side), highest)
-            : say.travelAt(sideName(side), highest, percent(place));
+            ? say.travel(sideInSentence(side), highest)
+            : say.travelAt(sideInSentence(side), highest, percent(place));
         const points = withSpikes(profile, of.spikes);
         const values = points.flatMap(([, amps]) => amps ?? []);
         return (

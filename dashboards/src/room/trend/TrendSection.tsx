@@ -86,8 +86,8 @@ export function TrendSection({ room, measures, version }: SectionProps) {
         <Choice
           label={words.trend.direction}
           options={[
-            ['extend', words.trend.directions.extend],
-            ['retract', words.trend.directions.retract],
+            ['extend', words.directions.extend],
+            ['retract', words.directions.retract],
           ]}
           value={direction}
           onChange={setDirection}
@@ -106,7 +106,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
       <p class="on-paper">
         {[
           measure.title,
-          words.trend.directions[direction],
+          words.directions[direction],
           scale === 'adjusted' ? words.trend.adjusted(referenceText(room)) : words.trend.asMeasured,
         ].join(words.joint)}
       </p>

@@ -24,10 +24,7 @@ interface WarningProps {
 function aboutLines(warning: Warning, room: Room): [string, string][] {
   const lines: [string, string | null][] = [
     [words.warnings.side, warning.side === null ? null : sideName(warning.side)],
-    [
-      words.warnings.direction,
-      warning.direction === null ? null : words.warnings.directions[warning.direction],
-    ],
+    [words.warnings.direction, warning.direction === null ? null : words.doing[warning.direction]],
     [words.warnings.place, warning.position === null ? null : placeText(warning.position, room.travelMetres)],
     [words.warnings.pattern, warning.pattern === null ? null : words.warnings.patterns[warning.pattern]],
   ];
