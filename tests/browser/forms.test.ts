@@ -2,7 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { violationsOn } from './support/accessibility.ts';
 import { NARROW } from './support/devices.ts';
-import { addCoach } from './support/fleet.ts';
+import { addCoach, addRoom } from './support/fleet.ts';
 import { describePages } from './support/place.ts';
 
 describePages('a form that is filled in wrongly', (place) => {
@@ -47,15 +47,26 @@ describePages('a form that is filled in wrongly', (place) => {
   test('a coach without a room leads to where its first one is added, and says what a side is', async () => {
     const { page } = await place.visitAs(place.person, `/coaches/${coach.id}`, NARROW);
     await page.getByText('Add a room').waitFor();
-    await page.getByRole('link', { name: 'Add the first room' }).click();
-    await expect
-      .poll(() => page.getByText('Add a room').evaluate((opener) => opener.getBoundingClientRect().top))
-      .toBeLessThan(NARROW.viewport.height);
-    await page.keyboard.press('Tab');
-    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Add the first room' }).click();
+    const name = page.getByLabel('Name of the room');
+    await name.and(page.locator(':focus')).waitFor();
+    expect(await name.evaluate((field) => field.getBoundingClientRect().top)).toBeLessThan(
+      NARROW.viewport.height,
+    );
     const hint = /^Each that a motor or a gear of its own moves/;
     await page.getByLabel('Driven sides').waitFor();
     await page.getByText(hint).waitFor();
+  });
+
+  test('a coach that nothing sends for leads to its first logger, and says so in the first screen', async () => {
+    const api = await place.api();
+    const bare = await addCoach(api, 'Juniper 32');
+    await addRoom(api, bare, 'Den');
+    const { page } = await place.visitAs(place.person, `/coaches/${bare.id}`, NARROW);
+    await page.getByRole('heading', { name: 'No stroke yet' }).waitFor();
+    await page.getByRole('link', { name: 'Add a recording from a file' }).waitFor();
+    await page.getByRole('button', { name: 'Add the first logger' }).click();
+    await page.getByLabel('Name of the logger').and(page.locator(':focus')).waitFor();
   });
 
   test('a coach, a person and a webhook', async () => {

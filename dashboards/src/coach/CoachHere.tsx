@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { CoachOverview } from '../api/types.ts';
 import { useLiveRooms } from '../api/useLiveRooms.ts';
 import { lazily } from '../components/coming/Lazily.tsx';
@@ -7,9 +8,9 @@ import { RoomAnswer } from '../room/RoomAnswer.tsx';
 import { CHECKS } from '../room/warnings/Advice.tsx';
 import { RoomCourse } from '../small/RoomCourse.tsx';
 import { words } from '../words.ts';
+import { FirstSteps } from './FirstSteps.tsx';
 import { Loggers } from './Loggers.tsx';
 import { SeeAll } from './SeeAll.tsx';
-import { TOOLS } from './tools.ts';
 
 const CoachTools = lazily(async () => (await import('./CoachTools.tsx')).CoachTools);
 const CoachSight = lazily(async () => (await import('../people/CoachSight.tsx')).CoachSight);
@@ -25,6 +26,8 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
   const about = [coach.model, coach.year].filter((part) => part !== null).join(words.joint);
   const rooms = byConcern(coach.rooms);
   const mayChange = coach.role !== 'owner';
+  const [askedRoom, setAskedRoom] = useState(0);
+  const [askedLogger, setAskedLogger] = useState(0);
   return (
     <>
       <PageTitle text={coach.name} />
@@ -33,18 +36,13 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
           {about}
         </p>
       )}
-      {rooms.length === 0 ? (
-        <section class="empty">
-          <h2>{words.coach.noRooms}</h2>
-          {mayChange ? (
-            <p>
-              <a href={`#${TOOLS}`}>{words.coach.addFirstRoom}</a>. {words.coach.noRoomsHint}
-            </p>
-          ) : (
-            <p>{words.coach.noRoomsOwner}</p>
-          )}
-        </section>
-      ) : (
+      <FirstSteps
+        coach={coach}
+        mayChange={mayChange}
+        addRoom={() => setAskedRoom((times) => times + 1)}
+        addLogger={() => setAskedLogger((times) => times + 1)}
+      />
+      {rooms.length > 0 && (
         <>
           <div class="answers">
             {rooms.map((room) => (
@@ -74,9 +72,9 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
           </section>
         </>
       )}
-      <Loggers coach={coach} mayChange={mayChange} onChange={reload} />
+      <Loggers coach={coach} mayChange={mayChange} asked={askedLogger} onChange={reload} />
       {coach.role === 'dealer' && <CoachSight coachId={coach.id} />}
-      {mayChange && <CoachTools coach={coach} onChange={reload} />}
+      {mayChange && <CoachTools coach={coach} asked={askedRoom} onChange={reload} />}
     </>
   );
 }

@@ -7,15 +7,16 @@ import { Opens } from '../forms/Opens.tsx';
 import { RoomForm } from '../forms/RoomForm.tsx';
 import { navigate } from '../router.ts';
 import { words } from '../words.ts';
-import { TOOLS } from './tools.ts';
 
 interface CoachToolsProps {
   readonly coach: CoachOverview;
+  /** How often the page asked for the form of a room. */
+  readonly asked: number;
   readonly onChange: () => void;
 }
 
 /** For staff: what can be added to a coach, changed of it, and deleting it. */
-export function CoachTools({ coach, onChange }: CoachToolsProps) {
+export function CoachTools({ coach, asked, onChange }: CoachToolsProps) {
   const say = words.forms;
   const full = useLoad<Coach>(`/coaches/${coach.id}`);
   const changed = () => {
@@ -23,9 +24,9 @@ export function CoachTools({ coach, onChange }: CoachToolsProps) {
     onChange();
   };
   return (
-    <section aria-labelledby={TOOLS} class="tools">
-      <h2 id={TOOLS}>{say.toolsOfCoach}</h2>
-      <Opens title={say.addRoom}>
+    <section aria-labelledby="tools" class="tools">
+      <h2 id="tools">{say.toolsOfCoach}</h2>
+      <Opens title={say.addRoom} asked={asked}>
         <RoomForm coachId={coach.id} room={null} onDone={onChange} />
       </Opens>
       <Opens title={say.changeCoach}>

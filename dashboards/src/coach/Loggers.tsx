@@ -14,6 +14,8 @@ import { words } from '../words.ts';
 interface LoggersProps {
   readonly coach: CoachOverview;
   readonly mayChange: boolean;
+  /** How often the page asked for the form of a logger. */
+  readonly asked: number;
   readonly onChange: () => void;
 }
 
@@ -104,7 +106,7 @@ function LoggerLine({
 }
 
 /** Who reports this coach, when each was last heard, and for staff how to add one. */
-export function Loggers({ coach, mayChange, onChange }: LoggersProps) {
+export function Loggers({ coach, mayChange, asked, onChange }: LoggersProps) {
   const [made, setMade] = useState<LoggerWithToken | null>(null);
   return (
     <section aria-labelledby="loggers">
@@ -114,7 +116,7 @@ export function Loggers({ coach, mayChange, onChange }: LoggersProps) {
       </Works>
       {made !== null && <NewToken made={made} room={coach.rooms[0]} onClose={() => setMade(null)} />}
       {mayChange && (
-        <Opens title={words.forms.addLogger}>
+        <Opens title={words.forms.addLogger} asked={asked}>
           <LoggerForm
             coachId={coach.id}
             logger={null}

@@ -9,8 +9,11 @@ function testSide(side: string): string {
 export const thingsWords = {
   coach: {
     noRooms: 'No room yet',
-    noRoomsHint: 'Then add the logger that sends its strokes.',
+    noRoomsHint: 'Add its first room, then the logger that sends its strokes.',
     addFirstRoom: 'Add the first room',
+    noStrokes: 'No stroke yet',
+    noStrokesHint: 'Nothing sends for this coach yet. Add its logger, or take a recording from a file.',
+    addFirstLogger: 'Add the first logger',
     noRoomsOwner: 'Rooms show here once your dealer has added them.',
     notFound: 'This coach was not found',
     notNow: 'This coach cannot be shown just now',
