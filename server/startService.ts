@@ -8,7 +8,7 @@ import type { App } from './appTypes.ts';
 import { awaitPort } from './awaitPort.ts';
 import type { Configuration } from './configuration.ts';
 import { awaitDatabase } from './database/awaitDatabase.ts';
-import { startEmbeddedPostgres } from './database/embeddedPostgres.ts';
+import { startEmbeddedPostgres } from './database/embedded/embeddedPostgres.ts';
 import { migrate } from './database/migrate.ts';
 import { type Database, inScope, openDatabase } from './database/openDatabase.ts';
 import { plainOwnerUrl } from './database/plainOwner.ts';

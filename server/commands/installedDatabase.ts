@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Configuration } from '../configuration.ts';
-import { filesIn, urlOf } from '../database/cluster.ts';
-import { startEmbeddedPostgres } from '../database/embeddedPostgres.ts';
-import { serviceOn } from '../database/folderLock.ts';
-import { pidFile } from '../database/postmaster.ts';
+import { filesIn, urlOf } from '../database/embedded/cluster.ts';
+import { startEmbeddedPostgres } from '../database/embedded/embeddedPostgres.ts';
+import { serviceOn } from '../database/embedded/folderLock.ts';
+import { pidFile } from '../database/embedded/postmaster.ts';
 import { ifThere } from '../ifThere.ts';
 import { OperatorError } from '../operatorError.ts';
 

@@ -1,5 +1,5 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import { postgresProcessesIn } from '../../server/database/processes.ts';
+import { postgresProcessesIn } from '../../server/database/embedded/processes.ts';
 import { Random } from '../../server/demo/simulator/random.ts';
 import type { Crew } from './crew.ts';
 

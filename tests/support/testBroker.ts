@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import { type AddressInfo, createServer, type Socket } from 'node:net';
 import { Aedes } from 'aedes';
-import { quietPort } from '../../server/database/quietPort.ts';
+import { quietPort } from '../../server/database/embedded/quietPort.ts';
 
 /** A real broker over TCP, in this process. */
 export interface TestBroker {

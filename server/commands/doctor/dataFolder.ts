@@ -1,7 +1,7 @@
 import { constants, existsSync } from 'node:fs';
 import { access, stat, statfs } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { filesIn } from '../../database/cluster.ts';
+import { filesIn } from '../../database/embedded/cluster.ts';
 import { ifThere } from '../../ifThere.ts';
 import { bytesInWords } from '../bytesInWords.ts';
 import { attend, broken, type Finding, good } from './finding.ts';

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { startEmbeddedPostgres } from '../../../server/database/embeddedPostgres.ts';
+import { startEmbeddedPostgres } from '../../../server/database/embedded/embeddedPostgres.ts';
 import { PLAIN_OWNER } from '../../../server/database/plainOwner.ts';
 import { createDatabase } from '../../support/databases.ts';
 import { sendRequest } from '../../support/request.ts';

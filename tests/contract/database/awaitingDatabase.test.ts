@@ -4,7 +4,7 @@ import { connect, createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { quietPort } from '../../../server/database/quietPort.ts';
+import { quietPort } from '../../../server/database/embedded/quietPort.ts';
 import { type ChildService, startChild } from '../../support/childService.ts';
 import { createDatabase } from '../../support/databases.ts';
 

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { postgresProcessesIn } from '../../../server/database/processes.ts';
+import { postgresProcessesIn } from '../../../server/database/embedded/processes.ts';
 import { type ChildService, postmasterPid, startChild } from '../../support/childService.ts';
 import { openFeed } from '../../support/liveFeed.ts';
 import { sendRequest } from '../../support/request.ts';

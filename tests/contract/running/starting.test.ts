@@ -3,7 +3,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { isRunning } from '../../../server/database/processes.ts';
+import { isRunning } from '../../../server/database/embedded/processes.ts';
 import { type ChildService, postmasterPid, servicePid, startChild } from '../../support/childService.ts';
 import { sendRequest } from '../../support/request.ts';
 

@@ -1,5 +1,5 @@
 import { type SpawnOptions, spawnSync } from 'node:child_process';
-import { OperatorError } from '../operatorError.ts';
+import { OperatorError } from '../../operatorError.ts';
 import type { SystemUser } from './unprivilegedUser.ts';
 
 /** How to start a program of Postgres: the command in front of it, and as whom. */

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, readlinkSync } from 'node:fs';
-import { codeOf } from '../../ingest/errorCode.ts';
+import { codeOf } from '../../../ingest/errorCode.ts';
 
 /** Whether a process with this number runs, ours or not. One that ended and was not yet collected does not. */
 export function isRunning(pid: number): boolean {

@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { link, readFile, rename, unlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as rest } from 'node:timers/promises';
-import { ifThere } from '../ifThere.ts';
-import { OperatorError } from '../operatorError.ts';
+import { ifThere } from '../../ifThere.ts';
+import { OperatorError } from '../../operatorError.ts';
 import { identityOf, isRunning } from './processes.ts';
 
 const TRIES = 5;

@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { chown, lchown, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { OperatorError } from '../operatorError.ts';
+import { OperatorError } from '../../operatorError.ts';
 import type { PostgresBinaries } from './postgresBinaries.ts';
 import type { RunAs } from './runAs.ts';
 import { run } from './runProgram.ts';

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { OperatorError } from '../operatorError.ts';
+import { OperatorError } from '../../operatorError.ts';
 
 export interface SystemUser {
   readonly uid: number;

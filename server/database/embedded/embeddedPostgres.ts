@@ -1,7 +1,7 @@
 import { chmod, mkdir, realpath, stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import { OperatorError } from '../operatorError.ts';
-import { rest } from '../rest.ts';
+import { OperatorError } from '../../operatorError.ts';
+import { rest } from '../../rest.ts';
 import { HOST, openCluster, urlOf } from './cluster.ts';
 import { lockFolder } from './folderLock.ts';
 import { findPostgresBinaries } from './postgresBinaries.ts';

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { OperatorError } from '../operatorError.ts';
+import { OperatorError } from '../../operatorError.ts';
 import { commandLine, type RunAs } from './runAs.ts';
 
 /** Runs a program of Postgres to its end; what it says is told only when it fails. */

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { chmod, readFile, symlink } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { OperatorError } from '../operatorError.ts';
+import { OperatorError } from '../../operatorError.ts';
 
 export interface PostgresBinaries {
   readonly initdb: string;
