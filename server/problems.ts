@@ -63,6 +63,15 @@ export class ProblemError extends Error {
     this.errors = more.errors ?? [];
     this.headers = more.headers ?? {};
   }
+
+  get status(): number {
+    return PROBLEMS[this.problem].status;
+  }
+
+  /** As it is told, in an answer or in a message. */
+  get body(): Problem {
+    return problemBody(this.problem, this.message, this.errors);
+  }
 }
 
 /** `what` without an article: `coach`. Also said of what exists and belongs to somebody else. */

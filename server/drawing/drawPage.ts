@@ -2,6 +2,7 @@ import type { FastifyRequest } from 'fastify';
 import { sessionCookieOf } from '../access/signIn/sessionCookie.ts';
 import type { App } from '../appTypes.ts';
 import type { Drawer, DrawnPage } from '../schemas/drawing.ts';
+import { within } from '../within.ts';
 import { askAsCaller } from './askAsCaller.ts';
 
 /** What a page asks once it has its first answers, in the order in which it stands there: more is out of sight. */
@@ -34,7 +35,7 @@ export async function drawPage(
     answers.set(question, JSON.parse(text));
   };
   const askAll = (questions: readonly string[]) =>
-    within(until - performance.now(), Promise.all(questions.map(take)));
+    within<unknown>(until - performance.now(), Promise.all(questions.map(take)), null);
   const draw = () => drawer.draw({ path, search, language: likedLanguage(request), answers });
 
   await askAll(first);
@@ -55,17 +56,4 @@ function isVisitOfSomebody(request: FastifyRequest): boolean {
 /** Browsers name the one that they say themselves first. */
 function likedLanguage(request: FastifyRequest): string | undefined {
   return /^[\w-]+/.exec(request.headers['accept-language'] ?? '')?.[0];
-}
-
-/** Waits for the work, but no longer than so many milliseconds. */
-async function within(ms: number, work: Promise<unknown>): Promise<void> {
-  let timer: NodeJS.Timeout | undefined;
-  const over = new Promise<void>((resolve) => {
-    timer = setTimeout(resolve, Math.max(0, ms));
-  });
-  try {
-    await Promise.race([work, over]);
-  } finally {
-    clearTimeout(timer);
-  }
 }

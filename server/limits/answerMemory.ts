@@ -1,4 +1,5 @@
 import { tooMuchAtOnce } from '../problems.ts';
+import { Tally } from './tally.ts';
 
 interface Waiting {
   readonly sender: string;
@@ -14,7 +15,7 @@ interface Waiting {
 export class AnswerMemory {
   readonly #mostBytes: number;
   readonly #waitMs: number;
-  readonly #ofSender = new Map<string, number>();
+  readonly #ofSender = new Tally();
   #waiting: Waiting[] = [];
   #bytes = 0;
 
@@ -37,16 +38,14 @@ export class AnswerMemory {
   }
 
   #fits(sender: string, bytes: number): boolean {
-    const own = this.#ofSender.get(sender) ?? 0;
+    const own = this.#ofSender.of(sender);
     if (this.#bytes === 0) return true;
     return this.#bytes + bytes <= this.#mostBytes && (own === 0 || own + bytes <= this.#mostBytes / 2);
   }
 
   #count(sender: string, bytes: number): void {
     this.#bytes += bytes;
-    const own = (this.#ofSender.get(sender) ?? 0) + bytes;
-    if (own > 0) this.#ofSender.set(sender, own);
-    else this.#ofSender.delete(sender);
+    this.#ofSender.add(sender, bytes);
   }
 
   #turn(sender: string, bytes: number): Promise<void> {

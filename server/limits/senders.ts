@@ -3,6 +3,7 @@ import type { App } from '../appTypes.ts';
 import { ProblemError, tooMuchAtOnce } from '../problems.ts';
 import type { Limits } from './limits.ts';
 import { senderOf } from './senderOf.ts';
+import { Tally } from './tally.ts';
 
 const WINDOW_S = 60;
 
@@ -23,7 +24,7 @@ export const limitSenders = fp(async (app: App, { requestsPerMinute, requestsAtO
     timeWindow: WINDOW_S * 1000,
     keyGenerator: senderOf,
   });
-  const underWay = new Map<string, number>();
+  const underWay = new Tally();
 
   app.decorateRequest('leaveSender', null);
   app.addHook('onRequest', async (request, reply) => {
@@ -43,13 +44,10 @@ export const limitSenders = fp(async (app: App, { requestsPerMinute, requestsAtO
       });
     // A WebSocket is no request that will be answered; those have limits of their own.
     if (request.ws) return;
-    const others = underWay.get(sender) ?? 0;
-    if (others >= requestsAtOnce) throw tooMuchAtOnce();
-    underWay.set(sender, others + 1);
+    if (underWay.of(sender) >= requestsAtOnce) throw tooMuchAtOnce();
+    underWay.add(sender, 1);
     request.leaveSender = () => {
-      const left = (underWay.get(sender) ?? 1) - 1;
-      if (left > 0) underWay.set(sender, left);
-      else underWay.delete(sender);
+      underWay.add(sender, -1);
       request.leaveSender = null;
     };
   });

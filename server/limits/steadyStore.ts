@@ -1,4 +1,5 @@
 import type { FastifyRateLimitStore } from '@fastify/rate-limit';
+import { BoundedMap } from '../boundedMap.ts';
 
 /** Senders whose counts are kept; beyond them whoever was counted longest ago is forgotten. */
 const MOST_KEYS = 20_000;
@@ -13,7 +14,7 @@ interface Window {
  * goes by the time of day, a clock set back by an hour would keep whoever was refused out for an hour.
  */
 export class SteadyStore implements FastifyRateLimitStore {
-  readonly #windows = new Map<string, Window>();
+  readonly #windows = new BoundedMap<string, Window>(MOST_KEYS);
 
   incr(
     key: string,
@@ -25,7 +26,7 @@ export class SteadyStore implements FastifyRateLimitStore {
     const window =
       before === undefined || nowMs >= before.beganMs + windowMs ? { count: 0, beganMs: nowMs } : before;
     window.count++;
-    if (window !== before) this.#begin(key, window);
+    if (window !== before) this.#windows.set(key, window);
     tell(null, { current: window.count, ttl: Math.ceil(windowMs - (nowMs - window.beganMs)) });
   }
 
@@ -44,13 +45,5 @@ export class SteadyStore implements FastifyRateLimitStore {
 
   child(): SteadyStore {
     return new SteadyStore();
-  }
-
-  /** The latest stands last. */
-  #begin(key: string, window: Window): void {
-    this.#windows.delete(key);
-    this.#windows.set(key, window);
-    const [oldest] = this.#windows.keys();
-    if (this.#windows.size > MOST_KEYS && oldest !== undefined) this.#windows.delete(oldest);
   }
 }

@@ -8,7 +8,7 @@ import type { LoggerCaller } from '../access/scopes/caller.ts';
 import { readToken, type Token } from '../access/tokens/tokens.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { CLOSE, type Socket } from '../live/socket.ts';
-import { notSignedIn, PROBLEMS, ProblemError, problemBody } from '../problems.ts';
+import { notSignedIn, ProblemError } from '../problems.ts';
 import { problemOf } from '../requests/errorHandler.ts';
 import { problemMessage } from '../schemas/problemMessage.ts';
 import type { LinkAnswer } from '../schemas/strokesLive.ts';
@@ -176,7 +176,7 @@ export class Link {
   #tell(error: unknown, message: JsonObject | null = null, form: Form = this.#form): void {
     const problem = this.#problemOf(error);
     const about = error instanceof LinkProblem ? error.about : keyIn(message);
-    this.#say(problemMessage(problemBody(problem.problem, problem.message, problem.errors), about), form);
+    this.#say(problemMessage(problem.body, about), form);
     this.#problems++;
     if (problem.problem === 'not-signed-in') this.close(CLOSE.notSignedIn, 'A logger’s token is needed.');
     else if (isOurs(problem)) this.close(CLOSE.tryAgainLater, 'Begin again in a while.');
@@ -219,8 +219,8 @@ export class Link {
   }
 }
 
-function isOurs({ problem }: ProblemError): boolean {
-  return PROBLEMS[problem].status >= 500;
+function isOurs({ status }: ProblemError): boolean {
+  return status >= 500;
 }
 
 function keyIn(message: JsonObject | null): { key?: string } {

@@ -54,7 +54,7 @@ export function serveConnection(
     const problem =
       known === null
         ? problemBody('unavailable', 'This cannot be answered for a moment. Try again.')
-        : problemBody(known.problem, known.message, known.errors);
+        : known.body;
     send({ ...problemMessage(problem), ...(roomId === undefined ? {} : { roomId }) });
     if (known?.problem === 'not-signed-in') socket.close(CLOSE.notSignedIn, 'Sign in first.');
   };

@@ -3,6 +3,7 @@ import { unpackSamples } from '../../ingest/live/assemble.ts';
 import type { LiveHeader } from '../../ingest/live/header.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Scope } from '../access/scopes/scope.ts';
+import { BoundedMap } from '../boundedMap.ts';
 import type { LiveSamples } from '../schemas/live.ts';
 
 /** A stroke that nothing was added to for longer is no news; `tendLiveStrokes` keeps a stored one as long. */
@@ -24,7 +25,7 @@ export interface PieceUnderWay {
 
 /** How far somebody was told of each stroke: the number of the piece that comes next. */
 export class Heard {
-  readonly #next = new Map<string, number>();
+  readonly #next = new BoundedMap<string, number>(MOST_STROKES);
 
   isNews({ strokeId, seq }: PieceUnderWay): boolean {
     return seq >= (this.#next.get(strokeId) ?? 0);
@@ -32,13 +33,8 @@ export class Heard {
 
   note(pieces: readonly Pick<PieceUnderWay, 'strokeId' | 'seq'>[]): void {
     for (const { strokeId, seq } of pieces) {
-      const next = Math.max(seq + 1, this.#next.get(strokeId) ?? 0);
-      // The one that was heard of last stands last.
-      this.#next.delete(strokeId);
-      this.#next.set(strokeId, next);
+      this.#next.set(strokeId, Math.max(seq + 1, this.#next.get(strokeId) ?? 0));
     }
-    const [oldest] = this.#next.keys();
-    if (this.#next.size > MOST_STROKES && oldest !== undefined) this.#next.delete(oldest);
   }
 
   toJSON(): { id: string; next: number }[] {

@@ -1,7 +1,7 @@
 import type { GroupCommit } from '../../ingest/groupCommit.ts';
 import { rowsOfCaller } from '../access/callers/databaseOfCaller.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
-import { invalidField, PROBLEMS, type ProblemError, problemBody } from '../problems.ts';
+import { invalidField } from '../problems.ts';
 import { problemOf } from '../requests/errorHandler.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { type Envelope, formOf, readEnvelope, writeResult } from './envelope.ts';
@@ -46,11 +46,9 @@ export async function takeMessage(
   } catch (error) {
     const problem = problemOf(error);
     if (problem.problem === 'unavailable') throw new NotYet(error);
-    if (PROBLEMS[problem.problem].status >= 500) onFailure(error);
-    return writeResult({ ...idOf(envelope), problem: bodyOf(problem) }, formOf(payload));
+    if (problem.status >= 500) onFailure(error);
+    return writeResult({ ...idOf(envelope), problem: problem.body }, formOf(payload));
   }
 }
 
 const idOf = (envelope: Envelope | null) => (envelope?.id == null ? {} : { id: envelope.id });
-
-const bodyOf = (problem: ProblemError) => problemBody(problem.problem, problem.message, problem.errors);

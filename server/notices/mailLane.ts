@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { updatePerson } from '../access/people/updatePerson.ts';
 import { MailError, type Mailer } from '../mail/mailer.ts';
 import { backOffMs, GIVE_UP_AFTER_MS } from './backOff.ts';
 import { composeMail } from './composeMail.ts';
@@ -170,10 +171,7 @@ function mine(db: Kysely<Tables>, { accountId, personId, message }: MailPiece, r
 }
 
 async function pause(db: Kysely<Tables>, reader: ReaderRow, now: Date): Promise<void> {
-  await db
-    .updateTable('people')
-    .set({ mail_paused_at: now, mail_paused_because: `The mail server refused ${reader.email} for good.` })
-    .where('account_id', '=', reader.account_id)
-    .where('id', '=', reader.id)
-    .execute();
+  const person = { accountId: reader.account_id, personId: reader.id };
+  const mail_paused_because = `The mail server refused ${reader.email} for good.`;
+  await updatePerson(db, person, { mail_paused_at: now, mail_paused_because });
 }

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
+import { updatePerson } from '../access/people/updatePerson.ts';
 import type { Scope } from '../access/scopes/scope.ts';
 import { notFound } from '../problems.ts';
 import type { NoticeSettings, NoticeSettingsPatch } from '../schemas/settings.ts';
@@ -36,23 +37,21 @@ export async function changeNoticeSettings(
   person: Scope,
   { warningsFrom, cleared, quiet, digest, silentAfterDays }: NoticeSettingsPatch,
 ): Promise<KeptNoticeSettings> {
-  // Fields that are not named stay out, and an update of no columns is none.
-  const change = {
+  await updatePerson(db, person, {
     notices_from: warningsFrom,
     notices_cleared: cleared,
     quiet_from: quiet === null ? null : quiet?.from,
     quiet_to: quiet === null ? null : quiet?.to,
     digest,
     silent_after_days: silentAfterDays,
-  };
-  if (Object.values(change).some((value) => value !== undefined)) await setOwn(db, person, change);
+  });
   if (quiet !== undefined) await lookAtWaiting(db, person);
   return readNoticeSettings(db, person);
 }
 
 /** What came up while it was paused is not mailed late. */
 export async function resumeMail(db: Kysely<Tables>, person: Scope): Promise<KeptNoticeSettings> {
-  await setOwn(db, person, { mail_paused_at: null, mail_paused_because: null });
+  await updatePerson(db, person, { mail_paused_at: null, mail_paused_because: null });
   return readNoticeSettings(db, person);
 }
 
@@ -66,15 +65,6 @@ async function lookAtWaiting(db: Kysely<Tables>, person: Scope): Promise<void> {
     .where('state', '=', 'waiting')
     // It is in no message yet, so nobody is sending it.
     .where('message', 'is', null)
-    .execute();
-}
-
-async function setOwn(db: Kysely<Tables>, person: Scope, change: object): Promise<void> {
-  await db
-    .updateTable('people')
-    .set(change)
-    .where('account_id', '=', person.accountId)
-    .where('id', '=', person.personId)
     .execute();
 }
 

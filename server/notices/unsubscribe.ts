@@ -1,5 +1,6 @@
 import { createHmac, timingSafeEqual } from 'node:crypto';
 import { parse as uuidBytes } from 'uuid';
+import { updatePerson } from '../access/people/updatePerson.ts';
 import { ID_BYTES, idOfBytes } from '../access/tokens/idOfBytes.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import { notFound } from '../problems.ts';
@@ -33,12 +34,7 @@ export async function unsubscribe(database: Database, token: string): Promise<vo
     !timingSafeEqual(signed, signatureOf(bytes.subarray(0, 2 * ID_BYTES), reader.unsubscribe_key))
   )
     throw notFound('link');
-  await db
-    .updateTable('people')
-    .set({ notices_from: null, digest: false, silent_after_days: null })
-    .where('account_id', '=', who.accountId)
-    .where('id', '=', who.personId)
-    .execute();
+  await updatePerson(db, who, { notices_from: null, digest: false, silent_after_days: null });
 }
 
 function signatureOf(who: Buffer, key: Buffer): Buffer {

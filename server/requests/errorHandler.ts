@@ -2,29 +2,20 @@ import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { DecodeError } from '../../ingest/decodeError.ts';
 import { codeOf, IS_GONE } from '../../ingest/errorCode.ts';
 import { isUnavailable } from '../../ingest/unavailable.ts';
-import {
-  notFound,
-  PROBLEMS,
-  ProblemError,
-  type ProblemName,
-  problemBody,
-  SECONDS_UNTIL_RETRY,
-} from '../problems.ts';
+import { notFound, ProblemError, type ProblemName, SECONDS_UNTIL_RETRY } from '../problems.ts';
 import { InvalidInput } from './validation.ts';
 
 /** Turns whatever was thrown into an RFC 9457 answer. What nobody foresaw goes to the log, and says nothing. */
 export function answerProblem(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const problem = problemOf(error);
-  const { status } = PROBLEMS[problem.problem];
-  if (status >= 500) request.log.error({ err: error }, 'a request failed');
+  if (problem.status >= 500) request.log.error({ err: error }, 'a request failed');
   return sendProblem(reply, problem);
 }
 
 export function sendProblem(reply: FastifyReply, problem: ProblemError): FastifyReply {
-  const { status } = PROBLEMS[problem.problem];
   reply.server.metrics?.problems.inc({ problem: problem.problem });
   return reply
-    .code(status)
+    .code(problem.status)
     .headers({
       ...(problem.problem === 'unavailable' ? { 'retry-after': SECONDS_UNTIL_RETRY } : {}),
       ...problem.headers,
@@ -32,7 +23,7 @@ export function sendProblem(reply: FastifyReply, problem: ProblemError): Fastify
     })
     .type('application/problem+json')
     .serializer((body: unknown) => JSON.stringify(body))
-    .send(problemBody(problem.problem, problem.message, problem.errors));
+    .send(problem.body);
 }
 
 /** What a client is told of whatever was thrown. */

@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import { normalProfile, type ReferenceProfile } from '../../analysis/baseline/normalProfile.ts';
 import { REFERENCE_STROKES } from '../../analysis/baseline/strokesNeeded.ts';
 import type { Limits } from '../../analysis/history.ts';
-import { MEASURE_NAMES } from '../../analysis/measures.ts';
+import { MEASURE_INDEX } from '../../analysis/measures.ts';
 import { median } from '../../analysis/statistics/median.ts';
 import type { Direction } from '../../analysis/trace.ts';
 import type { Tables } from '../../migrations/tables.ts';
@@ -10,7 +10,7 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Normal, NormalQuery, NormalSide } from '../schemas/travel.ts';
 import { findRoom } from '../things/rooms.ts';
-import { isBeyond } from './isBeyond.ts';
+import { isBeyond, measurePlace } from './measurePlace.ts';
 import { limitsOf, roomLimits } from './roomLimits.ts';
 
 interface Place {
@@ -31,14 +31,14 @@ export async function normalOfRoom(
   { direction, stroke }: NormalQuery,
 ): Promise<Normal> {
   const room = await findRoom(db, accountId, roomId);
-  const at = stroke === undefined ? null : await timeOfStroke(db, accountId, roomId, stroke);
+  const judged = stroke === undefined ? null : await judgedStroke(db, accountId, roomId, stroke);
   const limits = await roomLimits(db, accountId, roomId);
   const sides = await Promise.all(
     room.sides.map(async (side): Promise<[string, NormalSide | null]> => {
       const place = { accountId, roomId, side, direction };
-      const reference = await referenceStrokes(db, place, at);
+      const reference = await referenceStrokes(db, place, judged?.placed_at ?? null);
       const present = limitsOf(limits, { measure: 'runningAmps', side, direction });
-      const expected = at === null ? null : await expectedAmps(db, place, at, stroke);
+      const expected = judged && (await expectedAmps(db, place, judged));
       const profile = normalProfile(reference, levelFor(expected, present, reference));
       return [side, profile && { strokes: reference.length, ...profile }];
     }),
@@ -59,30 +59,32 @@ function levelFor(
   return { lower: present.lower * part, centre, upper: present.upper * part };
 }
 
-async function timeOfStroke(
+interface JudgedStroke {
+  readonly id: string;
+  readonly placed_at: Date;
+}
+
+async function judgedStroke(
   db: Kysely<Tables>,
   accountId: AccountInScope,
   roomId: string,
   strokeId: string,
-): Promise<Date> {
-  const row = await db
+): Promise<JudgedStroke> {
+  return db
     .selectFrom('strokes')
-    .select('placed_at')
+    .select(['id', 'placed_at'])
     .where('account_id', '=', accountId)
     .where('room_id', '=', roomId)
     .where('id', '=', strokeId)
     .executeTakeFirstOrThrow(() => invalidField('/stroke', 'The room has no such stroke.'));
-  return row.placed_at;
 }
 
-// Postgres counts from 1.
-const RUNNING = MEASURE_NAMES.indexOf('runningAmps') + 1;
+const RUNNING = measurePlace('runningAmps');
 
 async function expectedAmps(
   db: Kysely<Tables>,
   { accountId, roomId, side, direction }: Place,
-  at: Date,
-  strokeId: string | undefined,
+  { id, placed_at }: JudgedStroke,
 ): Promise<number | null> {
   const row = await db
     .selectFrom('measures')
@@ -91,10 +93,10 @@ async function expectedAmps(
     .where('room_id', '=', roomId)
     .where('side', '=', side)
     .where('direction', '=', direction)
-    .where('placed_at', '=', at)
-    .where('stroke_id', '=', strokeId ?? null)
+    .where('placed_at', '=', placed_at)
+    .where('stroke_id', '=', id)
     .executeTakeFirst();
-  return row?.expected[RUNNING - 1] ?? null;
+  return row?.expected[MEASURE_INDEX.runningAmps] ?? null;
 }
 
 /**

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { App } from '../appTypes.ts';
 import { isMigrated } from '../database/migrate.ts';
 import { ProblemError } from '../problems.ts';
+import { within } from '../within.ts';
 
 const Health = z.object({ status: z.literal('ok') });
 const ASK_WITHIN_MS = 3000;
@@ -25,14 +26,10 @@ export async function healthRoutes(app: App): Promise<void> {
 }
 
 /** False also when the database does not answer in time. */
-async function isReady(app: App): Promise<boolean> {
-  let timer: NodeJS.Timeout | undefined;
-  const tooLate = new Promise<boolean>((resolve) => {
-    timer = setTimeout(resolve, ASK_WITHIN_MS, false);
-  });
+function isReady(app: App): Promise<boolean> {
   const asked = isMigrated(app.database.db).catch((error: unknown) => {
     app.log.warn({ err: error }, 'the database is not ready');
     return false;
   });
-  return Promise.race([asked, tooLate]).finally(() => clearTimeout(timer));
+  return within(ASK_WITHIN_MS, asked, false);
 }

@@ -1,8 +1,8 @@
-import { stringify } from 'csv-stringify/sync';
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { z } from 'zod';
 import type { RecordTable } from '../../../migrations/peopleTables.ts';
 import type { Tables } from '../../../migrations/tables.ts';
+import { csvTable } from '../../csvTable.ts';
 import { type AnsweredPage, answerPage, oneMoreThan, type Page, pageFrom, readCursor } from '../../paging.ts';
 import { invalidField } from '../../problems.ts';
 import { Id } from '../../schemas/common.ts';
@@ -75,10 +75,7 @@ function actOf(row: RecordRow): RecordedAct {
   };
 }
 
-/**
- * The span as a table. What a spreadsheet would take for a formula is text. Throws the 422 problem where it holds too
- * much: a record with its end cut off would look whole.
- */
+/** The span as a table. Throws the 422 problem where it holds too much: a record with its end cut off would look whole. */
 export async function recordCsv(
   db: Kysely<Tables>,
   accountId: AccountInScope,
@@ -92,10 +89,6 @@ export async function recordCsv(
     byId: by?.id ?? null,
     details: JSON.stringify(details),
   }));
-  return stringify(lines, {
-    header: true,
-    columns: ['at', 'act', 'by', 'byId', 'thing', 'thingId', 'coachId', 'coachName', 'details'],
-    record_delimiter: '\r\n',
-    escape_formulas: true,
-  });
+  const columns = ['at', 'act', 'by', 'byId', 'thing', 'thingId', 'coachId', 'coachName', 'details'] as const;
+  return csvTable(columns, lines);
 }

@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import { notFound } from '../../problems.ts';
 import type { Settings, SettingsPatch } from '../../schemas/settings.ts';
+import { updatePerson } from '../people/updatePerson.ts';
 import type { Scope } from '../scopes/scope.ts';
 
 export async function readSettings(db: Kysely<Tables>, person: Scope): Promise<Settings> {
@@ -19,14 +20,6 @@ export async function changeSettings(
   person: Scope,
   { units, timeZone, locale }: SettingsPatch,
 ): Promise<Settings> {
-  // Fields that are not named stay out, and an update of no columns is none.
-  const change = { units, time_zone: timeZone, locale };
-  if (Object.values(change).some((value) => value !== undefined))
-    await db
-      .updateTable('people')
-      .set(change)
-      .where('account_id', '=', person.accountId)
-      .where('id', '=', person.personId)
-      .execute();
+  await updatePerson(db, person, { units, time_zone: timeZone, locale });
   return readSettings(db, person);
 }

@@ -6,6 +6,7 @@ import { endSessions } from '../signIn/sessions.ts';
 import { signIn } from '../signIn/signIn.ts';
 import type { Token } from '../tokens/tokens.ts';
 import { findPerson } from './people.ts';
+import { updatePerson } from './updatePerson.ts';
 
 /**
  * Sets a new password for whoever knows the old one, and ends every session but the one it is done in. Wrong old
@@ -22,12 +23,7 @@ export async function changePassword(
   await signIn(database, email, oldPassword);
   const password_hash = await hashPassword(newPassword);
   await inTransaction(db, async (trx) => {
-    await trx
-      .updateTable('people')
-      .set({ password_hash })
-      .where('account_id', '=', person.accountId)
-      .where('id', '=', person.personId)
-      .execute();
+    await updatePerson(trx, person, { password_hash });
     await endSessions(trx, person, current);
   });
 }

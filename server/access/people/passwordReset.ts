@@ -9,6 +9,7 @@ import type { Person } from '../../schemas/session.ts';
 import { hashPassword } from '../passwords/passwords.ts';
 import { findSignIn } from '../signIn/signIn.ts';
 import { newToken, readToken, type Token } from '../tokens/tokens.ts';
+import { updatePerson } from './updatePerson.ts';
 
 const RESET_MINUTES = 60;
 /** Of one person within that time: a stranger must not fill a mailbox. */
@@ -92,12 +93,7 @@ export async function resetPassword(database: Database, sent: string, password: 
         .where('person_id', '=', found.id)
         .execute();
     await trx.deleteFrom('sign_in_failures').where('email', '=', found.email).execute();
-    await trx
-      .updateTable('people')
-      .set({ password_hash })
-      .where('account_id', '=', token.accountId)
-      .where('id', '=', found.id)
-      .execute();
+    await updatePerson(trx, { accountId: token.accountId, personId: found.id }, { password_hash });
     return found;
   });
 }

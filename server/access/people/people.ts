@@ -8,6 +8,7 @@ import type { Person } from '../../schemas/session.ts';
 import type { AccountInScope, Scope } from '../scopes/scope.ts';
 import { endSessions } from '../signIn/sessions.ts';
 import { newInvitation } from './invitations.ts';
+import { updatePerson } from './updatePerson.ts';
 
 /** The caller as the API shows a person. */
 export async function findPerson(db: Kysely<Tables>, caller: Scope): Promise<Person> {
@@ -69,14 +70,7 @@ export async function changeColleague(
 ): Promise<Colleague> {
   await holdDealers(trx, accountId);
   const before = await findColleague(trx, accountId, id);
-  // An update of no columns is none.
-  if (Object.keys(change).length > 0)
-    await trx
-      .updateTable('people')
-      .set(change)
-      .where('account_id', '=', accountId)
-      .where('id', '=', id)
-      .execute();
+  await updatePerson(trx, { accountId, personId: id }, change);
   if (before.role === 'dealer') await refuseToLoseLastDealer(trx, accountId);
   return findColleague(trx, accountId, id);
 }

@@ -1,7 +1,7 @@
-import { stringify } from 'csv-stringify/sync';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { Scope } from '../../access/scopes/scope.ts';
+import { csvTable } from '../../csvTable.ts';
 import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
 import { overview } from './overview.ts';
 
@@ -22,9 +22,9 @@ const COLUMNS = [
   'silentLoggers',
 ] as const;
 
-type Row = Readonly<Record<(typeof COLUMNS)[number], string | number | null>>;
+type Row = Partial<Record<(typeof COLUMNS)[number], string | number | null>>;
 
-/** Every coach that the query asks for as a table, a row a room. What a spreadsheet would take for a formula is text. */
+/** Every coach that the query asks for as a table, a row a room. */
 export async function overviewCsv(db: Kysely<Tables>, person: Scope, query: OverviewQuery): Promise<string> {
   const rows: Row[] = [];
   let cursor: string | undefined;
@@ -33,12 +33,7 @@ export async function overviewCsv(db: Kysely<Tables>, person: Scope, query: Over
     rows.push(...page.items.flatMap(rowsOf));
     cursor = page.next ?? undefined;
   } while (cursor !== undefined);
-  return stringify(rows, {
-    header: true,
-    columns: [...COLUMNS],
-    record_delimiter: '\r\n',
-    escape_formulas: true,
-  });
+  return csvTable(COLUMNS, rows);
 }
 
 /** A coach without rooms has a row all the same. */
@@ -50,19 +45,7 @@ function rowsOf(coach: CoachOverview): Row[] {
     lastHeardAt: coach.lastHeardAt,
     silentLoggers: coach.loggers.filter((logger) => logger.silent).length,
   };
-  if (coach.rooms.length === 0)
-    return [
-      {
-        ...own,
-        room: null,
-        verdict: null,
-        verdictBefore: null,
-        headline: null,
-        openWarnings: null,
-        strokes: null,
-        lastStrokeAt: null,
-      },
-    ];
+  if (coach.rooms.length === 0) return [own];
   return coach.rooms.map((room) => ({
     ...own,
     room: room.name,

@@ -1,8 +1,8 @@
-import { MEASURE_NAMES } from '../../../analysis/measures.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import { notFound } from '../../problems.ts';
 import type { TrendQuery } from '../../schemas/results.ts';
 import type { Service } from '../../schemas/service.ts';
+import { measurePlace } from '../measurePlace.ts';
 import type { RoomLimits } from '../roomLimits.ts';
 import { LEVELS, RISING } from './forecast.ts';
 import { isOneSeries, type TrendPlace } from './trendPoints.ts';
@@ -30,8 +30,7 @@ export async function aroundTrend(
   place: TrendPlace,
   { measure, from, to }: TrendQuery,
 ): Promise<AroundTrend> {
-  // Postgres counts from 1. The name has been checked against the registry.
-  const index = MEASURE_NAMES.indexOf(measure) + 1;
+  const index = measurePlace(measure);
   const { accountId, roomId } = place;
   const most = RISING.has(measure) && isOneSeries(place) ? LEVELS : 0;
   const { rows } = await pool.query<AroundTrend>({

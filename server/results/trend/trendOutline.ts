@@ -1,4 +1,4 @@
-import { isBeyond } from '../isBeyond.ts';
+import { isBeyond } from '../measurePlace.ts';
 
 /**
  * What `OUTLINE` is made of: when, and the value as it is drawn, which is the adjusted one, or what was measured where

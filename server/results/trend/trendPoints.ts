@@ -1,9 +1,9 @@
-import { MEASURE_NAMES, MEASURES, type MeasureName } from '../../../analysis/measures.ts';
+import { MEASURES, type MeasureName } from '../../../analysis/measures.ts';
 import type { Direction } from '../../../analysis/trace.ts';
 import type { Queries } from '../../../ingest/queries.ts';
 import type { AccountInScope } from '../../access/scopes/scope.ts';
 import type { Trend, TrendQuery } from '../../schemas/results.ts';
-import { isBeyond } from '../isBeyond.ts';
+import { isBeyond, measurePlace } from '../measurePlace.ts';
 import { timesToKeep } from './timesToKeep.ts';
 import { OUTLINE, type OutlineRow, outlinePoint, TrendOutline } from './trendOutline.ts';
 
@@ -103,8 +103,7 @@ async function ask<Row extends object>(
   asked: keyof typeof ASKED,
   more: readonly string[] = [],
 ): Promise<Row> {
-  // Postgres counts from 1. The name has been checked against the registry.
-  const index = MEASURE_NAMES.indexOf(measure) + 1;
+  const index = measurePlace(measure);
   const { answer, read, order, of } = ASKED[asked];
   const { accountId, roomId, sides, directions } = place;
   const isOne = isOneSeries(place);

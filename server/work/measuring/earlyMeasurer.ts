@@ -1,6 +1,7 @@
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import type { Measurer, RoomRow } from '../../../ingest/measurer.ts';
 import type { BroughtAnalysis, StrokeToStore } from '../../../ingest/strokeToStore.ts';
+import { BoundedMap } from '../../boundedMap.ts';
 import { describeRoom } from '../../things/describeRoom.ts';
 import { isOfThisAnalysis } from './measuredBy.ts';
 import { MeasuringInPieces } from './measuringInPieces.ts';
@@ -32,7 +33,7 @@ interface KnownRoom {
  * told when a stroke of it was stored; the database tells again whenever that has changed.
  */
 export class EarlyMeasurer implements Measurer {
-  readonly #rooms = new Map<string, KnownRoom>();
+  readonly #rooms = new BoundedMap<string, KnownRoom>(MOST_ROOMS);
   #thread: MeasureThread | null = null;
   #inPieces: MeasuringInPieces | null = null;
   #stopped = false;
@@ -41,11 +42,7 @@ export class EarlyMeasurer implements Measurer {
   learn(room: RoomRow, measuredBy: string): void {
     if (this.#stopped) return;
     const description = isOfThisAnalysis(measuredBy) ? describeRoom(room) : null;
-    const name = nameOf(room.account_id, room.id);
-    this.#rooms.delete(name);
-    this.#rooms.set(name, { measuredBy, description });
-    const [oldest] = this.#rooms.keys();
-    if (this.#rooms.size > MOST_ROOMS && oldest !== undefined) this.#rooms.delete(oldest);
+    this.#rooms.set(nameOf(room.account_id, room.id), { measuredBy, description });
     if (this.#thread !== null) return;
     this.#thread = startMeasureThread();
     this.#inPieces = new MeasuringInPieces(this.#thread);

@@ -1,4 +1,5 @@
 import type { RoomState } from '../../../analysis/room/fold.ts';
+import { BoundedMap } from '../../boundedMap.ts';
 import type { FoldStart, Place } from './foldStart.ts';
 
 /** Some hundred kilobytes each. Of more rooms, those gone through longest ago are forgotten. */
@@ -27,7 +28,7 @@ interface GoneThrough {
  * state holds (`readDirtyRooms` asks). Nothing is lost with it: the checkpoint before leads to the same.
  */
 export class RoomMemory {
-  readonly #rooms = new Map<string, RememberedRoom>();
+  readonly #rooms = new BoundedMap<string, RememberedRoom>(MOST_ROOMS);
 
   look(roomId: string): Pick<RememberedRoom, 'at' | 'resultsVersion'> | null {
     return this.#rooms.get(roomId) ?? null;
@@ -59,7 +60,5 @@ export class RoomMemory {
       state,
       resultsVersion,
     });
-    const [oldest] = this.#rooms.keys();
-    if (this.#rooms.size > MOST_ROOMS && oldest !== undefined) this.#rooms.delete(oldest);
   }
 }

@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { expect, test } from 'vitest';
-import { quietPort } from '../../../server/database/quietPort.ts';
+import { quietPort } from '../../../server/database/embedded/quietPort.ts';
 
 /** The first port that this system gives to whoever asks for any; where it does not say so, the lowest that any gives. */
 async function firstGiven(): Promise<number> {
