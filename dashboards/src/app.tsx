@@ -14,6 +14,7 @@ import { useSession } from './useSession.ts';
 const ComparePage = lazily(async () => (await import('./pages/ComparePage.tsx')).ComparePage);
 const ForgotPage = lazily(async () => (await import('./pages/ForgotPage.tsx')).ForgotPage);
 const JoinPage = lazily(async () => (await import('./pages/JoinPage.tsx')).JoinPage);
+const KeptPage = lazily(async () => (await import('./pages/KeptPage.tsx')).KeptPage);
 const NewCoachPage = lazily(async () => (await import('./pages/NewCoachPage.tsx')).NewCoachPage);
 const NoticesPage = lazily(async () => (await import('./pages/NoticesPage.tsx')).NoticesPage);
 const PeoplePage = lazily(async () => (await import('./pages/PeoplePage.tsx')).PeoplePage);
@@ -40,6 +41,7 @@ function pageAt(path: string) {
   if (path === '/people') return <PeoplePage />;
   if (path === '/record') return <RecordPage />;
   if (path === '/sign-ins') return <SignInsPage />;
+  if (path === '/kept') return <KeptPage />;
   if (coach !== null) return <CoachPage key={coach.id} id={coach.id} />;
   if (room !== null) return <RoomPage key={room.id} id={room.id} />;
   if (compare !== null) return <ComparePage key={compare.id} id={compare.id} />;

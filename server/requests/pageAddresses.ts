@@ -7,6 +7,7 @@ export const PAGE_ADDRESSES = [
   '/people',
   '/record',
   '/sign-ins',
+  '/kept',
   '/set-up',
   '/join',
   '/reset',

@@ -31,6 +31,7 @@ describePages('every page', (place) => {
       '/people',
       '/record',
       '/sign-ins',
+      '/kept',
       `/rooms/${fleet.worsening.id}/upload`,
       `/rooms/${fleet.hostile.id}/upload`,
       `/rooms/${fleet.worsening.id}`,

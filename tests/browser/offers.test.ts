@@ -32,7 +32,7 @@ describePages('what somebody may not do', (place) => {
     expect(await page.getByText('Choose a file').count()).toBe(0);
   });
 
-  test.each(['/people', '/record'])('is not offered at %s to whoever is no dealer', async (path) => {
+  test.each(['/people', '/record', '/kept'])('is not offered at %s to whoever is no dealer', async (path) => {
     const { page, troubles } = await place.visitAs(await addOwner(place), path);
     await page.getByText('This page is for dealers, and you are signed in as Owner.').waitFor();
     expect(await page.getByText('Invite a person').count()).toBe(0);

@@ -111,6 +111,7 @@ async function pagesOf(url: string): Promise<Record<string, string>> {
     settings: '/settings',
     notices: '/notices',
     people: '/people',
+    kept: '/kept',
     record: '/record',
     'room-calm': `/rooms/${rooms[rooms.length - 1]}`,
   };

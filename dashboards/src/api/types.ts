@@ -7,6 +7,7 @@ export type {
   ResetRequested,
   SessionPlace,
 } from '../../../server/schemas/access.ts';
+export type { Account, RetentionRun } from '../../../server/schemas/account.ts';
 export type { Coach } from '../../../server/schemas/coach.ts';
 export type { Problem } from '../../../server/schemas/common.ts';
 export type { LivePush, LiveSamples } from '../../../server/schemas/live.ts';

@@ -11,6 +11,7 @@ import { SelectField } from '../forms/SelectField.tsx';
 import { ZoneOptions } from '../forms/ZoneOptions.tsx';
 import { languagesWith } from '../languages.ts';
 import { SessionContext } from '../session.ts';
+import { keptWords } from '../words/kept.ts';
 import { noticesWords } from '../words/notices.ts';
 import { peopleWords } from '../words/people.ts';
 import { settingsWords } from '../words/settings.ts';
@@ -21,7 +22,7 @@ const FOLLOW = '';
 /** Units, time zone and the way of writing numbers and dates, for this person on every device. */
 export function SettingsPage() {
   const say = settingsWords;
-  const { settings, setSettings } = useContext(SessionContext);
+  const { person, settings, setSettings } = useContext(SessionContext);
   const { busy, problem, fieldProblem, send } = useSendingInTurn();
   const toSay = untold(problem, ['/units', '/locale', '/timeZone']);
   const [saved, setSaved] = useState(false);
@@ -94,6 +95,14 @@ export function SettingsPage() {
         </a>
         <span class="told">{peopleWords.signIns.lead}</span>
       </p>
+      {person?.role === 'dealer' && (
+        <p>
+          <a class="alone" href="/kept">
+            {keptWords.title}
+          </a>
+          <span class="told">{keptWords.about}</span>
+        </p>
+      )}
     </section>
   );
 }
