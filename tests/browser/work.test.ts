@@ -42,6 +42,22 @@ describePages('work done on a room', (place) => {
     expect(sections.slice(0, 4)).toEqual(['Open warnings', 'Work done', 'Over time', 'Strokes']);
   });
 
+  test('that could not be sent is still there, and says what to do', async () => {
+    const { page } = await place.visitAs(place.person, `/rooms/${room.id}`, NARROW);
+    const section = workDone(page);
+    await section.getByText('Record work').click();
+    await page.route(/\/services$/, (route) => route.abort());
+    await section.getByRole('button', { name: 'Lubricated' }).click();
+    await section
+      .getByText('What you entered is still here. Send it again once there is a network.')
+      .waitFor();
+    await page.unroute(/\/services$/);
+    await section.getByRole('button', { name: 'Lubricated' }).click();
+    await section.getByText('Saved: Lubricated.').waitFor();
+    await section.getByRole('button', { name: 'Take it back' }).click();
+    await section.getByText('Taken back.').waitFor();
+  });
+
   test('of a day to come is refused in plain words before it is sent, where it is entered', async () => {
     const { page, troubles } = await place.visitAs(place.person, `/rooms/${room.id}`, NARROW);
     const section = workDone(page);

@@ -36,6 +36,8 @@ export const shellWords = {
 
   problems: {
     network: 'The service cannot be reached. Check the connection.',
+    notSent:
+      'The service cannot be reached. What you entered is still here. Send it again once there is a network.',
     service: 'The service could not answer. Nothing was changed; try again in a minute.',
     refused: 'The service did not accept this.',
     page: 'The page met something it did not expect.',

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import { asProblem, type CallProblem, newKey } from '../../api/client.ts';
+import { asProblem, CallProblem, newKey } from '../../api/client.ts';
+import { words } from '../../words.ts';
 import { isOf } from './untold.ts';
 
 /**
@@ -39,7 +40,7 @@ export function useSending(): Sending {
         const known = asProblem(error);
         // Only a call that was never answered may be the same call again.
         if (known.status > 0) key.current = newKey();
-        setProblem(known);
+        setProblem(known.status > 0 ? known : new CallProblem(0, words.problems.notSent));
         return false;
       } finally {
         running.current = false;
