@@ -46,6 +46,14 @@ describePages('the dealer', (place) => {
       .waitFor();
   });
 
+  test('sees the first coach in the upper half of a desk, below one row of search and filters', async () => {
+    const { page } = await openLot();
+    const topOf = async (label: string) => (await page.getByLabel(label, { exact: true }).boundingBox())!.y;
+    const search = await topOf('Search coach, model or room');
+    for (const label of ['Verdict', 'Model', 'Room', 'Order']) expect(await topOf(label)).toBe(search);
+    expect((await coaches(page).first().boundingBox())!.y).toBeLessThan(400);
+  });
+
   test('finds coaches by search and filters, which a link keeps', async () => {
     const { page, troubles } = await openLot();
     expect(await coaches(page).count()).toBe(3);

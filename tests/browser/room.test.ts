@@ -122,6 +122,12 @@ describePages('a room that got worse', (place) => {
     await expect.poll(async () => Math.abs((await checks.boundingBox())?.y ?? 9999)).toBeLessThan(450);
   });
 
+  test('keeps both strokes of a warning in one line on a phone', async () => {
+    const { page } = await place.visitAs(place.person, `/rooms/${fleet.worsening.id}`, PHONE);
+    const topOf = async (name: string) => (await page.getByRole('link', { name }).first().boundingBox())!.y;
+    expect(await topOf('Latest stroke')).toBe(await topOf('First stroke'));
+  });
+
   test('keeps still on a phone while its course is on its way', async () => {
     const { page } = await place.visitAs(place.person, '/sign-ins', PHONE);
     await page.addInitScript(`window.moved = 0;

@@ -18,7 +18,7 @@ export const coachesWords = {
   lot: {
     counting: 'Counting your coaches…',
     since: (when: string) => `Since ${when}:`,
-    firstLook: 'This is your first look. Look again in some hours, and this line says what has changed.',
+    firstLook: 'From your next visit on, this line says what has changed.',
     worse: (n: number) => `${n} worse`,
     better: (n: number) => `${n} better`,
     cleared: (n: number) => `${n} cleared`,

@@ -57,9 +57,15 @@ export function WarningCard({ warning, room, isFirst = false, onAcknowledged }: 
         {toldHere(warning.headline)}
       </h3>
       <p class="about">
-        {words.warnings.since} <Moment at={warning.placedAt} /> ·{' '}
-        <a href={`/strokes/${warning.firstStrokeId}`}>{words.warnings.first}</a> ·{' '}
-        <a href={`/strokes/${warning.latestStrokeId}`}>{words.warnings.latest}</a>
+        <span class="apart">
+          {words.warnings.since} <Moment at={warning.placedAt} />
+        </span>{' '}
+        <span class="together">
+          <a class="apart" href={`/strokes/${warning.firstStrokeId}`}>
+            {words.warnings.first}
+          </a>{' '}
+          <a href={`/strokes/${warning.latestStrokeId}`}>{words.warnings.latest}</a>
+        </span>
       </p>
       {warning.clearedAt !== null && (
         <p class="about">{words.warnings.cleared(whenText(warning.clearedAt))}</p>
