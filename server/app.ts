@@ -45,7 +45,7 @@ import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { unsubscribeRoutes } from './routes/unsubscribe.ts';
 import { EarlyMeasurer } from './work/measuring/earlyMeasurer.ts';
 
-export interface AppOptions extends StrokesLiveOptions, MetricsOptions {
+interface AppOptions extends StrokesLiveOptions, MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];
   /** Whose word on the client's address and scheme is taken: a proxy on this machine, unless said otherwise. */
   readonly trustProxy?: string;

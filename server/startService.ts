@@ -34,7 +34,7 @@ const WITHOUT_TLS =
 const WITHOUT_LINKS =
   'PUBLIC_URL is not set: messages from this process have no links, and none to end them by.';
 
-export interface StartOptions {
+interface StartOptions {
   /** Told while the embedded database ended by itself and cannot be started again yet. */
   readonly onTrouble: (reason: unknown) => void;
   /** Says to end: a start that waits for its database then waits no longer. */

@@ -8,7 +8,7 @@ import { validateWithZod } from './requests/validation.ts';
 import { healthRoutes } from './routes/health.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
 
-export interface WorkerAppOptions extends MetricsOptions {
+interface WorkerAppOptions extends MetricsOptions {
   readonly logger?: FastifyServerOptions['logger'];
 }
 

@@ -26,7 +26,7 @@ const CONNECT_WITHIN_MS = 5000;
 const KEEP_ALIVE_AFTER_MS = 10_000;
 
 /** How long Postgres lets a connection's statements take. */
-export interface Patience {
+interface Patience {
   readonly lock_timeout?: number;
   readonly statement_timeout?: number;
   readonly idle_in_transaction_session_timeout?: number;

@@ -7,7 +7,7 @@ import type { Role } from '../schemas/session.ts';
 import type { StrokeRecord } from './simulator/strokeRecord.ts';
 
 /** One who can sign in to the demo. */
-export interface DemoPerson {
+interface DemoPerson {
   readonly email: string;
   readonly name: string;
   readonly role: Role;

@@ -21,7 +21,7 @@ export interface RoomStory {
   readonly withSupply?: boolean;
 }
 
-export interface CoachStory {
+interface CoachStory {
   readonly name: string;
   readonly model: string;
   readonly year: number;

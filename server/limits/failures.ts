@@ -6,7 +6,7 @@ const WINDOW_S = 60;
 /** A guess that went wrong. Whoever is refused unheard has guessed nothing. */
 const FAILURES: readonly ProblemName[] = ['wrong-password', 'not-found'];
 
-export interface FailureLimit {
+interface FailureLimit {
   /** A hook: throws the 429 problem where too many from this address failed. */
   readonly refuse: (request: FastifyRequest) => Promise<void>;
   /** Does what may fail, and counts it if it does. */

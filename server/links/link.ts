@@ -29,7 +29,7 @@ const LOOK_EVERY_MS = 30_000;
 /** More than this within `LOOK_EVERY_MS` is no logger that listens. */
 const MOST_PROBLEMS = 500;
 
-export interface LinkParts extends Omit<ConversationParts, 'checkToken' | 'db' | 'pool' | 'share'> {
+interface LinkParts extends Omit<ConversationParts, 'checkToken' | 'db' | 'pool' | 'share'> {
   readonly database: Database;
   readonly log: FastifyBaseLogger;
   /** A link on which no message came for so long is dropped. */

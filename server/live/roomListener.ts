@@ -17,7 +17,7 @@ interface ListenerParts {
   readonly onGap: () => void;
 }
 
-export interface RoomListener {
+interface RoomListener {
   /** Resolves once notices come in; rejects where the database cannot be reached. */
   ready(): Promise<unknown>;
   stop(): Promise<void>;

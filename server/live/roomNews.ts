@@ -21,7 +21,7 @@ const NEWS_FOR_MS = 10 * 60_000;
 const MOST_STROKES = 100;
 const MOST_WARNINGS = 20;
 
-export interface RoomNews {
+interface RoomNews {
   readonly status: LivePush;
   /** Strokes and warnings that were not told yet, oldest first. */
   readonly fresh: readonly LivePush[];

@@ -14,7 +14,7 @@ const MOST_BYTES = 512 * 1024;
 const MOST_STROKES = 64;
 
 /** One committed piece of a stroke of a room. */
-export interface PieceUnderWay {
+interface PieceUnderWay {
   readonly strokeId: string;
   readonly header: LiveHeader;
   readonly seq: number;

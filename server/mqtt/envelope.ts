@@ -18,7 +18,7 @@ export interface Envelope {
   readonly id: string | number | null;
 }
 
-export type Form = 'json' | 'cbor';
+type Form = 'json' | 'cbor';
 
 const LONGEST_ID = 200;
 /** In CBOR maps and arrays begin with a byte from 0x80 on, which no JSON text in UTF-8 does. */

@@ -36,7 +36,7 @@ export interface News {
   readonly number: number;
 }
 
-export interface Compared {
+interface Compared {
   /** What was told once the news are. */
   readonly told: readonly Told[];
   readonly news: readonly News[];

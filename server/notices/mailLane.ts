@@ -15,7 +15,7 @@ const PLACES = 4;
 /** Longer than any attempt can last: what a process that died had taken is taken by another then. */
 const TAKEN_FOR_MS = 5 * 60_000;
 
-export interface MailLaneParts {
+interface MailLaneParts {
   readonly db: Kysely<Tables>;
   readonly mailer: Mailer;
   /** What people reach the service at; empty: nobody knows. */
@@ -24,7 +24,7 @@ export interface MailLaneParts {
 }
 
 /** One message: all that was due for a person when it was first taken. */
-export interface MailPiece {
+interface MailPiece {
   readonly accountId: string;
   readonly personId: string;
   readonly message: string;

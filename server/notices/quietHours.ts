@@ -1,7 +1,7 @@
 const DAY_MINUTES = 1440;
 
 /** From a time of day to another, as `22:00` or `22:00:00`; over midnight where the second comes first in the day. */
-export interface QuietHours {
+interface QuietHours {
   readonly from: string;
   readonly to: string;
 }

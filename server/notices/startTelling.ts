@@ -10,7 +10,7 @@ import { webhookLane } from './webhookLane.ts';
 /** What is under way when the service stops gets this long to end; then it is tried again by whoever works next. */
 const LET_END_MS = 4000;
 
-export interface TellingParts extends Pick<Database, 'pool'> {
+interface TellingParts extends Pick<Database, 'pool'> {
   readonly mailer: Mailer;
   /** What people reach the service at; empty: nobody knows. */
   readonly publicUrl: () => string;

@@ -10,14 +10,14 @@ const PLACES = 32;
 /** Longer than any attempt can last: what a process that died had taken is taken by another then. */
 const TAKEN_FOR_MS = 60_000;
 
-export interface WebhookLaneParts {
+interface WebhookLaneParts {
   readonly db: Kysely<Tables>;
   readonly toPrivate: boolean;
   readonly count: (outcome: 'sent' | 'refused' | 'failed') => void;
 }
 
 /** The next delivery of one webhook. */
-export interface WebhookPiece {
+interface WebhookPiece {
   readonly account_id: string;
   readonly webhook_id: string;
   readonly id: string;

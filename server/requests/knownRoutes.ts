@@ -11,7 +11,7 @@ interface KnownRoute {
 }
 
 /** Every address of the application with its methods, so that a wrong method can be told from a wrong address. */
-export type KnownRoutes = Map<string, KnownRoute>;
+type KnownRoutes = Map<string, KnownRoute>;
 
 export function rememberRoutes(app: App): KnownRoutes {
   const routes: KnownRoutes = new Map();

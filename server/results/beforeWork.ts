@@ -9,7 +9,7 @@ import type { AccountInScope } from '../access/scopes/scope.ts';
 export const NOT_OF_THE_ROOM: readonly WarningKind[] = ['weak-supply', 'sensor-doubt'];
 const ENOUGH = 2;
 
-export interface BeforeWork {
+interface BeforeWork {
   readonly strokes: readonly StrokeEvent[];
   /** The warning that they begin with; null: they go back as far as strokes or other work do. */
   readonly since: WarningKind | null;

@@ -11,7 +11,7 @@ import { problemBody } from '../problems.ts';
 import type { StrokeOutcome } from '../schemas/stroke.ts';
 
 /** Where strokes go, and where the caller's earlier ones are looked for. */
-export interface StrokeStore {
+interface StrokeStore {
   readonly store: GroupCommit;
   readonly pool: Queries;
 }

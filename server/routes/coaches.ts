@@ -41,7 +41,7 @@ export async function coachRoutes(app: App): Promise<void> {
       },
       config: { visits: true },
     },
-    async (request) => {
+    (request) => {
       const { state, ...asked } = request.query;
       const list = state === 'deleted' ? listDeletedCoaches : listCoaches;
       return list(request.db, personOf(request), asked);
@@ -51,7 +51,7 @@ export async function coachRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/coaches/:id',
     { schema: { tags, summary: 'Read a coach', params: ByIdParams, response: { 200: Coach } } },
-    async (request) => findCoach(request.db, personOf(request).accountId, request.params.id),
+    (request) => findCoach(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -66,7 +66,7 @@ export async function coachRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => {
+    (request) => {
       const { accountId } = personOf(request);
       return inTransaction(request.db, (trx) => changeCoach(trx, accountId, request.params.id, request.body));
     },

@@ -28,7 +28,7 @@ import { trendRoutes } from './trend.ts';
 import { warningRoutes } from './warnings.ts';
 import { webhookRoutes } from './webhooks.ts';
 
-export interface ApiOptions extends StrokesLiveOptions {
+interface ApiOptions extends StrokesLiveOptions {
   readonly webhooksToPrivate?: boolean;
 }
 

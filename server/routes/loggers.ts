@@ -51,7 +51,7 @@ export async function loggerRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/loggers/:id',
     { schema: { tags, summary: 'Read a logger', params: ByIdParams, response: { 200: Logger } } },
-    async (request) => findLogger(request.db, personOf(request).accountId, request.params.id),
+    (request) => findLogger(request.db, personOf(request).accountId, request.params.id),
   );
 
   app.patch(
@@ -66,7 +66,7 @@ export async function loggerRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => changeLogger(request.db, personOf(request).accountId, request.params.id, request.body),
+    (request) => changeLogger(request.db, personOf(request).accountId, request.params.id, request.body),
   );
 
   app.delete(

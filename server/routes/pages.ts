@@ -19,7 +19,7 @@ const INDEX = 'index.html';
 /** Where the index has the page's place. */
 const PLACE = '<div id="app"></div>';
 
-export interface PagesOptions {
+interface PagesOptions {
   /** Where the built pages are. */
   readonly folder: string;
   /** So long a visitor waits at most for the answers that a page is drawn from. */

@@ -124,7 +124,7 @@ export async function peopleRoutes(app: App): Promise<void> {
       },
       config: { see: DEALER, byHand: true },
     },
-    async (request, reply) => {
+    (request, reply) => {
       const { accountId } = personOf(request);
       return createOnce(reply, (trx) => inviteAgain(trx, accountId, request.params.id));
     },

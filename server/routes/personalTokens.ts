@@ -24,7 +24,7 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       },
       config: { byHand: true },
     },
-    async (request, reply) => {
+    (request, reply) => {
       return createOnce(reply, (trx) => createPersonalToken(trx, personOf(request), request.body));
     },
   );

@@ -68,7 +68,7 @@ export async function roomRoutes(app: App): Promise<void> {
       },
       config: { change: STAFF },
     },
-    async (request) => {
+    (request) => {
       const { accountId } = personOf(request);
       return inTransaction(request.db, (trx) => changeRoom(trx, accountId, request.params.id, request.body));
     },

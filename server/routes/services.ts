@@ -59,7 +59,7 @@ export async function serviceRoutes(app: App): Promise<void> {
   app.get(
     '/api/v1/services/:id',
     { schema: { tags, summary: 'Read a service', params: ByIdParams, response: { 200: ServiceSeen } } },
-    async (request) => findService(request.db, personOf(request), request.params.id),
+    (request) => findService(request.db, personOf(request), request.params.id),
   );
 
   app.patch(
@@ -74,7 +74,7 @@ export async function serviceRoutes(app: App): Promise<void> {
       },
       config: { problems: ['not-allowed'] },
     },
-    async (request) => {
+    (request) => {
       const caller = personOf(request);
       return inTransaction(request.db, (trx) => changeService(trx, caller, request.params.id, request.body));
     },

@@ -96,7 +96,7 @@ export async function webhookRoutes(app: App, { toPrivate }: { toPrivate: boolea
       },
       config: { ...config, rateLimit: TESTS },
     },
-    async (request, reply) => {
+    (request, reply) => {
       const { accountId } = personOf(request);
       return createOnce(reply, (trx) => testWebhook(trx, accountId, request.params.id));
     },

@@ -10,7 +10,7 @@ import type { Coach, CoachBody } from '../schemas/coach.ts';
 import { isSameName } from './peers.ts';
 import { queueWithdrawal } from './queueWithdrawal.ts';
 
-export type CoachRow = Selectable<CoachTable>;
+type CoachRow = Selectable<CoachTable>;
 
 export function coachOf(row: CoachRow): Coach {
   return {

@@ -11,7 +11,7 @@ import type { Logger, LoggerBody, LoggerPatch } from '../schemas/logger.ts';
 import { placeStrokes, queuePlacing } from './clockOffset.ts';
 import { holdCoach } from './coaches.ts';
 
-export type LoggerRow = Selectable<LoggerTable>;
+type LoggerRow = Selectable<LoggerTable>;
 
 export function loggerOf(row: LoggerRow): Logger {
   return {

@@ -10,7 +10,7 @@ import { invalidField, notFound, ProblemError } from '../problems.ts';
 import type { Service, ServiceBody, ServiceSeen } from '../schemas/service.ts';
 import { holdRoom, type RoomRow } from './rooms.ts';
 
-export type ServiceRow = Selectable<ServiceTable>;
+type ServiceRow = Selectable<ServiceTable>;
 
 export function serviceOf(row: ServiceRow): Service {
   return {

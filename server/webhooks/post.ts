@@ -12,7 +12,7 @@ const NAMES = new Resolver({ timeout: 2000, tries: 2 });
 /** What came of one attempt: a status, or why there was none, in words for whoever made the webhook. */
 export type Attempt = { readonly status: number } | { readonly error: string };
 
-export interface PostOptions {
+interface PostOptions {
   /** Also to addresses that are not public, and without TLS. */
   readonly toPrivate: boolean;
   /** Ends the attempt. */

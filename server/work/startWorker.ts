@@ -6,7 +6,7 @@ import { startQueue } from './jobs/queue.ts';
 import { markOutdatedRooms } from './rounds/markOutdatedRooms.ts';
 import { startAnalysisThread } from './thread/startAnalysisThread.ts';
 
-export interface WorkerParts extends Pick<Database, 'pool'> {
+interface WorkerParts extends Pick<Database, 'pool'> {
   readonly log: FastifyBaseLogger;
   /** Told of each round of the analysis. */
   readonly done?: AnalysisLog['done'];

@@ -6,7 +6,7 @@ import { type AccountInScope, accountInScope } from '../scopes/scope.ts';
 import { addPerson, type NewPerson } from './addPerson.ts';
 
 /** Its first person; the account bears that one's name unless it has a name of its own. */
-export interface NewAccount extends Omit<NewPerson, 'role'> {
+interface NewAccount extends Omit<NewPerson, 'role'> {
   readonly role?: NewPerson['role'];
   readonly accountName?: string;
 }

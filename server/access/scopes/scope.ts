@@ -31,7 +31,7 @@ export interface Scope {
 }
 
 /** A coach of another account that a grant shows. */
-export interface Visit {
+interface Visit {
   readonly accountId: AccountInScope;
   readonly coachId: string;
   readonly role: Role;

@@ -13,7 +13,7 @@ const PREFIX = {
   /** Sets a forgotten password anew. */
   reset: 'slr_',
 } as const;
-export type TokenKind = keyof typeof PREFIX;
+type TokenKind = keyof typeof PREFIX;
 // The keys of the table above are the kinds.
 const KINDS = Object.keys(PREFIX) as TokenKind[];
 

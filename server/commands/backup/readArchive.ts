@@ -4,7 +4,7 @@ import { readJson } from '../readJson.ts';
 import { readAll, readTar } from '../readTar.ts';
 import { BackupDigests, BackupHead, FIRST_ENTRY, LAST_ENTRY, tableOfPart } from './format.ts';
 
-export interface ArchiveReader {
+interface ArchiveReader {
   /** Called once, before anything else. */
   head(head: BackupHead): Promise<void>;
   /** Called for every piece of a table's rows, table by table in the order of the head. */

@@ -64,7 +64,7 @@ export const EXPORTED = {
 
 /** What an entry of the archive holds, by its name; null for what is not read back. */
 export function kindOf(name: string): keyof typeof EXPORTED | null {
-  const match = /^coaches\/[0-9a-f-]{36}\/(?:rooms\/[0-9a-f-]{36}\/)?([a-z]+)(?:-\d+)?\.json$/.exec(name);
+  const match = /^coaches\/[0-9a-f-]+\/(?:rooms\/[0-9a-f-]+\/)?([a-z]+)(?:-\d+)?\.json$/.exec(name);
   const kind = match?.[1] ?? '';
   return kind in EXPORTED ? (kind as keyof typeof EXPORTED) : null;
 }

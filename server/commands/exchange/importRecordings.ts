@@ -11,7 +11,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import { OperatorError } from '../../operatorError.ts';
 import type { Progress } from '../progress.ts';
 
-export interface RecordingOptions {
+interface RecordingOptions {
   readonly roomId: string;
   readonly rateHz?: string;
   readonly side?: string;

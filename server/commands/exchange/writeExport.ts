@@ -10,7 +10,7 @@ import type { Progress } from '../progress.ts';
 import { EXPORT_VERSION, type ExportHead, README } from './format.ts';
 import { writeRoom } from './writeRoom.ts';
 
-export interface ExportedCounts {
+interface ExportedCounts {
   coaches: number;
   rooms: number;
   strokes: number;

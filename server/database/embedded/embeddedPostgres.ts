@@ -10,12 +10,12 @@ import { quietPort } from './quietPort.ts';
 import { findWayToRun } from './runAs.ts';
 import { unprivilegedUser } from './unprivilegedUser.ts';
 
-export interface EmbeddedPostgres {
+interface EmbeddedPostgres {
   readonly url: string;
   stop(): Promise<void>;
 }
 
-export interface EmbeddedOptions {
+interface EmbeddedOptions {
   /** Settings beside our own; tests give up durability for speed. */
   readonly settings?: Readonly<Record<string, string>>;
   /** Told when the server ended by itself and cannot be started again yet; once for each reason. */

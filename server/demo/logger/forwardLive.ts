@@ -13,7 +13,7 @@ import { beginOf, isSteady, type Piece, piecesOf } from './pieces.ts';
 const MOST_UNACKNOWLEDGED = 32;
 const NOT_SIGNED_IN = 4401;
 
-export interface LiveSending extends Sending {
+interface LiveSending extends Sending {
   /** Times quicker than it happened; 0: as quickly as it is acknowledged. */
   readonly speed: number;
 }

@@ -11,7 +11,7 @@ const WARMEST_DAY = 200;
 const DAY_SWING_C = 4;
 
 /** One stroke's place in time and in the weather. */
-export interface Appointment {
+interface Appointment {
   readonly atMs: number;
   readonly ambientC: number;
 }

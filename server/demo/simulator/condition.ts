@@ -13,7 +13,7 @@ export interface Bump {
 }
 
 /** A stretch of the travel over which a side carries next to nothing. */
-export interface Drop {
+interface Drop {
   readonly sideIndex: number;
   readonly from: number;
   readonly to: number;
@@ -40,7 +40,7 @@ export interface SensorState {
   readonly off: boolean;
 }
 
-export interface LoggerState {
+interface LoggerState {
   readonly rateHz: number;
   /** What it says its rate is, over what it is: the drift of its clock. */
   readonly rateError: number;

@@ -16,7 +16,7 @@ const RUN_OUT_S = 0.2;
 const LEAST_DUTY = 0.5;
 
 /** What happened to one side, seconds from the moment the switch was pressed. */
-export interface SideEvents {
+interface SideEvents {
   /** When the side met its end stop (or what stood in the way); null: it never did. */
   readonly stopS: number | null;
   /** When its motor was switched off for good. */

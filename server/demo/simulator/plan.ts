@@ -13,7 +13,7 @@ export interface HealthyVariant {
 }
 
 /** The weather where the room travels. */
-export interface Climate {
+interface Climate {
   readonly meanC: number;
   /** Half the swing from winter to summer. */
   readonly seasonC: number;

@@ -16,7 +16,7 @@ export interface SideSamples {
   readonly trueAmps: Float64Array;
 }
 
-export interface RecordedStroke {
+interface RecordedStroke {
   readonly stroke: StrokeRecord;
   /** By side index of the room, also for sides that the logger did not record. */
   readonly samples: readonly SideSamples[];

@@ -42,7 +42,7 @@ export interface SideMotor {
 }
 
 /** What resists the whole room. */
-export interface RoomLoad {
+interface RoomLoad {
   /** Resistance at the running speed, 20 °C, level ground, mid-travel, extending. Newtons for the whole room. */
   readonly forceN: number;
   /** Part of `forceN` that is proportional to speed; the rest is dry friction. */
@@ -62,7 +62,7 @@ export interface RoomLoad {
 }
 
 /** How the sides are held together, and how a stroke ends. */
-export interface RoomControl {
+interface RoomControl {
   /** Racking of the room: newtons a metre once the sides are further apart than the play. */
   readonly skewNPerMetre: number;
   readonly skewPlayMetres: number;
@@ -77,7 +77,7 @@ export interface RoomControl {
 }
 
 /** What records this room as a rule. */
-export interface RoomLogging {
+interface RoomLogging {
   readonly rateHz: number;
   readonly noiseAmps: number;
   readonly stepAmps: number;
@@ -94,7 +94,7 @@ export interface RoomLogging {
   readonly unit: 'amps' | 'milliamps';
 }
 
-export interface RoomBattery {
+interface RoomBattery {
   readonly ohms: number;
   readonly capacityAh: number;
 }

@@ -8,7 +8,7 @@ import { type SimulatedStroke, simulateStroke } from './simulateStroke.ts';
 import { batterySupply, shoreSupply } from './supply.ts';
 
 /** One event of a room's history, in time order; a service stands before the stroke that it was done before. */
-export type HistoryEvent =
+type HistoryEvent =
   | (SimulatedStroke & {
       readonly type: 'stroke';
       readonly index: number;

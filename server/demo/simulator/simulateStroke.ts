@@ -6,7 +6,7 @@ import type { SimulatedRoom } from './room.ts';
 import type { StrokeRecord } from './strokeRecord.ts';
 
 /** When one motor did what, seconds on the logger's clock from `startedAt`. */
-export interface MotorPhases {
+interface MotorPhases {
   readonly startS: number;
   readonly inrushEndS: number;
   readonly endStopStartS: number | null;
@@ -14,7 +14,7 @@ export interface MotorPhases {
   readonly pauses: readonly { readonly fromS: number; readonly toS: number }[];
 }
 
-export interface SideTruth extends SideSamples {
+interface SideTruth extends SideSamples {
   readonly side: string;
   readonly phases: MotorPhases;
   /** Bumps that this side passed over. */

@@ -8,7 +8,7 @@ import { LEVELS, RISING } from './forecast.ts';
 import { isOneSeries, type TrendPlace } from './trendPoints.ts';
 
 /** What a trend is read against. */
-export interface AroundTrend {
+interface AroundTrend {
   readonly sides: readonly string[];
   /** Of every measure, side and direction. */
   readonly limits: readonly RoomLimits[];

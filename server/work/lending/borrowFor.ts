@@ -7,7 +7,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { RoomToAnalyse } from '../reading/roomRow.ts';
 
 /** One side in one direction of a room, and what it lends; null while it is still learnt. */
-export interface LentChannel {
+interface LentChannel {
   readonly normal: LentNormal | null;
 }
 

@@ -18,7 +18,7 @@ interface LentRow {
 }
 
 /** What is to be written of what a room lends, and the rooms whose results hang on what changes. */
-export interface Publication {
+interface Publication {
   readonly gone: readonly LentRow[];
   readonly made: readonly LentRow[];
   readonly borrowers: readonly string[];

@@ -16,7 +16,7 @@ import { writeHistory } from '../writing/writeHistory.ts';
 import { holdingRoom } from './claimRooms.ts';
 
 /** `busy`: another worker has the room; `stopped`: the service is going down and the room is still marked. */
-export type AnalysisOutcome = 'done' | 'busy' | 'stopped';
+type AnalysisOutcome = 'done' | 'busy' | 'stopped';
 
 /**
  * Brings one room's results up to date: measures its new strokes, goes through its events from the last checkpoint

@@ -11,12 +11,12 @@ const STOP_WITHIN_MS = 4000;
 const STUCK_AFTER_MS = 120_000;
 
 /** Keeps rooms up to date in a thread of its own, so that no request waits for a calculation. */
-export interface AnalysisThread {
+interface AnalysisThread {
   /** Leaves the rooms under way, to be found by the next one, and closes the thread and its connections. */
   stop(): Promise<void>;
 }
 
-export interface AnalysisThreadOptions {
+interface AnalysisThreadOptions {
   readonly databaseUrl: string;
   /** A stroke that is in hand for longer is set aside. */
   readonly stuckAfterMs?: number;

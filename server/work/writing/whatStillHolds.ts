@@ -3,7 +3,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import { type EventsOfRoom, ROW_VERSION } from '../reading/eventsOfRooms.ts';
 
 /** A room whose results may be written, and from where on there is more to do. */
-export interface StillHolds {
+interface StillHolds {
   readonly roomId: string;
   readonly dirtyFrom: Date | null;
 }

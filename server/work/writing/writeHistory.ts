@@ -15,7 +15,7 @@ export interface RoomResults {
 }
 
 /** How far the results of one room have come. */
-export interface RoomDone {
+interface RoomDone {
   readonly room: RoomToAnalyse;
   /** What came after the last event gone through is still to be done from here on; null: nothing came. */
   readonly dirtyFrom: Date | null;

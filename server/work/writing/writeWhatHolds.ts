@@ -13,7 +13,7 @@ export interface FoundOfRoom extends RoomResults {
 }
 
 /** What was found and is written now. */
-export interface Written {
+interface Written {
   readonly rooms: readonly FoundOfRoom[];
   /** Of their rows in `room_results`; null: there are none. */
   readonly resultsVersion: string | null;
