@@ -11,3 +11,12 @@ export function serviceOfTests(options: ServiceOptions = {}): TestService {
   afterAll(() => service?.stop());
   return onceMade(() => service);
 }
+
+/** The service's first person, signed in before the first test of a file: for whoever needs no fleet of its own. */
+export function dealerOfTests(service: TestService): { readonly token: string } {
+  let dealer: { readonly token: string } | undefined;
+  beforeAll(async () => {
+    dealer = { token: await service.signIn() };
+  });
+  return onceMade(() => dealer);
+}

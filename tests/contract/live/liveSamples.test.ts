@@ -1,30 +1,31 @@
-import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { buildApp } from '../../../server/app.ts';
 import { openDatabase } from '../../../server/database/openDatabase.ts';
 import type { LiveSamples } from '../../../server/schemas/live.ts';
 import { type LiveFeed, openFeed } from '../../support/liveFeed.ts';
 import { type LoggerLink, openLink } from '../../support/loggerLink.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
 import { type LiveStroke, liveStroke, sayAll, sayPieces } from './liveFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
+const dealer = dealerOfTests(service);
 let fleet: Fleet;
 let opened: { close?(): void; drop?(): Promise<number> }[] = [];
 
-beforeAll(async () => {
-  token = await service.signIn();
-});
 beforeEach(async () => {
-  fleet = await newFleet(service, token);
+  fleet = await newFleet(service, dealer.token);
 });
 afterEach(() => {
   for (const each of opened) void (each.close?.() ?? each.drop?.());
   opened = [];
 });
 
-async function watching(roomId: string, url: string = service.url, of: string = token): Promise<LiveFeed> {
+async function watching(
+  roomId: string,
+  url: string = service.url,
+  of: string = dealer.token,
+): Promise<LiveFeed> {
   const feed = await openFeed(url, { authorization: `Bearer ${of}` });
   opened.push(feed);
   feed.say({ type: 'watch', roomId });
@@ -100,7 +101,7 @@ test('another process on the same database pushes them too', async () => {
 });
 
 test('nobody hears of a room that is not theirs to see', async () => {
-  const other = await newFleet(service, token);
+  const other = await newFleet(service, dealer.token);
   const feed = await watching(other.roomId);
   const witness = await watching(fleet.roomId);
   const stroke = liveStroke(fleet, 8);

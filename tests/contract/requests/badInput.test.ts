@@ -2,23 +2,22 @@ import { connect } from 'node:net';
 import { gzipSync } from 'node:zlib';
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { sendWholeThenRead } from '../../support/sendWholeThenRead.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
+const dealer = dealerOfTests(service);
 let coach: string;
 let room: string;
 let before: string;
 
 beforeAll(async () => {
-  token = await service.signIn();
   coach = (await send('POST', '/coaches', { name: 'Fern' })).body.id;
   const body = { name: 'Den', drive: 'in-wall', sides: ['front', 'rear'] };
   room = (await send('POST', `/coaches/${coach}/rooms`, body)).body.id;
 });
 
 function send(method: string, path: string, body?: unknown, headers: Record<string, string> = {}) {
-  return service.request(method, path, { token, body, headers });
+  return service.request(method, path, { token: dealer.token, body, headers });
 }
 
 /** Everything that a refused request could have left behind. */
@@ -218,7 +217,9 @@ describe('an address', () => {
     '/%00',
     '/healthz/',
   ])('%s names nothing', async (path) => {
-    expect(await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${token}`)).toMatch(/^HTTP\/1\.1 404/);
+    expect(await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${dealer.token}`)).toMatch(
+      /^HTTP\/1\.1 404/,
+    );
   });
 
   test.each([
@@ -228,7 +229,7 @@ describe('an address', () => {
     '/assets/%2e%2e/%2e%2e/etc',
     `/api/v1/${'a'.repeat(9000)}`,
   ])('%s is told of in words of ours', async (path) => {
-    const said = await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${token}`);
+    const said = await raw(`GET ${path} HTTP/1.1`, `authorization: Bearer ${dealer.token}`);
     expect(JSON.parse(said.slice(said.indexOf('{')))).toEqual({
       type: '/problems/not-found',
       title: 'There is no such thing',
@@ -254,7 +255,7 @@ describe('an address', () => {
   ])('%s never fails the service nor leads outside', async (path) => {
     const text = await raw(
       `GET ${encodeURI(path).replaceAll('%25', '%')} HTTP/1.1`,
-      `authorization: Bearer ${token}`,
+      `authorization: Bearer ${dealer.token}`,
     );
     expect(text).toMatch(/^HTTP\/1\.1 [24]/);
     expect(text).not.toContain('"dependencies"');

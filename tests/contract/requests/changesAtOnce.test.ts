@@ -1,15 +1,11 @@
 import pg from 'pg';
-import { beforeAll, expect, onTestFinished, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { expect, onTestFinished, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { newRoomOf, type RoomOfModel } from '../work/lentFixture.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: string, body: object]]>([
   [
@@ -33,14 +29,14 @@ test.each<[string, (room: RoomOfModel) => [change: string, id: string, path: str
 ])(
   'whoever sets the %s back while another changes it has the room gone through anew',
   async (_, changing) => {
-    const room = await newRoomOf(service, token, { model: 'Usual' });
+    const room = await newRoomOf(service, dealer.token, { model: 'Usual' });
     const [change, id, path, body] = changing(room);
     const other = new pg.Client(service.databaseUrl);
     await other.connect();
     onTestFinished(() => other.end());
     await other.query('begin');
     await other.query(change, [id]);
-    const back = service.as(token, 'PATCH', path, body);
+    const back = service.as(dealer.token, 'PATCH', path, body);
     await untilSomebodyWaits(other);
     await other.query('commit');
     expect((await back).status).toBe(200);

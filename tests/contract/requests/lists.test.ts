@@ -1,13 +1,12 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
+const dealer = dealerOfTests(service);
 let coach: string;
 let room: string;
 
 beforeAll(async () => {
-  token = await service.signIn();
   coach = await create('/coaches', { name: 'Coach 0' });
   room = await create(`/coaches/${coach}/rooms`, { name: 'Room 0', drive: 'other', sides: ['main'] });
   for (let n = 1; n < 5; n++) await create('/coaches', { name: `Coach ${n}` });
@@ -25,13 +24,13 @@ beforeAll(async () => {
 });
 
 async function create(path: string, body: object): Promise<string> {
-  const made = await service.as(token, 'POST', path, body);
+  const made = await service.as(dealer.token, 'POST', path, body);
   expect(made.status, made.text).toBe(201);
   return made.body.id;
 }
 
 function read(path: string) {
-  return service.as(token, 'GET', path);
+  return service.as(dealer.token, 'GET', path);
 }
 
 const LISTS = [
@@ -71,7 +70,11 @@ test('a time in a query keeps the + of its offset, sent as it is', async () => {
   const csv = 'amps\n0\n5\n5.1\n0\n';
   const query = `roomId=${room}&key=plus&startedAt=2026-05-02T18:20:11+02:00&rateHz=4&direction=extend&columns=&side=`;
   const headers = { 'content-type': 'text/csv' };
-  const sent = await service.request('POST', `/strokes?${query}`, { token, body: csv, headers });
+  const sent = await service.request('POST', `/strokes?${query}`, {
+    token: dealer.token,
+    body: csv,
+    headers,
+  });
   expect(sent.body.results).toMatchObject([{ key: 'plus', outcome: 'stored' }]);
   const from = async (time: string) => {
     const { status, body } = await read(`/rooms/${room}/strokes?from=${time}`);

@@ -1,13 +1,9 @@
-import { beforeAll, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { expect, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, newFleet, newService, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 const HEALTHY_STROKES = 30;
 const STROKES_IN_TROUBLE = 12;
@@ -38,7 +34,7 @@ function stroke(roomId: string, day: number, factor: number) {
 }
 
 test('a repair is held against the strokes in trouble, not against the healthy ones before them', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const repairedOn = HEALTHY_STROKES + STROKES_IN_TROUBLE;
   const factorOn = (day: number) => (day >= HEALTHY_STROKES && day < repairedOn ? 1.3 : 1);
   const days = Array.from({ length: repairedOn + STROKES_AFTER }, (_, day) => day);
@@ -48,8 +44,8 @@ test('a repair is held against the strokes in trouble, not against the healthy o
     days.map((day) => stroke(fleet.roomId, day, factorOn(day))),
   );
   const serviceId = await newService(service, fleet, dayAt(repairedOn - 0.5));
-  await settled(service, token, fleet.roomId);
-  const ask = (path: string) => service.as(token, 'GET', `/rooms/${fleet.roomId}/${path}`);
+  await settled(service, dealer.token, fleet.roomId);
+  const ask = (path: string) => service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/${path}`);
   const raised = expect.objectContaining({ kind: 'rising-draw', state: 'cleared' });
   expect((await ask('warnings?state=all')).body.items).toContainEqual(raised);
   const { body } = await ask(`comparison?service=${serviceId}`);
@@ -73,7 +69,7 @@ test('a repair is held against the strokes in trouble, not against the healthy o
 });
 
 test('less current on a side that lost its load after the work is told as no relief', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const lost = (day: number) => {
     const body = strokeBody(fleet.roomId, day);
     const [front, rear] = body.sides.map((side, place) => ({
@@ -91,8 +87,12 @@ test('less current on a side that lost its load after the work is told as no rel
     days.map((day) => (day < HEALTHY_STROKES ? strokeBody(fleet.roomId, day) : lost(day))),
   );
   const serviceId = await newService(service, fleet, dayAt(HEALTHY_STROKES - 0.5));
-  await settled(service, token, fleet.roomId);
-  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
+  await settled(service, dealer.token, fleet.roomId);
+  const { body } = await service.as(
+    dealer.token,
+    'GET',
+    `/rooms/${fleet.roomId}/comparison?service=${serviceId}`,
+  );
   expect(body.sentence).toMatch(/the rear side draws 8\d % less than before/);
   expect(body.sentence).toMatch(
     /Since then a side has run with hardly any load: that it draws less is no relief\.$/,
@@ -101,12 +101,16 @@ test('less current on a side that lost its load after the work is told as no rel
 });
 
 test('one stroke out and one in before the work, and as many after it, are enough for an answer', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const strokes = [0, 1, 2, 3].map((day) => stroke(fleet.roomId, day, day < 2 ? 1.3 : 1));
   await store(service, fleet, strokes);
   const serviceId = await newService(service, fleet, dayAt(1.5));
-  await settled(service, token, fleet.roomId);
-  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
+  await settled(service, dealer.token, fleet.roomId);
+  const { body } = await service.as(
+    dealer.token,
+    'GET',
+    `/rooms/${fleet.roomId}/comparison?service=${serviceId}`,
+  );
   expect(body.sentence).toMatch(/[Gg]oing out, .* draws 2\d % less than before .*; coming in, /);
   for (const { shifts, strokesBefore, strokesAfter } of body.groups) {
     expect([strokesBefore, strokesAfter]).toEqual([1, 1]);
@@ -118,7 +122,7 @@ test('one stroke out and one in before the work, and as many after it, are enoug
 });
 
 test('a place that was mended is told with two strokes a side, and that the whole is not told apart', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const caught = (day: number) => {
     const body = strokeBody(fleet.roomId, day);
     const sides = body.sides.map((side) => ({
@@ -134,8 +138,12 @@ test('a place that was mended is told with two strokes a side, and that the whol
     days.map((day) => (day < 4 ? caught(day) : strokeBody(fleet.roomId, day))),
   );
   const serviceId = await newService(service, fleet, dayAt(3.5));
-  await settled(service, token, fleet.roomId);
-  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
+  await settled(service, dealer.token, fleet.roomId);
+  const { body } = await service.as(
+    dealer.token,
+    'GET',
+    `/rooms/${fleet.roomId}/comparison?service=${serviceId}`,
+  );
   expect(body.sentence).toMatch(/between \d+ % and \d+ % of the way out, .* A less than before, /i);
   expect(body.sentence).toMatch(/As a whole, the running current is not told apart from before\.$/);
   for (const { changedBins, strokesBefore, strokesAfter } of body.groups) {
@@ -147,7 +155,7 @@ test('a place that was mended is told with two strokes a side, and that the whol
 });
 
 test('strokes whose record says nothing are neither counted nor parted from the work', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const silent = (day: number) => {
     const body = strokeBody(fleet.roomId, day);
     return { ...body, sides: body.sides.map((side) => ({ ...side, amps: side.amps.map(() => 0) })) };
@@ -155,8 +163,12 @@ test('strokes whose record says nothing are neither counted nor parted from the 
   const sound = [0, 1, 2, 3, 6, 7, 8, 9].map((day) => strokeBody(fleet.roomId, day));
   await store(service, fleet, [...sound, silent(4), silent(5), silent(10)]);
   const serviceId = await newService(service, fleet, dayAt(4.5));
-  await settled(service, token, fleet.roomId);
-  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/comparison?service=${serviceId}`);
+  await settled(service, dealer.token, fleet.roomId);
+  const { body } = await service.as(
+    dealer.token,
+    'GET',
+    `/rooms/${fleet.roomId}/comparison?service=${serviceId}`,
+  );
   expect(body.before).toEqual({ from: dayAt(0), to: dayAt(3), strokes: 4, since: null });
   expect(body.after).toEqual({ from: dayAt(6), to: dayAt(9), strokes: 4, arose: null });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { remeasureRoom } from '../../../ingest/roomProgress.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { newRoomOf, strokesOf } from '../work/lentFixture.ts';
 import {
@@ -17,11 +17,7 @@ import {
 } from './strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 const STROKES = 60;
 /** A room that wears: the current rises from the thirtieth stroke on, and falls after the work on the fiftieth day. */
@@ -60,8 +56,8 @@ async function newLot(): Promise<Lot> {
   const model = `Lot ${lots++}`;
   // One after the other: rooms that learnt at one and the same time lend in the order of their ids.
   const coaches: Fleet[] = [];
-  for (let i = 0; i <= LENDING.length; i++) coaches.push(await newRoomOf(service, token, { model }));
-  const second = { ...coaches[3], roomId: await newRoom(service, token, coaches[3].coachId) };
+  for (let i = 0; i <= LENDING.length; i++) coaches.push(await newRoomOf(service, dealer.token, { model }));
+  const second = { ...coaches[3], roomId: await newRoom(service, dealer.token, coaches[3].coachId) };
   return { rooms: [...coaches, second] };
 }
 
@@ -85,7 +81,7 @@ async function tell(lot: Lot, told: readonly Act[]): Promise<void> {
 }
 
 async function readLot(lot: Lot): Promise<string[]> {
-  for (const { roomId } of lot.rooms) await settled(service, token, roomId);
+  for (const { roomId } of lot.rooms) await settled(service, dealer.token, roomId);
   const answers = [];
   for (const room of [0, ...ARRIVING]) answers.push(await readRoom(service, lot.rooms[room]));
   return answers;
@@ -124,10 +120,10 @@ test('in whatever order, batches and repetitions strokes and services of a whole
 });
 
 test('from scratch and little by little agree, to the last digit', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   for (const day of days) {
     await store(service, fleet, [strokeBody(fleet.roomId, day, ampsOn(day))]);
-    await settled(service, token, fleet.roomId);
+    await settled(service, dealer.token, fleet.roomId);
   }
   const expected = await readRoom(service, fleet);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);

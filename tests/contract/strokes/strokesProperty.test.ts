@@ -1,16 +1,12 @@
 import { request } from 'node:http';
 import fc from 'fast-check';
-import { beforeAll, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { expect, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { type Fleet, newFleet, send, store, strokeBody } from './strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 const STROKES = 20;
 const RUNS = 5;
@@ -71,7 +67,7 @@ async function follow(fleet: Fleet, messages: readonly Message[]): Promise<void>
 }
 
 test('repeated, reordered, split, half-sent, by several at once: the results of one pass in order', async () => {
-  const inOrder = await newFleet(service, token);
+  const inOrder = await newFleet(service, dealer.token);
   await store(
     service,
     inOrder,
@@ -79,7 +75,7 @@ test('repeated, reordered, split, half-sent, by several at once: the results of 
   );
   const expected = await readRoom(service, inOrder);
   const property = fc.asyncProperty(fc.array(way, { minLength: 1, maxLength: 3 }), async (ways) => {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     await Promise.all(ways.map((messages) => follow(fleet, messages)));
     expect(await readRoom(service, fleet)).toBe(expected);
   });

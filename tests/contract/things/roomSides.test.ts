@@ -1,20 +1,17 @@
-import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { beforeEach, expect, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { type Fleet, newFleet, newRoom, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
+const dealer = dealerOfTests(service);
 let fleet: Fleet;
 
-beforeAll(async () => {
-  token = await service.signIn();
-});
 beforeEach(async () => {
-  fleet = await newFleet(service, token);
+  fleet = await newFleet(service, dealer.token);
 });
 
 const setSides = (sides: string[], roomId = fleet.roomId) =>
-  service.as(token, 'PATCH', `/rooms/${roomId}`, { sides });
+  service.as(dealer.token, 'PATCH', `/rooms/${roomId}`, { sides });
 
 function refused(answer: Awaited<ReturnType<typeof setSides>>, named: string): void {
   expect([answer.status, answer.body.type]).toEqual([409, '/problems/conflict']);
@@ -25,20 +22,20 @@ function refused(answer: Awaited<ReturnType<typeof setSides>>, named: string): v
 
 test('sides that strokes name stay; others are added, turned about and taken away again', async () => {
   await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
-  await settled(service, token, fleet.roomId);
-  const status = async () => (await service.as(token, 'GET', `/rooms/${fleet.roomId}/status`)).body;
+  await settled(service, dealer.token, fleet.roomId);
+  const status = async () => (await service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/status`)).body;
   const before = await status();
   refused(await setSides(['left', 'right']), 'front, rear');
   refused(await setSides(['rear', 'right']), 'front');
   expect(await status()).toEqual(before);
   expect((await setSides(['rear', 'middle', 'front'])).body.sides).toEqual(['rear', 'middle', 'front']);
   expect((await setSides(['front', 'rear'])).body.sides).toEqual(['front', 'rear']);
-  await settled(service, token, fleet.roomId);
+  await settled(service, dealer.token, fleet.roomId);
   expect((await status()).headline).toBe(before.headline);
 });
 
 test('a room without strokes has any sides, whatever other rooms have', async () => {
-  const empty = await newRoom(service, token, fleet.coachId);
+  const empty = await newRoom(service, dealer.token, fleet.coachId);
   await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
   expect((await setSides(['left', 'right'], empty)).body.sides).toEqual(['left', 'right']);
 });

@@ -1,13 +1,9 @@
-import { beforeAll, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { expect, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { dayAt, newFleet, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 const TIMES = 12;
 const AT_ONCE = 8;
@@ -22,13 +18,13 @@ async function deadlocks(): Promise<number> {
 
 test('a room can be removed while work is recorded in it and its strokes are gone through: none waits for another in a ring', async () => {
   for (let time = 0; time < TIMES; time++) {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     const room = `/rooms/${fleet.roomId}`;
     await store(service, fleet, [strokeBody(fleet.roomId, 0), strokeBody(fleet.roomId, 1)]);
     const recorded = Array.from({ length: AT_ONCE }, (_, n) =>
-      service.as(token, 'POST', `${room}/services`, { kind: 'other', at: dayAt(n) }),
+      service.as(dealer.token, 'POST', `${room}/services`, { kind: 'other', at: dayAt(n) }),
     );
-    const removed = service.as(token, 'DELETE', room);
+    const removed = service.as(dealer.token, 'DELETE', room);
     for (const { status } of await Promise.all(recorded)) expect([201, 404]).toContain(status);
     expect((await removed).status).toBe(204);
   }

@@ -1,23 +1,19 @@
 import pg from 'pg';
-import { beforeAll, expect, onTestFinished, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { expect, onTestFinished, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { dayAt, newFleet, newService } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 test.each<[string, (path: string) => Promise<{ status: number }>]>([
-  ['moved to another', (path) => service.as(token, 'PATCH', path, { at: dayAt(20) })],
-  ['removed', (path) => service.as(token, 'DELETE', path)],
+  ['moved to another', (path) => service.as(dealer.token, 'PATCH', path, { at: dayAt(20) })],
+  ['removed', (path) => service.as(dealer.token, 'DELETE', path)],
 ])(
   'a service that is moved to a day and %s at once has its room gone through from that day',
   async (_, change) => {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     const path = `/services/${await newService(service, fleet, dayAt(10))}`;
     const [holder, analysis] = [new pg.Client(service.databaseUrl), new pg.Client(service.databaseUrl)];
     await Promise.all([holder.connect(), analysis.connect()]);
@@ -29,7 +25,7 @@ test.each<[string, (path: string) => Promise<{ status: number }>]>([
       'select revision from room_progress where room_id = $1 for update',
       [fleet.roomId],
     );
-    const first = service.as(token, 'PATCH', path, { at: dayAt(3) });
+    const first = service.as(dealer.token, 'PATCH', path, { at: dayAt(3) });
     await untilSomebodyWaits(holder);
     // In between the room is brought up to date, unless the other change overtook that: so the revision tells the analysis.
     const done = analysis.query(

@@ -1,26 +1,22 @@
 import pg from 'pg';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { openDatabase } from '../../../server/database/openDatabase.ts';
 import type { LogDetails } from '../../../server/work/inHand/analysisLog.ts';
 import { startAnalysisThread } from '../../../server/work/thread/startAnalysisThread.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 test('rooms are kept up to date, those that came before it and those that come while it runs', async () => {
-  const [early, late] = [await newFleet(service, token), await newFleet(service, token)];
+  const [early, late] = [await newFleet(service, dealer.token), await newFleet(service, dealer.token)];
   await store(service, early, [strokeBody(early.roomId, 0), strokeBody(early.roomId, 1)]);
   const thread = startAnalysisThread({ databaseUrl: service.databaseUrl }, service.app.log);
   try {
-    expect((await settled(service, token, early.roomId)).strokes).toBe(2);
+    expect((await settled(service, dealer.token, early.roomId)).strokes).toBe(2);
     await store(service, late, [strokeBody(late.roomId, 0)]);
-    expect((await settled(service, token, late.roomId)).strokes).toBe(1);
+    expect((await settled(service, dealer.token, late.roomId)).strokes).toBe(1);
   } finally {
     await thread.stop();
   }
@@ -38,11 +34,11 @@ test('its commits wait for no disk, while what is acknowledged does', async () =
     create function note_wait() returns trigger language plpgsql as $$
       begin insert into waits values (current_setting('synchronous_commit')); return null; end $$;
     create trigger noted after insert or update on room_results for each row execute function note_wait()`);
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const thread = startAnalysisThread({ databaseUrl: service.databaseUrl }, service.app.log);
   try {
     await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
-    await settled(service, token, fleet.roomId);
+    await settled(service, dealer.token, fleet.roomId);
     const { rows: noted } = await service.pool.query('select distinct setting from waits');
     expect(noted).toEqual([{ setting: 'off' }]);
     const { rows } = await serving.pool.query('show synchronous_commit');
@@ -75,7 +71,7 @@ test('what the database refuses is told here, again and again until it is stoppe
 });
 
 test('a stroke that the analysis does not come to an end with is set aside, and its room goes on', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const samples = Array.from({ length: 200_000 }, (_, i) => 8 + Math.sin(i / 7));
   const largest = strokeBody(fleet.roomId, 1, 9, {
     sides: ['front', 'rear'].map((side) => ({ side, rateHz: 5000, amps: samples })),
@@ -88,11 +84,11 @@ test('a stroke that the analysis does not come to an end with is set aside, and 
     { error: (details) => told.push(details) },
   );
   try {
-    expect((await settled(service, token, fleet.roomId)).pending).toBe(0);
+    expect((await settled(service, dealer.token, fleet.roomId)).pending).toBe(0);
   } finally {
     await thread.stop();
   }
-  const { body } = await service.as(token, 'GET', `/strokes/${largestId}`);
+  const { body } = await service.as(dealer.token, 'GET', `/strokes/${largestId}`);
   expect(body.analysis).toEqual({
     status: 'unusable',
     reason: 'The record could not be measured.',

@@ -1,5 +1,5 @@
-import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import {
   dayAt,
@@ -13,14 +13,11 @@ import {
 } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests();
-let token: string;
+const dealer = dealerOfTests(service);
 let fleet: Fleet;
 
-beforeAll(async () => {
-  token = await service.signIn();
-});
 beforeEach(async () => {
-  fleet = await newFleet(service, token);
+  fleet = await newFleet(service, dealer.token);
 });
 
 const HOUR_MS = 3_600_000;
@@ -28,27 +25,27 @@ const fromNow = (hours: number) => new Date(Date.now() + hours * HOUR_MS).toISOS
 
 async function sentAt(startedAt: string, key = startedAt) {
   const [id] = await store(service, fleet, [strokeBody(fleet.roomId, 0, 9, { key, startedAt })]);
-  await settled(service, token, fleet.roomId);
+  await settled(service, dealer.token, fleet.roomId);
   return read(id);
 }
 
 async function read(id: string) {
-  return (await service.as(token, 'GET', `/strokes/${id}`)).body;
+  return (await service.as(dealer.token, 'GET', `/strokes/${id}`)).body;
 }
 
 async function list() {
-  return (await service.as(token, 'GET', `/rooms/${fleet.roomId}/strokes`)).body.items;
+  return (await service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/strokes`)).body.items;
 }
 
 async function clockWarnings() {
-  const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/warnings?state=all`);
+  const { body } = await service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/warnings?state=all`);
   return body.items.filter(
     (w: { kind: string; evidence: { doubt?: string } }) => w.evidence.doubt === 'clock',
   );
 }
 
 async function setOffset(clockOffsetS: number) {
-  const answer = await service.as(token, 'PATCH', `/loggers/${fleet.loggerId}`, { clockOffsetS });
+  const answer = await service.as(dealer.token, 'PATCH', `/loggers/${fleet.loggerId}`, { clockOffsetS });
   expect(answer.status, answer.text).toBe(200);
   expect(answer.body.clockOffsetS).toBe(clockOffsetS);
 }
@@ -90,9 +87,9 @@ describe('a date that cannot be', () => {
     const later = await sentAt(fromNow(2));
     expect((await list()).map(({ id }: { id: string }) => id)).toEqual([later.id, future.id]);
     const question = `trend?measure=runningAmps&direction=extend&side=front&to=${fromNow(1)}`;
-    const { body } = await service.as(token, 'GET', `/rooms/${fleet.roomId}/${question}`);
+    const { body } = await service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/${question}`);
     expect(body.points.map(({ at }: { at: string }) => at)).toEqual([future.placedAt]);
-    expect((await settled(service, token, fleet.roomId)).lastStrokeAt).toBe(later.startedAt);
+    expect((await settled(service, dealer.token, fleet.roomId)).lastStrokeAt).toBe(later.startedAt);
   });
 
   test('sending it again moves nothing, and strokes of one message keep the order of their clock', async () => {
@@ -126,7 +123,7 @@ describe('an offset that a logger learns', () => {
     );
 
   async function asSentRightly(): Promise<string> {
-    const other = await newFleet(service, token);
+    const other = await newFleet(service, dealer.token);
     await newService(service, other, dayAt(10.5));
     await store(service, other, bodies(other.roomId, 0));
     return readRoom(service, other);
@@ -140,7 +137,7 @@ describe('an offset that a logger learns', () => {
     const strokes = bodies(fleet.roomId, offsetS);
     await newService(service, fleet, dayAt(10.5));
     await store(service, fleet, strokes.slice(12).toReversed());
-    await settled(service, token, fleet.roomId);
+    await settled(service, dealer.token, fleet.roomId);
     const late = strokes.slice(4, 12).map((stroke) => send(service, fleet.loggerToken, stroke));
     await Promise.all([...late, setOffset(offsetS)]);
     await store(service, fleet, strokes.slice(0, 4));
@@ -160,7 +157,7 @@ describe('an offset that a logger learns', () => {
     await newService(service, fleet, dayAt(10.5));
     await store(service, fleet, strokes);
     await setOffset(-86_400 * 3.7);
-    await settled(service, token, fleet.roomId);
+    await settled(service, dealer.token, fleet.roomId);
     await setOffset(0);
     expect(await readRoom(service, fleet)).toBe(await asSentRightly());
   });
@@ -174,9 +171,9 @@ describe('an offset that a logger learns', () => {
   test('leaves what a person corrected, and the strokes of others', async () => {
     const corrected = await sentAt(dayAt(1));
     const own = await sentAt(dayAt(2));
-    const byPerson = await send(service, token, strokeBody(fleet.roomId, 3));
+    const byPerson = await send(service, dealer.token, strokeBody(fleet.roomId, 3));
     const body = { startedAt: dayAt(7) };
-    const answer = await service.as(token, 'PATCH', `/strokes/${corrected.id}`, body);
+    const answer = await service.as(dealer.token, 'PATCH', `/strokes/${corrected.id}`, body);
     expect(answer.body).toMatchObject({ startedAt: dayAt(7), placedAt: dayAt(7), placedBy: 'person' });
     await setOffset(86_400);
     expect((await read(corrected.id)).placedAt).toBe(dayAt(7));
@@ -186,7 +183,7 @@ describe('an offset that a logger learns', () => {
 
   test.each([['far'], [null], [6e9], [Number.MAX_VALUE]])('cannot be %s', async (clockOffsetS) => {
     const path = `/loggers/${fleet.loggerId}`;
-    const answer = await service.as(token, 'PATCH', path, { clockOffsetS });
+    const answer = await service.as(dealer.token, 'PATCH', path, { clockOffsetS });
     expect(answer.status).toBe(422);
     expect(answer.body.errors[0].pointer).toBe('/clockOffsetS');
   });

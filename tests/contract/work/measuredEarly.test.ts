@@ -1,26 +1,23 @@
-import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import type { RoomRow } from '../../../ingest/measurer.ts';
 import { prepareStroke, type Sender, storeStrokes } from '../../../ingest/storeStrokes.ts';
 import { isOfThisAnalysis } from '../../../server/work/measuring/measuredBy.ts';
 import { analyseRoom } from '../../../server/work/rounds/analyseRoom.ts';
 import { startService } from '../../support/service.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { readRoom } from '../results/roomAnswers.ts';
 import { type Fleet, newFleet, settled, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const going = new AbortController().signal;
 
 const service = serviceOfTests();
-let token: string;
+const dealer = dealerOfTests(service);
 let fleet: Fleet;
 let sender: Sender;
 
-beforeAll(async () => {
-  token = await service.signIn();
-});
 beforeEach(async () => {
-  fleet = await newFleet(service, token);
+  fleet = await newFleet(service, dealer.token);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
   sender = {
     accountId: rows[0].account_id,
@@ -45,18 +42,18 @@ async function bring(day: number, measuredBy: string, analysis: string | null = 
 /** What the room's strokes are measured by, as whoever stores one without knowing is told. */
 async function measuredBy(day: number): Promise<string> {
   const { told } = await bring(day, 'nothing known', null);
-  await settled(service, token, fleet.roomId);
+  await settled(service, dealer.token, fleet.roomId);
   return told[0].by;
 }
 
 async function analysisOf(strokeId: string) {
-  await settled(service, token, fleet.roomId);
-  return (await service.as(token, 'GET', `/strokes/${strokeId}`)).body.analysis;
+  await settled(service, dealer.token, fleet.roomId);
+  return (await service.as(dealer.token, 'GET', `/strokes/${strokeId}`)).body.analysis;
 }
 
 beforeEach(async () => {
   await store(service, fleet, [strokeBody(fleet.roomId, 0)]);
-  await settled(service, token, fleet.roomId);
+  await settled(service, dealer.token, fleet.roomId);
 });
 
 test('whoever does not know the room is told of it, and who does is not', async () => {
@@ -75,7 +72,7 @@ test('an analysis by what the room is now is taken as it comes', async () => {
 
 test('an analysis by what the room was is made anew', async () => {
   const before = await measuredBy(1);
-  await service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { travelMetres: 0.9 });
+  await service.as(dealer.token, 'PATCH', `/rooms/${fleet.roomId}`, { travelMetres: 0.9 });
   const late = await bring(2, before);
   expect(await analysisOf(late.strokeId)).toMatchObject({ status: 'done' });
   const now = await measuredBy(3);

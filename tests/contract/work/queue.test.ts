@@ -1,11 +1,11 @@
 import pg from 'pg';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { ensureTracePartitions } from '../../../ingest/tracePartitions.ts';
 import { queueWithdrawal } from '../../../server/things/queueWithdrawal.ts';
 import { freeLostJobs } from '../../../server/work/jobs/freeLostJobs.ts';
 import { prepareQueue } from '../../../server/work/jobs/queue.ts';
 import { startWorker } from '../../../server/work/startWorker.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
   dayAt,
   type Fleet,
@@ -17,15 +17,11 @@ import {
 } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
-
-beforeAll(async () => {
-  token = await service.signIn();
-});
+const dealer = dealerOfTests(service);
 
 const parts = () => ({ pool: service.pool, db: service.db, log: service.app.log });
 const pendingOf = async (fleet: Fleet) =>
-  (await service.as(token, 'GET', `/rooms/${fleet.roomId}/status`)).body.pending;
+  (await service.as(dealer.token, 'GET', `/rooms/${fleet.roomId}/status`)).body.pending;
 
 async function withWorkers(count: number, work: () => Promise<void>): Promise<void> {
   const workers = await Promise.all(Array.from({ length: count }, () => startWorker(parts())));
@@ -44,16 +40,16 @@ async function one<Row>(text: string, values: unknown[]): Promise<Row> {
 }
 
 test('strokes stored while no worker ran are analysed by the next one', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   await store(service, fleet, strokes(fleet, 0, 6));
   expect(await pendingOf(fleet)).toBe(6);
   await withWorkers(1, async () => {
-    expect((await settled(service, token, fleet.roomId)).strokes).toBe(6);
+    expect((await settled(service, dealer.token, fleet.roomId)).strokes).toBe(6);
   });
 });
 
 test('a room that another worker holds is left to it, and taken up when that one dies', async () => {
-  const [held, free] = [await newFleet(service, token), await newFleet(service, token)];
+  const [held, free] = [await newFleet(service, dealer.token), await newFleet(service, dealer.token)];
   await store(service, held, strokes(held, 0, 3));
   await store(service, free, strokes(free, 0, 3));
   const other = new pg.Client(service.databaseUrl);
@@ -65,25 +61,25 @@ test('a room that another worker holds is left to it, and taken up when that one
     [held.roomId],
   );
   await withWorkers(1, async () => {
-    await settled(service, token, free.roomId);
+    await settled(service, dealer.token, free.roomId);
     expect(await pendingOf(held)).toBe(3);
     // Of the server's user: ours may not end what is of others.
     const admin = new pg.Client(service.databaseUrl);
     await admin.connect();
     await admin.query('select pg_terminate_backend($1)', [rows[0].pid]);
     await admin.end();
-    await settled(service, token, held.roomId);
+    await settled(service, dealer.token, held.roomId);
   });
 });
 
 test('three workers while strokes of a few rooms keep coming: every room is up to date at the end', async () => {
-  const fleets = await Promise.all([1, 2, 3].map(() => newFleet(service, token)));
+  const fleets = await Promise.all([1, 2, 3].map(() => newFleet(service, dealer.token)));
   await withWorkers(3, async () => {
     for (let day = 0; day < 20; day += 2) {
       await Promise.all(fleets.map((fleet) => store(service, fleet, strokes(fleet, day, 2))));
     }
     for (const fleet of fleets) {
-      expect((await settled(service, token, fleet.roomId)).strokes).toBe(20);
+      expect((await settled(service, dealer.token, fleet.roomId)).strokes).toBe(20);
       const { n } = await one<{ n: number }>(
         'select count(*)::integer as n from measures where room_id = $1',
         [fleet.roomId],
@@ -94,38 +90,38 @@ test('three workers while strokes of a few rooms keep coming: every room is up t
 });
 
 test('a stroke whose samples are damaged is unusable, and the room goes on', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const ids = await store(service, fleet, strokes(fleet, 0, 4));
   await service.pool.query(`update traces set trace = '\\x0102030405' where stroke_id = $1`, [ids[1]]);
   await service.pool.query('delete from traces where stroke_id = $1', [ids[2]]);
-  await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
+  await withWorkers(1, async () => void (await settled(service, dealer.token, fleet.roomId)));
   const statuses: string[] = [];
   for (const id of ids) {
-    statuses.push((await service.as(token, 'GET', `/strokes/${id}`)).body.analysis.status);
+    statuses.push((await service.as(dealer.token, 'GET', `/strokes/${id}`)).body.analysis.status);
   }
   expect(statuses).toEqual(['done', 'unusable', 'unusable', 'done']);
 });
 
 test('a service after the last stroke is pending until it has been gone through', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   await withWorkers(1, async () => {
     await store(service, fleet, strokes(fleet, 0, 3));
-    await settled(service, token, fleet.roomId);
+    await settled(service, dealer.token, fleet.roomId);
   });
   await newService(service, fleet, dayAt(10));
   expect(await pendingOf(fleet)).toBe(1);
-  await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
+  await withWorkers(1, async () => void (await settled(service, dealer.token, fleet.roomId)));
 });
 
 test('removing a room while it is analysed harms nobody', async () => {
-  const fleet = await newFleet(service, token);
-  const other = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
+  const other = await newFleet(service, dealer.token);
   await withWorkers(2, async () => {
     await store(service, fleet, strokes(fleet, 0, 30));
-    const removed = service.as(token, 'DELETE', `/rooms/${fleet.roomId}`);
+    const removed = service.as(dealer.token, 'DELETE', `/rooms/${fleet.roomId}`);
     await store(service, other, strokes(other, 0, 3));
     expect((await removed).status).toBe(204);
-    await settled(service, token, other.roomId);
+    await settled(service, dealer.token, other.roomId);
   });
   const { n } = await one<{ n: number }>('select count(*)::integer as n from strokes where room_id = $1', [
     fleet.roomId,
@@ -143,17 +139,17 @@ describe('checkpoints', () => {
   };
 
   test('an on-time stroke goes on from the latest one, whatever lies before it', async () => {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     await withWorkers(1, async () => {
       await store(service, fleet, strokes(fleet, 0, 12));
-      await settled(service, token, fleet.roomId);
+      await settled(service, dealer.token, fleet.roomId);
       // Were the history gone through again, these would change the count of usable strokes.
       await service.pool.query(
         `update strokes set analysis = '{"status": "unusable", "reason": "unread"}' where room_id = $1`,
         [fleet.roomId],
       );
       await store(service, fleet, strokes(fleet, 12, 1));
-      await settled(service, token, fleet.roomId);
+      await settled(service, dealer.token, fleet.roomId);
     });
     const { usable } = await one<{ usable: { extend: number; retract: number } }>(
       `select summary -> 'usableStrokes' as usable from room_results where room_id = $1`,
@@ -163,39 +159,39 @@ describe('checkpoints', () => {
   });
 
   test('one stays for every 32 events, and one of where a worker took the room up', async () => {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     await withWorkers(1, async () => {
       for (let day = 0; day < 66; day += 6) {
         await store(service, fleet, strokes(fleet, day, 6));
-        await settled(service, token, fleet.roomId);
+        await settled(service, dealer.token, fleet.roomId);
       }
     });
     // What comes after, the worker remembers.
     expect((await checkpointsOf(fleet)).map((checkpoint) => checkpoint.events)).toEqual([31, 63]);
     await withWorkers(1, async () => {
       await store(service, fleet, strokes(fleet, 66, 1));
-      await settled(service, token, fleet.roomId);
+      await settled(service, dealer.token, fleet.roomId);
     });
     expect((await checkpointsOf(fleet)).map((checkpoint) => checkpoint.events)).toEqual([31, 63, 67]);
   });
 
   test('those of another version of the analysis are not gone on from', async () => {
-    const fleet = await newFleet(service, token);
+    const fleet = await newFleet(service, dealer.token);
     await withWorkers(1, async () => {
       await store(service, fleet, strokes(fleet, 0, 4));
-      await settled(service, token, fleet.roomId);
+      await settled(service, dealer.token, fleet.roomId);
     });
     const [{ version }] = await checkpointsOf(fleet);
     await service.pool.query('update room_checkpoints set analysis_version = -1 where room_id = $1', [
       fleet.roomId,
     ]);
-    await withWorkers(1, async () => void (await settled(service, token, fleet.roomId)));
+    await withWorkers(1, async () => void (await settled(service, dealer.token, fleet.roomId)));
     expect(await checkpointsOf(fleet)).toEqual([{ events: 4, version }]);
   });
 });
 
 test('a job whose end the database does not take harms neither process nor queue, and is done again', async () => {
-  const { roomId } = await newFleet(service, token);
+  const { roomId } = await newFleet(service, dealer.token);
   const { accountId } = await one<{ accountId: string }>(
     'select account_id as "accountId" from rooms where id = $1',
     [roomId],
@@ -245,7 +241,7 @@ test('the queue is prepared by any number of processes at once', async () => {
 });
 
 test('partitions of the samples are made by many at once, and take over what lay in the default one', async () => {
-  const fleet = await newFleet(service, token);
+  const fleet = await newFleet(service, dealer.token);
   const [id] = await store(service, fleet, strokes(fleet, 0, 1));
   const now = new Date('2031-05-20T00:00:00Z');
   await service.pool.query(`update traces set received_at = '2031-06-02T00:00:00Z' where stroke_id = $1`, [
@@ -258,7 +254,7 @@ test('partitions of the samples are made by many at once, and take over what lay
     [id],
   );
   expect(place).toBe('traces_2031_06');
-  expect((await service.as(token, 'GET', `/strokes/${id}/trace`)).status).toBe(200);
+  expect((await service.as(dealer.token, 'GET', `/strokes/${id}/trace`)).status).toBe(200);
   const kept = await one<{ storage: string }>(
     `select attstorage as storage from pg_attribute
      where attrelid = 'traces_2031_06'::regclass and attname = 'trace'`,

@@ -1,5 +1,5 @@
 import pg from 'pg';
-import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import type { RoomKey } from '../../../server/database/roomChannel.ts';
 import { Turns } from '../../../server/work/inHand/turns.ts';
 import { foldEvents } from '../../../server/work/judging/foldHistory.ts';
@@ -13,20 +13,17 @@ import { RoomMemory } from '../../../server/work/remembered/roomMemory.ts';
 import { analyseRoom } from '../../../server/work/rounds/analyseRoom.ts';
 import { analyseRooms } from '../../../server/work/rounds/analyseRooms.ts';
 import { whatStillHolds } from '../../../server/work/writing/whatStillHolds.ts';
-import { serviceOfTests } from '../../support/serviceOfTests.ts';
+import { dealerOfTests, serviceOfTests } from '../../support/serviceOfTests.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
 import { dayAt, type Fleet, newFleet, newService, store, strokeBody } from '../strokes/strokeFixture.ts';
 
 const service = serviceOfTests({ worker: false });
-let token: string;
+const dealer = dealerOfTests(service);
 let fleet: Fleet;
 let key: RoomKey;
 
-beforeAll(async () => {
-  token = await service.signIn();
-});
 beforeEach(async () => {
-  fleet = await newFleet(service, token);
+  fleet = await newFleet(service, dealer.token);
   const { rows } = await service.pool.query('select account_id from rooms where id = $1', [fleet.roomId]);
   key = { accountId: rows[0].account_id, roomId: fleet.roomId };
 });
@@ -73,14 +70,14 @@ test.each<[string, () => Promise<unknown>]>([
     'a stroke of them that is set aside',
     async () => {
       const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
-      await service.as(token, 'PATCH', `/strokes/${rows[0].id}`, { excluded: true });
+      await service.as(dealer.token, 'PATCH', `/strokes/${rows[0].id}`, { excluded: true });
     },
   ],
   [
     'another description of the room',
-    () => service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 }),
+    () => service.as(dealer.token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 }),
   ],
-  ['the end of the room', () => service.as(token, 'DELETE', `/rooms/${fleet.roomId}`)],
+  ['the end of the room', () => service.as(dealer.token, 'DELETE', `/rooms/${fleet.roomId}`)],
 ])('%s lets nothing hold', async (_what, meanwhile) => {
   await store(service, fleet, strokesOn(1, 3));
   expect(await afterReading(meanwhile)).toEqual([]);
@@ -89,7 +86,7 @@ test.each<[string, () => Promise<unknown>]>([
 test('many strokes of one room are left for later, few are done', async () => {
   await store(service, fleet, strokesOn(...Array.from({ length: 51 }, (_, day) => day)));
   expect(await together()).toMatchObject([key]);
-  const other = await newFleet(service, token);
+  const other = await newFleet(service, dealer.token);
   await store(service, other, [strokeBody(other.roomId, 0)]);
   expect(
     await analyseRooms(
@@ -116,7 +113,7 @@ const resultsOf = async (roomId: string) => {
 };
 
 test('done together and done by itself, a room comes to the same results', async () => {
-  const byItself = await newFleet(service, token);
+  const byItself = await newFleet(service, dealer.token);
   const days = Array.from({ length: 24 }, (_, day) => day);
   await store(
     service,
@@ -157,7 +154,7 @@ test('whatever happens between two rounds, what is remembered leads to what the 
       'select id from strokes where room_id = $1 order by placed_at desc offset 3 limit 1',
       [fleet.roomId],
     );
-    await service.as(token, method, `/strokes/${rows[0].id}`, body);
+    await service.as(dealer.token, method, `/strokes/${rows[0].id}`, body);
   };
   const rounds: [string, RoomMemory, () => Promise<unknown>][] = [
     [
@@ -176,7 +173,11 @@ test('whatever happens between two rounds, what is remembered leads to what the 
     ['after work', one, () => store(service, fleet, strokesOn(35, 36))],
     ['a stroke set aside', one, () => change('PATCH', { excluded: true })],
     ['a stroke gone', other, () => change('DELETE')],
-    ['another room', one, () => service.as(token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 })],
+    [
+      'another room',
+      one,
+      () => service.as(dealer.token, 'PATCH', `/rooms/${fleet.roomId}`, { ratedAmps: 7 }),
+    ],
     ['after all that', one, () => store(service, fleet, strokesOn(37, 38))],
   ];
   for (const [what, memory, happens] of rounds) {
@@ -266,7 +267,7 @@ test('a stroke that is removed while results of it are written holds up no other
   const remove = async () => {
     const { rows } = await service.pool.query('select id from strokes where room_id = $1', [fleet.roomId]);
     // It waits for the results itself: whoever comes first, both come to an end.
-    removing = service.as(token, 'DELETE', `/strokes/${rows[0].id}`);
+    removing = service.as(dealer.token, 'DELETE', `/strokes/${rows[0].id}`);
   };
   let removing: Promise<{ status: number }> | null = null;
   await whileWriting(remove);
