@@ -83,9 +83,9 @@ function ragged(line: number): DecodeError {
   return atLine(line, null, 'It has not as many fields as the lines before it.');
 }
 
-/** What parts the fields by the first line; null where that is one field. */
+/** What parts the fields by the first line that is not empty; null where that is one field. */
 export function delimiterOf(text: string): string | null {
-  const firstLine = /^[^\r\n]*/.exec(text)?.[0] ?? '';
+  const firstLine = /^[\r\n]*([^\r\n]*)/.exec(text)?.[1] ?? '';
   const plain = firstLine.slice(0, LONGEST_LINE).replaceAll(/"[^"]*"/g, '');
   return DELIMITERS.find((delimiter) => plain.includes(delimiter)) ?? null;
 }

@@ -164,6 +164,23 @@ describePages('adding a recording from a file', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('passes over what a meter writes above its table, and says of a table without titles what to do', async () => {
+    const { page, troubles } = await openPage();
+    await file(page).setInputFiles(csvFile(`Model;M 1\r\nSerial;123\r\n\r\n${clampCsv()}`));
+    await page.getByText('The 3 lines above the titles are passed over.').waitFor();
+    await page.getByRole('cell', { name: 'Ch1' }).waitFor();
+    await page.getByText('Column 2: choose above').waitFor();
+
+    await file(page).setInputFiles(csvFile(clampCsv().replace(/^.*\r\n/, '')));
+    await page.getByText('The file has no titles. Choose above what each column is.').waitFor();
+    expect(await page.getByText('passed over').count()).toBe(0);
+    expect(await page.getByText('header row').count()).toBe(0);
+    await page.getByLabel('What column 1 is').selectOption('Time in seconds, or date and time');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByText('2 strokes in').waitFor();
+    expect(troubles).toEqual([]);
+  });
+
   test('says of another file nothing that was said of the one before', async () => {
     const { page } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));

@@ -39,6 +39,7 @@ export function FileNote({ file, refused }: NoteProps) {
       {file !== null && (
         <p class="about">
           <bdi>{say.chosen(file.name, sizeText(file.bytes))}</bdi>
+          {file.passedLines > 0 && ` ${say.passedLines(file.passedLines)}`}
           {file.converted && ` ${say.converted}`}
         </p>
       )}

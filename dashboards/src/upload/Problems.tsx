@@ -10,8 +10,11 @@ interface ProblemsProps {
 /** What keeps the recording from being stored; what a field above asks for is told in that field's own words. */
 export function Problems({ preview, directions }: ProblemsProps) {
   const say = uploadWords;
+  // What a person has said of the columns stands for titles.
+  const isUntitled = preview.columns.every(({ title, kind }) => title === null && kind === 'none');
   const told = preview.problems.flatMap(({ pointer, detail }) => {
     if (pointer === '/startedAt') return [startProblem(preview) ?? detail];
+    if (isUntitled && pointer.startsWith('/line/')) return [say.noTitles];
     if (pointer === '/rateHz') return [say.rateMissing];
     if (pointer === '/direction')
       return directions.flatMap((direction, i) => (direction === null ? [say.directionMissing(i + 1)] : []));

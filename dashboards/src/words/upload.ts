@@ -20,6 +20,11 @@ export const uploadWords = {
       'This is a picture, a program or another file that is not text. Export the recording as CSV and choose that.',
     unread: 'The browser could not read the file. It may have been moved or removed.',
   },
+  passedLines: (n: number) =>
+    n === 1
+      ? 'The line above the titles is passed over.'
+      : `The ${n} lines above the titles are passed over.`,
+  noTitles: 'The file has no titles. Choose above what each column is.',
   converted:
     'The letters of this file are written in an older way. Check that the titles below read as they should.',
   found: 'What was found',
