@@ -10,6 +10,7 @@ import { giveDatabase } from './access/callers/databaseOfCaller.ts';
 import { holdToRole } from './access/scopes/roles.ts';
 import type { App } from './appTypes.ts';
 import type { Database } from './database/openDatabase.ts';
+import { BUILT_PAGES } from './drawing/sendPage.ts';
 import { limitAnswers } from './limits/answers.ts';
 import { limitBodies } from './limits/bodies.ts';
 import { DEFAULT_LIMITS, type Limits } from './limits/limits.ts';
@@ -40,7 +41,7 @@ import { validateWithZod } from './requests/validation.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
-import { PAGES, pageRoutes, sendMissingPage, sendPage } from './routes/pages.ts';
+import { pageRoutes } from './routes/pages.ts';
 import type { StrokesLiveOptions } from './routes/strokesLive.ts';
 import { unsubscribeRoutes } from './routes/unsubscribe.ts';
 import { EarlyMeasurer } from './work/measuring/earlyMeasurer.ts';
@@ -85,10 +86,6 @@ const QUICK_COMPRESSION = {
 /** The whole web application on an open database, not yet listening. */
 export async function buildApp(database: Database, options: AppOptions = {}): Promise<App> {
   const limits = { ...DEFAULT_LIMITS, ...options.limits };
-  const pages = {
-    folder: options.pagesFolder ?? PAGES,
-    drawnWithinMs: options.pagesDrawnWithinMs ?? DRAWN_WITHIN_MS,
-  };
   const app: App = fastify({
     logger: options.logger ?? false,
     trustProxy: options.trustProxy ?? 'loopback',
@@ -109,11 +106,15 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   app.addHook('onClose', () => measurer.stop());
   app.decorate('mailer', options.mailer ?? printingMailer((text) => app.log.info(text)));
   app.decorate('publicUrl', options.publicUrl ?? '');
+  app.decorate('pages', {
+    folder: options.pagesFolder ?? BUILT_PAGES,
+    drawnWithinMs: options.pagesDrawnWithinMs ?? DRAWN_WITHIN_MS,
+  });
   app.decorateRequest('caller', null);
   giveDatabase(app);
   app.setValidatorCompiler(validateWithZod);
   app.setSerializerCompiler(serializerCompiler);
-  app.setErrorHandler(answerError((reply) => sendMissingPage(pages.folder, reply)));
+  app.setErrorHandler(answerError);
   app.server.maxConnections = limits.connections;
   await app.register(limitBodies, limits);
   takeJson(app);
@@ -121,7 +122,7 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(measureApp);
   await app.register(checkHead);
   await app.register(lingerBehind, limits);
-  const routes = rememberRoutes(app);
+  rememberRoutes(app);
   app.addHook('onRoute', (route) => {
     // The clock of an answer begins with the request: a body may take its time on the way.
     if (mayHaveBody(route)) route.handlerTimeout = ANSWER_WITHIN_MS + limits.bodyAtMostMs + limits.waitMs;
@@ -155,18 +156,8 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   await app.register(metricsRoutes, options);
   await app.register(apiRoutes, options);
   await app.register(unsubscribeRoutes);
-  await app.register(pageRoutes, pages);
-  app.setNotFoundHandler((request, reply) =>
-    answerUnknownRoute(
-      routes,
-      {
-        send: (of, to) => sendPage(app, pages, of, to),
-        sendMissing: (to) => sendMissingPage(pages.folder, to),
-      },
-      request,
-      reply,
-    ),
-  );
+  await app.register(pageRoutes);
+  app.setNotFoundHandler(answerUnknownRoute);
   return app;
 }
 

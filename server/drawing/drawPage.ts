@@ -1,6 +1,5 @@
 import type { FastifyRequest } from 'fastify';
 import { sessionCookieOf } from '../access/signIn/sessionCookie.ts';
-import type { App } from '../appTypes.ts';
 import type { Drawer, DrawnPage } from '../schemas/drawing.ts';
 import { within } from '../within.ts';
 import { askAsCaller } from './askAsCaller.ts';
@@ -16,7 +15,6 @@ const WHO_ASKS = '/session';
  * for pages that are not drawn here. What is not answered within so many milliseconds the page asks itself.
  */
 export async function drawPage(
-  app: App,
   drawer: Drawer,
   request: FastifyRequest,
   withinMs: number,
@@ -29,7 +27,7 @@ export async function drawPage(
   const until = performance.now() + withinMs;
   let lettersLeft = MOST_LETTERS;
   const take = async (question: string) => {
-    const text = await askAsCaller(app, request, question);
+    const text = await askAsCaller(request, question);
     if (text === null || text.length > lettersLeft || performance.now() > until) return;
     lettersLeft -= text.length;
     answers.set(question, JSON.parse(text));

@@ -1,3 +1,4 @@
+import type { Direction } from '../../analysis/trace.ts';
 import type { Severity } from '../../migrations/columns.ts';
 import { atLeast } from '../results/severityOrder.ts';
 import type { WarningEvent } from '../schemas/webhook.ts';
@@ -10,7 +11,7 @@ interface Known {
   readonly warningId: string;
   readonly kind: string;
   readonly side: string | null;
-  readonly direction: string | null;
+  readonly direction: Direction | null;
   readonly openedAt: Date;
   readonly clearedAt: Date | null;
 }

@@ -1,3 +1,4 @@
+import type { Direction } from '../../analysis/trace.ts';
 import type { WarningKind } from '../../analysis/warning.ts';
 import type { Severity } from '../../migrations/columns.ts';
 import type { WarningEvent } from '../schemas/webhook.ts';
@@ -20,7 +21,7 @@ export interface WarningNotice extends OfCoach {
   /** The highest that was told of it. */
   readonly severity: Severity;
   readonly side: string | null;
-  readonly direction: 'extend' | 'retract' | null;
+  readonly direction: Direction | null;
   readonly headline: string;
   readonly openedAt: string;
   readonly clearedAt: string | null;

@@ -156,8 +156,7 @@ async function writeTold(trx: Transaction<Tables>, room: DueRoom, told: readonly
         kind,
         severity,
         side,
-        // It came from a column of that type.
-        direction: direction as ToldWarningTable['direction'],
+        direction,
         open,
         revision,
         opened_at: times.openedAt,

@@ -38,8 +38,7 @@ export function warningNotice(
     kind: told.kind as WarningKind,
     severity: told.severity,
     side: told.side,
-    // So was this, in a column that takes no other.
-    direction: told.direction as WarningNotice['direction'],
+    direction: told.direction,
     headline: row?.headline ?? NO_LONGER,
     openedAt: told.openedAt.toISOString(),
     clearedAt: told.clearedAt?.toISOString() ?? null,

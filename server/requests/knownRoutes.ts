@@ -1,5 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { App } from '../appTypes.ts';
+import { sendMissingPage, sendPage } from '../drawing/sendPage.ts';
 import { notFound, ProblemError } from '../problems.ts';
 import { sendProblem } from './errorHandler.ts';
 import { isPageAddress } from './pageAddresses.ts';
@@ -13,7 +14,7 @@ interface KnownRoute {
 /** Every address of the application with its methods, so that a wrong method can be told from a wrong address. */
 type KnownRoutes = Map<string, KnownRoute>;
 
-export function rememberRoutes(app: App): KnownRoutes {
+export function rememberRoutes(app: App): void {
   const routes: KnownRoutes = new Map();
   app.addHook('onRoute', ({ url, method }) => {
     if (url.includes('*')) return;
@@ -23,12 +24,10 @@ export function rememberRoutes(app: App): KnownRoutes {
     routes.set(url, known);
   });
   app.decorate('knownRoutes', routes);
-  return routes;
 }
 
 declare module 'fastify' {
   interface FastifyInstance {
-    /** For the test that holds every one of them to who may. */
     knownRoutes: KnownRoutes;
   }
 }
@@ -38,16 +37,11 @@ declare module 'fastify' {
  * addresses of their own; any other is 404, said on a page to whoever wants to read one.
  */
 export function answerUnknownRoute(
-  routes: KnownRoutes,
-  pages: {
-    readonly send: (request: FastifyRequest, reply: FastifyReply) => Promise<FastifyReply>;
-    readonly sendMissing: (reply: FastifyReply) => Promise<FastifyReply>;
-  },
   request: FastifyRequest,
   reply: FastifyReply,
 ): FastifyReply | Promise<FastifyReply> {
   const path = request.url.split('?', 1)[0] ?? '';
-  const methods = [...routes.values()]
+  const methods = [...request.server.knownRoutes.values()]
     .filter((route) => route.address.test(path))
     .flatMap((route) => [...route.methods]);
   if (methods.includes(request.method)) return sendProblem(reply, notFound('thing'));
@@ -59,7 +53,7 @@ export function answerUnknownRoute(
     );
   }
   const isRead = ['GET', 'HEAD'].includes(request.method);
-  if (isRead && isPageAddress(path)) return pages.send(request, reply);
-  if (readsPages(request)) return pages.sendMissing(reply);
+  if (isRead && isPageAddress(path)) return sendPage(request, reply);
+  if (readsPages(request)) return sendMissingPage(reply);
   return sendProblem(reply, new ProblemError('not-found', 'There is nothing at this address.'));
 }

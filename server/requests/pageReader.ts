@@ -1,4 +1,5 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { sendMissingPage } from '../drawing/sendPage.ts';
 import { answerProblem, problemOf } from './errorHandler.ts';
 import { preferredType } from './preferredType.ts';
 import { isForMachines } from './readableAddress.ts';
@@ -17,12 +18,12 @@ export function readsPages({ method, url, headers }: FastifyRequest): boolean {
 
 /** Shows whoever reads pages that there is nothing at the address; every other error is answered as a problem. */
 export function answerError(
-  sendMissingPage: (reply: FastifyReply) => Promise<FastifyReply>,
-): (error: unknown, request: FastifyRequest, reply: FastifyReply) => FastifyReply | Promise<FastifyReply> {
-  return (error, request, reply) => {
-    if (problemOf(error).problem !== 'not-found' || !readsPages(request))
-      return answerProblem(error, request, reply);
-    // Where the pages are not built it is a problem like any other.
-    return sendMissingPage(reply).catch((missing: unknown) => answerProblem(missing, request, reply));
-  };
+  error: unknown,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply | Promise<FastifyReply> {
+  if (problemOf(error).problem !== 'not-found' || !readsPages(request))
+    return answerProblem(error, request, reply);
+  // Where the pages are not built it is a problem like any other.
+  return sendMissingPage(reply).catch((missing: unknown) => answerProblem(missing, request, reply));
 }

@@ -5,7 +5,7 @@ import pg from 'pg';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { beginSession } from '../../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../../server/app.ts';
-import { PAGES } from '../../../server/routes/pages.ts';
+import { BUILT_PAGES } from '../../../server/drawing/sendPage.ts';
 import { openPage } from '../../support/openPage.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
@@ -172,7 +172,7 @@ test('while the database stands still, the page comes empty', async () => {
 
 test('a page that cannot be drawn comes empty, and the log says why', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'slideload-drawn-'));
-  await cp(PAGES, join(folder, 'dist'), { recursive: true });
+  await cp(BUILT_PAGES, join(folder, 'dist'), { recursive: true });
   await mkdir(join(folder, 'dist-drawer'));
   await writeFile(
     join(folder, 'dist-drawer', 'draw.js'),
