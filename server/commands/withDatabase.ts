@@ -1,10 +1,10 @@
 import { readConfiguration } from '../configuration.ts';
 import { isMigrated } from '../database/migrate.ts';
 import { type Database, openDatabase, WITHOUT_LIMITS } from '../database/openDatabase.ts';
-import { plainOwnerUrl } from '../database/plainOwner.ts';
+import { plainOwnerUrl } from '../database/plainOwnerUrl.ts';
 import { reachDatabase } from '../database/reachDatabase.ts';
 import { OperatorError } from '../operatorError.ts';
-import { onInstalledDatabase } from './installedDatabase.ts';
+import { onInstalledDatabase } from './onInstalledDatabase.ts';
 
 const CONNECTIONS = 4;
 

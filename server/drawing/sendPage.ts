@@ -14,7 +14,7 @@ const INDEX = 'index.html';
 /** Where the index has the page's place. */
 const PLACE = '<div id="app"></div>';
 
-export interface Pages {
+interface Pages {
   /** Where the built pages are. */
   readonly folder: string;
   /** So long a visitor waits at most for the answers that a page is drawn from. */

@@ -8,8 +8,8 @@ import { type Database, inScope } from '../database/openDatabase.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
 import { withoutLenders } from '../results/withoutLenders.ts';
 import type { LivePush } from '../schemas/live.ts';
-import { listenToRooms } from './roomListener.ts';
-import { readRoomNews, type Told } from './roomNews.ts';
+import { listenToRooms } from './listenToRooms.ts';
+import { readRoomNews, type Told } from './readRoomNews.ts';
 import { Heard, lastPiecesOfStored, pushesOf, readPiecesUnderWay } from './samplesUnderWay.ts';
 
 /** Whoever watches a room. */

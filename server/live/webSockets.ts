@@ -3,7 +3,7 @@ import type { Duplex } from 'node:stream';
 import websocket from '@fastify/websocket';
 import fp from 'fastify-plugin';
 import type { App } from '../appTypes.ts';
-import { endWithProblem } from '../requests/brokenRequest.ts';
+import { endWithProblem } from '../requests/answerBrokenRequest.ts';
 import { CLOSE } from './socket.ts';
 
 /** The largest message that any of our sockets takes; each has its own limit below it. */

@@ -7,7 +7,7 @@ import { composeMail } from './composeMail.ts';
 import { GATHER_S } from './enqueue.ts';
 import type { Lane } from './lane.ts';
 import type { Notice } from './notice.ts';
-import { quietUntil } from './quietHours.ts';
+import { quietUntil } from './quietUntil.ts';
 import { type ReaderRow, readReader, wanted } from './reader.ts';
 
 /** Mails under way at once. */

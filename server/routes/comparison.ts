@@ -1,6 +1,6 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { compareRoom } from '../results/comparison.ts';
+import { compareRoom } from '../results/compareRoom.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { Comparison, ComparisonQuery } from '../schemas/results.ts';
 

@@ -2,7 +2,7 @@ import { acceptInvitation, checkInvitation } from '../access/people/invitations.
 import { refuseForeignPage } from '../access/signIn/sameOrigin.ts';
 import { signedIn } from '../access/signIn/signedIn.ts';
 import type { App } from '../appTypes.ts';
-import { limitFailures } from '../limits/failures.ts';
+import { limitFailures } from '../limits/limitFailures.ts';
 import { AcceptanceBody, InvitationParams } from '../schemas/access.ts';
 import { NO_CONTENT } from '../schemas/common.ts';
 import { SignedIn } from '../schemas/session.ts';

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { tokenOfOpening } from '../access/callers/authenticate.ts';
 import type { App } from '../appTypes.ts';
-import { serveConnection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';
 import { Seats } from '../live/seats.ts';
+import { serveConnection } from '../live/serveConnection.ts';
 import { holderOf } from '../live/sight.ts';
 import { upgradeRequired } from '../problems.ts';
 import { LivePush, LiveRequest } from '../schemas/live.ts';

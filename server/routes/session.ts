@@ -8,7 +8,7 @@ import { endSession } from '../access/signIn/sessions.ts';
 import { endReplaced, signedIn } from '../access/signIn/signedIn.ts';
 import { signIn } from '../access/signIn/signIn.ts';
 import type { App } from '../appTypes.ts';
-import { limitFailures } from '../limits/failures.ts';
+import { limitFailures } from '../limits/limitFailures.ts';
 import { NO_CONTENT } from '../schemas/common.ts';
 import { Person, SignedIn, SignInBody } from '../schemas/session.ts';
 

@@ -1,6 +1,6 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { roomStatuses } from '../results/roomStatus.ts';
+import { roomStatuses } from '../results/roomStatuses.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { RoomStatus } from '../schemas/results.ts';
 import { findRoom } from '../things/rooms.ts';

@@ -1,13 +1,13 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
-import { normalOfRoom } from '../results/normal.ts';
+import { normalOfRoom } from '../results/normalOfRoom.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
 import { readInTurn } from '../results/trace/readInTurn.ts';
 import { readTrace } from '../results/trace/readTrace.ts';
 import { isThinner, thinTrace } from '../results/trace/thinTrace.ts';
 import { traceAsCsv, traceAsJson } from '../results/trace/traceText.ts';
-import { travelOfStroke } from '../results/trace/travel.ts';
+import { travelOfStroke } from '../results/trace/travelOfStroke.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
 import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';

@@ -1,7 +1,7 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { sendText } from '../requests/sendText.ts';
-import { trendText } from '../results/trend/trend.ts';
+import { trendText } from '../results/trend/trendText.ts';
 import { ByIdParams } from '../schemas/common.ts';
 import { Trend, TrendQuery } from '../schemas/results.ts';
 

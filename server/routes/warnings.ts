@@ -1,7 +1,7 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
-import { acknowledgeWarning } from '../results/acknowledge.ts';
 import { acknowledgeMany } from '../results/acknowledgeMany.ts';
+import { acknowledgeWarning } from '../results/acknowledgeWarning.ts';
 import { findWarning, listWarnings } from '../results/warnings.ts';
 import { warningView } from '../results/warningView.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';

@@ -10,9 +10,9 @@ import type { Room, RoomBody } from '../schemas/room.ts';
 import { holdCoach } from './coaches.ts';
 import { describeRoom } from './describeRoom.ts';
 import { keepKeys } from './keepKeys.ts';
-import { refuseToLoseSides } from './keepSides.ts';
 import { isSameName } from './peers.ts';
 import { queueWithdrawal } from './queueWithdrawal.ts';
+import { refuseToLoseSides } from './refuseToLoseSides.ts';
 
 export type RoomRow = Selectable<RoomTable>;
 

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { startEmbeddedPostgres } from '../../server/database/embedded/embeddedPostgres.ts';
+import { startEmbeddedPostgres } from '../../server/database/embedded/startEmbeddedPostgres.ts';
 
 export interface BenchPostgres {
   /** Makes a database and answers its URL. */

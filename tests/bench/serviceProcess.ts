@@ -2,7 +2,7 @@ import { createAccount } from '../../server/access/people/createAccount.ts';
 import { buildApp } from '../../server/app.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { inScope, openDatabase } from '../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../server/database/plainOwnerUrl.ts';
 import { prepareQueue } from '../../server/work/jobs/queue.ts';
 import { startWorker } from '../../server/work/startWorker.ts';
 

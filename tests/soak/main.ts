@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { parseArgs } from 'node:util';
-import { startEmbeddedPostgres } from '../../server/database/embedded/embeddedPostgres.ts';
+import { startEmbeddedPostgres } from '../../server/database/embedded/startEmbeddedPostgres.ts';
 import { createDatabase } from '../support/databases.ts';
 import { startCrew } from './crew.ts';
 import { type Caller, insist } from './insist.ts';

@@ -2,7 +2,7 @@ import type { TestProject } from 'vitest/node';
 import { buildIfStale } from '../../server/build.ts';
 import { migrate } from '../../server/database/migrate.ts';
 import { openDatabase } from '../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../server/database/plainOwnerUrl.ts';
 import { prepareQueue } from '../../server/work/jobs/queue.ts';
 import { createDatabase } from './databases.ts';
 import { startTestPostgres } from './testPostgres.ts';

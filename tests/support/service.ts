@@ -6,7 +6,7 @@ import { beginSession } from '../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../server/database/plainOwnerUrl.ts';
 import type { Limits } from '../../server/limits/limits.ts';
 import type { Mailer } from '../../server/mail/mailer.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';

@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { startEmbeddedPostgres } from '../../server/database/embedded/embeddedPostgres.ts';
+import { startEmbeddedPostgres } from '../../server/database/embedded/startEmbeddedPostgres.ts';
 
 export interface TestPostgres {
   readonly url: string;

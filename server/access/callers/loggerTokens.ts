@@ -4,7 +4,7 @@ import { gathered } from '../../database/gathered.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { notSignedIn } from '../../problems.ts';
 import type { LoggerCaller } from '../scopes/caller.ts';
-import { isToBeNoted } from '../tokens/seen.ts';
+import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import type { Token } from '../tokens/tokens.ts';
 
 /** For each pool one gatherer: a logger sends many strokes at once, and many loggers send in the same evening. */

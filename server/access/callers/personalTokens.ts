@@ -11,7 +11,7 @@ import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../../s
 import type { Caller } from '../scopes/caller.ts';
 import { accountInScope, type Scope } from '../scopes/scope.ts';
 import { changesSomething } from '../signIn/sameOrigin.ts';
-import { isToBeNoted } from '../tokens/seen.ts';
+import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import { newToken, type Token } from '../tokens/tokens.ts';
 
 /** A person's tokens are few: more than this are a script gone wrong. */

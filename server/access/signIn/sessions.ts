@@ -7,7 +7,7 @@ import { type PageAsked, pageById } from '../../paging.ts';
 import { notFound } from '../../problems.ts';
 import type { SessionPlace } from '../../schemas/access.ts';
 import { accountInScope, type Scope } from '../scopes/scope.ts';
-import { isToBeNoted } from '../tokens/seen.ts';
+import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import { newToken, type Token } from '../tokens/tokens.ts';
 
 const SESSION_DAYS = 30;

@@ -14,7 +14,7 @@ import { checkBackup } from './checkBackup.ts';
 import { differenceOf, RowDigest } from './digest.ts';
 import type { BackupDigests, BackupHead } from './format.ts';
 import { readArchive } from './readArchive.ts';
-import { readSameText } from './session.ts';
+import { readSameText } from './readSameText.ts';
 
 /**
  * Puts a backup into an empty database, all or nothing: the schema as it was, every row, then what has changed in the

@@ -16,7 +16,7 @@ import {
   partName,
   type TableDigest,
 } from './format.ts';
-import { readSameText } from './session.ts';
+import { readSameText } from './readSameText.ts';
 
 const PART_BYTES = 4 * 1024 * 1024;
 

@@ -1,7 +1,7 @@
 import type { Configuration } from '../../configuration.ts';
 import { openDatabase } from '../../database/openDatabase.ts';
 import { reachDatabase } from '../../database/reachDatabase.ts';
-import { onInstalledDatabase } from '../installedDatabase.ts';
+import { onInstalledDatabase } from '../onInstalledDatabase.ts';
 import { examineDatabase } from './database.ts';
 import { examineDataFolder, holdsDatabase } from './dataFolder.ts';
 import { broken, type Finding } from './finding.ts';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { OperatorError } from '../../operatorError.ts';
 import type { PostgresBinaries } from './postgresBinaries.ts';
 import type { RunAs } from './runAs.ts';
-import { run } from './runProgram.ts';
+import { runProgram } from './runProgram.ts';
 import type { SystemUser } from './unprivilegedUser.ts';
 
 const SUPERUSER = 'slideload';
@@ -57,7 +57,7 @@ async function create(
   await rm(unfinished, { recursive: true, force: true });
   await mkdir(unfinished, { mode: 0o700 });
   if (user !== null) await chown(unfinished, user.uid, user.gid);
-  await run(way, binaries.initdb, [
+  await runProgram(way, binaries.initdb, [
     `--pgdata=${unfinished}`,
     `--username=${SUPERUSER}`,
     `--pwfile=${passwordFile}`,

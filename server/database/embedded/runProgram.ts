@@ -3,7 +3,7 @@ import { OperatorError } from '../../operatorError.ts';
 import { commandLine, type RunAs } from './runAs.ts';
 
 /** Runs a program of Postgres to its end; what it says is told only when it fails. */
-export async function run(way: RunAs, program: string, words: readonly string[]): Promise<void> {
+export async function runProgram(way: RunAs, program: string, words: readonly string[]): Promise<void> {
   const child = spawn(...commandLine(way, program, words), {
     ...way.options,
     stdio: ['ignore', 'ignore', 'pipe'],

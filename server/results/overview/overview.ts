@@ -4,7 +4,7 @@ import type { LoggerTable } from '../../../migrations/thingTables.ts';
 import type { AccountInScope, Scope } from '../../access/scopes/scope.ts';
 import { answerPage } from '../../paging.ts';
 import type { CoachOverview, OverviewQuery } from '../../schemas/overview.ts';
-import { type RoomsInSight, roomStatuses } from '../roomStatus.ts';
+import { type RoomsInSight, roomStatuses } from '../roomStatuses.ts';
 import { IS_SILENT } from './coachesInSight.ts';
 import { type CoachRow, overviewList, overviewPage } from './overviewPage.ts';
 

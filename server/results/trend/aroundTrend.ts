@@ -4,7 +4,7 @@ import type { TrendQuery } from '../../schemas/results.ts';
 import type { Service } from '../../schemas/service.ts';
 import { measurePlace } from '../measurePlace.ts';
 import type { RoomLimits } from '../roomLimits.ts';
-import { LEVELS, RISING } from './forecast.ts';
+import { LEVELS, RISING } from './forecastFrom.ts';
 import { isOneSeries, type TrendPlace } from './trendPoints.ts';
 
 /** What a trend is read against. */

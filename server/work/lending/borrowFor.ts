@@ -4,7 +4,7 @@ import { borrow } from '../../../analysis/baseline/lent.ts';
 import type { LentToRoom } from '../../../analysis/room/fold.ts';
 import { DIRECTIONS, type Direction } from '../../../analysis/trace.ts';
 import type { Tables } from '../../../migrations/tables.ts';
-import type { RoomToAnalyse } from '../reading/roomRow.ts';
+import type { RoomToAnalyse } from '../reading/readRoom.ts';
 
 /** One side in one direction of a room, and what it lends; null while it is still learnt. */
 interface LentChannel {

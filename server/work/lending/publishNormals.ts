@@ -2,7 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import { BEGINNING, markRoomsDirty } from '../../../ingest/roomProgress.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { takeTurn } from '../../database/takeTurn.ts';
-import type { RoomToAnalyse } from '../reading/roomRow.ts';
+import type { RoomToAnalyse } from '../reading/readRoom.ts';
 import { borrowFor, channelsOf, type Lending, MOST_LENDERS, sameLent } from './borrowFor.ts';
 
 type Room = Pick<RoomToAnalyse, 'accountId' | 'roomId'>;

@@ -7,7 +7,7 @@ import { describeRoom } from '../../things/describeRoom.ts';
 import { peersOf } from '../../things/peers.ts';
 import { type FoldStart, startAtCheckpoint } from '../remembered/foldStart.ts';
 import type { RoomMemory } from '../remembered/roomMemory.ts';
-import type { RoomToAnalyse } from './roomRow.ts';
+import type { RoomToAnalyse } from './readRoom.ts';
 
 /** A room whose results are out of date, and what is needed to go on with it. */
 export interface DirtyRoom {

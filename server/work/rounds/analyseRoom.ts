@@ -10,8 +10,8 @@ import type { StrokeInHand } from '../inHand/strokeInHand.ts';
 import { Turns, WorkStopped } from '../inHand/turns.ts';
 import { type FoldedHistory, foldHistory, UnjudgedStroke } from '../judging/foldHistory.ts';
 import { holdPeers, preparePublication, publishNormals } from '../lending/publishNormals.ts';
-import { measureBatch } from '../measuring/measureStrokes.ts';
-import { type RoomToAnalyse, readRoom } from '../reading/roomRow.ts';
+import { measureBatch } from '../measuring/measureBatch.ts';
+import { type RoomToAnalyse, readRoom } from '../reading/readRoom.ts';
 import { writeHistory } from '../writing/writeHistory.ts';
 import { holdingRoom } from './claimRooms.ts';
 

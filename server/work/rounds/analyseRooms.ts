@@ -4,7 +4,7 @@ import type { RoomKey } from '../../database/roomChannel.ts';
 import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { type Turns, WorkStopped } from '../inHand/turns.ts';
 import { foldEvents } from '../judging/foldHistory.ts';
-import { measureBatch } from '../measuring/measureStrokes.ts';
+import { measureBatch } from '../measuring/measureBatch.ts';
 import { type EventsOfRoom, eventsOfRooms } from '../reading/eventsOfRooms.ts';
 import { readDirtyRooms } from '../reading/readDirtyRooms.ts';
 import type { RoomMemory } from '../remembered/roomMemory.ts';

@@ -3,7 +3,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import { announceRooms } from '../../database/roomChannel.ts';
 import type { FoldedHistory } from '../judging/foldHistory.ts';
 import { MEASURED_BY_NOW } from '../measuring/measuredBy.ts';
-import type { RoomToAnalyse } from '../reading/roomRow.ts';
+import type { RoomToAnalyse } from '../reading/readRoom.ts';
 import { replaceCheckpoints } from '../remembered/checkpoints.ts';
 import { writeMeasures } from './writeMeasures.ts';
 import { writeWarnings } from './writeWarnings.ts';

@@ -1,7 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import type { FoldedHistory } from '../judging/foldHistory.ts';
-import type { RoomToAnalyse } from '../reading/roomRow.ts';
+import type { RoomToAnalyse } from '../reading/readRoom.ts';
 
 const ROWS_AT_A_TIME = 1000;
 

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { expect, test } from 'vitest';
 import { buildApp } from '../../../server/app.ts';
-import { loggerTo } from '../../../server/logging.ts';
+import { loggerTo } from '../../../server/loggerTo.ts';
 import { sendRequest } from '../../support/request.ts';
 import { startService } from '../../support/service.ts';
 import { newFleet, strokeBody } from '../strokes/strokeFixture.ts';

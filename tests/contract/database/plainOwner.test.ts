@@ -4,7 +4,7 @@ import { afterEach, beforeEach, expect, inject, test } from 'vitest';
 import { createFirstAccount } from '../../../server/access/people/setUp.ts';
 import { migrate } from '../../../server/database/migrate.ts';
 import { type Database, inScope, openDatabase } from '../../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../../server/database/plainOwnerUrl.ts';
 import { prepareQueue } from '../../../server/work/jobs/queue.ts';
 import { createDatabase } from '../../support/databases.ts';
 

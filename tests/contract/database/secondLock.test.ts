@@ -7,7 +7,7 @@ import { accountInScope } from '../../../server/access/scopes/scope.ts';
 import { type Database, inScope, openDatabase } from '../../../server/database/openDatabase.ts';
 import type { RowScope } from '../../../server/database/rowScope.ts';
 import { readTrace } from '../../../server/results/trace/readTrace.ts';
-import { trendText } from '../../../server/results/trend/trend.ts';
+import { trendText } from '../../../server/results/trend/trendText.ts';
 import { findWarning } from '../../../server/results/warnings.ts';
 import { deleteCoach, findCoach } from '../../../server/things/coaches.ts';
 import { findGrant } from '../../../server/things/grants.ts';

@@ -3,7 +3,7 @@ import { expect, inject, test } from 'vitest';
 import { MIGRATIONS } from '../../../migrations/index.ts';
 import { migrate, migrateTo } from '../../../server/database/migrate.ts';
 import { openDatabase } from '../../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../../server/database/plainOwnerUrl.ts';
 import { createDatabase } from '../../support/databases.ts';
 
 const BEFORE = Object.keys(MIGRATIONS).filter((name) => name < '0025');

@@ -5,7 +5,7 @@ import { describe, expect, inject, test } from 'vitest';
 import { MIGRATIONS } from '../../../migrations/index.ts';
 import { migrate } from '../../../server/database/migrate.ts';
 import { openDatabase } from '../../../server/database/openDatabase.ts';
-import { plainOwnerUrl } from '../../../server/database/plainOwner.ts';
+import { plainOwnerUrl } from '../../../server/database/plainOwnerUrl.ts';
 import { readSmallDataSet, type Said, signInAsKeeper } from '../../schemas/smallDataSet.ts';
 import { createDatabase } from '../../support/databases.ts';
 import { startService, type TestService } from '../../support/service.ts';

@@ -2,12 +2,12 @@ import { gzipSync } from 'node:zlib';
 import fastify from 'fastify';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { App } from '../../../server/appTypes.ts';
-import { limitBodies } from '../../../server/limits/bodies.ts';
+import { limitBodies } from '../../../server/limits/limitBodies.ts';
 import { DEFAULT_LIMITS } from '../../../server/limits/limits.ts';
 import { answerProblem } from '../../../server/requests/errorHandler.ts';
-import { takeJson } from '../../../server/requests/jsonBody.ts';
 import { lingerBehind } from '../../../server/requests/lingerBehind.ts';
 import { decompressBody, LARGE_BODY, LARGE_BODY_BYTES } from '../../../server/requests/requestBodies.ts';
+import { takeJson } from '../../../server/requests/takeJson.ts';
 import { sendRequest } from '../../support/request.ts';
 import { sendWholeThenRead } from '../../support/sendWholeThenRead.ts';
 

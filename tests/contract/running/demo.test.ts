@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { DEMO_SIGN_IN } from '../../../server/demo/demoSignIn.ts';
 import { describeSignIn } from '../../../server/demo/describeSignIn.ts';
-import { fillDemo } from '../../../server/demo/fill.ts';
+import { fillDemo } from '../../../server/demo/fillDemo.ts';
 import { FIRST_PERSON, startService } from '../../support/service.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import { settled } from '../strokes/strokeFixture.ts';

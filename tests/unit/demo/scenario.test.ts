@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
 import type { DemoScenario } from '../../../server/demo/demoScenario.ts';
-import { demoScenario } from '../../../server/demo/scenario.ts';
+import { tellScenario } from '../../../server/demo/tellScenario.ts';
 import { CoachBody } from '../../../server/schemas/coach.ts';
 import { LoggerBody } from '../../../server/schemas/logger.ts';
 import { RoomBody } from '../../../server/schemas/room.ts';
@@ -10,7 +10,7 @@ import { Email, Password } from '../../../server/schemas/session.ts';
 
 const ROOM_ID = '01890a5d-ac96-774b-bcce-b302099a8057';
 const NOW = new Date('2026-05-02T10:00:00Z');
-const scenario = demoScenario(NOW);
+const scenario = tellScenario(NOW);
 const rooms = scenario.coaches.flatMap((coach) => [...coach.rooms]);
 
 describe('the demo scenario', () => {
@@ -56,7 +56,7 @@ describe('the demo scenario', () => {
       JSON.stringify([rest, coaches.slice(0, 1).map((coach) => ({ ...coach, rooms: [...coach.rooms] }))]);
     const text = textOf(scenario);
     expect(text.length).toBeGreaterThan(100_000);
-    expect(textOf(demoScenario(NOW)) === text).toBe(true);
-    expect(textOf(demoScenario(new Date(NOW.getTime() + 86_400_000))) === text).toBe(false);
+    expect(textOf(tellScenario(NOW)) === text).toBe(true);
+    expect(textOf(tellScenario(new Date(NOW.getTime() + 86_400_000))) === text).toBe(false);
   });
 });

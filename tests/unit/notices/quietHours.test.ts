@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { quietUntil } from '../../../server/notices/quietHours.ts';
+import { quietUntil } from '../../../server/notices/quietUntil.ts';
 
 const NIGHT = { from: '22:00', to: '07:00:00' };
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { StrokeToStore } from '../../../ingest/strokeToStore.ts';
 import { rowsToSendTo } from '../../../server/access/scopes/rowsToSendTo.ts';
 import { idOfBytes } from '../../../server/access/tokens/idOfBytes.ts';
-import { isToBeNoted } from '../../../server/access/tokens/seen.ts';
+import { isToBeNoted } from '../../../server/access/tokens/isToBeNoted.ts';
 
 test('that somebody was seen is noted the first time and then no more than once a minute', () => {
   const ago = (ms: number) => new Date(Date.now() - ms);

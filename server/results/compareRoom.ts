@@ -8,9 +8,9 @@ import { invalidField } from '../problems.ts';
 import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';
 import { findRoom } from '../things/rooms.ts';
-import { troubleRaised } from './afterWork.ts';
-import { strokesInTrouble } from './beforeWork.ts';
 import { STROKE_EVENT_COLUMNS, strokeEvent } from './strokeEvent.ts';
+import { strokesInTrouble } from './strokesInTrouble.ts';
+import { troubleRaised } from './troubleRaised.ts';
 
 /** Enough for a narrow interval, and near enough to the repair that wear in between hardly counts. */
 const MOST_STROKES_BY_SERVICE = 60;

@@ -8,7 +8,7 @@ import type { Tables } from '../../../migrations/tables.ts';
 import type { AnalysisLog } from '../inHand/analysisLog.ts';
 import { SET_ASIDE_REASONS } from '../inHand/setAsideReasons.ts';
 import type { Turns } from '../inHand/turns.ts';
-import type { RoomToAnalyse } from '../reading/roomRow.ts';
+import type { RoomToAnalyse } from '../reading/readRoom.ts';
 
 /** Strokes measured between two writes. */
 const BATCH = 25;

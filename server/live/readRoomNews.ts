@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../../migrations/tables.ts';
 import type { Scope } from '../access/scopes/scope.ts';
-import { roomStatuses } from '../results/roomStatus.ts';
+import { roomStatuses } from '../results/roomStatuses.ts';
 import { strokeView } from '../results/strokeView.ts';
 import { listWarnings } from '../results/warnings.ts';
 import type { LivePush } from '../schemas/live.ts';

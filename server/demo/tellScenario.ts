@@ -63,7 +63,7 @@ function tellRoom(story: RoomStory, place: number, keyPrefix: string, nowMs: num
  * The demo: an invented dealer with six coaches and fourteen rooms, their strokes and services over the two years
  * before `now`. The same `now` gives the same scenario.
  */
-export function demoScenario(now: Date): DemoScenario {
+export function tellScenario(now: Date): DemoScenario {
   const nowMs = now.getTime();
   let before = 0;
   return {

@@ -2,9 +2,9 @@ import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Configuration } from '../configuration.ts';
 import { filesIn, urlOf } from '../database/embedded/cluster.ts';
-import { startEmbeddedPostgres } from '../database/embedded/embeddedPostgres.ts';
 import { serviceOn } from '../database/embedded/folderLock.ts';
 import { pidFile } from '../database/embedded/postmaster.ts';
+import { startEmbeddedPostgres } from '../database/embedded/startEmbeddedPostgres.ts';
 import { ifThere } from '../ifThere.ts';
 import { OperatorError } from '../operatorError.ts';
 

@@ -8,7 +8,7 @@ import type { Trend, TrendQuery } from '../../schemas/results.ts';
 import { findRoom } from '../../things/rooms.ts';
 import { limitsOf, normalOf } from '../roomLimits.ts';
 import { aroundTrend } from './aroundTrend.ts';
-import { forecastFrom } from './forecast.ts';
+import { forecastFrom } from './forecastFrom.ts';
 import { isOfStroke, isOneSeries, trendPoints } from './trendPoints.ts';
 
 /**

@@ -16,7 +16,7 @@ import { createLogger } from '../things/loggers.ts';
 import { createRoom } from '../things/rooms.ts';
 import { createService } from '../things/services.ts';
 import type { DemoCoach, DemoGuest, DemoRoom, DemoScenario } from './demoScenario.ts';
-import { demoScenario } from './scenario.ts';
+import { tellScenario } from './tellScenario.ts';
 
 /**
  * Fills an empty installation with the demo scenario, through the very functions that requests go through, all or
@@ -31,7 +31,7 @@ export async function fillDemo(
   const { pool } = inScope(database, { spanning: 'first-account' });
   const filled = await onOneConnection(pool, (db, client) =>
     beginInstallation(db, async (trx) => {
-      const scenario = demoScenario(now);
+      const scenario = tellScenario(now);
       const { accountId, technician } = await addPeople(trx, scenario, admin);
       const coachIds = new Map<string, string>();
       for (const coach of scenario.coaches)

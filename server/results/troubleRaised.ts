@@ -3,8 +3,8 @@ import type { StrokeEvent } from '../../analysis/history.ts';
 import type { WarningKind } from '../../analysis/warning.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
-import { NOT_OF_THE_ROOM } from './beforeWork.ts';
 import { placeOfSeverity } from './severityOrder.ts';
+import { NOT_OF_THE_ROOM } from './strokesInTrouble.ts';
 
 /** The gravest warning that some strokes after work raised, of several the earliest; null: none. */
 export async function troubleRaised(
