@@ -82,14 +82,20 @@ async function refuseOldPostgres(db: Kysely<Tables>): Promise<void> {
 }
 
 async function refuseNewerSchema(db: Kysely<Tables>): Promise<void> {
-  const unknown = (await migrationsMade(db)).find((name) => !Object.hasOwn(MIGRATIONS, name));
+  const unknown = unknownAmong(await migrationsMade(db));
   if (unknown !== undefined)
     throw new OperatorError(
       `The database is newer than this program: it knows the migration "${unknown}". Start the newer program.`,
     );
 }
 
-async function migrationsMade(db: Kysely<Tables>): Promise<string[]> {
+/** The first that a newer program made; undefined: this one knows them all. */
+export function unknownAmong(migrations: readonly string[]): string | undefined {
+  return migrations.find((name) => !Object.hasOwn(MIGRATIONS, name));
+}
+
+/** Those that the schema has, in their order; none where the database is empty. */
+export async function migrationsMade(db: Kysely<Tables>): Promise<string[]> {
   const found = await sql<{ known: boolean }>`
     select to_regclass('kysely_migration') is not null as known`.execute(db);
   if (found.rows[0]?.known !== true) return [];

@@ -6,7 +6,7 @@ import type { Tables } from '../../migrations/tables.ts';
 import { rowsOf, type Scope } from '../access/scopes/scope.ts';
 import { type Database, inScope } from '../database/openDatabase.ts';
 import type { RoomKey } from '../database/roomChannel.ts';
-import { withoutLenders } from '../results/withoutLenders.ts';
+import { withoutLenders } from '../results/roomStatuses.ts';
 import type { LivePush } from '../schemas/live.ts';
 import { listenToRooms } from './listenToRooms.ts';
 import { readRoomNews, type Told } from './readRoomNews.ts';

@@ -31,7 +31,7 @@ export const mailWords = {
     watch: 'It can wait; keep an eye on it.',
     service: 'Have it looked at before the next trip.',
     stop: 'Leave this room where it is until it has been looked at.',
-  } as Readonly<Record<Severity, string>>,
+  } satisfies Readonly<Record<Severity, string>>,
   checks: 'What to check, in this order:',
   cautions: 'Before you touch anything:',
   item: (text: string) => `- ${text}`,

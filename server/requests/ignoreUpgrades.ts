@@ -16,6 +16,7 @@ const OF_UPGRADE = new Set(['upgrade', 'http2-settings']);
 export const ignoreUpgrades = fp(async (app: App) => {
   app.addHook('onReady', async () => {
     const { server } = app;
+    // Node calls whoever listens to this with just these.
     const takers = server.listeners('upgrade') as Upgraded[];
     const reread = new WeakSet<Socket>();
     server.removeAllListeners('upgrade');

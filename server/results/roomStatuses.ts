@@ -6,7 +6,6 @@ import type { RoomTable } from '../../migrations/thingTables.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
 import type { RoomStatus } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';
-import { withoutLenders } from './withoutLenders.ts';
 
 /** Whose rooms are asked for, and how whoever asks sees them. */
 export interface RoomsInSight {
@@ -70,4 +69,13 @@ function statusOf(room: Selectable<RoomTable>, row: StatusRow | undefined): Room
     pending: row?.pending ?? 0,
     borrowed,
   };
+}
+
+/**
+ * A room's status as it is told to whoever sees it by a grant. The rooms that lend it their normal are of coaches that do
+ * not exist for that person (contract, section 8), nor does their number: what is borrowed is told, not from how many.
+ */
+export function withoutLenders(status: RoomStatus): RoomStatus {
+  const { borrowed } = status;
+  return borrowed === null ? status : { ...status, borrowed: { share: borrowed.share, rooms: null } };
 }

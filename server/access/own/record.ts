@@ -1,4 +1,5 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
+import { parse, v7 } from 'uuid';
 import { z } from 'zod';
 import type { RecordTable } from '../../../migrations/peopleTables.ts';
 import type { Tables } from '../../../migrations/tables.ts';
@@ -8,7 +9,6 @@ import { invalidField } from '../../problems.ts';
 import { Id } from '../../schemas/common.ts';
 import type { RecordedAct, RecordQuery } from '../../schemas/record.ts';
 import type { AccountInScope } from '../scopes/scope.ts';
-import { recordId } from './recordId.ts';
 
 interface RecordRow extends Selectable<RecordTable> {
   readonly coach_name: string | null;
@@ -73,6 +73,14 @@ function actOf(row: RecordRow): RecordedAct {
     coachName: row.coach_name,
     details: row.details,
   };
+}
+
+/**
+ * The id under which the API tells an act. The database notes acts by itself, under random ids (version 4): the instant
+ * of the act and that id's randomness make one of version 7, always the same.
+ */
+function recordId(at: Date, storedId: string): string {
+  return v7({ msecs: at.getTime(), random: parse(storedId) });
 }
 
 /** The span as a table. Throws the 422 problem where it holds too much: a record with its end cut off would look whole. */

@@ -4,8 +4,7 @@ import { finished } from 'node:stream/promises';
 import type { ClientBase } from 'pg';
 import { from as copyFrom, to as copyTo } from 'pg-copy-streams';
 import { ensureTraceMonth } from '../../../ingest/tracePartitions.ts';
-import { MIGRATIONS } from '../../../migrations/index.ts';
-import { migrate, migrateTo } from '../../database/migrate.ts';
+import { migrate, migrateTo, unknownAmong } from '../../database/migrate.ts';
 import type { Database } from '../../database/openDatabase.ts';
 import { OperatorError } from '../../operatorError.ts';
 import type { Progress } from '../progress.ts';
@@ -56,7 +55,7 @@ export async function restoreBackup(
 }
 
 function refuseNewer({ migrations }: BackupHead): void {
-  const unknown = migrations.find((name) => !Object.hasOwn(MIGRATIONS, name));
+  const unknown = unknownAmong(migrations);
   if (unknown !== undefined)
     throw new OperatorError(
       `It is of a newer program, with the migration "${unknown}": restore it with that.`,

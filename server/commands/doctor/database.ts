@@ -1,21 +1,20 @@
-import type { Pool } from 'pg';
 import { MIGRATIONS } from '../../../migrations/index.ts';
-import { OLDEST_POSTGRES } from '../../database/migrate.ts';
+import { migrationsMade, OLDEST_POSTGRES, unknownAmong } from '../../database/migrate.ts';
+import type { Database } from '../../database/openDatabase.ts';
 import { attend, broken, type Finding, good } from './finding.ts';
 
 const MOST_CLOCK_DIFFERENCE_S = 5;
 
 /** Version, schema and clock. `usable`: the schema is the one that this program works with. */
 export async function examineDatabase(
-  pool: Pool,
+  { pool, db }: Database,
   now: Date,
 ): Promise<{ findings: Finding[]; usable: boolean }> {
-  const { rows } = await pool.query<{ major: number; settings: string | null; now: Date; known: boolean }>(`
+  const { rows } = await pool.query<{ major: number; settings: string | null; now: Date }>(`
     select current_setting('server_version_num')::integer / 10000 as major, now() as now,
-      to_regclass('kysely_migration') is not null as known,
       (select string_agg(name, ', ') from pg_settings
         where name in ('fsync', 'synchronous_commit', 'full_page_writes') and setting = 'off') as settings`);
-  const [{ major, settings, now: told, known }] = rows;
+  const [{ major, settings, now: told }] = rows;
   const findings: Finding[] = [];
   findings.push(
     major < OLDEST_POSTGRES
@@ -27,7 +26,7 @@ export async function examineDatabase(
       broken(`Postgres may lose what was acknowledged: ${settings} off.`, 'Turn it on in its configuration.'),
     );
   findings.push(clock(told, now));
-  const schema = known ? await examineSchema(pool) : notYet();
+  const schema = examineSchema(await migrationsMade(db));
   return { findings: [...findings, schema], usable: schema.state === 'good' };
 }
 
@@ -40,20 +39,15 @@ function clock(told: Date, now: Date): Finding {
   );
 }
 
-async function examineSchema(pool: Pool): Promise<Finding> {
-  const { rows } = await pool.query<{ name: string }>('select name from kysely_migration order by name');
-  const made = new Set(rows.map(({ name }) => name));
-  const unknown = [...made].find((name) => !Object.hasOwn(MIGRATIONS, name));
+function examineSchema(made: readonly string[]): Finding {
+  if (made.length === 0) return attend('The database is empty.', 'The first start makes its tables.');
+  const unknown = unknownAmong(made);
   if (unknown !== undefined)
     return broken(`The schema is newer than this program: it has "${unknown}".`, 'Start the newer program.');
-  const missing = Object.keys(MIGRATIONS).filter((name) => !made.has(name));
+  const missing = Object.keys(MIGRATIONS).filter((name) => !made.includes(name));
   if (missing.length === 0) return good('The schema is up to date.');
   return attend(
     `${missing.length} migrations are still to be made.`,
     'The next start makes them; back up first.',
   );
-}
-
-function notYet(): Finding {
-  return attend('The database is empty.', 'The first start makes its tables.');
 }

@@ -21,10 +21,11 @@ export async function examine(configuration: Configuration, now: Date): Promise<
   }
   try {
     await onInstalledDatabase(configuration, async (url) => {
-      const { pool } = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
+      const database = openDatabase(url, CONNECTIONS, { itsOwn: { spanning: 'commands' } });
+      const { pool } = database;
       try {
         await reachDatabase(() => pool.query('select 1'));
-        const { findings: ofDatabase, usable } = await examineDatabase(pool, now);
+        const { findings: ofDatabase, usable } = await examineDatabase(database, now);
         findings.push(...ofDatabase);
         if (usable) findings.push(...(await examineWork(pool)), ...(await examineTelling(pool)));
       } finally {
