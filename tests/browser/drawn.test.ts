@@ -94,6 +94,8 @@ describePages('a page that the service has drawn', (place) => {
     ['on a phone', NARROW],
     ['on a desk', { viewport: { width: 1440, height: 900 } }],
   ])('a lot %s is taken over as it stands, and nothing of it moves', async (_, options) => {
+    // One coach alone is no lot. It goes again: the owner's first page is that of one coach.
+    const second = await addCoach(api, 'Juniper 32');
     const page = await newcomer(options, place.person);
     const asked: string[] = [];
     page.on('request', (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
@@ -112,6 +114,7 @@ describePages('a page that the service has drawn', (place) => {
     expect(await page.evaluate('drawn.length > 3 && drawn.every((each) => each.isConnected)')).toBe(true);
     expect(await page.evaluate('moved')).toBeLessThan(0.02);
     expect(asked.filter((each) => each.includes('/overview'))).toEqual(['POST /api/v1/overview/look']);
+    await place.service().request('DELETE', `/coaches/${second.id}`, { token: api.token });
   });
 
   test.each([

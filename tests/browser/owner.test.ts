@@ -51,8 +51,17 @@ describePages('the owner of one coach, on a phone', (place) => {
     await page
       .getByText(/The front side drew (just|\d+% (more|less) than) its normal the last time it went out/)
       .waitFor();
+    await page.getByText('Your dealer can let a technician see this coach').waitFor();
     expect(await page.getByText('Delete this coach').count()).toBe(0);
     expect(troubles).toEqual([]);
+  });
+
+  test('a dealer of one coach finds it without what is for hundreds', async () => {
+    const { page } = await place.visitAs(place.person, '/', PHONE);
+    await page.getByRole('heading', { level: 2, name: 'Juniper 31' }).waitFor();
+    expect(await page.getByLabel('Search coach, model or room').count()).toBe(0);
+    expect(await page.getByRole('checkbox').count()).toBe(0);
+    await page.getByRole('link', { name: 'Add a coach' }).waitFor();
   });
 
   test('sees a new stroke by itself', async () => {

@@ -73,6 +73,7 @@ export function CoachHere({ coach, reload }: CoachHereProps) {
         </>
       )}
       <Loggers coach={coach} mayChange={mayChange} asked={askedLogger} onChange={reload} />
+      {coach.role === 'owner' && <p class="about">{words.coach.shareOwner}</p>}
       {coach.role === 'dealer' && <CoachSight coachId={coach.id} />}
       {mayChange && <CoachTools coach={coach} asked={askedRoom} onChange={reload} />}
     </>

@@ -26,12 +26,12 @@ const FEW = 10;
 
 interface LotProps {
   readonly since: string | null;
-  /** Of somebody who looks at few, and sells none: without what a dealer needs among hundreds, while they are few. */
-  readonly isOwners: boolean;
+  /** Of an owner, or where there is one coach alone: without what a dealer needs among hundreds, while they are few. */
+  readonly looksAtFew: boolean;
 }
 
 /** The whole lot: in order of concern unless asked otherwise, with what changed since the last visit. */
-export function Lot({ since, isOwners }: LotProps) {
+export function Lot({ since, looksAtFew }: LotProps) {
   const say = words.lot;
   const search = useSearch();
   const question = useMemo(() => lotQuestionOf(search), [search]);
@@ -72,7 +72,7 @@ export function Lot({ since, isOwners }: LotProps) {
     });
   }, []);
   const isPlain =
-    isOwners && lotAddress(question) === '/' && (summary.value === null || summary.value.coaches <= FEW);
+    looksAtFew && lotAddress(question) === '/' && (summary.value === null || summary.value.coaches <= FEW);
   const end = useEndInSight(() => {
     if (list.moreProblem === null && drawn.length === list.items.length) void list.loadMore();
   });

@@ -53,7 +53,7 @@ export function CoachesPage() {
           return since === undefined ? (
             <Waiting />
           ) : (
-            <Lot key={changes} since={since} isOwners={person?.role === 'owner'} />
+            <Lot key={changes} since={since} looksAtFew={items.length === 1 || person?.role === 'owner'} />
           );
         }}
       </Loaded>

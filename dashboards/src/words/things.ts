@@ -15,6 +15,7 @@ export const thingsWords = {
     noStrokesHint: 'Nothing sends for this coach yet. Add its logger, or take a recording from a file.',
     addFirstLogger: 'Add the first logger',
     noRoomsOwner: 'Rooms show here once your dealer has added them.',
+    shareOwner: 'Your dealer can let a technician see this coach, until a day if you like.',
     notFound: 'This coach was not found',
     notNow: 'This coach cannot be shown just now',
     loggers: 'Loggers',
