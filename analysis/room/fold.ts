@@ -10,6 +10,7 @@ import type { DoneAnalysis, MeasureName } from '../measures.ts';
 import type { RoomState } from '../roomState.ts';
 import type { Direction } from '../trace.ts';
 import { contextOf } from './context.ts';
+import { excuseParts, isPartOfMovement } from './excusedParts.ts';
 import { findTroubles } from './findTroubles.ts';
 import { type JudgedStroke, judgeStroke } from './judgeStroke.ts';
 import { keepWarnings } from './keepWarnings.ts';
@@ -22,7 +23,7 @@ export { lentByRoom } from './lendStroke.ts';
 export { limitsOf, summariseRoom } from './summary.ts';
 
 /** Raise it with every change of results: the service then does every room anew. */
-export const ANALYSIS_VERSION = 30;
+export const ANALYSIS_VERSION = 31;
 
 /** The one order of a room's events: by time, services before strokes, then by id. */
 export function orderEvents(a: RoomEvent, b: RoomEvent): number {
@@ -66,6 +67,7 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   }
   state.usable[analysis.direction] += 1;
   const context = contextOf(state, event, analysis, judged);
+  const isLetGo = isPartOfMovement(context);
   const { warnings, teaches } = findTroubles(context);
   if (teaches) learnStroke(context, judged);
   noteCopper(state, event, analysis);
@@ -74,7 +76,8 @@ function takeStroke(state: RoomState, event: StrokeEvent, analysis: DoneAnalysis
   lendStroke(state, event, analysis);
   state.suspicious = isSuspicious(state, judged, isPart(context));
   state.latest = latestOf(state, analysis.direction, judged);
-  return { expectations: judged.expectations, warnings };
+  const { expectations } = judged;
+  return { expectations: isLetGo ? excuseParts(context, expectations) : expectations, warnings };
 }
 
 /** The side that is furthest from its normal on this stroke; null while none has a normal. */

@@ -77,3 +77,36 @@ test('the course of a part is none of the usual course, while a room learns and 
     expect(Math.abs(late / early - 1)).toBeLessThan(0.08);
   }
 });
+
+/** Whether each of some last strokes is beyond the limits of its duration or charge; they take such parts of their time. */
+function beyondOfParts(parts: readonly number[], stopsOf: (place: number) => boolean): boolean[] {
+  const events = strokeEvents(STROKES + parts.length, ROOM, 6).map((event, index) => {
+    const place = index - STROKES;
+    if (place < 0) return event;
+    return changed(event, {
+      all: ({ durationS, chargeAs, endStopAmps }) => ({
+        durationS: durationS * parts[place],
+        chargeAs: chargeAs * parts[place],
+        endStopAmps: stopsOf(place) ? endStopAmps : null,
+      }),
+    });
+  });
+  const { judgements } = foldAll(ROOM, events);
+  return judgements
+    .slice(STROKES)
+    .map(({ expectations }) =>
+      expectations.some(
+        ({ measure, beyond }) => ['durationS', 'chargeAs'].includes(measure) && beyond === true,
+      ),
+    );
+}
+
+test('a stroke that was let go, the way back from it, and what takes it up again are not beyond the limits of whole ones', () => {
+  expect(beyondOfParts([0.5, 0.5], (place) => place !== 0)).toEqual([false, false]);
+  expect(beyondOfParts([0.5, 0.5, 1], (place) => place !== 0)).toEqual([false, false, false]);
+});
+
+test('a stroke that came to a stop on its way is beyond them, and so is one that took longer', () => {
+  expect(beyondOfParts([0.5], () => true)).toEqual([true]);
+  expect(beyondOfParts([1.5], () => false)).toEqual([true]);
+});
