@@ -31,7 +31,7 @@ export interface ImportedRecordings {
 const LARGEST_FILE_BYTES = 256 * 1024 * 1024;
 /** A time in a file's name, as loggers write it: 2026-05-02T16-20-11Z, 20260502T162011Z. */
 const TIME_IN_NAME =
-  /(\d{4})-?(\d\d)-?(\d\d)[T_ ](\d\d)[-:.]?(\d\d)[-:.]?(\d\d)(?:\.\d+)?(Z|[+-]\d\d[:-]?\d\d)/;
+  /(\d{4})-?(\d\d)-?(\d\d)[T_ ](\d\d)[-:.]?(\d\d)[-:.]?(\d\d)(?:\.\d{1,20})?(Z|[+-]\d\d[:-]?\d\d)/;
 
 /** Who the strokes of a room are imported as: its coach's logger, where it has just one, or the one that is named. */
 export async function senderFor(
