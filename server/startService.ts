@@ -1,8 +1,6 @@
 import type { AddressInfo } from 'node:net';
-import { GroupCommit } from '../ingest/groupCommit.ts';
 import { hasAccounts } from './access/people/createAccount.ts';
 import { createFirstAccount, newSetUpToken } from './access/people/setUp.ts';
-import { rowsToSendTo } from './access/scopes/rowsToSendTo.ts';
 import { answerNotYetReady } from './answerNotYetReady.ts';
 import { buildApp } from './app.ts';
 import type { App } from './appTypes.ts';
@@ -20,6 +18,7 @@ import { type Mailer, printingMailer, smtpMailer } from './mail/mailer.ts';
 import { linkToBroker } from './mqtt/brokerLink.ts';
 import { startTelling } from './notices/startTelling.ts';
 import { OperatorError } from './operatorError.ts';
+import { strokeStore } from './results/strokeStore.ts';
 import { prepareQueue } from './work/jobs/queue.ts';
 import { startTidying } from './work/jobs/tidy.ts';
 import { startWorker } from './work/startWorker.ts';
@@ -160,7 +159,7 @@ function tell(
 async function serve(app: App, configuration: Configuration, stops: (() => Promise<void>)[]): Promise<void> {
   if (configuration.broker !== null) {
     const { database, log, measurer } = app;
-    const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool, measurer);
+    const store = strokeStore(database, measurer);
     const broker = linkToBroker(configuration.broker, { database, store, log });
     stops.push(() => broker.stop());
   }

@@ -1,17 +1,14 @@
 import pLimit from 'p-limit';
 import { FORMS } from '../../ingest/forms/readForm.ts';
-import { GroupCommit } from '../../ingest/groupCommit.ts';
-import type { StrokeToStore } from '../../ingest/strokeToStore.ts';
 import { callerOf, personOf, STAFF } from '../access/scopes/caller.ts';
-import { rowsToSendTo } from '../access/scopes/rowsToSendTo.ts';
 import type { App } from '../appTypes.ts';
-import { inScope } from '../database/openDatabase.ts';
 import { createOnce } from '../requests/createOnce.ts';
 import { LARGE_BODY } from '../requests/requestBodies.ts';
 import { isCsv, sendForm, takeForms } from '../requests/sentForms.ts';
 import { changeStroke, removeStroke } from '../results/changeStroke.ts';
 import { sendStrokes } from '../results/sendStrokes.ts';
 import { sidesToSendTo } from '../results/sidesToSendTo.ts';
+import { strokeStore } from '../results/strokeStore.ts';
 import { findStroke, strokeView } from '../results/strokeView.ts';
 import { ByIdParams, NO_CONTENT } from '../schemas/common.ts';
 import { SentStrokes, SentStrokesQuery } from '../schemas/sentStrokes.ts';
@@ -20,8 +17,7 @@ import { Stroke, StrokeOutcomes, StrokePatch } from '../schemas/stroke.ts';
 const tags = ['strokes'];
 
 export async function strokeRoutes(app: App): Promise<void> {
-  const open = (strokes: readonly StrokeToStore[]) => inScope(app.database, rowsToSendTo(strokes)).pool;
-  const store = new GroupCommit(open, app.measurer);
+  const store = strokeStore(app.database, app.measurer);
   // One that is kept under a key holds a connection while its strokes wait for another: many at once could hold them all.
   const keyed = pLimit(1);
 

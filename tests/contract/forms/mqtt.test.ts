@@ -5,10 +5,9 @@ import { decode } from 'cbor2/decoder';
 import { connectAsync, type MqttClient } from 'mqtt';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { GroupCommit } from '../../../ingest/groupCommit.ts';
-import { rowsToSendTo } from '../../../server/access/scopes/rowsToSendTo.ts';
-import { inScope, openDatabase } from '../../../server/database/openDatabase.ts';
+import { openDatabase } from '../../../server/database/openDatabase.ts';
 import { takeMessage } from '../../../server/mqtt/takeMessage.ts';
+import { strokeStore } from '../../../server/results/strokeStore.ts';
 import { type ChildOnDatabase, childOnDatabase } from '../../support/childOnDatabase.ts';
 import { startBroker, type TestBroker } from '../../support/testBroker.ts';
 import { untilSomebodyWaits } from '../../support/untilSomebodyWaits.ts';
@@ -180,7 +179,7 @@ describe('what cannot be taken is answered with a problem, and the next message 
 
 test('where the broker vouches for topics, strokes need no token', async () => {
   const database = openDatabase(service.databaseUrl, 2);
-  const store = new GroupCommit((strokes) => inScope(database, rowsToSendTo(strokes)).pool);
+  const store = strokeStore(database);
   const parts = { database, store, trustTopic: true };
   const said = async (loggerId: string, message: unknown): Promise<Result> => {
     const answer = await takeMessage(parts, loggerId, Buffer.from(JSON.stringify(message)), () => undefined);
