@@ -46,6 +46,9 @@ describePages('a room that got worse', (place) => {
     const { page } = await place.visitAs(place.person, `/rooms/${room.id}`);
     const warning = page.getByRole('article').filter({ hasText: 'Supply too low while running' });
     await warning.getByText('held only 9.8 V').waitFor();
+    // One word for it, of the room and of its only warning.
+    const word = await page.locator('.answer .verdict').textContent();
+    expect(await warning.locator('.warning-kind strong').textContent()).toBe(word);
     const picture = warning.getByRole('img', {
       name: /^Supply while running, 6 strokes: 9\.8\sV to 12\.5\sV\. 3 were below the limit of 10\.5\sV/,
     });

@@ -78,8 +78,7 @@ function AllOfThem({
               {rooms.find(({ id }) => id === warning.roomId)?.name}
             </a>
             {words.joint}
-            {toldHere(warning.headline)}{' '}
-            <span class="about">{words.warnings.severities[warning.severity]}</span>
+            {toldHere(warning.headline)} <span class="about">{words.verdicts[warning.severity].word}</span>
           </li>
         ))}
       </ul>

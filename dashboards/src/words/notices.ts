@@ -10,7 +10,7 @@ export const noticesWords = {
     none: 'None',
     fromWatch: 'All of them',
     fromService: 'From “Needs work” on',
-    fromStop: '“Stop using it” alone',
+    fromStop: '“Stop” alone',
     cleared: 'Also when such a warning has cleared',
     quiet: 'Quiet hours',
     quietAbout: 'No mail comes then. What comes up waits until they are over.',

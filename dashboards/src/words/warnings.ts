@@ -98,7 +98,6 @@ export const warningsWords = {
     latest: 'Latest stroke',
     seenBy: (who: string | null, when: string) => `Seen ${who === null ? '' : `by ${who} `}on ${when}`,
     cleared: (when: string) => `Gone since ${when}`,
-    severities: { watch: 'Can wait', service: 'Needs work', stop: 'Stop using it' },
     kinds: {
       'rising-draw': 'Drawing more than it used to',
       'uneven-sides': 'One side works harder',

@@ -50,7 +50,7 @@ export function WarningCard({ warning, room, isFirst = false, onAcknowledged }: 
     <article class={`warning warning-${warning.severity}`} aria-labelledby={id}>
       <p class="warning-kind">
         <VerdictSign verdict={warning.severity} />
-        <strong>{words.warnings.severities[warning.severity]}</strong>
+        <strong>{words.verdicts[warning.severity].word}</strong>
         <span>{words.warnings.kinds[warning.kind]}</span>
       </p>
       <h3 id={id} dir="auto">
