@@ -30,6 +30,13 @@ const WEAKEST_STALL_AMPS = 9;
 const ONE_LIMIT = { fewest: 2, each: 0.03, most: 0.015, all: 0.015 };
 
 /**
+ * Where a controller starts a motor softly no start tells what it draws at standstill; but that goes with the supply, and a limit
+ * is the same on any. The stops lie apart by this part at the most of what they would if they were brought to the reference supply, and
+ * that by so much at the least, natural logarithm; and of how many. Guesses, no source.
+ */
+const ON_ANY_SUPPLY = { fewest: 4, part: 0.7, least: 0.015 };
+
+/**
  * What a motor draws at standstill no stop exceeds, and every one that is held comes up to: one that was read once and came near
  * again in no other stroke is none. How near, as a part of it, on a supply that nobody recorded, and in how many. Guesses.
  */
@@ -86,7 +93,8 @@ export function loadOf(
     !isReachedAgain ||
     isWeak ||
     memory.amps.extend.length + memory.amps.retract.length < ENOUGH_STROKES ||
-    isLimited(memory);
+    isLimited(memory) ||
+    isSameOnAnySupply(memory);
   const crawls = part >= CRAWLING_PART && (isReachedAgain || !isWeak);
   const tellsNothing = (isUnsure && !crawls) || goesWithLoad(memory);
   return { needed, overload: tellsNothing ? 0 : part / mostPart, stallAmps };
@@ -113,7 +121,18 @@ function goesWithLoad({ amps, stops }: HeavyMemory): boolean {
 function isLimited({ stops }: HeavyMemory): boolean {
   if (stops.length < ONE_LIMIT.fewest) return false;
   const apart = stops.map(({ below }) => Math.abs(below));
-  const amps = stops.map((stop) => stop.amps);
-  const spread = Math.log(Math.max(...amps) / Math.min(...amps));
+  const spread = spreadOf(stops.map(({ amps }) => amps));
   return Math.max(...apart) < ONE_LIMIT.each && median(apart) < ONE_LIMIT.most && spread < ONE_LIMIT.all;
 }
+
+/** Whether stops that no start came up to were the same whatever the supply was. */
+function isSameOnAnySupply({ stops }: HeavyMemory): boolean {
+  const isStartedSoftly = stops.every(({ below }) => below < -ONE_LIMIT.each);
+  if (!isStartedSoftly || stops.length < ON_ANY_SUPPLY.fewest) return false;
+  const bySupply = spreadOf(stops.map(({ atReference }) => atReference));
+  const asDrawn = spreadOf(stops.map(({ amps }) => amps));
+  return bySupply >= ON_ANY_SUPPLY.least && asDrawn <= ON_ANY_SUPPLY.part * bySupply;
+}
+
+/** How far currents lie apart, natural logarithm. */
+const spreadOf = (amps: readonly number[]): number => Math.log(Math.max(...amps) / Math.min(...amps));

@@ -78,6 +78,19 @@ test('a controller that holds start and stop at one limit is no stall, nor is wh
   expect(saidOf('in-wall', 6, 0.75, 1, ROOM, 0)).toEqual(HEAVY);
 });
 
+test('where a controller starts softly a stop that is the same on every supply is its limit, and one that goes with the supply a stall', () => {
+  const saidWith = (stopOf: (volts: number, index: number) => number) => {
+    const told = (i: number) => ({ volts: 12.3 + 0.15 * ((2 * i) % 5), factors: [6 / 8, 6 / 7.5] });
+    const events = strokeEvents(8, ROOM, 5, told).map((event, i) => {
+      const endStopAmps = stopOf(told(i).volts, i);
+      return changed(event, { all: () => ({ inrushAmps: 6.8, endStopAmps }) });
+    });
+    return kindsOf(foldAll(ROOM, events).warnings);
+  };
+  expect(saidWith((_, i) => 10.4 + 0.03 * (i % 3))).toEqual([]);
+  expect(saidWith((volts, i) => (10.4 + 0.03 * (i % 3)) * (volts / 12.6))).toEqual(['heavy-room']);
+});
+
 test('a stop that is higher the way that takes more goes with the load, and one that never comes so high again is no standstill', () => {
   const saidWith = (stopOf: (direction: Direction | null, index: number) => number) => {
     const events = strokeEvents(8, ROOM, 5, () => ({ factors: [6 / 8, 6 / 7.5] })).map((event, i) => {
