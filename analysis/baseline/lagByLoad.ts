@@ -10,6 +10,12 @@ const SLOWED_PART = 0.35;
  * the last side is later; `harder`: how much more the last side's current rose than the first's, natural logarithm.
  */
 export function unexplainedLag(moved: number, harder: number, durationS: number): number {
-  const byLoad = SLOWED_PART * durationS * harder;
-  return byLoad * moved > 0 ? Math.sign(moved) * Math.max(0, Math.abs(moved) - Math.abs(byLoad)) : moved;
+  return lessExplained(moved, SLOWED_PART * durationS * harder);
+}
+
+/** What is left of a lag that moved once something explains as much of it as `explained`, seconds, the same way. */
+export function lessExplained(moved: number, explained: number): number {
+  return explained * moved > 0
+    ? Math.sign(moved) * Math.max(0, Math.abs(moved) - Math.abs(explained))
+    : moved;
 }

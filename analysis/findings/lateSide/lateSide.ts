@@ -1,5 +1,5 @@
 import type { Residual } from '../../baseline/judge.ts';
-import { unexplainedLag } from '../../baseline/lagByLoad.ts';
+import { lessExplained, unexplainedLag } from '../../baseline/lagByLoad.ts';
 import { MEASURE_INDEX } from '../../measures.ts';
 import { lagAtStops, SWITCHED_OFF_TOGETHER_S } from '../../stroke/lag.ts';
 import { H_SIGMAS, K_SIGMAS, SHARED_SIGMAS } from '../charts/chartDesign.ts';
@@ -21,6 +21,7 @@ import {
 } from '../finding.ts';
 import { mayBeThePlace } from '../stay.ts';
 import { beginLagMemory } from './lagMemory.ts';
+import { slowedByPeaks } from './slowedByPeaks.ts';
 
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
@@ -127,7 +128,8 @@ export function lateSide(context: FindingContext): FindingAnswer {
   const design = designOf(context, judged, byLag !== null);
   const { durationS, leastS } = design;
   const [first, last] = sides.map((side) => context.residual(side, 'runningAmps')?.rise ?? 0);
-  const move = unexplainedLag(judged.rise, last - first, durationS);
+  const [firstS, lastS] = sides.map((side) => slowedByPeaks(context.analysis.sides[side]));
+  const move = unexplainedLag(lessExplained(judged.rise, lastS - firstS), last - first, durationS);
   takeShift(memory, direction, move, design);
   const [open] = openOf(state, 'late-side');
   const within = Math.max(judged.deviation, BACK_PART * leastS);

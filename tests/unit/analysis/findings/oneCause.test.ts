@@ -80,6 +80,30 @@ test('the current of a late side jumps where the other has come to its end, and 
   expect(saidOf(ROOM, events)).toEqual([['late-side', 'front', true]]);
 });
 
+test.each([
+  { lateBy: 0.9, said: [['stall-spike', 'front', true]] },
+  {
+    lateBy: 3,
+    said: [
+      ['late-side', 'front', true],
+      ['stall-spike', 'front', true],
+    ],
+  },
+])(
+  'peaks make a side late by as much as they slow its motor, and by no more: $lateBy s',
+  ({ lateBy, said }) => {
+    const places = Array.from({ length: 10 }, (_, tooth) => 0.1 + 0.08 * tooth);
+    // Its motor draws 8 A, and 40 A where it stands: at 24 A it turns half as fast.
+    const spikes = places.map((position) => ({ position, amps: 24, widthS: 0.2 }));
+    const events = after(() => ({
+      front: ({ durationS }) => ({ durationS: durationS + lateBy, spikes }),
+    })).map((event, i) =>
+      i < FROM ? event : remeasured(event, ({ lagS }) => ({ lagS: (lagS ?? 0) - lateBy })),
+    );
+    expect(saidOf(ROOM, events)).toEqual(said);
+  },
+);
+
 test('a supply that is pulled down by the way in alone is weak until the way in finds it strong again', () => {
   const volts = (i: number) => {
     if (directionOf(i) === 'extend' || i >= 60) return 11.6;
