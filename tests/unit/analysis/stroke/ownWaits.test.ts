@@ -29,6 +29,19 @@ test.each([10, 25, 50, 200])(
   },
 );
 
+test.each([25, 50, 200])(
+  'at %i samples a second a motor that was let wait for less than it takes to slow down starts low, and that is no jolt either',
+  (rateHz) => {
+    const pauses = [6, 9.5, 13].map((atS) => ({ atS, forS: 0.08 }));
+    for (const noiseAmps of [0, 0.1]) {
+      const front = frontOf({ rateHz, noiseAmps, pauses, inrushAmps: 10, inrushTauS: 0.2 });
+      expect(front.spikes).toEqual([]);
+      expect(front.roughness).toBeLessThan(0.2);
+      expect(front.phases.pauses).toEqual([]);
+    }
+  },
+);
+
 test('a gear that slips leaves its motor the current without load, and its jolt as it catches is one', () => {
   const bumps = [
     { atS: 9.8, widthS: 0.2, amps: -6.5 },
@@ -39,16 +52,19 @@ test('a gear that slips leaves its motor the current without load, and its jolt 
   expect(Math.abs(spikes[0].position - 0.5)).toBeLessThan(0.02);
 });
 
-test('a wait of one sample of a slow logger, which holds a little of what was drawn before, is one', () => {
-  const bumps = [
-    { atS: 10, widthS: 0.02, amps: -7.2 },
-    { atS: 10.1, widthS: 0.02, amps: 6 },
-  ];
-  expect(frontOf({ rateHz: 10, bumps }).spikes).toEqual([]);
-  // What a motor draws without load is more.
-  const slipped = [{ ...bumps[0], amps: -6.4 }, bumps[1]];
-  expect(frontOf({ rateHz: 10, bumps: slipped }).spikes).toHaveLength(1);
-});
+test.each([10, 25])(
+  'a wait of one sample of a logger of %i a second, which holds a little of what was drawn before, is one',
+  (rateHz) => {
+    const bumps = [
+      { atS: 10, widthS: 0.02, amps: -7.2 },
+      { atS: 10 + 1 / rateHz, widthS: 0.6 / rateHz, amps: 6 },
+    ];
+    expect(frontOf({ rateHz, bumps }).spikes).toEqual([]);
+    // What a motor draws without load is more.
+    const slipped = [{ ...bumps[0], amps: -6.4 }, bumps[1]];
+    expect(frontOf({ rateHz, bumps: slipped }).spikes).toHaveLength(1);
+  },
+);
 
 test('a jolt that no rest goes before is one', () => {
   expect(frontOf({ bumps: [{ atS: 10, widthS: 0.15, amps: 12 }] }).spikes).toHaveLength(1);
