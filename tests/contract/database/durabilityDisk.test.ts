@@ -3,7 +3,14 @@ import { type ChildService, startChild } from '../../support/childService.ts';
 import { type Answer, sendRequest } from '../../support/request.ts';
 import { mountSmallDisk } from '../../support/smallDisk.ts';
 import { type Fleet, newFleet, send, strokeBody } from '../strokes/strokeFixture.ts';
-import { ACKNOWLEDGED_BEFORE, ADMIN, askedAt, STROKES_A_KILL, startLoad } from './durabilityFixture.ts';
+import {
+  ACKNOWLEDGED_BEFORE,
+  ADMIN,
+  askedAt,
+  STROKES_A_KILL,
+  signInAsAdmin,
+  startLoad,
+} from './durabilityFixture.ts';
 
 /** For a Postgres as small as it comes, and some of its log. */
 const MEBIBYTES = 256;
@@ -40,8 +47,7 @@ describe.skipIf(disk === null)(title, () => {
 
   async function newOwnFleet(): Promise<Fleet> {
     const asked = askedAt(url);
-    const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
-    return newFleet(asked, (await asked.request('POST', '/session', { body })).body.token);
+    return newFleet(asked, await signInAsAdmin(asked));
   }
 
   const fiveFrom = ({ roomId }: Fleet, from: number) =>

@@ -37,11 +37,16 @@ export interface DurableLoad {
   expectAllKept(service: Asked): Promise<void>;
 }
 
+/** Whom the service was started with. Answers the token. */
+export async function signInAsAdmin(service: Asked): Promise<string> {
+  const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
+  return (await service.request('POST', '/session', { body })).body.token;
+}
+
 /** Four senders, each with a room of its own and a form of its own. */
 export async function startLoad(url: string, whereToSend: () => Promise<string>): Promise<DurableLoad> {
   const service = askedAt(url);
-  const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
-  const { token } = (await service.request('POST', '/session', { body })).body;
+  const token = await signInAsAdmin(service);
   const fleets: Fleet[] = [];
   for (const _ of FORMS) fleets.push(await newFleet(service, token));
   const senders = fleets.map(({ loggerToken, roomId }, i) => ({

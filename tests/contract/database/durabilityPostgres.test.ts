@@ -13,6 +13,7 @@ import {
   askedAt,
   KILLS,
   STROKES_A_KILL,
+  signInAsAdmin,
   startLoad,
 } from './durabilityFixture.ts';
 
@@ -89,10 +90,8 @@ test(`Postgres is killed ${KILLS} times under load: what was acknowledged is the
 
 test('a live feed that was open while Postgres was killed goes on', { timeout: 300_000 }, async () => {
   const asked = askedAt(url);
-  const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
-  const { token } = (await asked.request('POST', '/session', { body })).body;
-  const fleet = await newFleet(asked, token);
-  const feed = await openFeed(url, { authorization: `Bearer ${token}` });
+  const fleet = await newFleet(asked, await signInAsAdmin(asked));
+  const feed = await openFeed(url, { authorization: `Bearer ${fleet.token}` });
   feed.say({ type: 'watch', roomId: fleet.roomId });
   await feed.next('status');
   await killPostgres();

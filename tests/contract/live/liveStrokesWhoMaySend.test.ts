@@ -82,29 +82,34 @@ test('a logger is a stranger to the rooms of others, as to those that do not exi
   for (const answer of answers) expect(answer).toEqual(answers[0]);
 });
 
-test('a logger that was removed is shut out with its next piece', async () => {
+/** A stroke of a coach of its own, of which two pieces were sent and kept. */
+async function underWay() {
   const coach = await newFleet(service, fleet.token);
   const stroke = liveStroke(coach);
   const link = await open(coach.loggerToken);
   link.say(stroke.begin);
   await sayPieces(link, stroke.pieces.slice(0, 2));
+  return { coach, stroke, link };
+}
+
+async function expectShutOut(link: Awaited<ReturnType<typeof open>>): Promise<void> {
+  expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
+  expect(await link.closed).toBe(NOT_SIGNED_IN);
+}
+
+test('a logger that was removed is shut out with its next piece', async () => {
+  const { coach, stroke, link } = await underWay();
   const removed = await service.as(fleet.token, 'DELETE', `/loggers/${coach.loggerId}`);
   expect(removed.status).toBe(204);
   link.say(stroke.pieces[2]);
-  expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
-  expect(await link.closed).toBe(NOT_SIGNED_IN);
+  await expectShutOut(link);
 });
 
 test('a coach that was deleted takes nothing more, and goes on where it was once it is restored', async () => {
-  const coach = await newFleet(service, fleet.token);
-  const stroke = liveStroke(coach);
-  const link = await open(coach.loggerToken);
-  link.say(stroke.begin);
-  await sayPieces(link, stroke.pieces.slice(0, 2));
+  const { coach, stroke, link } = await underWay();
   expect((await service.as(fleet.token, 'DELETE', `/coaches/${coach.coachId}`)).status).toBe(204);
   link.say(stroke.pieces[2]);
-  expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
-  expect(await link.closed).toBe(NOT_SIGNED_IN);
+  await expectShutOut(link);
   const restored = await service.as(fleet.token, 'POST', `/coaches/${coach.coachId}/restoration`, {});
   expect(restored.status).toBe(200);
   const again = await open(coach.loggerToken);
@@ -113,15 +118,10 @@ test('a coach that was deleted takes nothing more, and goes on where it was once
 });
 
 test('a stroke that ends after its coach was deleted shuts its logger out', async () => {
-  const coach = await newFleet(service, fleet.token);
-  const stroke = liveStroke(coach);
-  const link = await open(coach.loggerToken);
-  link.say(stroke.begin);
-  await sayPieces(link, stroke.pieces.slice(0, 2));
+  const { coach, stroke, link } = await underWay();
   expect((await service.as(fleet.token, 'DELETE', `/coaches/${coach.coachId}`)).status).toBe(204);
   link.say(stroke.end);
-  expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
-  expect(await link.closed).toBe(NOT_SIGNED_IN);
+  await expectShutOut(link);
 });
 
 /** As a coach is deleted while a message is answered that waits for what `lock` holds. */
@@ -146,16 +146,11 @@ async function deletedBehind(
 }
 
 test('a coach that is deleted while a stroke is taken up shuts its logger out', async () => {
-  const coach = await newFleet(service, fleet.token);
-  const stroke = liveStroke(coach);
-  const link = await open(coach.loggerToken);
-  link.say(stroke.begin);
-  await sayPieces(link, stroke.pieces.slice(0, 2));
+  const { coach, stroke } = await underWay();
   const again = await open(coach.loggerToken);
   const held = 'select from live_strokes where key = $1 for update';
   await deletedBehind(coach, held, [stroke.key], () => again.say(stroke.begin));
-  expect(await again.next()).toMatchObject({ type: 'problem', status: 401 });
-  expect(await again.closed).toBe(NOT_SIGNED_IN);
+  await expectShutOut(again);
 });
 
 test('a coach that is deleted while a stroke ends shuts its logger out, and nothing is stored', async () => {
@@ -167,18 +162,13 @@ test('a coach that is deleted while a stroke ends shuts its logger out, and noth
   await sayPieces(link, stroke.pieces.slice(0, 2));
   const held = 'select from room_progress where room_id = $1 for update';
   await deletedBehind(coach, held, [coach.roomId], () => link.say(stroke.end));
-  expect(await link.next()).toMatchObject({ type: 'problem', status: 401 });
-  expect(await link.closed).toBe(NOT_SIGNED_IN);
+  await expectShutOut(link);
   const stored = 'select from strokes where key = $1';
   expect((await service.pool.query(stored, [stroke.key])).rowCount).toBe(0);
 });
 
 test('a room that was removed takes its strokes along, and the link goes on', async () => {
-  const coach = await newFleet(service, fleet.token);
-  const stroke = liveStroke(coach);
-  const link = await open(coach.loggerToken);
-  link.say(stroke.begin);
-  await sayPieces(link, stroke.pieces.slice(0, 2));
+  const { coach, stroke, link } = await underWay();
   await service.as(fleet.token, 'DELETE', `/rooms/${coach.roomId}`);
   link.say(stroke.pieces[2]);
   expect(await link.next()).toMatchObject({ type: 'problem', key: stroke.key, status: 404 });

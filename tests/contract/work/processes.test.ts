@@ -3,7 +3,7 @@ import { type ChildService, startChild } from '../../support/childService.ts';
 import { createDatabase } from '../../support/databases.ts';
 import { openFeed } from '../../support/liveFeed.ts';
 import { sendRequest } from '../../support/request.ts';
-import { ADMIN, askedAt, startLoad } from '../database/durabilityFixture.ts';
+import { ADMIN, askedAt, signInAsAdmin, startLoad } from '../database/durabilityFixture.ts';
 import { newFleet, settled, strokeBody } from '../strokes/strokeFixture.ts';
 
 /** Strokes sent before, while and after one of each kind of process is killed. */
@@ -60,10 +60,8 @@ test('two that serve and two that work: one of each is killed under load, and no
   // Whoever watches at one process hears of what another took in and a third worked out.
   const another = start('web');
   const anotherUrl = await another.ready;
-  const body = { email: ADMIN.ADMIN_EMAIL, password: ADMIN.ADMIN_PASSWORD };
-  const { token } = (await sendRequest(url, 'POST', '/session', { body })).body;
-  const fleet = await newFleet(askedAt(url), token);
-  const feed = await openFeed(url, { authorization: `Bearer ${token}` });
+  const fleet = await newFleet(askedAt(url), await signInAsAdmin(askedAt(url)));
+  const feed = await openFeed(url, { authorization: `Bearer ${fleet.token}` });
   feed.say({ type: 'watch', roomId: fleet.roomId });
   await feed.next('status');
   const answer = await sendRequest(anotherUrl, 'POST', '/strokes', {
@@ -74,5 +72,5 @@ test('two that serve and two that work: one of each is killed under load, and no
   const pushed = await feed.next('stroke');
   expect(pushed.roomId).toBe(fleet.roomId);
   feed.close();
-  expect((await settled(askedAt(anotherUrl), token, fleet.roomId)).pending).toBe(0);
+  expect((await settled(askedAt(anotherUrl), fleet.token, fleet.roomId)).pending).toBe(0);
 });
