@@ -17,8 +17,8 @@ const LEAST_ABOVE = Math.log(1.25);
 const PROBABILITY = 0.005;
 const LATEST = 5;
 
-/** One room, or two, may themselves be at fault, a side of them idle: nobody can say which of two is the odd one. */
-const FEWEST_ROOMS = 3;
+/** One room may itself be at fault, a side of it idle; two that are far from alike lend nothing, and less alike ones widen the limit (`borrow`). */
+const FEWEST_ROOMS = 2;
 
 /** Null where too few other rooms lend what it needs. */
 export function aboveModel(context: FindingContext, side: string): AboveModel | null {

@@ -186,19 +186,24 @@ test('a side that draws 40 % more than its model from the first stroke on is hea
 });
 
 describe('rooms that draw 0.4 of what a new one does', () => {
-  const saidWith = (rooms: number, ratedAmps: number | null) => {
+  const saidBy = (factors: readonly number[], ratedAmps: number | null) => {
     const room = { ...ROOM, ratedAmps };
-    const events = strokeEvents(30, room, 3);
-    const lent = lentByRooms(Array.from({ length: rooms }, (_, i) => 0.4 * SPREADS[i]));
-    return new Set(kindsOf(foldLent(lent, events, room).warnings));
+    return new Set(kindsOf(foldLent(lentByRooms(factors), strokeEvents(30, room, 3), room).warnings));
   };
+  const saidWith = (rooms: number, ratedAmps: number | null) =>
+    saidBy(
+      SPREADS.slice(0, rooms).map((factor) => 0.4 * factor),
+      ratedAmps,
+    );
 
-  test('say that it is heavy where they are three', () => {
-    expect(saidWith(3, null)).toEqual(new Set(['heavy-room']));
+  test.each([2, 3])('say that it is heavy where they are %i', (rooms) => {
+    expect(saidWith(rooms, null)).toEqual(new Set(['heavy-room']));
   });
 
-  test.each([1, 2])('say nothing of its weight where they are %i', (rooms) => {
-    expect(saidWith(rooms, null)).toEqual(new Set());
+  test('say nothing of its weight where there is one, or two that are unlike each other', () => {
+    expect(saidWith(1, null)).toEqual(new Set());
+    expect(saidBy([0.4, 0.6], null)).toEqual(new Set());
+    expect(saidBy([0.4, 0.8], null)).toEqual(new Set());
   });
 
   test('say nothing of one that stays within its own rating', () => {
