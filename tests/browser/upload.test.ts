@@ -167,7 +167,7 @@ describePages('adding a recording from a file', (place) => {
   test('passes over what a meter writes above its table, and says of a table without titles what to do', async () => {
     const { page, troubles } = await openPage();
     await file(page).setInputFiles(csvFile(`Model;M 1\r\nSerial;123\r\n\r\n${clampCsv()}`));
-    await page.getByText('The 3 lines above the titles are passed over.').waitFor();
+    await page.getByText(/kB · The 3 lines above the titles are passed over\.$/).waitFor();
     await page.getByRole('cell', { name: 'Ch1' }).waitFor();
     await page.getByText('Column 2: choose above').waitFor();
 

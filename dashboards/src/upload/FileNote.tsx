@@ -1,5 +1,6 @@
 import { plainNumber } from '../format.ts';
 import { uploadWords } from '../words/upload.ts';
+import { words } from '../words.ts';
 import { type CsvFile, MOST_BYTES, type WrongFile } from './readCsvFile.ts';
 
 interface NoteProps {
@@ -39,8 +40,8 @@ export function FileNote({ file, refused }: NoteProps) {
       {file !== null && (
         <p class="about">
           <bdi>{say.chosen(file.name, sizeText(file.bytes))}</bdi>
-          {file.passedLines > 0 && ` ${say.passedLines(file.passedLines)}`}
-          {file.converted && ` ${say.converted}`}
+          {file.passedLines > 0 && `${words.joint}${say.passedLines(file.passedLines)}`}
+          {file.converted && `${words.joint}${say.converted}`}
         </p>
       )}
     </>
