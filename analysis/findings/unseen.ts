@@ -50,15 +50,27 @@ export function coldAllowance(context: FindingContext): number | null {
 
 /**
  * How much of a side's stall current cold accounts for, natural logarithm, never below zero: what is left of its rise
- * when a stronger supply, which would have shortened the stroke as much, is taken off. Null where no stall at the end
- * stop was read, or one that rises with the load alone: an inrush is over too soon to be a thermometer.
+ * when a stronger supply, which would have shortened the stroke as much, and what its own scatter may be of it, a standard
+ * error, are taken off. Null where no stall at the end stop was read, or one that rises with the load alone: an inrush is over
+ * too soon to be a thermometer.
  */
 function coldRise(state: RoomState, side: string): number | null {
   const memory = state.scale[side];
   if (memory.endStop.length < 2 || stopFollowsLoad(state, side)) return null;
   const stall = median(memory.endStop);
   const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
-  return Math.max(0, stall + faster);
+  return Math.max(0, stall + faster - stallError(state, side));
+}
+
+/** Standard deviation of a median of so many values, as a part of one's over the root of their number: of the normal's. */
+const MEDIAN_SPREAD = 1.25;
+
+/** Standard error of the middle one of a side's latest stalls, natural logarithm: of the direction that reads them worse. */
+function stallError({ channels, scale }: RoomState, side: string): number {
+  const spreads = channels
+    .filter((channel) => channel.side === side)
+    .map(({ fits }) => fits[MEASURE_INDEX.endStopAmps]?.scale ?? 0);
+  return (MEDIAN_SPREAD * Math.max(...spreads)) / Math.sqrt(scale[side].endStop.length);
 }
 
 /** What unrecorded conditions may do to strokes in a row besides, standard deviation; `cold`: what was allowed for. */
