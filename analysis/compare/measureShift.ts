@@ -3,9 +3,8 @@ import type { MEASURES } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import type { AtReference } from './atReference.ts';
 import type { MeasureShift } from './compared.ts';
-import { type StrokeSpread, shiftInterval } from './shiftInterval.ts';
+import { CONFIDENCE, type StrokeSpread, shiftInterval } from './shiftInterval.ts';
 
-const CONFIDENCE = 0.95;
 type Measure = (typeof MEASURES)[number];
 
 /**

@@ -18,15 +18,20 @@ export interface StrokeSpread {
   readonly dependence: number;
 }
 
+/** Of an interval that is told by itself. */
+export const CONFIDENCE = 0.95;
+
 /**
  * Median of all differences (Hodges and Lehmann, 1963) with its exact rank interval where that reaches the confidence, else
  * Student's t about it by the room's moderated spread; both as much wider as neighbouring strokes resemble each other, and as
- * what the slopes leave open of a difference in weather and supply asks for. Null where a span holds no stroke.
+ * what the slopes leave open of a difference in weather and supply asks for. `by`: `spread` alone, or by the ranks where they
+ * can. Null where a span holds no stroke.
  */
 export function shiftInterval(
   { before, after, unsure }: Pick<AtReference, 'before' | 'after' | 'unsure'>,
   { spread, dependence }: StrokeSpread,
   confidence: number,
+  by: 'ranks' | 'spread' = 'ranks',
 ): ShiftInterval | null {
   const ranked = hodgesLehmann(after, before, confidence);
   if (ranked === null) return null;
@@ -35,7 +40,7 @@ export function shiftInterval(
   const half =
     studentTUpperQuantile(tail, spread.degreesOfFreedom) *
     Math.sqrt(spread.variance * (1 / before.length + 1 / after.length));
-  const isExact = ranked.confidence >= confidence;
+  const isExact = by === 'ranks' && ranked.confidence >= confidence;
   const open = normalUpperQuantile(tail) * unsure;
   const reach = (alone: number) => Math.hypot(alone * Math.sqrt(dependence), open);
   return {

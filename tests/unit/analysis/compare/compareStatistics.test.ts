@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { leavesZero, levelsOfRoom } from '../../../../analysis/compare/levelsOfRoom.ts';
 import { permutedLimit } from '../../../../analysis/compare/permutedLimit.ts';
 import { shiftInterval } from '../../../../analysis/compare/shiftInterval.ts';
 import { strokeTable } from '../../../../analysis/compare/spanDifferences.ts';
@@ -63,4 +64,19 @@ test('the limit of a permutation test of eight strokes in one bin, worked by han
   expect(permutedLimit(table, 4, NOTHING_KNOWN, 0.025)).toBeNull();
   const six = strokeTable([1, 2, 3, 4, 5, 6].map((value) => [value]));
   expect(permutedLimit(six, 3, NOTHING_KNOWN, 0.05)).toBeNull();
+});
+
+test('beside three others that stayed, a change is told by the spread where the ranks of five strokes reach too far', () => {
+  const strokes = [-0.06, -0.03, 0, 0.03, 0.06];
+  const spread = { spread: { variance: 0.055 ** 2, degreesOfFreedom: 20 }, dependence: 1 };
+  const level = (shift: number) => ({
+    values: { before: strokes, after: strokes.map((value) => value + shift), unsure: 0 },
+    spread,
+  });
+  // All differences of such strokes span 0.12 either way; t(20; 0.995) = 2.8453 (tables) times 0.055 and the root of 2/5.
+  const [fell, ...stayed] = levelsOfRoom([level(-0.11), level(0), level(0), level(0)], 0.04);
+  expect(fell?.upper).toBeCloseTo(-0.11 + 2.8453 * 0.055 * Math.sqrt(0.4), 5);
+  expect([fell, ...stayed].map(leavesZero)).toEqual([true, false, false, false]);
+  const none = { values: { before: [], after: strokes, unsure: 0 }, spread };
+  expect(levelsOfRoom([none], 0.04)).toEqual([null]);
 });
