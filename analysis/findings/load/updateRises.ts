@@ -46,13 +46,32 @@ interface JudgedSide {
 
 /** Takes a stroke into the charts of the sides that have a baseline. `residual`: of the stroke, or of the movement that it ends. */
 export function updateRises(context: FindingContext, residual: FindingContext['residual']): SideRise[] {
-  const allowance = coldAllowance(context);
+  const allowance = sharedCold(context, residual, coldAllowance(context));
   const sides = context.state.room.sides.flatMap((side): JudgedSide[] => {
     const judged = residual(side, 'runningAmps');
     return judged === null ? [] : [{ side, judged, cold: judged.knowsWeather ? null : allowance }];
   });
   const seasonal = sharedOf(sides.flatMap((side) => [warmed(side), ...otherWayLately(context, side)]));
   return sides.map((side) => updateRise(context, side, seasonal));
+}
+
+/** What cold adds to one side is no more than so many times what it adds to the other. A guess, no source. */
+const COLD_APART = 2;
+
+/** The cold that is allowed for, as far as all sides bear it out within what one stroke is doubted by: they stand in the same air. */
+function sharedCold(
+  { state }: FindingContext,
+  residual: FindingContext['residual'],
+  allowance: number | null,
+): number | null {
+  if (allowance === null || state.room.sides.length < 2) return allowance;
+  const most = state.room.sides.map((side) => {
+    const judged = residual(side, 'runningAmps');
+    if (judged === null) return Number.POSITIVE_INFINITY;
+    const latest = [...state.load.sides[side].raw.slice(1 - LEAST_RUN), judged.rise];
+    return COLD_APART * Math.max(0, median(latest) + judged.deviation);
+  });
+  return Math.min(allowance, ...most);
 }
 
 /** How the other direction of a side stood lately, with what was taken for the season in it; nothing where nobody knows. */
