@@ -2,7 +2,7 @@ import type { Severity } from '../../migrations/columns.ts';
 import type { WarningEvent } from '../schemas/webhook.ts';
 
 const SEVERITIES: Readonly<Record<Severity, string>> = {
-  watch: 'can wait',
+  watch: 'watch',
   service: 'needs work',
   stop: 'stop using it',
 };

@@ -75,10 +75,10 @@ describe('a warning is told', () => {
       await news.tellAt(soon() + step * HOUR_MS);
     }
     expect(subjects()).toEqual([
-      'Meadow Drift, Dinette: can wait',
+      'Meadow Drift, Dinette: watch',
       'Meadow Drift, Dinette: worse: stop using it',
       'Meadow Drift, Dinette: a warning has cleared',
-      'Meadow Drift, Dinette: can wait',
+      'Meadow Drift, Dinette: watch',
     ]);
   });
 

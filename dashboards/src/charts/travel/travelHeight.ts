@@ -1,5 +1,5 @@
 import type { SideTravel } from '../../api/types.ts';
-import type { TravelPicture } from './travelSpec.ts';
+import type { TravelPicture } from './travelPicture.ts';
 
 /** The highest current that must be seen: everything but the inrush. */
 export function highest({ lines, travel, normal, overlays, marks }: TravelPicture): number {

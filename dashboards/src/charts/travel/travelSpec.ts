@@ -1,30 +1,18 @@
 import type uPlot from 'uplot';
-import type { NormalSide, TravelTrace } from '../../api/types.ts';
 import { percent } from '../../format.ts';
 import { numberAxis, uprightAxis } from '../drawn/axes.ts';
 import { drawLane, LANE_PX } from '../drawn/lanes.ts';
-import { drawMark, markedRange, type NumberedMark } from '../drawn/marks.ts';
+import { drawMark, markedRange } from '../drawn/marks.ts';
 import { inside } from '../drawn/pens.ts';
 import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from '../time/timeSpec.ts';
 import { drawLetters } from './overlayLetters.ts';
-import type { Overlay, ProfileLine } from './profileLine.ts';
+import type { ProfileLine } from './profileLine.ts';
 import { drawNormal, drawTurns } from './travelGround.ts';
 import { highest } from './travelHeight.ts';
+import type { TravelPicture } from './travelPicture.ts';
 import { BESIDE, stretches } from './travelStretches.ts';
-
-export interface TravelPicture {
-  /** All sides of the room, in its order: a side's place in it is its look. */
-  readonly sides: readonly string[];
-  readonly lines: readonly ProfileLine[];
-  readonly travel: TravelTrace | null;
-  readonly normal: ReadonlyMap<string, NormalSide>;
-  readonly overlays: readonly Overlay[];
-  readonly marks: readonly NumberedMark[];
-  /** Places where the gear has made another whole turn, 0 to 1; empty where gear or travel is not known. */
-  readonly turns: readonly number[];
-}
 
 /** Median current of every side by travel position, over every sample, over the normal. */
 export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: PlotLibrary): PlotSpec {
