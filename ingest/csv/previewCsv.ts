@@ -5,6 +5,7 @@ import type { SentQuery } from '../forms/sentForm.ts';
 import { decodeStrokes } from '../json/strokes.ts';
 import { readColumns } from './columns.ts';
 import type { Column } from './header.ts';
+import { passPreamble } from './passPreamble.ts';
 import { namingOf, type Recording, readRecording } from './recording.ts';
 import { delimiterOf, eachRecord } from './records.ts';
 import { type Role, readRoles, roleOf } from './roles.ts';
@@ -40,6 +41,8 @@ export interface PreviewedLine {
 
 /** What would be made of a CSV if it were sent so. */
 export interface CsvPreview {
+  /** How many lines above the titles are passed over. */
+  readonly passedLines: number;
   /** What parts the columns; null: there is one. */
   readonly delimiter: string | null;
   readonly columns: readonly PreviewedColumn[];
@@ -65,9 +68,10 @@ const MOST_PROBLEMS = 20;
  * Reads a CSV as far as it can be read, by the very code that would store it, and stores nothing; asks for the directions also
  * where several strokes are all of one sign. Throws `DecodeError` only where there is no row at all.
  */
-export function previewCsv(text: string, said: SentQuery, room: PreviewedRoom): CsvPreview {
+export function previewCsv(sent: string, said: SentQuery, room: PreviewedRoom): CsvPreview {
   const query = { ...said, roomSides: room.sides };
-  const head = { delimiter: delimiterOf(text), columns: columnsOf(text, query) };
+  const { text, lines: passedLines } = passPreamble(sent);
+  const head = { passedLines, delimiter: delimiterOf(text), columns: columnsOf(text, query) };
   const problems: FieldFault[] = unknownSides(head.columns, room);
   const nothing = { rows: 0, startedAtMs: null, strokes: [], sides: [], supply: null };
   const recording = attempt(problems, () => readRecording(text, query));

@@ -24,7 +24,10 @@ const MICRO = 1e6;
 const ONLY_SIDE = 'main';
 const DECIMAL = /^\d{1,6}(?:[.,]\d{1,9})?$/;
 
-/** Reads a CSV recording and cuts it. Throws `DecodeError` with line and column, or the name of what must be said. */
+/**
+ * Reads a CSV recording and cuts it; `text` begins with its titles (`passPreamble`). Throws `DecodeError` with line and
+ * column, or the name of what must be said.
+ */
 export function readRecording(text: string, query: SentQuery): Recording {
   const table = readTable(text, {
     naming: namingOf(query),

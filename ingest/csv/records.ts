@@ -5,7 +5,7 @@ const LONGEST_LINE = 10_000;
 const MOST_LINES = 2_000_000;
 /** With quotes the library reads it, at a twentieth of the speed: a request must not hold up the others. */
 const MOST_QUOTED_LINES = 200_000;
-const DELIMITERS = ['\t', ';', ','] as const;
+export const DELIMITERS = ['\t', ';', ','] as const;
 /** Where the first line is one field alone nothing parts fields, and a comma further down stands before decimals. */
 const OF_ONE_COLUMN = ';';
 const LINE_FEED = 10;

@@ -4,6 +4,7 @@ import type { Direction } from '../../analysis/trace.ts';
 import { DecodeError } from '../decodeError.ts';
 import type { Place, SentQuery, TranslatedForm } from '../forms/sentForm.ts';
 import { parseTimestamp } from '../timestamp.ts';
+import { passPreamble } from './passPreamble.ts';
 import { type Recording, readRecording, roundSeconds } from './recording.ts';
 import { lineName, linePointer } from './records.ts';
 import type { NumberColumn, RecordedTable } from './table.ts';
@@ -15,15 +16,13 @@ interface CutStroke {
   readonly supplyRows: readonly number[];
 }
 
-const HEADER_LINE = 1;
-
 /**
  * A CSV recording as strokes: one if there is one in it; of several the first has the key that was said, the
  * others `<key>#2`, `<key>#3` and so on: sent again when it has grown, a recording brings only what is new. Times are
- * taken from the first row on, which is the recording's start. Throws `DecodeError` with line and column.
+ * taken from the first row on, which is the recording's start. What a meter writes above its table is passed over. Throws `DecodeError` with line and column.
  */
 export function strokesOfCsv(text: string, query: SentQuery): TranslatedForm {
-  return strokesOfRecording(readRecording(text, query), query);
+  return strokesOfRecording(readRecording(passPreamble(text).text, query), query);
 }
 
 export function strokesOfRecording(recording: Recording, query: SentQuery): TranslatedForm {
@@ -178,15 +177,15 @@ function placeIn(pointer: string, table: RecordedTable, cut: CutStroke | undefin
     const isTime = inner === 't' && table.time !== null;
     if (column === undefined) return { pointer };
     return located(
-      row === undefined ? HEADER_LINE : table.lines[row],
+      row === undefined ? table.headerLine : table.lines[row],
       isTime ? table.time.column : column.column,
     );
   }
   if (field === 'supply' && table.supply !== null) {
     const row = cut?.supplyRows[Number(inner)];
-    return located(row === undefined ? HEADER_LINE : table.lines[row], table.supply.column);
+    return located(row === undefined ? table.headerLine : table.lines[row], table.supply.column);
   }
-  if (field === 'ambientC' && table.ambient !== null) return located(HEADER_LINE, table.ambient.column);
+  if (field === 'ambientC' && table.ambient !== null) return located(table.headerLine, table.ambient.column);
   return { pointer };
 }
 

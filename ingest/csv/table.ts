@@ -22,7 +22,9 @@ export interface RecordedTable {
   readonly time: { readonly column: number; readonly seconds: number[] } | null;
   /** Seconds since 1970 of the first row, where the time column says so. */
   readonly firstAbsoluteS: number | null;
-  /** The line of each row; the header stands on the first. */
+  /** The line that the titles stand on; that of the first row where there are none. */
+  readonly headerLine: number;
+  /** The line of each row. */
   readonly lines: number[];
 }
 
@@ -172,6 +174,7 @@ class TableBuilder {
       ambient: of('ambient')[0] ?? null,
       time: this.#timeAt < 0 ? null : { column: this.#timeAt + 1, seconds: this.#seconds },
       firstAbsoluteS: this.#firstTime?.absolute === true ? this.#firstTime.seconds : null,
+      headerLine: this.#headerLine,
       lines: this.#lines,
     };
   }

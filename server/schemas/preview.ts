@@ -9,6 +9,8 @@ export const StrokesPreview = z
   .object({
     /** For `POST /api/v1/strokes?key=`: the same for the same file read in the same way. */
     key: z.string(),
+    /** How many lines above the titles are passed over, such as a meter's name and the day. */
+    passedLines: z.int(),
     /** What parts the columns; null: there is one. */
     delimiter: z.string().nullable(),
     /** What each column is taken for; `kind/side/unit` is how `columns=` says it. */

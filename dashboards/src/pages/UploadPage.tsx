@@ -75,7 +75,7 @@ function UploadHere({ room }: { readonly room: Room }) {
   return (
     <>
       <DropPlace another={file !== null} onFile={take} />
-      <FileNote file={file} refused={refused} />
+      <FileNote file={file} passedLines={value?.passedLines ?? 0} refused={refused} />
       {file !== null && preview.busy && (
         <p class="about" role="status">
           {say.reading}

@@ -5,6 +5,8 @@ import { type CsvFile, MOST_BYTES, type WrongFile } from './readCsvFile.ts';
 
 interface NoteProps {
   readonly file: CsvFile | null;
+  /** How many lines above its titles are passed over. */
+  readonly passedLines: number;
   readonly refused: { readonly why: WrongFile; readonly file: File } | null;
 }
 
@@ -23,7 +25,7 @@ function whyText(why: WrongFile, bytes: number): string {
 }
 
 /** Which file is looked at, and why another one could not be. */
-export function FileNote({ file, refused }: NoteProps) {
+export function FileNote({ file, passedLines, refused }: NoteProps) {
   const say = uploadWords;
   return (
     <>
@@ -40,7 +42,7 @@ export function FileNote({ file, refused }: NoteProps) {
       {file !== null && (
         <p class="about">
           <bdi>{say.chosen(file.name, sizeText(file.bytes))}</bdi>
-          {file.passedLines > 0 && `${words.joint}${say.passedLines(file.passedLines)}`}
+          {passedLines > 0 && `${words.joint}${say.passedLines(passedLines)}`}
           {file.converted && `${words.joint}${say.converted}`}
         </p>
       )}

@@ -1,5 +1,3 @@
-import { passPreamble } from './passPreamble.ts';
-
 /** The service takes no more in one piece. */
 export const MOST_BYTES = 32 * 1024 * 1024;
 
@@ -13,8 +11,6 @@ export interface CsvFile {
   readonly csv: Blob;
   /** It was in another alphabet, which had to be guessed. */
   readonly converted: boolean;
-  /** How many lines above the titles are not read. */
-  readonly passedLines: number;
 }
 
 /** Reads a chosen file as text, whatever program wrote it; answers why it cannot be one. */
@@ -25,9 +21,8 @@ export async function readCsvFile(file: File): Promise<CsvFile | WrongFile> {
   if (bytes === null) return 'unread';
   const decoded = decode(new Uint8Array(bytes));
   if (decoded === null) return 'binary';
-  const { text, lines } = passPreamble(decoded.text);
-  const csv = new Blob([text], { type: 'text/csv' });
-  return { name: file.name, bytes: file.size, csv, converted: decoded.guessed, passedLines: lines };
+  const csv = new Blob([decoded.text], { type: 'text/csv' });
+  return { name: file.name, bytes: file.size, csv, converted: decoded.guessed };
 }
 
 interface Decoded {

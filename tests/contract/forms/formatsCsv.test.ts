@@ -98,6 +98,11 @@ describe('one stroke', () => {
     expect(trace.sides.map(({ side }: { side: string }) => side)).toEqual(['front', 'rear']);
   });
 
+  test('below what a meter writes above its table', async () => {
+    const [trace] = await traces(await send('Model;M 1\r\n\r\nt (s);front A\r\n0;1,5\r\n1;2\r\n'));
+    expect(trace.sides).toEqual([{ side: 'front', t: [0, 1], amps: [1.5, 2] }]);
+  });
+
   test('that the times place needs no startedAt', async () => {
     const text = 'time,front A\n2026-05-02T18:20:11.5+02:00,1\n2026-05-02T18:20:12.5+02:00,2\n';
     const query = { roomId: fleet.roomId, key: randomUUID() };
@@ -254,6 +259,13 @@ describe('faults name line and column', () => {
     const answer = await send('t,front A,attic A\n0,1,1\n1,2,2\n');
     expect(answer.body.results[0].problem.errors).toEqual([
       { pointer: '/line/1/column/3', detail: 'Line 1, column 3: The room has no such side.' },
+    ]);
+  });
+
+  test('such a column below what a meter writes above its table', async () => {
+    const answer = await send('Recorded in May\n\nt,front A,attic A\n0,1,1\n1,2,2\n');
+    expect(answer.body.results[0].problem.errors).toEqual([
+      { pointer: '/line/3/column/3', detail: 'Line 3, column 3: The room has no such side.' },
     ]);
   });
 

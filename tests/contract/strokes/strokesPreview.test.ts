@@ -48,6 +48,13 @@ test('a column of decimal commas alone is one column', async () => {
   ]);
 });
 
+test('what a meter writes above its table is passed over, and its lines counted', async () => {
+  const alone = await ask(outAndBack());
+  const { body } = await ask(`Model;M 1\r\nSerial;123\r\n\r\n${outAndBack()}`);
+  expect([alone.body.passedLines, body.passedLines]).toEqual([0, 3]);
+  expect({ ...body, key: '', passedLines: 0 }).toEqual({ ...alone.body, key: '' });
+});
+
 test('tells each column, where it is cut, and what is missing, and stores nothing', async () => {
   const before = await countStrokes(service);
   const { status, body, text } = await ask(outAndBack());

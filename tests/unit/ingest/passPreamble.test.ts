@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { passPreamble } from '../../../dashboards/src/upload/passPreamble.ts';
+import { passPreamble } from '../../../ingest/csv/passPreamble.ts';
 
 const ROWS = ['0;0,02;0,01', '0,1;9,11;8,7', '0,2;9,05;8,66'];
 
@@ -22,6 +22,15 @@ describe('what a meter writes above its table', () => {
     ['empty lines', ['', '', 't (s);Ch1;Ch2', ...ROWS]],
     ['one column', ['amps', '0,02', '9,11', '9,05']],
     ['a table without titles', ['Model;M 1', ...ROWS]],
+    ['a table with a row that lacks a field', ['Time,Value,Unit', '1,0.02,A', '9.1,A', '3,9.0,A', '4,9.2,A']],
+    [
+      'the same in quotes',
+      ['Time,Value,Unit', '"1","0,02","A"', '"9,1","A"', '"3","9,0","A"', '"4","9,2","A"'],
+    ],
+    [
+      'the same with clock times',
+      ['Time;Value', '16:20:11;A', '16:20:12', '16:20:13;A', '16:20:14;A', '16:20:15;A'],
+    ],
     ['no table', ['name,remark', 'Mara']],
     ['nothing', ['']],
   ])('is not seen in %s', (_, lines) => {
