@@ -33,6 +33,8 @@ const TOLERANCE = 1e-4;
  * `levels`: natural logarithm of the value over its normal, oldest first, one a stroke, no gaps; strokes from before the rise
  * began belong to them, for it is not known when that was. The interval is Bayesian: the tenth and ninetieth percentiles of
  * the stroke at which the line is reached, over all onsets, bends, slopes, levels, spreads and memories that the strokes leave open.
+ * A line drawn through the quiet strokes as well would be too flat, and tell of too many strokes to come. Of simulated rises after
+ * a quiet stretch, straight ones and such as bend up, the interval holds four in five.
  */
 export function strokesToLine(levels: ArrayLike<number>, line: number): Forecast | null {
   if (levels.length < FEWEST_STROKES) return null;

@@ -35,19 +35,7 @@ export interface FleetRoom {
 
 type DrawRooms = (seed: number, count: number, strokes: number) => FleetRoom[];
 
-/**
- * `motor`: the demo's simulator, driven from the motor's equations; `plain`: currents written down directly; `forces`:
- * motors solved against friction, teeth, seals and tilt, read by clamps with converters; `winding`: motors whose windings
- * warm, the controllers that keep two in step, and the wiring and loggers of coaches that stand somewhere else each time;
- * `worm`: motors behind worms that drive and hold by the screw's law, over rollers, seals and a flush floor's ramp;
- * `cable`: motors and halves of a room as masses joined by cables, shafts or teeth with slack, under controllers and
- * users of many habits; `recorder`: traces as a maker of current loggers knows them, phase by phase in time: inrush, a
- * textured plateau, end stop and cut-off under ramps, nudges and hall sensors, seen by clamps that drift, trigger badly and
- * resolve little; `beam`: the room as a rigid body on two guided edges, in translation and yaw, with dry, viscous and
- * wedging friction, gears with slack, a sagging supply and warming windings, run step by step; `pinion`: each motor's
- * winding, speed, place and heat integrated over time against a load drawn from the room's geometry, under relays, soft
- * starts, current limits and controllers that count, in a life of camps with their weather, people and supplies.
- */
+/** What each is made of is told in `README.md` beside this file. */
 const FLEETS = {
   motor: (seed, count, strokes) => drawFleet(seed, count, { strokes }).map(fromMotorFleet),
   plain: (...of) =>

@@ -5,6 +5,11 @@ import { DAY_MS } from '../../history.ts';
 /**
  * A moving mean of a side's rise (S. W. Roberts, 1959), natural logarithm, with what weather that nobody recorded adds to its
  * variance: strokes of one spell share their weather, those some weeks apart do not.
+ *
+ * The charts alone hold a slow drift back where nobody records the temperature, as they allow for weather as if it lasted as
+ * long as wear. Of 27 simulated drifts of 0.3 % a stroke half are said after 32 strokes with this mean, after 38 without it, and
+ * no more is said in 474 healthy room-years. At two deviations instead of three it would be 30 strokes, but five rises more were
+ * said of winters that were dearer than the one the room had learnt: for months a winter and a fault look alike.
  */
 export interface LastingRise {
   mean: number;
