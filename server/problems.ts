@@ -105,3 +105,10 @@ export function notSignedIn(): ProblemError {
     headers: { 'www-authenticate': 'Bearer' },
   });
 }
+
+/** Said alike of a wrong password and of an address that nobody has. */
+export function wrongPassword(): ProblemError {
+  return new ProblemError('wrong-password', 'Check both and try again.', {
+    headers: { 'www-authenticate': 'Bearer' },
+  });
+}

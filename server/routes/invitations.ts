@@ -48,10 +48,9 @@ export async function invitationRoutes(app: App): Promise<void> {
     async (request, reply) => {
       refuseForeignPage(request);
       const { invitation } = request.params;
-      const person = await failures.counting(request, () =>
-        acceptInvitation(app.database, invitation, request.body.password),
+      return failures.counting(request, async () =>
+        signedIn(reply, await acceptInvitation(app.database, invitation, request.body.password)),
       );
-      return signedIn(reply, person);
     },
   );
 }

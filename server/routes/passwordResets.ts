@@ -65,15 +65,14 @@ export async function passwordResetRoutes(app: App): Promise<void> {
         body: ResetBody,
         response: { 200: SignedIn },
       },
-      config: { access: 'public' },
+      config: { access: 'public', problems: ['wrong-password'] },
       onRequest: failures.refuse,
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await failures.counting(request, () =>
-        resetPassword(app.database, request.params.reset, request.body.password),
+      return failures.counting(request, async () =>
+        signedIn(reply, await resetPassword(app.database, request.params.reset, request.body.password)),
       );
-      return signedIn(reply, person);
     },
   );
 }

@@ -1,3 +1,4 @@
+import { tokenOf } from '../access/callers/authenticate.ts';
 import {
   createPersonalToken,
   endPersonalToken,
@@ -25,7 +26,9 @@ export async function personalTokenRoutes(app: App): Promise<void> {
       config: { byHand: true },
     },
     (request, reply) => {
-      return createOnce(reply, (trx) => createPersonalToken(trx, personOf(request), request.body));
+      return createOnce(reply, (trx) =>
+        createPersonalToken(trx, personOf(request), tokenOf(request), request.body),
+      );
     },
   );
 

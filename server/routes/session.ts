@@ -33,9 +33,10 @@ export async function sessionRoutes(app: App): Promise<void> {
     async (request, reply) => {
       refuseForeignPage(request);
       const { email, password } = request.body;
-      const person = await failures.counting(request, () => signIn(app.database, email, password));
-      const answer = await signedIn(reply, person);
-      await endReplaced(request, person.id);
+      const answer = await failures.counting(request, async () =>
+        signedIn(reply, await signIn(app.database, email, password)),
+      );
+      await endReplaced(request, answer.person.id);
       return answer;
     },
   );

@@ -17,14 +17,13 @@ export async function setUpRoutes(app: App): Promise<void> {
       },
       config: {
         access: 'public',
-        problems: ['not-found'],
+        problems: ['not-found', 'wrong-password'],
         rateLimit: { max: 60, timeWindow: '1 minute' },
       },
     },
     async (request, reply) => {
       refuseForeignPage(request);
-      const person = await setUp(app.database, app.setUpToken, request.body);
-      return signedIn(reply, person);
+      return signedIn(reply, await setUp(app.database, app.setUpToken, request.body));
     },
   );
 }

@@ -2,7 +2,6 @@ import { randomUUID } from 'node:crypto';
 import { inject } from 'vitest';
 import { addPerson } from '../../server/access/people/addPerson.ts';
 import { createAccount } from '../../server/access/people/createAccount.ts';
-import { beginSession } from '../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../server/app.ts';
 import type { App } from '../../server/appTypes.ts';
 import { type Database, openDatabase } from '../../server/database/openDatabase.ts';
@@ -12,6 +11,7 @@ import type { Mailer } from '../../server/mail/mailer.ts';
 import type { Person, Role } from '../../server/schemas/session.ts';
 import { startWorker } from '../../server/work/startWorker.ts';
 import { createDatabase } from './databases.ts';
+import { newSessionOf } from './newSessionOf.ts';
 import { type Answer, type RequestOptions, sendRequest } from './request.ts';
 
 /** Who every service is born with. */
@@ -92,7 +92,7 @@ export async function startService(options: ServiceOptions = {}): Promise<TestSe
     person,
     email: person.email,
     password,
-    token: (await beginSession({ pool, db }, person)).token,
+    token: await newSessionOf({ pool, db }, person),
   });
 
   return {

@@ -11,6 +11,7 @@ import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../../s
 import type { Caller } from '../scopes/caller.ts';
 import { accountInScope, type Scope } from '../scopes/scope.ts';
 import { changesSomething } from '../signIn/sameOrigin.ts';
+import { holdSession } from '../signIn/sessions.ts';
 import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import { newToken, type Token } from '../tokens/tokens.ts';
 
@@ -56,12 +57,15 @@ export function holdScript(request: FastifyRequest, caller: Caller): void {
     throw new ProblemError('not-allowed', 'This token may only read.');
 }
 
-/** The token is answered here and nowhere else: only its hash is kept. */
+/** Made in a session. The token is answered here and nowhere else: only its hash is kept. */
 export async function createPersonalToken(
   trx: Transaction<Tables>,
   person: Scope,
+  session: Token | null,
   body: PersonalTokenBody,
 ): Promise<NewPersonalToken> {
+  // What ends every session and every token of the person ends this one with them, or comes first.
+  await holdSession(trx, person, session);
   await takeTurn(trx, `tokens ${person.personId}`);
   const { count } = await living(trx, person)
     .select(({ fn }) => fn.countAll<string>().as('count'))

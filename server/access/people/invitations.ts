@@ -5,6 +5,7 @@ import { type Database, inScope } from '../../database/openDatabase.ts';
 import { notFound, ProblemError } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
 import { hashPassword } from '../passwords/passwords.ts';
+import type { LetIn } from '../signIn/sessions.ts';
 import { findSignIn, signIn } from '../signIn/signIn.ts';
 import { newToken, readToken, type Token } from '../tokens/tokens.ts';
 import { createAccount } from './createAccount.ts';
@@ -23,12 +24,15 @@ export async function newInvitation(
 ): Promise<string> {
   const person_id = 'personId' in brings ? brings.personId : null;
   const grant_id = 'grantId' in brings ? brings.grantId : null;
-  if (person_id !== null)
+  if (person_id !== null) {
+    // Of two invitations of one person at once the second ends the first.
+    await holdPerson(trx, accountId, person_id);
     await trx
       .deleteFrom('invitations')
       .where('account_id', '=', accountId)
       .where('person_id', '=', person_id)
       .execute();
+  }
   const { text, hash } = newToken('invitation', accountId);
   const expires_at = new Date(Date.now() + INVITATION_DAYS * DAY_MS);
   await trx
@@ -43,22 +47,25 @@ export async function newInvitation(
  * own; where the address has one by now, the password must be that account's: an invitation proves no address, and
  * must neither open nor take over what somebody else has.
  */
-export async function acceptInvitation(database: Database, sent: string, password: string): Promise<Person> {
+export async function acceptInvitation(database: Database, sent: string, password: string): Promise<LetIn> {
   const token = readToken(sent);
   if (token?.kind !== 'invitation') throw notFound('invitation');
   const { db } = inScope(database, { spanning: 'invitation' });
   const found = await invitationOf(db, token);
-  if (found.grant_id === null) return joinAccount(db, token, password);
+  if (found.grant_id === null) return joinAccount(db, token, found, password);
   const email = await emailOfGrant(db, token.accountId, found.grant_id);
   const known = (await findSignIn(db, email)) === undefined ? null : await knownAt(database, email, password);
   if (known !== null) return takeGrant(db, token, email, () => Promise.resolve(known));
   const hash = await hashPassword(password);
-  // Nobody told us a name yet; the address can be changed to one later.
-  return takeGrant(db, token, email, (trx) => createAccount(trx, { email, name: email, password: { hash } }));
+  return takeGrant(db, token, email, async (trx) => ({
+    // Nobody told us a name yet; the address can be changed to one later.
+    person: await createAccount(trx, { email, name: email, password: { hash } }),
+    passwordHash: hash,
+  }));
 }
 
 /** Whoever follows a second link chose a password behind the first, and nothing there says that it is asked for now. */
-async function knownAt(database: Database, email: string, password: string): Promise<Person> {
+async function knownAt(database: Database, email: string, password: string): Promise<LetIn> {
   try {
     return await signIn(database, email, password);
   } catch (error) {
@@ -75,10 +82,17 @@ export async function checkInvitation(database: Database, sent: string): Promise
   await invitationOf(inScope(database, { spanning: 'invitation' }).db, token);
 }
 
-async function joinAccount(db: Kysely<Tables>, token: Token, password: string): Promise<Person> {
+async function joinAccount(
+  db: Kysely<Tables>,
+  token: Token,
+  { person_id }: InvitationRow,
+  password: string,
+): Promise<LetIn> {
   const password_hash = await hashPassword(password);
   return inTransaction(db, async (trx) => {
-    const { person_id } = await useUp(trx, token);
+    // In the order of whoever invites again: neither waits for the other in a ring.
+    await holdPerson(trx, token.accountId, person_id);
+    await useUp(trx, token);
     const person = await trx
       .updateTable('people')
       .set({ password_hash })
@@ -87,7 +101,7 @@ async function joinAccount(db: Kysely<Tables>, token: Token, password: string): 
       .returning(['id', 'account_id as accountId', 'email', 'name', 'role'])
       .executeTakeFirstOrThrow(() => notFound('invitation'));
     await enterDirectory(trx, person);
-    return person;
+    return { person, passwordHash: password_hash };
   });
 }
 
@@ -95,11 +109,11 @@ function takeGrant(
   db: Kysely<Tables>,
   token: Token,
   email: string,
-  personFor: (trx: Transaction<Tables>) => Promise<Person>,
-): Promise<Person> {
+  letInFor: (trx: Transaction<Tables>) => Promise<LetIn>,
+): Promise<LetIn> {
   return inTransaction(db, async (trx) => {
     const { grant_id } = await useUp(trx, token);
-    const person = await personFor(trx);
+    const { person, passwordHash } = await letInFor(trx);
     // All that this account granted to the address so far: it need not be asked for each coach by itself. What other
     // accounts granted stays theirs, as an invitation proves nothing of the address to them.
     await trx
@@ -111,8 +125,23 @@ function takeGrant(
       )
       .execute();
     const { id, accountId, name, role } = person;
-    return { id, accountId, email, name, role };
+    return { person: { id, accountId, email, name, role }, passwordHash };
   });
+}
+
+/** Until the transaction ends nobody else invites or joins as this person. */
+export async function holdPerson(
+  trx: Transaction<Tables>,
+  accountId: string,
+  id: string | null,
+): Promise<void> {
+  await trx
+    .selectFrom('people')
+    .select('id')
+    .where('account_id', '=', accountId)
+    .where('id', '=', id)
+    .forNoKeyUpdate()
+    .execute();
 }
 
 async function invitationOf(db: Kysely<Tables>, token: Token): Promise<InvitationRow> {

@@ -7,6 +7,7 @@ import type { Mailer } from '../../mail/mailer.ts';
 import { notFound } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
 import { hashPassword } from '../passwords/passwords.ts';
+import type { LetIn } from '../signIn/sessions.ts';
 import { findSignIn } from '../signIn/signIn.ts';
 import { newToken, readToken, type Token } from '../tokens/tokens.ts';
 import { updatePerson } from './updatePerson.ts';
@@ -71,7 +72,7 @@ function newReset(db: Kysely<Tables>, accountId: string, personId: string): Prom
  * Sets the password by the link of a message, once. Every session and every token for scripts of the person ends, and
  * so does the counting of wrong passwords: whoever guesses must not keep its owner out.
  */
-export async function resetPassword(database: Database, sent: string, password: string): Promise<Person> {
+export async function resetPassword(database: Database, sent: string, password: string): Promise<LetIn> {
   const token = readToken(sent);
   if (token?.kind !== 'reset') throw notFound('link');
   const { db } = inScope(database, { spanning: 'sign-in' });
@@ -86,6 +87,8 @@ export async function resetPassword(database: Database, sent: string, password: 
       .where(sql<boolean>`expires_at > now()`)
       .returning('person_id')
       .executeTakeFirstOrThrow(() => notFound('link'));
+    // First: no session begins from here on by the old password, and no token is made in one that has ended.
+    await updatePerson(trx, { accountId: token.accountId, personId: found.id }, { password_hash });
     for (const table of ['password_resets', 'sessions', 'personal_tokens'] as const)
       await trx
         .deleteFrom(table)
@@ -93,8 +96,7 @@ export async function resetPassword(database: Database, sent: string, password: 
         .where('person_id', '=', found.id)
         .execute();
     await trx.deleteFrom('sign_in_failures').where('email', '=', found.email).execute();
-    await updatePerson(trx, { accountId: token.accountId, personId: found.id }, { password_hash });
-    return found;
+    return { person: found, passwordHash: password_hash };
   });
 }
 

@@ -7,7 +7,7 @@ import type { Colleague, Invited, PersonBody, PersonPatch } from '../../schemas/
 import type { Person } from '../../schemas/session.ts';
 import type { AccountInScope, Scope } from '../scopes/scope.ts';
 import { endSessions } from '../signIn/sessions.ts';
-import { newInvitation } from './invitations.ts';
+import { holdPerson, newInvitation } from './invitations.ts';
 import { updatePerson } from './updatePerson.ts';
 
 /** The caller as the API shows a person. */
@@ -57,6 +57,7 @@ export async function inviteAgain(
   accountId: AccountInScope,
   id: string,
 ): Promise<Invited> {
+  await holdPerson(trx, accountId, id);
   const person = await findColleague(trx, accountId, id);
   if (person.joined) throw new ProblemError('conflict', 'This person has joined already.');
   return { person, invitation: await newInvitation(trx, accountId, { personId: id }) };

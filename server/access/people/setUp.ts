@@ -4,6 +4,9 @@ import type { Tables } from '../../../migrations/tables.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { notFound } from '../../problems.ts';
 import type { Person } from '../../schemas/session.ts';
+import { hashPassword } from '../passwords/passwords.ts';
+import type { LetIn } from '../signIn/sessions.ts';
+import type { NewPerson } from './addPerson.ts';
 import { createAccount, hasAccounts } from './createAccount.ts';
 
 /** Held while the first account is made, so that it is made once. Any number that nothing else here locks. */
@@ -38,7 +41,7 @@ export function beginInstallation<Made>(
 /** Makes the first account of an empty installation; null where there is one already. */
 export function createFirstAccount(
   database: Database,
-  wanted: { email: string; password: string; name: string },
+  wanted: Pick<NewPerson, 'email' | 'name' | 'password'>,
 ): Promise<Person | null> {
   const { db } = inScope(database, { spanning: 'first-account' });
   return beginInstallation(db, (trx) => createAccount(trx, wanted));
@@ -49,9 +52,11 @@ export async function setUp(
   database: Database,
   expectedToken: string | null,
   sent: { token: string; email: string; password: string; name: string },
-): Promise<Person> {
+): Promise<LetIn> {
   if (!isSetUpToken(expectedToken, sent.token)) throw notFound('set-up link');
-  const person = await createFirstAccount(database, sent);
+  const { email, name } = sent;
+  const hash = await hashPassword(sent.password);
+  const person = await createFirstAccount(database, { email, name, password: { hash } });
   if (person === null) throw notFound('set-up link');
-  return person;
+  return { person, passwordHash: hash };
 }

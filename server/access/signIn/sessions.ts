@@ -1,11 +1,12 @@
-import { type Kysely, type Selectable, sql } from 'kysely';
+import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { SessionTable } from '../../../migrations/peopleTables.ts';
 import type { Tables } from '../../../migrations/tables.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { type PageAsked, pageById } from '../../paging.ts';
-import { notFound } from '../../problems.ts';
+import { notFound, notSignedIn, wrongPassword } from '../../problems.ts';
 import type { SessionPlace } from '../../schemas/access.ts';
+import type { Person } from '../../schemas/session.ts';
 import { accountInScope, type Scope } from '../scopes/scope.ts';
 import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import { newToken, type Token } from '../tokens/tokens.ts';
@@ -18,24 +19,32 @@ const DAY_MS = 86_400_000;
 type SessionRow = Selectable<SessionTable>;
 type WhoseSessions = Pick<Scope, 'accountId' | 'personId'>;
 
-/** Begins a session and answers its token, which is not kept. */
+/** A person, and the hash of the password that let it in. */
+export interface LetIn {
+  readonly person: Person;
+  readonly passwordHash: string;
+}
+
+/**
+ * Begins a session and answers its token, which is not kept. Throws the 401 problem where the password that let the
+ * person in is not its own any more: a change of it ends all sessions, and none that begins just then outlives it.
+ */
 export async function beginSession(
   database: Database,
-  person: { accountId: string; id: string },
+  { person, passwordHash }: LetIn,
 ): Promise<{ token: string; expiresAt: Date }> {
   const { db } = inScope(database, { accounts: [person.accountId] });
   const { text, hash } = newToken('person', person.accountId);
   const expiresAt = new Date(Date.now() + SESSION_DAYS * DAY_MS);
-  await db
-    .insertInto('sessions')
-    .values({
-      account_id: person.accountId,
-      id: newId(),
-      token_hash: hash,
-      person_id: person.id,
-      expires_at: expiresAt,
-    })
-    .execute();
+  // Whoever changes the password holds its row before it ends the sessions, and waits for this one or is waited for.
+  const { rows } = await sql`
+    insert into sessions (account_id, id, token_hash, person_id, expires_at)
+    select account_id, ${newId()}, ${hash}, id, ${expiresAt} from people
+    where account_id = ${person.accountId} and id = ${person.id} and password_hash = ${passwordHash}
+    for share
+    returning id
+  `.execute(db);
+  if (rows.length === 0) throw wrongPassword();
   return { token: text, expiresAt };
 }
 
@@ -107,6 +116,21 @@ function sessionPlaceOf(row: SessionRow, current: Token | null): SessionPlace {
     lastSeenAt: row.last_seen_at.toISOString(),
     expiresAt: row.expires_at.toISOString(),
   };
+}
+
+/** Keeps the caller's own session until the transaction ends. Throws the 401 problem where it ended meanwhile. */
+export async function holdSession(
+  trx: Transaction<Tables>,
+  { accountId }: Scope,
+  token: Token | null,
+): Promise<void> {
+  await trx
+    .selectFrom('sessions')
+    .select('id')
+    .where('account_id', '=', accountId)
+    .where('token_hash', '=', token?.hash ?? null)
+    .forKeyShare()
+    .executeTakeFirstOrThrow(() => notSignedIn());
 }
 
 /** Ends one of the person's sessions. */

@@ -2,10 +2,10 @@ import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../../../migrations/tables.ts';
 import { type Database, inScope } from '../../database/openDatabase.ts';
 import { takeTurn } from '../../database/takeTurn.ts';
-import { ProblemError } from '../../problems.ts';
-import type { Person } from '../../schemas/session.ts';
+import { ProblemError, wrongPassword } from '../../problems.ts';
 import { inHashingTurn, isPassword } from '../passwords/passwords.ts';
 import { oneAtATime } from './oneAtATime.ts';
+import type { LetIn } from './sessions.ts';
 
 const WRONG_PASSWORDS = 10;
 export const FAILURES_COUNT_FOR_MS = 15 * 60_000;
@@ -18,7 +18,7 @@ const inTurn = oneAtATime();
  * attempt is refused until the first of the ten is 15 minutes old. An address that nobody has answers alike in words,
  * in time and in being counted, so that nothing tells who is known here.
  */
-export async function signIn(database: Database, email: string, password: string): Promise<Person> {
+export async function signIn(database: Database, email: string, password: string): Promise<LetIn> {
   const { db } = inScope(database, { spanning: 'sign-in' });
   // A closed door costs whoever keeps knocking nobody's turn.
   const waitMs = await millisecondsToWait(db, email);
@@ -27,25 +27,23 @@ export async function signIn(database: Database, email: string, password: string
   return inTurn(email, () => inHashingTurn(() => attempt(db, email, password)));
 }
 
-async function attempt(db: Kysely<Tables>, email: string, password: string): Promise<Person> {
+async function attempt(db: Kysely<Tables>, email: string, password: string): Promise<LetIn> {
   const outcome = await db.transaction().execute(async (trx) => {
     // Other processes take the same turn: without it, attempts sent at once would all see nine failures.
     await takeTurn(trx, email);
     const waitMs = await millisecondsToWait(trx, email);
     if (waitMs > 0) return { waitMs };
     const found = await findSignIn(trx, email);
-    const right = await isPassword(found?.password_hash ?? null, password);
-    if (found !== undefined && right) return { person: found };
+    const passwordHash = found?.password_hash ?? null;
+    const right = await isPassword(passwordHash, password);
+    if (found !== undefined && passwordHash !== null && right) return { found, passwordHash };
     await trx.insertInto('sign_in_failures').values({ email }).execute();
     return {};
   });
   if (outcome.waitMs !== undefined) throw tooManyAttempts(outcome.waitMs);
-  if (outcome.person === undefined)
-    throw new ProblemError('wrong-password', 'Check both and try again.', {
-      headers: { 'www-authenticate': 'Bearer' },
-    });
-  const { id, account_id: accountId, name, role } = outcome.person;
-  return { id, accountId, email, name, role };
+  if (outcome.found === undefined) throw wrongPassword();
+  const { id, account_id: accountId, name, role } = outcome.found;
+  return { person: { id, accountId, email, name, role }, passwordHash: outcome.passwordHash };
 }
 
 /** Whoever signs in with this address, in whatever account. Undefined: nobody does. */

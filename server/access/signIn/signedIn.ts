@@ -1,13 +1,13 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { inScope } from '../../database/openDatabase.ts';
-import type { Person } from '../../schemas/session.ts';
 import { readToken } from '../tokens/tokens.ts';
 import { sessionCookieOf, setSessionCookie } from './sessionCookie.ts';
-import { beginSession, endSession, personOfToken } from './sessions.ts';
+import { beginSession, endSession, type LetIn, personOfToken } from './sessions.ts';
 
 /** Begins a session of the person in the browser or program that asked, and is what that is answered (`SignedIn`). */
-export async function signedIn(reply: FastifyReply, person: Person) {
-  const session = await beginSession(reply.server.database, person);
+export async function signedIn(reply: FastifyReply, letIn: LetIn) {
+  const session = await beginSession(reply.server.database, letIn);
+  const { person } = letIn;
   setSessionCookie(reply.request, reply, session);
   return { person, token: session.token };
 }

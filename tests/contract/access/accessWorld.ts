@@ -1,7 +1,7 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { v7 as newId } from 'uuid';
-import { beginSession } from '../../../server/access/signIn/sessions.ts';
 import { newToken } from '../../../server/access/tokens/tokens.ts';
+import { newSessionOf } from '../../support/newSessionOf.ts';
 import type { Member, TestService } from '../../support/service.ts';
 
 /** Every kind of caller that a route may meet. */
@@ -142,7 +142,7 @@ export async function newThings(service: TestService, people: People): Promise<T
       secret: randomBytes(32),
     })
     .execute();
-  await beginSession(service, people.dealer.person);
+  await newSessionOf(service, people.dealer.person);
   const session = await db
     .selectFrom('sessions')
     .select('id')
@@ -202,12 +202,12 @@ export async function tokenFor(
     case 'expiredSession':
       return expiredSession(service, people.dealer);
     default:
-      return (await beginSession(service, people[caller].person)).token;
+      return newSessionOf(service, people[caller].person);
   }
 }
 
 async function expiredSession(service: TestService, { person }: Member): Promise<string> {
-  const { token } = await beginSession(service, person);
+  const token = await newSessionOf(service, person);
   const { id } = await service.db
     .selectFrom('sessions')
     .select('id')

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { beginSession } from '../../../server/access/signIn/sessions.ts';
 import { buildApp } from '../../../server/app.ts';
 import { BUILT_PAGES } from '../../../server/drawing/sendPage.ts';
+import { newSessionOf } from '../../support/newSessionOf.ts';
 import { openPage } from '../../support/openPage.ts';
 import { serviceOfTests } from '../../support/serviceOfTests.ts';
 import {
@@ -146,11 +146,9 @@ test('its dates are written as the person set, else as the browser asks, and its
 test('visitors at the same moment get each their own', async () => {
   const callers = Array.from({ length: 40 }, (_, i) => SIGNED_IN[i % SIGNED_IN.length]);
   const sessions = await Promise.all(
-    callers.map((caller) => beginSession(service, people[caller as keyof People].person)),
+    callers.map((caller) => newSessionOf(service, people[caller as keyof People].person)),
   );
-  const pages = await Promise.all(
-    sessions.map(({ token }) => openPage(service.url, '/', { session: token })),
-  );
+  const pages = await Promise.all(sessions.map((session) => openPage(service.url, '/', { session })));
   for (const [i, page] of pages.entries()) {
     const { person } = people[callers[i] as keyof People];
     expect(page.answers.get('/session')).toEqual({ person });
