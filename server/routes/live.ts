@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { tokenOfOpening } from '../access/callers/authenticate.ts';
 import type { App } from '../appTypes.ts';
+import { Connection } from '../live/connection.ts';
 import { openFeeds } from '../live/feeds.ts';
 import { Seats } from '../live/seats.ts';
-import { serveConnection } from '../live/serveConnection.ts';
 import { holderOf } from '../live/sight.ts';
 import { upgradeRequired } from '../problems.ts';
 import { LivePush, LiveRequest } from '../schemas/live.ts';
@@ -36,13 +36,14 @@ export async function liveRoutes(app: App): Promise<void> {
       const token = tokenOfOpening(request);
       if (token !== undefined) await holderOf(app.database, token);
     },
-    wsHandler: (socket, request) =>
-      serveConnection(socket, tokenOfOpening(request) ?? null, {
+    wsHandler: (socket, request) => {
+      new Connection(socket, tokenOfOpening(request) ?? null, {
         database: app.database,
         feeds,
         seats,
         log: request.log,
-      }),
+      });
+    },
     handler: () => {
       throw upgradeRequired();
     },

@@ -1,7 +1,6 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
 import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
-import { normalOfRoom } from '../results/normalOfRoom.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
 import { readInTurn } from '../results/trace/readInTurn.ts';
 import { readTrace } from '../results/trace/readTrace.ts';
@@ -10,7 +9,7 @@ import { traceAsCsv, traceAsJson } from '../results/trace/traceText.ts';
 import { travelOfStroke } from '../results/trace/travelOfStroke.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
-import { Normal, NormalQuery, PointsQuery, TravelTrace } from '../schemas/travel.ts';
+import { PointsQuery, TravelTrace } from '../schemas/travel.ts';
 
 const tags = ['strokes'];
 const POINTS = 4000;
@@ -55,20 +54,6 @@ export async function strokeResultRoutes(app: App): Promise<void> {
       const { accountId } = personOf(request);
       return travelOfStroke(request.db, accountId, request.params.id, request.query.points ?? POINTS);
     },
-  );
-
-  app.get(
-    '/api/v1/rooms/:id/normal',
-    {
-      schema: {
-        tags: ['results'],
-        summary: 'What is normal along the travel, side by side',
-        params: ByIdParams,
-        querystring: NormalQuery,
-        response: { 200: Normal },
-      },
-    },
-    (request) => normalOfRoom(request.db, personOf(request).accountId, request.params.id, request.query),
   );
 
   app.get(

@@ -6,8 +6,9 @@ import { isFromOwnPages, refuseForeignPage } from '../signIn/sameOrigin.ts';
 import { sessionCookieOf } from '../signIn/sessionCookie.ts';
 import { personOfToken } from '../signIn/sessions.ts';
 import { readToken, type Token } from '../tokens/tokens.ts';
+import { holdScript } from './holdScript.ts';
 import { loggerOfToken } from './loggerTokens.ts';
-import { holdScript, personOfScript } from './personalTokens.ts';
+import { personOfScript } from './personalTokens.ts';
 
 /**
  * Finds out who sends the request, before its body is read. A route is for people who signed in unless it says

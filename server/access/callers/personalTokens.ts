@@ -1,4 +1,3 @@
-import type { FastifyRequest } from 'fastify';
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
 import { v7 as newId } from 'uuid';
 import type { PersonalTokenTable } from '../../../migrations/peopleTables.ts';
@@ -8,9 +7,7 @@ import { takeTurn } from '../../database/takeTurn.ts';
 import { type PageAsked, pageById } from '../../paging.ts';
 import { notFound, ProblemError } from '../../problems.ts';
 import type { NewPersonalToken, PersonalToken, PersonalTokenBody } from '../../schemas/personalToken.ts';
-import type { Caller } from '../scopes/caller.ts';
 import { accountInScope, type Scope } from '../scopes/scope.ts';
-import { changesSomething } from '../signIn/sameOrigin.ts';
 import { holdSession } from '../signIn/sessions.ts';
 import { isToBeNoted } from '../tokens/isToBeNoted.ts';
 import { newToken, type Token } from '../tokens/tokens.ts';
@@ -46,15 +43,6 @@ export async function personOfScript(database: Database, token: Token): Promise<
     role: found.role,
     script: { mayChange: found.may_change },
   };
-}
-
-/** A script never does what only its person may, and changes nothing where its token is for reading. */
-export function holdScript(request: FastifyRequest, caller: Caller): void {
-  if (caller.kind !== 'person' || caller.script === undefined) return;
-  if (request.routeOptions.config.byHand === true)
-    throw new ProblemError('not-allowed', 'Sign in for this: a token for scripts may not do it.');
-  if (changesSomething(request) && !caller.script.mayChange)
-    throw new ProblemError('not-allowed', 'This token may only read.');
 }
 
 /** Made in a session. The token is answered here and nowhere else: only its hash is kept. */
