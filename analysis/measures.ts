@@ -41,8 +41,10 @@ export const MEASURES = [
   { name: 'turnsAs', unit: 'A·s', title: 'Turns of the motor', of: 'side', scale: 'ratio' },
 ] as const satisfies readonly MeasureDefinition[];
 
+/** The name of a measure. */
 export type MeasureName = (typeof MEASURES)[number]['name'];
 
+/** Their names, in the same order. */
 export const MEASURE_NAMES: readonly MeasureName[] = MEASURES.map((m) => m.name);
 
 /** Where each measure stands in MEASURES, and in whatever is kept by index of them. */

@@ -14,6 +14,7 @@
 export const DIRECTIONS = ['extend', 'retract'] as const;
 export type Direction = (typeof DIRECTIONS)[number];
 
+/** The direction that is not this one. */
 export const otherWay = (direction: Direction): Direction => (direction === 'extend' ? 'retract' : 'extend');
 
 /** The part of its way that a side had gone when it came to a position. */

@@ -4,8 +4,8 @@ import { PRIORS } from './priors.ts';
 import { fromScale, toScale } from './scale.ts';
 
 /**
- * A measure's value brought to 12.6 V and 20 °C by what supply and temperature do as a rule, for as long as a room's own
- * normal does not tell; what was not recorded counts as being there. In the measure's own unit.
+ * A measure's value brought to 12.6 V and 20 °C by the slopes that hold for any room (`priors.ts`), for use until the room's own
+ * normal tells them. A supply or temperature that was not recorded counts as being there already. In the measure's own unit.
  */
 export function adjustedAsARule(measure: MeasureName, [volts, degrees]: Conditions, value: number): number {
   const { perVolt, perDegree } = PRIORS[measure];

@@ -3,7 +3,7 @@ import { invertSymmetric } from '../statistics/solveSymmetric.ts';
 import type { LentPrior } from './lent.ts';
 import type { MeasurePrior } from './priors.ts';
 
-/** Worth so many strokes, a scale that is given stays what it is. */
+/** A given scale counts for so many strokes that the room's own cannot change it. */
 const GIVEN = 1e9;
 
 /**

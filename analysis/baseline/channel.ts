@@ -93,7 +93,7 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
   };
 }
 
-/** Whether it has as many strokes as a normal takes; of parts of strokes there is none all the same. */
+/** Whether it has as many strokes as a normal takes. There may be no fit all the same, as where all of them were parts. */
 export function hasEnough(channel: Channel): boolean {
   return channel.values.length >= channel.needed;
 }
@@ -103,7 +103,7 @@ export function isReady(channel: Channel): boolean {
   return hasEnough(channel) && channel.fits.some((fit) => fit !== null);
 }
 
-/** Whether it is lent to while it has fewer strokes of its own than it would need alone, and no older shape either. */
+/** Whether it goes by what rooms of its model lend it: until it has the strokes that it would need alone, or an older shape. */
 export function isBorrowing(channel: Channel): boolean {
   const own = channel.values.length >= LEARNING_STROKES || channel.shapes.some((shape) => shape !== null);
   return channel.lent !== null && !own;

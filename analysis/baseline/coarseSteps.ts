@@ -3,7 +3,7 @@ import { median } from '../statistics/median.ts';
 
 /** A spread of fewer steps of the sensor's converter than this, or a roughness of so small a part of one, is not measured. */
 const FEWEST_STEPS: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 2, roughness: 0.5 };
-/** How far two readings' difference, or the readings' scatter, may be off for their steps, as a part of a step. */
+/** How far a measure may be off because readings come in steps, as a part of a step. */
 const STEP_ERROR: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 0.6, roughness: 0.2 };
 /** With fewer readings to each level than this the levels are not the converter's. */
 const FEWEST_A_LEVEL = 3;

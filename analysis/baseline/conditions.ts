@@ -93,4 +93,5 @@ export function regressors(conditions: Conditions, weather: Weather): number[] {
 
 /** Where a covariance of what belongs to the `regressors`, row after row, holds the variances of the two slopes. */
 export const PER_VOLT_VARIANCE = 4;
+/** The same of the slope per degree. */
 export const PER_DEGREE_VARIANCE = 8;

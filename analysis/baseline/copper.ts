@@ -8,8 +8,8 @@ const COOLED_MS = 20 * 60_000;
 
 /**
  * What the copper of one side's motor and leads says of the temperature, in degrees: the current at standstill is V/R,
- * and copper takes 0.393 % a degree (IEC 60028). Null where no stall at the end stop was read or nobody recorded the
- * supply, and where the motor had rested for `restedMs`, too short to cool down.
+ * and copper takes 0.393 % a degree (IEC 60028). Null where no stall at the end stop was read, where nobody
+ * recorded the supply, and where the motor had not cooled down. `restedMs`: how long it had rested; null: not known.
  *
  * The origin differs from motor to motor: only differences mean anything.
  */

@@ -59,9 +59,10 @@ export function fitMeasure(
 const WEARING_IN = { strokes: 6, spreads: 3 };
 
 /**
- * A room that wears in, or dries, while spring turns to summer would have the weather explain it: beside supply and weather a
- * course that dies out is asked for, about its own mean, so that the level stays that of all strokes. What the two cannot be
- * told apart by is left to what is known beforehand of the slopes. Only beside a thermometer: what stands for one goes as evenly.
+ * The fit with one more regressor, a course that dies out. Without it a room that wears in, or dries, while spring turns to
+ * summer would seem to follow the weather. The course is taken about its own mean, so that the level stays that of all strokes;
+ * where it cannot be told from weather the prior slopes decide. Only where the temperature was recorded: the season
+ * changes as evenly as a room wears in.
  */
 function besidesWearingIn(
   rows: readonly number[][],
@@ -110,7 +111,7 @@ function leastRows(shape: Shape | null, lent: LentPrior | null): number {
   return shape === null ? 3 : RELEARNING_STROKES;
 }
 
-/** The season is another regressor than the temperature: what is lent says that it matters, not which way. */
+/** What is lent counts by temperature. For a room that goes by the season it says how much weather matters, not which way. */
 function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrior | null {
   const lent = channel.lent?.measures[index] ?? null;
   if (lent === null || !bySeason) return lent;
@@ -137,7 +138,7 @@ function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {
  */
 const LEAVES_MORE = 1.4;
 
-/** Whether the copper tells the weather of the running current, or the season tells it much better. */
+/** Whether the copper tells the weather of the running current; false where the season tells it much better. */
 export function isToldByCopper(channel: Channel, whole: readonly boolean[]): boolean {
   const [byCopper, bySeason] = [channel.weather, BY_SEASON].map((weather) =>
     fitMeasure(channel, 'runningAmps', whole, weather),

@@ -111,8 +111,8 @@ function groundBeside(own: OwnLimit, measure: MeasureName): number {
 
 /**
  * The level that a rise of a measure is counted from, in the measure's own unit, under the conditions of its limits: the
- * reference's, or what was followed below it. A rise that was followed is no part of it, or the line that it is to reach would
- * go before it. Null while learning.
+ * reference's, or what was followed below it. A rise that the level followed is left out, or a line a fifth above it would move
+ * away as the rise goes on. Null while learning.
  */
 export function normalOfMeasure(channel: Channel, measure: MeasureName): number | null {
   const index = MEASURE_INDEX[measure];
@@ -123,8 +123,8 @@ export function normalOfMeasure(channel: Channel, measure: MeasureName): number 
 
 /**
  * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
- * mean, the motor's usual copper. They lie as far from the middle as those of the latest strokes did, whose doubt is that of the
- * conditions that they were made under. Null while learning.
+ * mean, the motor's usual copper. They lie as far from the middle as the limits of the latest strokes did, under the conditions
+ * that those were made under. Null while learning.
  */
 export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits | null {
   const index = MEASURE_INDEX[measure];

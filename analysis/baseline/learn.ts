@@ -64,7 +64,7 @@ function newsDegrees(conditions: Conditions, weather: Weather): number | null {
   return copperDegrees({ ...weather.scale, warmest: Number.POSITIVE_INFINITY }, conditions[3]);
 }
 
-/** Where a coach stands makes as much for a stay, on the measure's scale: what eased by less is followed as it lasts. A guess. */
+/** The ground of one stay alone may make as much, on the measure's scale: what eased by less is left to `follow`. A guess. */
 const LEAST_EASED = 0.05;
 
 /**

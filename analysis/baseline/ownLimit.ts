@@ -47,9 +47,9 @@ const PLAIN: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'endStopAmps', 's
 /** Strokes of one stay are alike: ten tell as much as seven of other stays. A guess, no source. */
 const WEIGHT = 0.7;
 /**
- * Factors that are asked for. Whatever its strokes tell, no room's limits become narrower than the least; nor wider than they were
- * set beforehand, or a slow fault would widen them before it is told: but for the peak of a start, which no slow fault moves. Where
- * samples are far apart some strokes have it and some do not, as a rule of that room.
+ * Factors that are tried. No room's limits become narrower than the least, whatever its strokes tell, nor wider than they were set
+ * beforehand, or a slow fault would widen them before it is told. The peak of a start is the exception: no slow fault moves it, and
+ * where samples are far apart some strokes of a room show it and some do not.
  */
 const FACTORS = { least: 0.2, most: 3, count: 55 };
 const MOST_FACTOR: Readonly<Partial<Record<MeasureName, number>>> = { inrushAmps: FACTORS.most };

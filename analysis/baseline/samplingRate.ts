@@ -3,15 +3,15 @@ import { type Channel, forgetMeasure, shapeOf } from './channel.ts';
 
 /** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
 export const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
-/** What is read off the stall, which where it is brief is a few samples as well. */
+/** What is read off the stall, which may be brief: a few samples. */
 export const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
 /** Rates nearer to each other than this, natural logarithm, are one: clocks drift by less. A guess, no source. */
 const SAME_RATE = 0.1;
 
 /**
- * Whether a measure depends on the sampling rate. Besides `READ_OFF_SAMPLES` a motor's turns do where no stall is read, as
- * they are counted by the peak of its start then; and a stall that is let go within a few samples (`briefStalls`) does, with
- * the turns that are counted by it.
+ * Whether a measure depends on the sampling rate: those of `READ_OFF_SAMPLES`; a motor's turns where no stall is read, since the
+ * peak of its start counts them then; and, where stalls last for a few samples only (`briefStalls`), the stall and the turns that
+ * it counts.
  */
 function isReadOffSamples({ fits }: Channel, measure: MeasureName, briefStalls: boolean): boolean {
   if (READ_OFF_SAMPLES.has(measure)) return true;

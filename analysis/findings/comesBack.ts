@@ -16,6 +16,7 @@ export interface Comings {
   often: HowOften;
 }
 
+/** Nothing was said yet. */
 export function beginComings(): Comings {
   return { quiet: 0, sinceCleared: null, returns: 0, often: NOT_YET };
 }

@@ -51,8 +51,8 @@ interface Patience {
 }
 
 /**
- * So many strokes without it are enough, however seldom it showed, and it may be there still with this probability: after work
- * that may have ended it, and otherwise. Guesses, no source.
+ * After work that may have ended it, and otherwise: `most` quiet strokes are always enough, and fewer once the probability that it
+ * is there still falls below this. Guesses, no source.
  */
 const AFTER_WORK = { fewest: 3, most: 8, stillThere: 0.05 };
 const MOST = 24;

@@ -16,6 +16,7 @@ export interface StayMemory {
 /** A coach that rested for so long may have been driven to another place meanwhile. */
 const DRIVEN_HOURS = 40;
 
+/** No stroke yet. */
 export function beginStayMemory(): StayMemory {
   return { strokes: 0, parts: 0, joined: 0, lastAtMs: null, lastDirection: null, restedMs: null };
 }

@@ -7,8 +7,8 @@ import { stopFollowsLoad } from './sensorDoubt/stopFollowsLoad.ts';
 
 /**
  * A degree colder raises the stall current by 0.393 % (IEC 60028) and the running current by half a per cent as a rule
- * (common practice, no source), by eight tenths in a stiff room (a guess, no source): so many times the stall's rise is
- * never counted.
+ * (common practice, no source), by eight tenths in a stiff room (a guess, no source). So a rise of the running current by up to so
+ * many times the stall's may be cold, and is not counted.
  */
 const COLD_PER_STALL = 2;
 /** No cold that anybody camps in does more, natural logarithm: forty degrees of eight tenths; a guess, no source. */

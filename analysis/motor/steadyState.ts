@@ -8,6 +8,7 @@ export interface Motor {
   readonly noLoadAmps: number;
 }
 
+/** What a motor does once current and speed have settled. */
 export interface SteadyState {
   readonly amps: number;
   readonly radiansPerSecond: number;

@@ -35,7 +35,7 @@ function isAlike(one: Part, other: Part): boolean {
   return higher <= ALIKE_HEIGHTS * lower;
 }
 
-/** Of a peak, percent of the running current; of all else the same. */
+/** The height of a peak, percent of the running current; of whatever else the same number. */
 const heightOf = ({ evidence }: Part): number => evidence.heightPercent ?? 1;
 
 /** The warnings as they are told: parts of one id as one, by the gravest of them. `parts`: the one updated last comes last. */

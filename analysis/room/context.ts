@@ -27,8 +27,8 @@ export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]):
 }
 
 /**
- * Sides that are said to read something else than what flows: a scale that was doubted is so until that is over, as a stroke that does
- * not tell it is no sound one; a zero that is off, where the record holds no rest by which measuring could take it off.
+ * Sides that are said to read something else than what flows. A doubted scale counts until the doubt is over, since a stroke that
+ * does not show it is not sound for that; a zero only where this record holds no rest by which it could be taken off.
  */
 function saidToReadWrong({ open, room }: RoomState, { sides }: DoneAnalysis): string[] {
   return open.flatMap(({ side, evidence: { doubt } }) => {

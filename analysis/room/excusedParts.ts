@@ -5,7 +5,7 @@ import { openFor } from '../findings/shortTravel/shortTravelSaid.ts';
 import type { Expectation } from '../history.ts';
 import { comesToStop, type MeasureName } from '../measures.ts';
 
-/** What is summed up over a whole way, or goes along it. */
+/** The measures that are summed up over a whole way, or that go along it. */
 const OF_THE_WAY: ReadonlySet<MeasureName> = new Set([
   'durationS',
   'chargeAs',

@@ -1,3 +1,4 @@
+/** How a CUSUM is drawn: `target` in the unit of the values. */
 export interface CusumOptions {
   readonly target: number;
   /** Reference value, in the unit of the values: half the shift to be found. */
@@ -8,6 +9,7 @@ export interface CusumOptions {
   readonly headstart?: number;
 }
 
+/** A two-sided CUSUM. */
 export interface Cusum {
   /** Sums for a rise and for a fall, both at least 0, one per value. */
   readonly high: Float64Array;

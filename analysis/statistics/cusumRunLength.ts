@@ -3,6 +3,7 @@ import { gaussLegendre } from './gaussLegendre.ts';
 import { NORMAL_OBSERVATIONS, type Observations } from './observations.ts';
 import { solveLinear } from './solveLinear.ts';
 
+/** A CUSUM whose run length is asked for. */
 export interface CusumChart {
   /** Reference value and decision interval, in standard deviations. */
   readonly k: number;

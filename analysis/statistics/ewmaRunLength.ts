@@ -4,6 +4,7 @@ import { gaussLegendre, type QuadratureRule } from './gaussLegendre.ts';
 import { NORMAL_OBSERVATIONS, type Observations } from './observations.ts';
 import { solveLinear } from './solveLinear.ts';
 
+/** An EWMA chart whose run length is asked for; `lambda`: the weight of the newest value. */
 export interface EwmaChart {
   readonly lambda: number;
   /** Half the width of the limits, in standard deviations of the settled average. */

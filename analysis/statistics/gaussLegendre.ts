@@ -1,3 +1,4 @@
+/** Where a function is asked, and what each answer counts; as long as each other. */
 export interface QuadratureRule {
   readonly nodes: Float64Array;
   readonly weights: Float64Array;

@@ -1,3 +1,4 @@
+/** What a signal holds of one frequency. */
 export interface Tone {
   /** Square of the magnitude of the sum, unscaled. */
   readonly power: number;

@@ -1,6 +1,7 @@
 import { MAD_TO_SIGMA, medianAbsoluteDeviation } from './medianAbsoluteDeviation.ts';
 import { rollingMedian } from './rollingMedian.ts';
 
+/** How outliers are told; `halfWindow`: values to either side. */
 export interface HampelFilterOptions {
   readonly halfWindow: number;
   /** How many standard deviations from the window's median a value may lie; 3 unless told. */

@@ -3,6 +3,7 @@ import { tieSizes } from './inversions.ts';
 import { normalUpperQuantile } from './normalQuantile.ts';
 import { rankSumDistribution } from './rankSumDistribution.ts';
 
+/** A shift between two samples with its interval, in their unit. */
 export interface HodgesLehmann {
   /** By how much the first sample lies above the second: median of all differences. */
   readonly shift: number;

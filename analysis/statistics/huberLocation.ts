@@ -3,6 +3,7 @@ import { MAD_TO_SIGMA, medianAbsoluteDeviation } from './medianAbsoluteDeviation
 import { normalDensity, normalDistribution } from './normalDistribution.ts';
 import { present } from './select.ts';
 
+/** A location and the scale that it was found with, in the unit of the values. */
 export interface Location {
   readonly location: number;
   readonly scale: number;

@@ -6,12 +6,14 @@ import { invertSymmetric } from './solveSymmetric.ts';
 /** 95 % efficiency for normal noise. */
 export const HUBER_K = 1.345;
 
+/** `k`: residuals beyond so many scales count less; when to stop: see `ReweightedFitOptions`. */
 export interface HuberRegressionOptions {
   readonly k?: number;
   readonly tolerance?: number;
   readonly maximumSteps?: number;
 }
 
+/** A robust fit. */
 export interface HuberRegression {
   readonly coefficients: Float64Array;
   readonly standardErrors: Float64Array;

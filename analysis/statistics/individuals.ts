@@ -3,6 +3,7 @@ export const D2_OF_TWO = 1.1283791670955126;
 /** Standard deviation of the range of two normal values, in sigmas: sqrt(2 - 4/pi). */
 const D3_OF_TWO = 0.8525024664107446;
 
+/** A chart of individual values, in their unit; `lower` and `upper` are its limits. */
 export interface Individuals {
   readonly mean: number;
   readonly sigma: number;

@@ -1,5 +1,6 @@
 import { solveLinear } from './solveLinear.ts';
 
+/** A fit by least squares; one coefficient for each column of the rows. */
 export interface LeastSquares {
   readonly coefficients: Float64Array;
   readonly standardErrors: Float64Array;

@@ -5,6 +5,7 @@ import { normalUpperTail } from './normalDistribution.ts';
 import { present } from './select.ts';
 import { theilSen } from './theilSen.ts';
 
+/** Whether a series has a trend. */
 export interface MannKendall {
   /** Pairs that rise less pairs that fall. */
   readonly s: number;

@@ -5,6 +5,7 @@ import { rankSumDistribution, tails } from './rankSumDistribution.ts';
 /** Up to this many pairs the exact distribution is worked out: well under a millisecond to some ten. */
 const EXACT_UP_TO = 700;
 
+/** Whether one of two samples lies higher; probabilities from 0 to 1. */
 export interface MannWhitney {
   /** Pairs in which the first sample's value is the greater, ties counting one half. */
   readonly u: number;
@@ -16,6 +17,7 @@ export interface MannWhitney {
   readonly method: 'exact' | 'normal';
 }
 
+/** How the probability is found. */
 export interface MannWhitneyOptions {
   /** Exact, conditional on the ties, for small samples unless told. */
   readonly method?: 'exact' | 'normal';

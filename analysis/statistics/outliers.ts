@@ -3,6 +3,7 @@ import { medianAbsoluteDeviation } from './medianAbsoluteDeviation.ts';
 import { studentTUpperQuantile } from './studentT.ts';
 import { meanAndVariance } from './welch.ts';
 
+/** One step of the test: the value that was looked at, and what it was held against. */
 export interface OutlierStep {
   /** Index (from 0) of the value furthest from the mean of those left. */
   readonly index: number;

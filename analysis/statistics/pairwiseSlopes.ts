@@ -4,6 +4,7 @@ import { select } from './select.ts';
 /** Above so many points the slopes are counted instead of listed. */
 const LISTED_UP_TO = 400;
 
+/** The slopes of all pairs of points, in order. */
 export interface PairwiseSlopes {
   /** Number of pairs whose x differ. */
   readonly count: number;

@@ -1,3 +1,4 @@
+/** One peak; places and widths in samples, heights in the unit of the values. */
 export interface Peak {
   /** Index from 0; of a flat top, its middle, rounded down. */
   readonly index: number;
@@ -10,6 +11,7 @@ export interface Peak {
   readonly width: number;
 }
 
+/** Which peaks count: heights in the unit of the values, widths and distances in samples. */
 export interface PeakOptions {
   readonly minimumHeight?: number;
   readonly minimumProminence?: number;

@@ -1,5 +1,6 @@
 import { midranks } from './inversions.ts';
 
+/** The likeliest change of level; `k` is the statistic. */
 export interface Pettitt {
   /** Index (from 0) of the first value after the likeliest change. */
   readonly firstIndex: number;

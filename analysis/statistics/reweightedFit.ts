@@ -24,6 +24,7 @@ export function precisionOf(prior: CoefficientPrior): ArrayLike<number> {
   return precision;
 }
 
+/** How a fit is reweighted. */
 export interface ReweightedFitOptions {
   /** Residuals beyond `k` scales count less, in proportion. Infinite: every one counts fully. */
   readonly k: number;
@@ -35,6 +36,7 @@ export interface ReweightedFitOptions {
   readonly maximumSteps: number;
 }
 
+/** A reweighted fit; `scale` and `residuals` in the unit of the responses, one weight a row. */
 export interface ReweightedFit {
   readonly coefficients: Float64Array;
   /** Inverse of (X'WX + scale² / prior variance), row after row: times scale² it is the posterior covariance. */

@@ -1,5 +1,6 @@
 import { leastSquares } from './leastSquares.ts';
 
+/** Which polynomial is fitted; `order`: its degree. */
 export interface SavitzkyGolayOptions {
   /** Odd number of values under the polynomial. */
   readonly window: number;

@@ -1,5 +1,6 @@
 import { NORMAL_OBSERVATIONS, type Observations } from './observations.ts';
 
+/** A chart of single values whose run length is asked for. */
 export interface ShewhartChart {
   /** Distance of the limit from the centre, in standard deviations. */
   readonly limit: number;

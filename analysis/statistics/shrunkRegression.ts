@@ -4,6 +4,7 @@ import { invertSymmetric } from './solveSymmetric.ts';
 
 export type { CoefficientPrior } from './reweightedFit.ts';
 
+/** What is known before the rows; `k`: residuals beyond so many scales count less. */
 export interface ShrunkRegressionOptions {
   readonly prior: CoefficientPrior;
   readonly k?: number;
@@ -17,6 +18,7 @@ export interface ShrunkRegressionOptions {
   readonly maximumSteps?: number;
 }
 
+/** A fit that the prior had a say in; `scale` in the unit of the responses, one weight a row. */
 export interface ShrunkRegression {
   /** Posterior means. */
   readonly coefficients: Float64Array;

@@ -3,6 +3,7 @@ import { median } from './median.ts';
 import { signedRankDistribution, tails } from './rankSumDistribution.ts';
 import { select } from './select.ts';
 
+/** Whether differences lie about 0; the pseudo-median with its interval, in their unit. */
 export interface SignedRank {
   /** Sum of the ranks of the differences above 0. */
   readonly v: number;

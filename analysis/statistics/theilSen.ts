@@ -4,6 +4,7 @@ import { median } from './median.ts';
 import { normalUpperQuantile } from './normalQuantile.ts';
 import { pairwiseSlopes } from './pairwiseSlopes.ts';
 
+/** A robust line; `lower` and `upper` bound the slope. */
 export interface TheilSen {
   readonly slope: number;
   /** Median of y less slope times x. */

@@ -1,5 +1,6 @@
 import { studentTUpperQuantile, studentTUpperTail } from './studentT.ts';
 
+/** The difference of two means with its interval, in the unit of the values. */
 export interface MeanDifference {
   /** Mean of the first sample less that of the second. */
   readonly difference: number;

@@ -1,6 +1,7 @@
 import type { Direction } from '../trace.ts';
 import { firstAtOrAfter, type Interval } from './signal/interval.ts';
 
+/** What tells where a side was: `timesS`, `amps` and `volts` are as long as each other. */
 export interface TravelInput {
   readonly timesS: Float64Array;
   /** Less the offset. */

@@ -15,6 +15,7 @@ export interface ShiftCharts {
   ways: Record<Direction, ShiftChart>;
 }
 
+/** Charts that have seen no stroke. */
 export function beginShiftCharts(): ShiftCharts {
   const [extend, retract] = DIRECTIONS.map(beginShiftChart);
   return { all: beginShiftChart(), ways: { extend, retract } };

@@ -10,6 +10,7 @@ export interface Origin {
   readonly weather: Weather;
 }
 
+/** What is remembered of the running current around the latest service. */
 export interface ReboundMemory {
   /** What was normal before any service, by channel, `side|direction`. */
   origin: Record<string, Origin>;
@@ -22,6 +23,7 @@ export interface ReboundMemory {
   side: string | null;
 }
 
+/** No stroke and no service yet. */
 export function beginReboundMemory(): ReboundMemory {
   return { origin: {}, before: [], after: null, kind: null, side: null };
 }

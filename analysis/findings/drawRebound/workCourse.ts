@@ -7,8 +7,9 @@ import type { StrokeRise } from './reboundMemory.ts';
 
 /** So many strokes tell where the draw lay before the work, just after it, or lies now: their middle. A guess, no source. */
 export const FIRST_AFTER = 4;
-/** Work that took less off the draw, natural logarithm, left nothing to come back; a climb by less is none. Guesses, no source. */
+/** Work that took less off the draw, natural logarithm, left nothing to come back. A guess, no source. */
 export const LEAST_FALL = 0.06;
+/** A climb by less, natural logarithm, is none. A guess, no source. */
 export const LEAST_CLIMB = 0.06;
 
 /** A climb rises by at least so much with each stroke, natural logarithm, and so many times as fast as before the work. Guesses. */

@@ -26,12 +26,13 @@ export interface Eased {
   readonly lasts: boolean;
 }
 
+/** The stroke tells of no relief. */
 export const NOT_EASED: Eased = { now: false, lasts: false };
 
 /**
- * Whether a room that was said to be heavy was made lighter, whoever recorded that or did not: every side that was heavy draws
- * far less than it did, and what it should. That is no lost load, which leaves one motor idling and the room to the other. Takes
- * the stroke in, once for each; a stroke that does not tell counts neither way.
+ * Whether a room that was said to be heavy was made lighter, whether or not anybody recorded that: every side that was heavy draws
+ * far less than it did, and no more than it should. A lost load is another thing: it leaves one motor idling and the room to the
+ * other. Takes the stroke in, once for each; a stroke that does not tell counts neither way.
  */
 export function easedRoom(context: FindingContext): Eased {
   const { state, analysis } = context;
@@ -45,7 +46,7 @@ export function easedRoom(context: FindingContext): Eased {
   return { now, lasts: flags.length === EASED_STROKES && flags.every(Boolean) };
 }
 
-/** So much less, natural logarithm, does no weather, and a motor that is relieved of it takes less time. Guesses, no source. */
+/** No weather takes so much off a current, and a motor that is relieved of a load takes so much less time; natural logarithms, guesses. */
 const LIGHTER = { runningAmps: -0.35, durationS: -0.1 };
 /** Nobody said that it was heavy: three strokes each way must agree. */
 const LIGHTER_STROKES = 6;

@@ -13,8 +13,9 @@ const SHOULD_NEED = { sideAmps: 16, singleAmps: 40 };
  * maker's data sheets of permanent-magnet motors).
  */
 const OVERLOADED_PART = 0.5;
-/** A side that draws so much of what no drive should need is held to be overloaded a little sooner: at this part. */
+/** A side that draws so much of what no drive should need is held to be overloaded a little sooner. */
 const MUCH_PART = 0.7;
+/** At this part of what its motor draws stalled. */
 export const OVERLOADED_WITH_MUCH = 0.42;
 
 /** So near its stall a motor crawls: then one stall that was read is enough, but of a motor too weak to move a room. */
@@ -37,8 +38,8 @@ const ONE_LIMIT = { fewest: 2, each: 0.03, most: 0.015, all: 0.015 };
 const ON_ANY_SUPPLY = { fewest: 4, part: 0.7, least: 0.015 };
 
 /**
- * What a motor draws at standstill no stop exceeds, and every one that is held comes up to: one that was read once and came near
- * again in no other stroke is none. How near, as a part of it, on a supply that nobody recorded, and in how many. Guesses.
+ * No stop exceeds what a motor draws at standstill, and every stop that is held comes up to it: a highest stop that no other stroke
+ * came near is something else. How near, as a part of it, on a supply that nobody recorded, and in how many strokes. Guesses.
  */
 const REACHED_AGAIN = { part: 0.94, strokes: 2 };
 
@@ -46,8 +47,8 @@ const REACHED_AGAIN = { part: 0.94, strokes: 2 };
 const FEWEST_EACH_WAY = 2;
 
 /**
- * A stop goes with the load where it differs between the ways by this part of what the running current does, and by so much,
- * natural logarithm; where the load of the ways differs by less, nothing tells. Guesses, no source.
+ * A stop goes with the load where it differs between the two ways by this part of what the running current differs by, and by at
+ * least so much, natural logarithm. Where the running current differs by less than that, nothing tells. Guesses, no source.
  */
 const WITH_LOAD = { part: 0.5, least: 0.05 };
 /** Two strokes each way are waited for. */

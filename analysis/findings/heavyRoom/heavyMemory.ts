@@ -20,6 +20,7 @@ export interface AboveModel {
   readonly modelAmps: number;
 }
 
+/** What one stroke drew at its end stop, beside its start. */
 export interface HeavyStop {
   readonly direction: Direction;
   /** As it was drawn, and brought to the reference supply, amperes. */
@@ -41,6 +42,7 @@ export interface HeavyMemory {
   above: AboveModel[];
 }
 
+/** No stroke yet. */
 export function beginHeavyMemory(): HeavyMemory {
   return { amps: { extend: [], retract: [] }, stall: [], stops: [], mostAmps: 0, above: [] };
 }

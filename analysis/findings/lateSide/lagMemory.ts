@@ -8,8 +8,10 @@ export interface LagMemory extends ShiftCharts {
   apart: { readonly meanS: number; readonly strokes: number };
 }
 
+/** No stroke was seen yet of which both sides were switched off together. */
 export const NOT_APART = { meanS: 0, strokes: 0 };
 
+/** No stroke yet. */
 export function beginLagMemory(): LagMemory {
   return { ...beginShiftCharts(), together: 0, apart: NOT_APART };
 }

@@ -98,6 +98,7 @@ function hasPeakIn(
 
 const keyOf = (side: string, direction: Direction) => `heavy-stretch ${side} ${direction}` as const;
 
+/** A stretch that the latest strokes showed. */
 export interface FoundStretch extends HeavyStretch {
   /** On one way or on both. */
   readonly lasts: boolean;

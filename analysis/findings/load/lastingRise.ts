@@ -24,6 +24,7 @@ export interface LastingRise {
   atMs: number | null;
 }
 
+/** No stroke taken in. */
 export function beginLastingRise(): LastingRise {
   return { mean: 0, strokes: 0, run: 0, variance: 0, covariance: 0, atMs: null };
 }

@@ -58,6 +58,7 @@ export interface LoadMemory {
   made: PartsMade | null;
 }
 
+/** No stroke yet; `sides`: of the room. */
 export function beginLoadMemory(sides: readonly string[]): LoadMemory {
   return {
     sides: Object.fromEntries(

@@ -58,7 +58,7 @@ export function updateRises(context: FindingContext, residual: FindingContext['r
 /** What cold adds to one side is no more than so many times what it adds to the other. A guess, no source. */
 const COLD_APART = 2;
 
-/** The cold that is allowed for, as far as all sides bear it out within what one stroke is doubted by: they stand in the same air. */
+/** The cold that is allowed for: no more than every side bears out, within the doubt of one stroke, as they stand in the same air. */
 function sharedCold(
   { state }: FindingContext,
   residual: FindingContext['residual'],
@@ -145,7 +145,7 @@ function isByZero({ state, analysis }: FindingContext, side: string): boolean {
   return analysis.sides[side].offsetAmps === null && !isBothWays(state.usable, state.load.sides[side]);
 }
 
-/** What all of these have in common, as weather has on all sides of a room and both ways: the least of what they agree on, else nothing. */
+/** What all of these share, as weather is shared by all sides and both ways: the one nearest to 0 where all have one sign, else 0. */
 function sharedOf(rises: readonly number[]): number {
   if (rises.length === 0) return 0;
   return Math.max(0, Math.min(...rises)) + Math.min(0, Math.max(...rises));

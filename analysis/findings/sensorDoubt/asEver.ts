@@ -1,6 +1,6 @@
-/** What moved by less than this part of what a current beside it did stayed as it was: halfway between the two. */
+/** A reading that moved by less than this part of what a current beside it did stayed as it was: half way between staying and moving alike. */
 const AS_EVER_PART = 0.5;
-/** Where a reading leaves more open than that, by so many standard deviations, it does not tell: a guess, no source. */
+/** A reading tells that only where so many of its standard deviations are less than that. A guess, no source. */
 const SIGMAS = 1.5;
 
 /** Whether a reading stayed as it was though what it is held against moved by so much; both in the same unit. */

@@ -21,6 +21,7 @@ export interface ClockMemory extends Record<Direction, TimedStroke[]> {
   beganTogether: number;
 }
 
+/** No stroke yet. */
 export function beginClockMemory(): ClockMemory {
   return {
     extend: [],

@@ -19,6 +19,7 @@ export interface CutMemory {
   latest: HighestRead[];
 }
 
+/** No stroke yet. */
 export function beginCutMemory(): CutMemory {
   return { latest: [] };
 }

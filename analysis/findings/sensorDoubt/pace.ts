@@ -19,7 +19,7 @@ export function keepsTime({ duration }: ScaleMemory): boolean {
  */
 const MUCH_FASTER = -0.15;
 
-/** Whether the latest strokes took less time than the supply that was recorded, any other, or the other side accounts for. */
+/** Whether the latest strokes took much less time than expected; where nobody recorded the supply, than the other sides did. */
 export function runsFaster({ state, conditions }: FindingContext, side: string): boolean {
   const { duration } = state.scale[side];
   if (duration.length < FEWEST) return false;
@@ -33,8 +33,8 @@ export function runsRelieved({ duration }: ScaleMemory): boolean {
 }
 
 /**
- * Nor does a sensor slow anything: a motor that takes longer at a higher current works harder. Natural logarithm, guesses:
- * the other side goes by the same supply, one that was recorded is allowed for less well.
+ * Nor does a sensor slow anything: a motor that takes longer at a higher current works harder. Natural logarithm, guesses. The
+ * other side goes by the very same supply, so that less is asked of a comparison with it than with a recorded supply.
  */
 const SLOWER = { thanOther: 0.06, byRecord: 0.08 };
 
@@ -47,7 +47,7 @@ export function runsSlower({ state, conditions }: FindingContext, side: string):
   return longer > SLOWER.thanOther;
 }
 
-/** And one that draws less and comes ahead of the other lost load to it: natural logarithm, a guess. */
+/** A side that draws less and takes so much less time than the other lost load to it: natural logarithm, a guess. */
 const AHEAD = -0.035;
 
 /** Whether the latest strokes of a side took less time than the other sides did. */

@@ -12,6 +12,7 @@ export interface RestMemory {
   readonly noiseRunning: UsualSquare;
 }
 
+/** No stroke yet. */
 export function beginRestMemory(): RestMemory {
   const none = () => ({ strokes: 0, square: 0 });
   return { offset: none(), noise: none(), noiseRunning: none() };

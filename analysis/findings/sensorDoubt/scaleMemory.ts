@@ -26,6 +26,7 @@ export const SCALE_STROKES = 3;
 /** How many of the starts and ends each way: a start is read far worse than an end. */
 export const ENDS_STROKES = 8;
 
+/** No stroke yet. */
 export function beginScaleMemory(): ScaleMemory {
   return {
     running: [],

@@ -15,6 +15,7 @@ export interface SignMemory {
 const FEWEST = 3;
 const ADOPTED = 12;
 
+/** No sign seen yet. */
 export function beginSignMemory(): SignMemory {
   return { usual: { extend: null, retract: null }, latest: { extend: null, retract: null }, turnedRun: 0 };
 }

@@ -20,6 +20,7 @@ export interface ZeroMemory extends Record<Direction, number[]> {
   read: ReadStroke[];
 }
 
+/** No stroke yet. */
 export function beginZeroMemory(): ZeroMemory {
   return { extend: [], retract: [], read: [] };
 }

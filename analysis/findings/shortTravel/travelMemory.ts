@@ -10,6 +10,7 @@ export type TravelJudgedBy = 'turns' | 'time' | 'blind';
 /** A stroke within so long was made on the supply of the one before it, more or less. */
 export const SAME_SUPPLY_HOURS = 168;
 
+/** What is remembered of the strokes of one direction. */
 export interface DirectionTravel {
   /** Share of strokes that ended at the stop, while nothing was short; null: none seen. */
   stopRate: number | null;
@@ -32,6 +33,7 @@ export interface DirectionTravel {
   saidOf: Direction | null;
 }
 
+/** What is remembered of how far the room went, by direction and of the latest stroke whichever way. */
 export interface TravelMemory extends Record<Direction, DirectionTravel> {
   /** How much shorter than expected the latest stroke was, natural logarithm; 0: it was not. */
   shortBy: number;
@@ -71,6 +73,7 @@ export interface TravelMemory extends Record<Direction, DirectionTravel> {
   mayBeCut: boolean;
 }
 
+/** No stroke yet. */
 export function beginTravelMemory(): TravelMemory {
   const travel = (): DirectionTravel => ({
     stopRate: null,

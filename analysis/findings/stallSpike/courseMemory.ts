@@ -31,6 +31,7 @@ export interface CourseMemory {
   borneOut: { readonly place: GrownPlace; readonly shown: number; readonly height: number } | null;
 }
 
+/** No stroke yet. */
 export function beginCourse(): CourseMemory {
   return { ways: { extend: beginWay(), retract: beginWay() }, awaited: null, borneOut: null };
 }
@@ -48,6 +49,7 @@ const NEWEST = 0.25;
 const MOST_OF_ONE = 0.15;
 const STEPS = 10_000;
 
+/** A part of the current as it counts: no more than a single stroke may say. */
 export const drawnIn = (part: number): number => Math.max(-MOST_OF_ONE, Math.min(MOST_OF_ONE, part));
 
 /** Takes one more stroke of a way in; `contrast`: see `courseContrast`. */
@@ -88,6 +90,7 @@ export function smooth(values: ArrayLike<number>): Float64Array {
   );
 }
 
+/** How a way departs from its usual course at each bin, as a part of the current. */
 export function contrastOf({ contrast }: WayCourse): Float64Array {
   return Float64Array.from(contrast, (value) => value / STEPS);
 }

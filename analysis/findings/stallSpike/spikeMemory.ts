@@ -25,6 +25,7 @@ export interface Standing {
   readonly atMs: number;
 }
 
+/** What is remembered of the peaks of all sides. */
 export interface SpikeMemory {
   /** The latest strokes of each side, oldest first, those without a spike included. */
   sides: Record<string, SpikedStroke[]>;
@@ -41,6 +42,7 @@ export interface SpikeMemory {
 /** How many strokes of a side are looked at together. */
 const SPIKE_STROKES = 8;
 
+/** No stroke yet. */
 export function beginSpikeMemory(): SpikeMemory {
   return { sides: {}, usual: {}, said: {}, stands: null, courses: {} };
 }

@@ -16,6 +16,7 @@ const PLACE_PART = 0.6;
 const LEAST_REPEATS = 3;
 const LEAST_CONCENTRATION = 0.8;
 
+/** Where the peaks of several strokes fall, and how high they are. */
 export interface PatternFound {
   readonly pattern: SpikePattern;
   /** Where, for `same-place`. */

@@ -6,6 +6,7 @@ import type { SideSignal } from '../signal/sideSignal.ts';
 import { followsCurrent, highestReadings } from './highestReadings.ts';
 import { mostNoise, noiseDetail } from './noise.ts';
 
+/** What is hard to trust of one side, with a sentence for people. */
 export type FoundDoubt = DoneAnalysis['doubts'][number];
 
 const HALF_SEEN = 0.08;

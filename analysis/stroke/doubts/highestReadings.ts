@@ -20,6 +20,7 @@ export interface HighestReadings {
   readonly count: number;
 }
 
+/** The highest of these readings, amperes. */
 export function highestReadings(peakAmps: Float64Array): HighestReadings {
   let amps = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] > amps) amps = peakAmps[i];

@@ -32,6 +32,7 @@ export interface RunningPart {
   readonly runningAmps: number;
 }
 
+/** The peaks and dips of a running part. */
 export interface Excursions {
   readonly spikes: Spike[];
   readonly dips: Spike[];

@@ -36,6 +36,7 @@ const SLOWEST_STOP_PART = 0.012;
 const NO_SEAL = 2.5;
 const SLOWEST_GIVING_WAY_S = 2.5;
 
+/** The stall at the end of a way. */
 export interface EndStop {
   /** The first sample of the stall. */
   readonly from: number;

@@ -14,6 +14,7 @@ const PEAK_WITHIN_S = 0.6;
 /** It is over once the current is back within this part of the running level: a guess, no source. */
 const OVER_PART = 1.15;
 
+/** A side's start. */
 export interface Inrush {
   /** The highest reading, amperes less the offset. */
   readonly amps: number;

@@ -5,6 +5,7 @@ import { drivenSide } from './drivenSide.ts';
 import { endStopOf } from './endStop.ts';
 import { inrushOf } from './inrush.ts';
 
+/** When the phases of a side begin and end, and what it drew at either end, amperes less the offset. */
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
   /** The current while stalled at the end stop; null where the stroke ended without one. */

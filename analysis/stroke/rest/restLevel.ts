@@ -26,6 +26,7 @@ export const SMOOTHING_S = 0.2;
 /** Fewer readings of a rest do not tell the noise. */
 const FEWEST_FOR_NOISE = 8;
 
+/** What a side's record tells of its sensor while nothing flows. */
 export interface RestLevel {
   /** The sensor's reading while the motor stands still; null where the record has no rest at its edges. */
   readonly offsetAmps: number | null;

@@ -67,3 +67,19 @@ test('the textbook parts that nothing asks are those that the reader is told of'
   const named = [...told.matchAll(/`(\w+\/\w+\.ts)`/g)].map(([, file]) => `analysis/${file}`);
   expect(named.sort()).toEqual(unasked.sort());
 });
+
+/** The names in a list, which stands right above and is told of. */
+const IS_ONE_OF_LIST = /^export type \w+ = \(typeof \w+\)\[number\];/;
+
+test('whatever the analysis exports is told of', () => {
+  const untold = [...analysis.keys()].flatMap((file) => {
+    const lines = text(file).split('\n');
+    const exported = lines.flatMap((line, i) =>
+      /^export (?:async )?(?:const|function|interface|type|class) \w/.test(line) && !IS_ONE_OF_LIST.test(line)
+        ? [i]
+        : [],
+    );
+    return exported.filter((i) => !lines[i - 1]?.endsWith('*/')).map((i) => `${file}: ${lines[i]}`);
+  });
+  expect(untold).toEqual([]);
+});
