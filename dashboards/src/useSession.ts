@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { call, whenSessionLost } from './api/client.ts';
+import { call, untilSessionChanges, whenSessionLost } from './api/client.ts';
 import { forgetKeptAnswers } from './api/keptAnswers.ts';
 import { forgetAnswers, knownAnswer, learnAnswer } from './api/knownAnswers.ts';
 import { SESSION, SETTINGS } from './api/questions.ts';
@@ -74,14 +74,19 @@ export function useSession(): Session {
         epoch: anew || isOther ? h.epoch + 1 : h.epoch,
       }));
       // Without an answer the former settings go on.
-      call<Settings>(SETTINGS).then(setSettings, () => {});
+      const isSameSession = untilSessionChanges();
+      call<Settings>(SETTINGS).then(
+        (said) => isSameSession() && setSettings(said),
+        () => {},
+      );
     },
     [setSettings],
   );
 
   const ask = useCallback(() => {
+    const isSameSession = untilSessionChanges();
     call<{ person: Person }>(SESSION).then(
-      ({ person }) => enter(person, false),
+      ({ person }) => isSameSession() && enter(person, false),
       // A refusal is told by `whenSessionLost`; without network the pages say so themselves.
       () => setHeld((h) => (h.state === 'asking' ? { ...h, state: 'in' } : h)),
     );

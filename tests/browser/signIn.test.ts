@@ -2,6 +2,15 @@ import { expect, test } from 'vitest';
 import { describePages } from './support/place.ts';
 import { signIn } from './support/visitor.ts';
 
+/** What is waited for, and how to say that it is there. */
+function event(): [happened: Promise<void>, happens: () => void] {
+  let happens = () => {};
+  const happened = new Promise<void>((resolve) => {
+    happens = resolve;
+  });
+  return [happened, happens];
+}
+
 describePages('signing in and out', (place) => {
   test('says what is missing, then that the password is wrong, and keeps the address typed', async () => {
     const { page } = await place.visit('/');
@@ -72,10 +81,7 @@ describePages('signing in and out', (place) => {
   test('is not asked for anew by a refusal that was under way while somebody signed in', async () => {
     const { page } = await place.visit('/');
     await signIn(page, place.person);
-    let refuse = () => {};
-    const held = new Promise<void>((resolve) => {
-      refuse = resolve;
-    });
+    const [held, refuse] = event();
     await page.route(
       /\/api\/v1\/overview/,
       async (route) => {
@@ -92,6 +98,44 @@ describePages('signing in and out', (place) => {
     await late;
     await page.getByRole('heading', { name: 'No coach yet' }).waitFor();
     expect(await page.getByLabel('Password').count()).toBe(0);
+  });
+
+  test('shows whoever signs in next nothing that was under way for the one before', async () => {
+    const before = await place.service().newAccount();
+    const next = await place.service().newAccount();
+    await place.service().as(before.token, 'POST', '/people', {
+      email: 'ines@example.com',
+      name: 'Ines',
+      role: 'owner',
+    });
+    const { page } = await place.visit('/people');
+    const [answered, noteAnswered] = event();
+    const [released, release] = event();
+    const list = /\/api\/v1\/people\b/;
+    await page.route(list, async (route) => {
+      const response = await route.fetch();
+      if (response.ok()) {
+        noteAnswered();
+        await released;
+      }
+      await route.fulfill({ response });
+    });
+    await signIn(page, before);
+    await answered;
+    await page.getByRole('button', { name: 'Sign out' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
+    const late = page.waitForResponse((response) => list.test(response.url()) && response.ok());
+    release();
+    expect(await (await late).text()).toContain('Ines');
+    await page.unroute(list);
+    // Whatever is shown is not what the service answers.
+    await page.route(list, () => {});
+    await signIn(page, next);
+    const asked = page.waitForRequest(list);
+    await page.getByRole('link', { name: 'People' }).click();
+    await asked;
+    await page.getByRole('heading', { level: 1, name: 'People' }).waitFor();
+    expect(await page.getByText('Ines').count()).toBe(0);
   });
 
   test('an empty installation says how the first coach comes to be', async () => {

@@ -28,6 +28,12 @@ let onSessionLost: () => void = () => {};
 /** How often somebody signed in or out in this tab: what was asked before says nothing of the session that is now. */
 let sessions = 0;
 
+/** Tells afterwards whether nobody has signed in or out in this tab since. */
+export function untilSessionChanges(): () => boolean {
+  const askedIn = sessions;
+  return () => askedIn === sessions;
+}
+
 /** Names what to do when the service no longer knows who is calling. */
 export function whenSessionLost(then: () => void): void {
   onSessionLost = then;
@@ -74,7 +80,7 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const { method = 'GET' } = options;
   const body = options.csv ?? (options.body === undefined ? undefined : JSON.stringify(options.body));
   if (options.keepSession === true) forgetEarly();
-  const askedIn = sessions;
+  const isSameSession = untilSessionChanges();
   const isFile = options.csv !== undefined || options.accept !== undefined;
   const mayBeThere = method === 'GET' && options.accept === undefined;
   const given = mayBeThere ? takeGiven(path) : null;
@@ -82,7 +88,7 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   if (given !== null) return given.value as Answer;
   const early = mayBeThere ? takeEarly(path) : undefined;
   const response = await (early ?? send(path, { method, headers, body, isFile })).catch(noNetwork);
-  if (response.status === 401 && options.keepSession !== true && askedIn === sessions) onSessionLost();
+  if (response.status === 401 && options.keepSession !== true && isSameSession()) onSessionLost();
   if (response.ok && options.keepSession === true) sessions++;
   if (!response.ok) throw await problemOf(response);
   // Types and answers come from the same schema, checked by the service before it answers.

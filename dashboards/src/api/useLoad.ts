@@ -1,6 +1,6 @@
 import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { SessionContext } from '../session.ts';
-import { asProblem, type CallProblem, call } from './client.ts';
+import { asProblem, type CallProblem, call, untilSessionChanges } from './client.ts';
 import { useNoteFreshness } from './freshness.ts';
 import { keepAnswer, keptAnswer } from './keptAnswers.ts';
 import { type Known, knownAnswer, learnAnswer } from './knownAnswers.ts';
@@ -81,6 +81,13 @@ export function useLoad<Answer>(
         h?.path === path && h.known !== null ? h : { path, known: kept, problem: found, kept: true },
       );
     };
+    const isSameSession = untilSessionChanges();
+    /** What comes once somebody has signed out or in is of the session before: nobody who comes later is to see it. */
+    const learn = (answer: Answer): Known => {
+      if (!isSameSession()) return { value: answer, atMs: Date.now() };
+      void keepAnswer(path, answer);
+      return learnAnswer(path, answer);
+    };
     const slow = setTimeout(() => void showKept(null), slowAfterMs());
     call<Answer>(path).then(
       (answer) => {
@@ -88,8 +95,7 @@ export function useLoad<Answer>(
         // One that was asked for later has come already.
         if (turn < here.taken) return;
         here.taken = turn;
-        const answered = learnAnswer(path, answer);
-        void keepAnswer(path, answer);
+        const answered = learn(answer);
         // Also where it is being asked again: news that come faster than answers must not leave the page without any.
         if (isWanted()) setHeld({ path, known: answered, problem: null, kept: false });
       },
