@@ -1,10 +1,4 @@
-import { useCallback, useMemo, useState } from 'preact/hooks';
-import type { CoachOverview, OverviewSummary } from '../api/types.ts';
-import { useEvery } from '../api/useEvery.ts';
-import { useLiveRooms } from '../api/useLiveRooms.ts';
-import { useLoad } from '../api/useLoad.ts';
-import { usePages } from '../api/usePages.ts';
-import { useRefresh } from '../api/useRefresh.ts';
+import { useCallback, useMemo } from 'preact/hooks';
 import { More } from '../components/coming/More.tsx';
 import { Failure, Loaded } from '../components/coming/states.tsx';
 import { useSending } from '../components/sending/useSending.ts';
@@ -16,11 +10,12 @@ import { CoachRow } from './CoachRow.tsx';
 import { Filters } from './Filters.tsx';
 import { ListHead } from './ListHead.tsx';
 import { type LotQuestion, lotAddress, lotPath, lotQuestionOf } from './question.ts';
+import { useChosen } from './useChosen.ts';
 import { useEndInSight } from './useEndInSight.ts';
 import { useGradually } from './useGradually.ts';
+import { useLot } from './useLot.ts';
 
 const COACHES_AT_ONCE = 25;
-const EVERY_MS = 60_000;
 /** So many coaches an owner takes in without any help. */
 const FEW = 10;
 
@@ -36,25 +31,10 @@ export function Lot({ since, looksAtFew }: LotProps) {
   const search = useSearch();
   const question = useMemo(() => lotQuestionOf(search), [search]);
   const path = lotPath(question, since);
-  const summary = useLoad<OverviewSummary>(
-    since === null ? '/overview/summary' : `/overview/summary?since=${encodeURIComponent(since)}`,
-    () => EVERY_MS,
-  );
-  const list = usePages<CoachOverview>(path, COACHES_AT_ONCE);
+  const { summary, list, reload } = useLot(path, since, COACHES_AT_ONCE);
   const drawn = useGradually(list.items, COACHES_AT_ONCE);
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const { chosen, choose, chooseOnly } = useChosen();
   const saving = useSending();
-  const reload = () => {
-    list.first.reload();
-    summary.reload();
-  };
-  const live = useLiveRooms(
-    list.items.flatMap((coach) => coach.rooms),
-    reload,
-  );
-  // The feed tells of the first rooms alone; of all others, and of coaches that were added, the numbers do.
-  useEvery(live ? null : EVERY_MS, list.first.reload);
-  useRefresh(summary.value === null ? '' : JSON.stringify(summary.value), list.first.reload);
   const ask = useCallback((asked: LotQuestion) => replaceAddress(lotAddress(asked)), []);
   // With as many names to choose from as the lot has: they stand still while coaches are chosen.
   const filters = useMemo(
@@ -63,14 +43,6 @@ export function Lot({ since, looksAtFew }: LotProps) {
     ),
     [question, summary.value, since, ask],
   );
-  const choose = useCallback((id: string, isChosen: boolean) => {
-    setChosen((held) => {
-      const next = new Set(held);
-      if (isChosen) next.add(id);
-      else next.delete(id);
-      return next;
-    });
-  }, []);
   const isPlain =
     looksAtFew && lotAddress(question) === '/' && (summary.value === null || summary.value.coaches <= FEW);
   const end = useEndInSight(() => {
@@ -97,7 +69,7 @@ export function Lot({ since, looksAtFew }: LotProps) {
                   hasMore={list.hasMore}
                   path={path}
                   saving={saving}
-                  onChooseAll={() => setChosen(new Set(list.items.map((coach) => coach.id)))}
+                  onChooseAll={() => chooseOnly(list.items.map((coach) => coach.id))}
                 />
               )}
               {saving.problem !== null && <Failure problem={saving.problem} />}
@@ -105,7 +77,7 @@ export function Lot({ since, looksAtFew }: LotProps) {
                 <Chosen
                   coachIds={[...chosen]}
                   since={since}
-                  onNone={() => setChosen(new Set())}
+                  onNone={() => chooseOnly([])}
                   onChange={reload}
                 />
               )}

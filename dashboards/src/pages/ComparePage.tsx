@@ -1,49 +1,32 @@
-import { MEASURES } from '../api/questions.ts';
-import type { Coach, Comparison, MeasureTitle, Page, Room, Service, Warning } from '../api/types.ts';
-import { useLiveRoom } from '../api/useLiveRoom.ts';
+import type { Coach, Room } from '../api/types.ts';
 import { useLoad } from '../api/useLoad.ts';
 import { ChooseSpans } from '../compare/ChooseSpans.tsx';
-import { comparisonPath, questionOf, SPAN_NAMES, serviceAddress } from '../compare/question.ts';
+import { ChooseWork } from '../compare/ChooseWork.tsx';
+import { questionOf, SPAN_NAMES } from '../compare/question.ts';
 import { Sheet } from '../compare/Sheet.tsx';
 import { spanProblems } from '../compare/spanProblems.ts';
+import { useComparison } from '../compare/useComparison.ts';
 import { Loaded, Waiting } from '../components/coming/states.tsx';
 import { NotThere } from '../components/frame/NotThere.tsx';
 import { PageTitle } from '../components/frame/PageTitle.tsx';
 import { RoomTrail } from '../components/frame/RoomTrail.tsx';
-import { Moment } from '../components/told/Moment.tsx';
 import { fieldToday } from '../fieldTime.ts';
 import { useSearch } from '../router.ts';
-import { sideName } from '../sideName.ts';
 import { compareWords } from '../words/compare.ts';
 import { words } from '../words.ts';
 
-const MOST_SERVICES = 500;
-const MOST_WARNINGS = 500;
-const WITHOUT_FEED_MS = 60_000;
 const NOTHING_WRONG: readonly string[] = [];
 
-function Services({ list, roomId, chosen }: { list: Page<Service>; roomId: string; chosen: string | null }) {
-  const say = compareWords;
-  if (list.items.length === 0) return <p class="about">{words.services.empty}</p>;
+function SpansWrong({ problems }: { readonly problems: readonly string[] }) {
   return (
-    <ul class="works">
-      {list.items.map((service) => (
-        <li key={service.id}>
-          <a
-            href={serviceAddress(roomId, service.id)}
-            aria-current={service.id === chosen ? 'page' : undefined}
-            dir="auto"
-          >
-            {words.services.kinds[service.kind]}
-            {service.side !== null && `, ${sideName(service.side)}`}
-          </a>{' '}
-          <span class="about">
-            <Moment at={service.at} />
-            {service.id === chosen && `${words.joint}${say.shown}`}
-          </span>
-        </li>
-      ))}
-    </ul>
+    <section class="note" aria-labelledby="wrong">
+      <h2 id="wrong">{compareWords.spansWrong}</h2>
+      <ul>
+        {[...new Set(problems)].map((problem) => (
+          <li key={problem}>{problem}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 
@@ -54,27 +37,9 @@ function CompareHere({ room }: { readonly room: Room }) {
     question?.kind === 'spans' ? Object.values(spanProblems(question.spans, fieldToday())) : NOTHING_WRONG;
   const asked = wrong.length > 0 ? null : question;
   const coach = useLoad<Coach>(`/coaches/${room.coachId}`);
-  const titles = useLoad<readonly MeasureTitle[]>(MEASURES);
-  const services = useLoad<Page<Service>>(`/rooms/${room.id}/services?limit=${MOST_SERVICES}`);
-  const live = useLiveRoom(room.id, (_, isFirst) => {
-    if (isFirst) return;
-    comparison.reload();
-    warnings.reload();
-  });
-  const comparison = useLoad<Comparison>(asked === null ? null : comparisonPath(room.id, asked), () =>
-    live ? null : WITHOUT_FEED_MS,
-  );
-  const warnings = useLoad<Page<Warning>>(
-    asked?.kind === 'service' ? `/rooms/${room.id}/warnings?limit=${MOST_WARNINGS}` : null,
-  );
+  const { titles, services, warnings, comparison, isAnsweredLater, isGone } = useComparison(room.id, asked);
   const chosen = question?.kind === 'service' ? question.serviceId : null;
   const service = services.value?.items.find(({ id }) => id === chosen) ?? null;
-  // The sentence that stands first says what was done, and what became of its warning.
-  const isAnsweredLater =
-    asked?.kind === 'service' &&
-    [services, warnings].some((load) => load.value === null && load.problem === null);
-  // Its link may be older than its deletion.
-  const isGone = comparison.problem?.fields.some(({ pointer }) => pointer === '/service') === true;
   return (
     <>
       <RoomTrail coach={coach.value} room={room} />
@@ -91,16 +56,7 @@ function CompareHere({ room }: { readonly room: Room }) {
           {say.workGone}
         </p>
       )}
-      {wrong.length > 0 && (
-        <section class="note" aria-labelledby="wrong">
-          <h2 id="wrong">{say.spansWrong}</h2>
-          <ul>
-            {[...new Set(wrong)].map((problem) => (
-              <li key={problem}>{problem}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {wrong.length > 0 && <SpansWrong problems={wrong} />}
       {asked === null || isGone ? (
         <p class="lead">{say.choose}</p>
       ) : isAnsweredLater ? (
@@ -128,7 +84,7 @@ function CompareHere({ room }: { readonly room: Room }) {
         <section aria-labelledby="by-work">
           <h2 id="by-work">{say.byWork}</h2>
           <Loaded load={services}>
-            {(list) => <Services list={list} roomId={room.id} chosen={chosen} />}
+            {(list) => <ChooseWork services={list} roomId={room.id} chosen={chosen} />}
           </Loaded>
         </section>
         <section aria-labelledby="by-spans">

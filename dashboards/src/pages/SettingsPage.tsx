@@ -83,26 +83,29 @@ export function SettingsPage() {
           )}
         </p>
       </section>
-      <p>
-        <a class="alone" href="/notices">
-          {noticesWords.notices.title}
-        </a>
-        <span class="told">{noticesWords.notices.lead}</span>
-      </p>
-      <p>
-        <a class="alone" href="/sign-ins">
-          {peopleWords.signIns.title}
-        </a>
-        <span class="told">{peopleWords.signIns.lead}</span>
-      </p>
+      <Elsewhere href="/notices" title={noticesWords.notices.title} about={noticesWords.notices.lead} />
+      <Elsewhere href="/sign-ins" title={peopleWords.signIns.title} about={peopleWords.signIns.lead} />
       {person?.role === 'dealer' && (
-        <p>
-          <a class="alone" href="/kept">
-            {keptWords.title}
-          </a>
-          <span class="told">{keptWords.about}</span>
-        </p>
+        <Elsewhere href="/kept" title={keptWords.title} about={keptWords.about} />
       )}
     </section>
+  );
+}
+
+interface ElsewhereProps {
+  readonly href: string;
+  readonly title: string;
+  readonly about: string;
+}
+
+/** A page of settings of its own. */
+function Elsewhere({ href, title, about }: ElsewhereProps) {
+  return (
+    <p>
+      <a class="alone" href={href}>
+        {title}
+      </a>
+      <span class="told">{about}</span>
+    </p>
   );
 }

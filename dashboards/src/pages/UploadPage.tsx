@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import { oneCoach } from '../api/questions.ts';
 import type { CoachOverview, Page, Room, StrokeOutcome, StrokesPreview } from '../api/types.ts';
@@ -16,16 +16,12 @@ import { FileNote } from '../upload/FileNote.tsx';
 import { Outcomes } from '../upload/Outcomes.tsx';
 import { Problems } from '../upload/Problems.tsx';
 import { RecordingChart } from '../upload/RecordingChart.tsx';
-import { type CsvFile, readCsvFile, type WrongFile } from '../upload/readCsvFile.ts';
+import type { CsvFile } from '../upload/readCsvFile.ts';
 import { StrokesTable } from '../upload/StrokesTable.tsx';
+import { useChosenFile } from '../upload/useChosenFile.ts';
 import { usePreview } from '../upload/usePreview.ts';
 import { uploadWords } from '../words/upload.ts';
 import { words } from '../words.ts';
-
-interface Refused {
-  readonly why: WrongFile;
-  readonly file: File;
-}
 
 /** Asked to store what a preview showed. */
 function store(roomId: string, file: CsvFile, said: Corrections, preview: StrokesPreview) {
@@ -37,34 +33,20 @@ function store(roomId: string, file: CsvFile, said: Corrections, preview: Stroke
 
 function UploadHere({ room }: { readonly room: Room }) {
   const say = uploadWords;
-  const [file, setFile] = useState<CsvFile | null>(null);
-  const [refused, setRefused] = useState<Refused | null>(null);
   const [said, setSaid] = useState(NO_CORRECTIONS);
   const [results, setResults] = useState<readonly StrokeOutcome[] | null>(null);
   const { busy: storing, problem: notStored, send, forget } = useSending();
+  const correct = (part: Partial<Corrections>) => setSaid((held) => ({ ...held, ...part }));
+  const { file, refused, take } = useChosenFile({
+    onLooked: forget,
+    onRead: () => {
+      setResults(null);
+      // Columns and strokes are each file's own; its start and rate are likely to be told again.
+      correct({ columns: null, directions: [] });
+    },
+  });
   const preview = usePreview(room.id, file, said);
   const { value } = preview;
-  const correct = (part: Partial<Corrections>) => setSaid((held) => ({ ...held, ...part }));
-
-  const latest = useRef<File | null>(null);
-  const take = async (chosen: File) => {
-    latest.current = chosen;
-    const read = await readCsvFile(chosen);
-    // Another was chosen while this one was being read.
-    if (latest.current !== chosen) return;
-    forget();
-    if (typeof read === 'string') {
-      // What was chosen and entered before stays as it is.
-      setRefused({ why: read, file: chosen });
-      return;
-    }
-    setRefused(null);
-    setResults(null);
-    setFile(read);
-    // Columns and strokes are this file's own; its start and rate are likely to be told again.
-    correct({ columns: null, directions: [] });
-  };
-
   const directions = directionsOf(said, value);
   const isReady = value !== null && value.strokes.length > 0 && value.problems.length === 0 && !preview.busy;
   const keep = async () => {

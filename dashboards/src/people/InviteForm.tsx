@@ -4,12 +4,11 @@ import type { Invited, Role } from '../api/types.ts';
 import { emailProblem } from '../forms/emailProblem.ts';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { CloseContext } from '../forms/Opens.tsx';
-import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
-import { ROLE_CHOICES } from './roles.ts';
+import { RoleField } from './RoleField.tsx';
 
 /** Invites a colleague; the link is handed on, for the page to show it once. */
 export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => void }) {
@@ -49,13 +48,7 @@ export function InviteForm({ onDone }: { readonly onDone: (invited: Invited) => 
         maxLength={300}
         problem={form.problemOf('name')}
       />
-      <SelectField
-        label={say.role}
-        value={role}
-        options={ROLE_CHOICES}
-        onChange={setRole}
-        hint={peopleWords.roleMeans[role]}
-      />
+      <RoleField role={role} onChange={setRole} />
     </InlineForm>
   );
 }

@@ -6,13 +6,12 @@ import { useSending } from '../components/sending/useSending.ts';
 import { Delete } from '../forms/Delete.tsx';
 import { InlineForm } from '../forms/InlineForm.tsx';
 import { Opens } from '../forms/Opens.tsx';
-import { SelectField } from '../forms/SelectField.tsx';
 import { TextField } from '../forms/TextField.tsx';
 import { useForm } from '../forms/useForm.ts';
 import { SessionContext } from '../session.ts';
 import { peopleWords } from '../words/people.ts';
 import { words } from '../words.ts';
-import { ROLE_CHOICES } from './roles.ts';
+import { RoleField } from './RoleField.tsx';
 
 interface PersonLineProps {
   readonly person: Colleague;
@@ -66,13 +65,7 @@ function ChangeForm({ person, onChange }: Pick<PersonLineProps, 'person' | 'onCh
         maxLength={300}
         problem={form.problemOf('name')}
       />
-      <SelectField
-        label={say.role}
-        value={role}
-        options={ROLE_CHOICES}
-        onChange={setRole}
-        hint={peopleWords.roleMeans[role]}
-      />
+      <RoleField role={role} onChange={setRole} />
     </InlineForm>
   );
 }

@@ -3,7 +3,8 @@ import type { DoneAnalysis, Normal, NormalSide, Room, Stroke, TravelTrace } from
 import { useLoad } from '../api/useLoad.ts';
 import type { NumberedMark } from '../charts/drawn/marks.ts';
 import { Chart } from '../charts/plot/Chart.tsx';
-import { Plot, type PlotLibrary } from '../charts/plot/Plot.tsx';
+import type { PlotLibrary } from '../charts/plot/drawPlot.ts';
+import { Plot } from '../charts/plot/Plot.tsx';
 import type { ChartTheme } from '../charts/plot/theme.ts';
 import type { View } from '../charts/plot/view.ts';
 import type { Overlay, ProfileLine } from '../charts/travel/profileLine.ts';

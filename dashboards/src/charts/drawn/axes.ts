@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
 import { finePercent, plainNumber } from '../../format.ts';
 import { forEachReader, theReader } from '../../reader.ts';
-import type { PlotLibrary } from '../plot/Plot.tsx';
+import type { PlotLibrary } from '../plot/drawPlot.ts';
 import type { ChartTheme } from '../plot/theme.ts';
 import { tickNumber } from './tickNumber.ts';
 

@@ -24,14 +24,12 @@ export function numberMarks(analysis: DoneAnalysis, sides: readonly string[]): N
   return found.map((mark, i) => ({ ...mark, number: i + 1 }));
 }
 
-/** Draws a mark with its number at a place of the picture: above the line for a spike, below for a dip. */
+/** Draws a mark with its number at a place of the picture, pixels: above the line for a spike, below for a dip. */
 export function drawMark(
   pen: CanvasRenderingContext2D,
-  x: number,
-  y: number,
+  { x, y }: { readonly x: number; readonly y: number },
   mark: NumberedMark,
-  colour: string,
-  ground: string,
+  { colour, ground }: { readonly colour: string; readonly ground: string },
 ): void {
   const above = mark.kind === 'spike';
   const away = pixels(above ? -9 : 9);

@@ -3,7 +3,7 @@ import type { RunningLine } from '../../live/runningStroke.ts';
 import { words } from '../../words.ts';
 import { numberAxis, uprightAxis } from '../drawn/axes.ts';
 import { tickNumber } from '../drawn/tickNumber.ts';
-import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from './timeSpec.ts';
 

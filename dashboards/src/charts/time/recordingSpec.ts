@@ -4,7 +4,7 @@ import { words } from '../../words.ts';
 import { numberAxis, uprightAxis } from '../drawn/axes.ts';
 import { fontOf, inside, pixels } from '../drawn/pens.ts';
 import { tickNumber } from '../drawn/tickNumber.ts';
-import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from './timeSpec.ts';
 

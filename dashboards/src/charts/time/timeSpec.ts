@@ -7,7 +7,7 @@ import { drawLane, LANE_PX, type Stretch } from '../drawn/lanes.ts';
 import { drawMark, markedRange, type NumberedMark } from '../drawn/marks.ts';
 import { inside } from '../drawn/pens.ts';
 import { tickNumber } from '../drawn/tickNumber.ts';
-import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 
 interface TimePicture {
@@ -80,15 +80,11 @@ export function timeSpec(picture: TimePicture, theme: ChartTheme, library: PlotL
             }
             inside(u, (pen) => {
               for (const { mark, moment } of moments) {
-                const x = u.valToPos(moment.seconds, 'x', true);
-                drawMark(
-                  pen,
-                  x,
-                  u.valToPos(moment.amps, 'y', true),
-                  mark,
-                  lookFor(mark.side).colour,
-                  theme.surface,
-                );
+                const at = {
+                  x: u.valToPos(moment.seconds, 'x', true),
+                  y: u.valToPos(moment.amps, 'y', true),
+                };
+                drawMark(pen, at, mark, { colour: lookFor(mark.side).colour, ground: theme.surface });
               }
             });
           },

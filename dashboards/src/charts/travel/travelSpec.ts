@@ -4,7 +4,7 @@ import { numberAxis, uprightAxis } from '../drawn/axes.ts';
 import { drawLane, LANE_PX } from '../drawn/lanes.ts';
 import { drawMark, markedRange } from '../drawn/marks.ts';
 import { inside } from '../drawn/pens.ts';
-import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { upperThird } from '../time/timeSpec.ts';
 import { drawLetters } from './overlayLetters.ts';
@@ -82,15 +82,11 @@ export function travelSpec(picture: TravelPicture, theme: ChartTheme, library: P
             drawLetters(u, overlays, theme);
             inside(u, (pen) => {
               for (const mark of marks) {
-                const x = u.valToPos(mark.position, 'x', true);
-                drawMark(
-                  pen,
-                  x,
-                  u.valToPos(mark.amps, 'y', true),
-                  mark,
-                  lookFor(mark.side).colour,
-                  theme.surface,
-                );
+                const at = {
+                  x: u.valToPos(mark.position, 'x', true),
+                  y: u.valToPos(mark.amps, 'y', true),
+                };
+                drawMark(pen, at, mark, { colour: lookFor(mark.side).colour, ground: theme.surface });
               }
             });
           },

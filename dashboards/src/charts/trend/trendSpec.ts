@@ -3,7 +3,7 @@ import type { Trend } from '../../api/types.ts';
 import { words } from '../../words.ts';
 import { readersDate, timeAxis, uprightAxis } from '../drawn/axes.ts';
 import { fontOf, inside, pixels, writeOver } from '../drawn/pens.ts';
-import type { PlotLibrary, PlotSpec } from '../plot/Plot.tsx';
+import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
 import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
 import { drawPoints } from './trendPoints.ts';

@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import type { MeasureTitle, Room, Trend } from '../../api/types.ts';
 import { Chart } from '../../charts/plot/Chart.tsx';
-import { Plot, type PlotLibrary } from '../../charts/plot/Plot.tsx';
+import type { PlotLibrary } from '../../charts/plot/drawPlot.ts';
+import { Plot } from '../../charts/plot/Plot.tsx';
 import type { ChartTheme } from '../../charts/plot/theme.ts';
 import type { View } from '../../charts/plot/view.ts';
 import { trendSpec } from '../../charts/trend/trendSpec.ts';
