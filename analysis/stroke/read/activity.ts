@@ -1,6 +1,7 @@
 import { type RestLevel, SMOOTHING_S } from '../rest/restLevel.ts';
 import type { Interval } from '../signal/interval.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
+import { heldMovement } from './heldMovement.ts';
 
 /** When one side drew current: the whole span, and the rests within it. Null where it never did. */
 export interface Activity extends Interval {
@@ -21,7 +22,7 @@ const SHORTEST_PAUSE_S = 0.25;
  *
  * The threshold is four standard deviations of the smoothed noise, at least 6 % of the
  * running level, so that a side that lost its load still counts as driven; and no less than the step that a coarse
- * sensor flickers by, which no smoothing evens out.
+ * sensor flickers by, which no smoothing evens out. A motor that is held in place is driven while it moves (`heldMovement.ts`).
  */
 export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   const half = halfWindow(signal, SMOOTHING_S);
@@ -44,12 +45,17 @@ export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   if (first === n) return null;
   let last = n - 1;
   while (!isDriven(last)) last--;
+  if (rest.heldAmps !== null) {
+    const { heldAmps, activeAmps: movingAmps } = rest;
+    const movement = heldMovement(signal, smooth, { heldAmps, movingAmps });
+    if (movement !== null) ({ first, last } = movement);
+  }
   const threshold = above(2 * half + 1);
   const rests: Interval[] = [];
   for (let i = first + 1; i < last; i++) {
     if (smooth[i] > threshold) continue;
     const from = i;
-    while (smooth[i] <= threshold) i++;
+    while (i < last && smooth[i] <= threshold) i++;
     const interval = { fromS: signal.timesS[from], toS: signal.timesS[i] };
     if (interval.toS - interval.fromS >= SHORTEST_PAUSE_S) rests.push(interval);
   }

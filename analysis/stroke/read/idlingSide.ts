@@ -40,7 +40,8 @@ export function idlingSide(
   const offsetAmps = before.length >= 4 ? median(before) : null;
   const smooth = rollingMedian(amps, halfWindow(signal, SMOOTHING_S));
   const activeAmps = level - (offsetAmps ?? 0);
-  return { rest: { offsetAmps, noiseAmps, stepAmps: 0, stood: null, activeAmps, smooth }, active: driven };
+  const rest = { offsetAmps, noiseAmps, stepAmps: 0, heldAmps: null, stood: null, activeAmps, smooth };
+  return { rest, active: driven };
 }
 
 /** The highest that a side read while a drive began. */

@@ -5,6 +5,7 @@ import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
 import { drivenLevel, medianAbove } from './drivenLevel.ts';
 import { edgeRest } from './edgeRest.ts';
+import { heldLevel } from './heldLevel.ts';
 import { withShortRest } from './longRest.ts';
 import { pauseRest } from './pauseRest.ts';
 import { flickerStep, restCentre } from './restCentre.ts';
@@ -34,6 +35,8 @@ export interface RestLevel {
   readonly noiseAmps: number;
   /** The step between the readings that the resting sensor flickers between, amperes; 0: none is seen. */
   readonly stepAmps: number;
+  /** What the motor draws that is held in place (`heldLevel.ts`), the offset in it; null: it is not. */
+  readonly heldAmps: number | null;
   /** When the motor was seen to stand before its start or in a pause; null: it was not. */
   readonly stood: Interval | null;
   /** The typical current while the motor runs, less the offset: only to set thresholds by. */
@@ -54,25 +57,31 @@ export interface RestLevel {
  */
 export function restLevel(signal: SideSignal, otherStood: Interval | null = null): RestLevel {
   const smooth = rollingMedian(signal.amps, halfWindow(signal, SMOOTHING_S));
-  const { rough, found } = restOf(signal, smooth, otherStood);
+  const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
+  const unknown = { offsetAmps: null, stepAmps: 0, smooth };
+  const held = heldLevel({ signal, smooth, ...whole });
+  if (held !== null) {
+    const { heldAmps, movingAmps } = held;
+    return {
+      ...unknown,
+      noiseAmps: differenceNoise(signal.amps),
+      heldAmps,
+      stood: null,
+      activeAmps: movingAmps,
+    };
+  }
+  const { rough, found } = restOf(signal, smooth, whole, otherStood);
   const { rest, stood } = found;
   if (rest.length === 0) {
-    const noiseAmps = differenceNoise(signal.amps);
     // All of it is drive: what it draws most of the time, though start and stall be high above a motor without load.
-    return {
-      offsetAmps: null,
-      noiseAmps,
-      stepAmps: 0,
-      stood,
-      activeAmps: Math.min(rough, median(smooth)),
-      smooth,
-    };
+    const activeAmps = Math.min(rough, median(smooth));
+    return { ...unknown, noiseAmps: differenceNoise(signal.amps), heldAmps: null, stood, activeAmps };
   }
   const stepAmps = flickerStep(rest);
   const { mean, deviation } = restCentre(rest, rough - median(rest), stepAmps);
   const noiseAmps = rest.length >= FEWEST_FOR_NOISE ? deviation : differenceNoise(signal.amps);
   const activeAmps = drivenLevel(smooth, mean, rough - mean, noiseAmps);
-  return { offsetAmps: mean, noiseAmps, stepAmps, stood, activeAmps, smooth };
+  return { offsetAmps: mean, noiseAmps, stepAmps, heldAmps: null, stood, activeAmps, smooth };
 }
 
 /**
@@ -82,9 +91,9 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
 function restOf(
   signal: SideSignal,
   smooth: Float64Array,
+  whole: Levels,
   otherStood: Interval | null,
 ): { rough: number; found: Rest } {
-  const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
   const among = (levels: Levels): RestSearch => ({ signal, smooth, ...levels });
   const asRest = (found: Rest | null) =>
     found !== null && liesBeyondStart(signal, found.rest) ? null : found;
