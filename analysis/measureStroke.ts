@@ -79,9 +79,8 @@ function supplyWhileRunning(supply: SupplyTrace | null, side: SideMeasures): num
   if (supply === null) return null;
   const { inrushEndS, endStopStartS, endS } = side.phases;
   const toS = endStopStartS ?? endS;
-  const times = Float64Array.from(
-    { length: SUPPLY_READINGS },
-    (_, i) => inrushEndS + ((i + 0.5) / SUPPLY_READINGS) * (toS - inrushEndS),
-  );
+  const times = new Float64Array(SUPPLY_READINGS);
+  for (let i = 0; i < times.length; i++)
+    times[i] = inrushEndS + ((i + 0.5) / SUPPLY_READINGS) * (toS - inrushEndS);
   return interpolate(supply, times).reduce((sum, volts) => sum + volts, 0) / times.length;
 }

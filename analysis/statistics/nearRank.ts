@@ -1,3 +1,4 @@
+import { ReusedArray } from './reusedArray.ts';
 import { select, sortStretch } from './select.ts';
 
 /** Among fewer values it takes longer to find those near a rank than to select in all of them. */
@@ -8,7 +9,7 @@ const REACH = 3;
 
 const sample = new Float64Array(SAMPLE);
 /** What was gathered near the rank, and what was gathered once more from that. */
-const held = [new Float64Array(4096), new Float64Array(1024)];
+const held = [new ReusedArray(), new ReusedArray()];
 
 /**
  * The `k`-th smallest of `values[from..to]` and the next one after it, infinite where there is none. May reorder
@@ -25,19 +26,15 @@ export function neighboursOfRank(
   to: number,
 ): { readonly at: number; readonly after: number } {
   for (let narrowed = 0; narrowed < held.length && to - from >= WORTH_NARROWING; narrowed++) {
-    const near = gatherNear(values, k - from, from, to, spaceFor(to - from + 1, narrowed));
+    const space = held[narrowed].atLeast(to - from + 1);
+    const near = gatherNear(values, k - from, from, to, space);
     if (near === null) break;
-    values = held[narrowed];
+    values = space;
     k = near.k;
     from = 0;
     to = near.last;
   }
   return neighboursIn(values, k, from, to);
-}
-
-function spaceFor(count: number, narrowed: number): Float64Array {
-  if (held[narrowed].length < count) held[narrowed] = new Float64Array(2 * count);
-  return held[narrowed];
 }
 
 function neighboursIn(values: Float64Array, k: number, from: number, to: number) {

@@ -17,7 +17,7 @@ export function rollingMedian(values: ArrayLike<number>, halfWindow: number): Fl
     throw new RangeError(`half a window is a whole number of values, not ${halfWindow}`);
   }
   const n = values.length;
-  if (halfWindow === 1 && n > 2) return medianOfThrees(values);
+  if (halfWindow === 1) return medianOfThrees(values);
   const width = 2 * halfWindow + 1;
   if (values instanceof Float64Array && width <= Math.min(n, NARROW) && isWhole(values)) {
     return narrowRollingMedian(values, halfWindow);
@@ -43,19 +43,19 @@ function isWhole(values: Float64Array): boolean {
 
 /** The shortest window, without a window: the middle of three is told by two comparisons. */
 function medianOfThrees(values: ArrayLike<number>): Float64Array {
-  const n = values.length;
-  const medians = new Float64Array(n);
-  medians[0] = medianOfTwo(values[0], values[1]);
-  medians[n - 1] = medianOfTwo(values[n - 2], values[n - 1]);
-  for (let i = 1; i < n - 1; i++) {
-    const a = values[i - 1];
-    const b = values[i];
-    const c = values[i + 1];
-    const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-    // Of which one that is missing makes it missing too.
-    medians[i] = Number.isNaN(middle) ? medianOfPresent(a, b, c) : middle;
-  }
+  const medians = new Float64Array(values.length);
+  for (let i = 0; i < medians.length; i++) medians[i] = medianOfThree(values, i);
   return medians;
+}
+
+/** What `rollingMedian` with half a window of one value answers at one place: for whoever looks at the first few alone. */
+export function medianOfThree(values: ArrayLike<number>, i: number): number {
+  const a = i > 0 ? values[i - 1] : Number.NaN;
+  const b = values[i];
+  const c = i + 1 < values.length ? values[i + 1] : Number.NaN;
+  const middle = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+  // Of which one that is missing makes it missing too.
+  return Number.isNaN(middle) ? medianOfPresent(a, b, c) : middle;
 }
 
 function medianOfPresent(a: number, b: number, c: number): number {

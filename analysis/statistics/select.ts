@@ -1,3 +1,5 @@
+import { ReusedArray } from './reusedArray.ts';
+
 /** Stretches as short as this are put in order by insertion, which then is quicker. */
 const SHORT = 12;
 /** Above this many values it pays to look at a sample of them first. */
@@ -70,12 +72,18 @@ export function present(values: ArrayLike<number>): Float64Array {
   return kept.subarray(0, keep(values, kept));
 }
 
-let shared = new Float64Array(4096);
+const shared = new ReusedArray();
 
 /** As `present`, in an array that the next call uses again: for work that is done with it at once. */
 export function presentForNow(values: ArrayLike<number>): Float64Array {
-  if (shared.length < values.length) shared = new Float64Array(2 * values.length);
-  return shared.subarray(0, keep(values, shared));
+  const kept = shared.atLeast(values.length);
+  return kept.subarray(0, keep(values, kept));
+}
+
+/** As `present`, but the same array where nothing is missing: for those who only read it. */
+export function presentAsTheyAre(values: Float64Array): Float64Array {
+  for (let i = 0; i < values.length; i++) if (Number.isNaN(values[i])) return present(values);
+  return values;
 }
 
 function keep(values: ArrayLike<number>, kept: Float64Array): number {

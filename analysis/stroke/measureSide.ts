@@ -2,7 +2,7 @@ import type { SideMeasures } from '../measures.ts';
 import { heldReading } from './doubts/heldReading.ts';
 import { excursions } from './peaks/spikes.ts';
 import { type FoundPhases, findPhases } from './phases/phases.ts';
-import { included, type RunningCurrent, runningCurrent } from './phases/runningCurrent.ts';
+import { type RunningCurrent, runningCurrent } from './phases/runningCurrent.ts';
 import { profileOf } from './profile.ts';
 import type { SideToMeasure } from './read/activeSide.ts';
 import { firstAtOrAfter, lastS } from './signal/interval.ts';
@@ -47,12 +47,13 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   const placed = placeSide(side);
   if (placed === null) return null;
   const { phases, running, movingToS, positions } = placed;
-  const { include, runningAmps, runningAmpsP90 } = running;
+  const { amps, pick, runningAmps, runningAmpsP90 } = running;
+  const runningPositions = pick(positions);
   const { spikes, dips, roughness } = excursions({
     signal,
-    timesS: included(signal.timesS, include),
-    amps: running.amps,
-    positions: included(positions, include),
+    timesS: pick(signal.timesS),
+    amps,
+    positions: runningPositions,
     noiseAmps: rest.noiseAmps,
     runningAmps,
   });
@@ -68,7 +69,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     roughness,
     spikes,
     dips,
-    profile: profileOf(positions, side.amps, include),
+    profile: profileOf(runningPositions, amps),
     offsetAmps: rest.offsetAmps,
     noiseAmps: rest.noiseAmps,
     phases: times,

@@ -1,36 +1,28 @@
 import { PROFILE_BINS } from '../measures.ts';
 import { medianOfStretch } from '../statistics/median.ts';
+import { ReusedArray } from '../statistics/reusedArray.ts';
 
 /** A profile is told to 10 µA, below what any sensor reads: it is most of what is kept of a stroke, and half as long. */
 const STEPS_TO_AN_AMPERE = 100_000;
 
+const forRanks = new ReusedArray();
+
 /**
- * Median current in each of the equal bins of travel, from fully retracted to fully extended, in whole 10 µA.
+ * Median current in each of the equal bins of travel, from fully retracted to fully extended, in whole 10 µA; null in a bin
+ * without a sample.
  *
- * `positions` (0 to 1) and `amps` are as long as each other; `include` says which samples count (the running part).
- * A bin without a sample is null.
+ * `positions` (0 to 1) and `amps` are those of the running part, as long as each other; the room goes one way, so that the
+ * positions rise, or fall, and the samples of a bin follow each other.
  */
-export function profileOf(
-  positions: Float64Array,
-  amps: Float64Array,
-  include: Uint8Array,
-): (number | null)[] {
-  const n = amps.length;
-  const bins = new Uint8Array(n);
-  const counts = new Uint32Array(PROFILE_BINS + 1);
-  for (let i = 0; i < n; i++) {
-    if (include[i] === 0) continue;
-    const bin = binOf(positions[i]);
-    bins[i] = bin;
-    counts[bin + 1]++;
+export function profileOf(positions: Float64Array, amps: Float64Array): (number | null)[] {
+  const ranked = forRanks.copyOf(amps);
+  const profile: (number | null)[] = new Array(PROFILE_BINS).fill(null);
+  for (let from = 0, end = 0; from < amps.length; from = end) {
+    const bin = binOf(positions[from]);
+    while (end < amps.length && binOf(positions[end]) === bin) end++;
+    profile[bin] = inSteps(medianOfStretch(ranked, from, end));
   }
-  for (let b = 0; b < PROFILE_BINS; b++) counts[b + 1] += counts[b];
-  const sorted = new Float64Array(counts[PROFILE_BINS]);
-  const next = counts.slice();
-  for (let i = 0; i < n; i++) if (include[i] === 1) sorted[next[bins[i]]++] = amps[i];
-  return Array.from({ length: PROFILE_BINS }, (_, b) =>
-    counts[b + 1] > counts[b] ? inSteps(medianOfStretch(sorted, counts[b], counts[b + 1])) : null,
-  );
+  return profile;
 }
 
 function inSteps(amps: number): number {

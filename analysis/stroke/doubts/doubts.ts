@@ -3,7 +3,7 @@ import { mostOffset, offsetDetail } from '../rest/offset.ts';
 import type { RestLevel } from '../rest/restLevel.ts';
 import { differenceNoise } from '../rest/rests.ts';
 import type { SideSignal } from '../signal/sideSignal.ts';
-import { followsCurrent, highestReadings } from './highestReadings.ts';
+import { highestReadings } from './highestReadings.ts';
 import { mostNoise, noiseDetail } from './noise.ts';
 
 /** What is hard to trust of one side, with a sentence for people. */
@@ -66,9 +66,9 @@ function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
 function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
   const { startS, inrushEndS, endS } = measured.phases;
   const { timesS, peakAmps } = signal;
-  const highest = highestReadings(peakAmps);
-  const { same, count: all } = highest;
-  // Fewer are cut off nowhere.
+  // Fewer than held readings, or what still follows the current, is cut off nowhere.
+  if (measured.held === undefined) return false;
+  const { amps, same, count: all } = highestReadings(peakAmps);
   if (all < FEWEST_SAME) return false;
   let starting = 0;
   let stopping = 0;
@@ -78,9 +78,9 @@ function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: numbe
       starting++;
     if (timesS[i] >= endS - STOP_S) stopping++;
   }
-  const times = (highest.amps - offsetAmps) / measured.runningAmps;
+  const times = (amps - offsetAmps) / measured.runningAmps;
   const low = times < CLIPPED_PART && starting >= 1;
   const atStopToo =
     all >= SAME_AT_BOTH.all && starting >= SAME_AT_BOTH.starting && stopping >= SAME_AT_BOTH.stopping;
-  return (low || atStopToo) && !followsCurrent(peakAmps, highest, measured.runningAmpsP90 + offsetAmps);
+  return low || atStopToo;
 }

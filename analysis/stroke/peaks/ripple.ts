@@ -1,4 +1,6 @@
+import { differences } from '../../statistics/differences.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 
 /** Periods of a ripple within the part: fewer are its slow course, more are noise to what is looked for. Guesses, no source. */
 const FEWEST_PERIODS = 4;
@@ -11,6 +13,8 @@ const MEANS = 160;
 const DRAWN_IN_AT = 1.5;
 /** A swing is regular if what is left without it spreads no more than this part of what there was. A guess, no source. */
 const LEFT_PART = 0.5;
+
+const [forDrawnIn, forPhases] = [new ReusedArray(), new ReusedArray()];
 
 interface Sine {
   readonly cosine: number;
@@ -27,24 +31,33 @@ export function rippleOf(departures: Float64Array, positions: Float64Array): Flo
   const spread = medianAbsoluteDeviation(departures);
   const span = Math.abs(positions[positions.length - 1] - positions[0]);
   if (!(spread > 0) || !(span > 0)) return null;
-  const drawnIn = departures.map((value) =>
-    Math.max(-DRAWN_IN_AT * spread, Math.min(DRAWN_IN_AT * spread, value)),
-  );
-  const phases = positions.map((position) => (2 * Math.PI * (position - positions[0])) / span);
+  const n = departures.length;
+  const drawnIn = forDrawnIn.ofLength(n);
+  const phases = forPhases.ofLength(n);
+  for (let i = 0; i < n; i++) {
+    drawnIn[i] = Math.max(-DRAWN_IN_AT * spread, Math.min(DRAWN_IN_AT * spread, departures[i]));
+    phases[i] = (2 * Math.PI * (positions[i] - positions[0])) / span;
+  }
   const [values, at] = [blockMeans(drawnIn), blockMeans(phases)];
   const most = Math.min(MOST_PERIODS, values.length / 4);
   const coarse = bestSine(values, at, FEWEST_PERIODS, most, COARSE_STEP);
   if (coarse === null) return null;
   const [from, to] = [coarse.periods - COARSE_STEP, coarse.periods + COARSE_STEP];
   const best = bestSine(values, at, from, to, FINE_STEP) ?? coarse;
-  const ripple = phases.map((phase) => sineAt(best, phase));
-  const left = departures.map((value, i) => value - ripple[i]);
-  if (medianAbsoluteDeviation(left) > LEFT_PART * spread) return null;
+  const ripple = new Float64Array(n);
+  for (let i = 0; i < n; i++) ripple[i] = sineAt(best, phases[i]);
+  if (medianAbsoluteDeviation(differences(departures, ripple)) > LEFT_PART * spread) return null;
   return ripple;
 }
 
 /** The sine that takes most off the squares of the values; `at`: where each lies, radians of one period over the part. */
-function bestSine(values: number[], at: number[], from: number, to: number, step: number): Sine | null {
+function bestSine(
+  values: Float64Array,
+  at: Float64Array,
+  from: number,
+  to: number,
+  step: number,
+): Sine | null {
   let best: Sine | null = null;
   let most = 0;
   for (let periods = from; periods <= to; periods += step) {
@@ -54,7 +67,7 @@ function bestSine(values: number[], at: number[], from: number, to: number, step
   return best;
 }
 
-function fitSine(values: number[], at: number[], periods: number): { fit: Sine; explained: number } {
+function fitSine(values: Float64Array, at: Float64Array, periods: number): { fit: Sine; explained: number } {
   let [cc, ss, cs, cy, sy] = [0, 0, 0, 0, 0];
   for (let i = 0; i < values.length; i++) {
     const c = Math.cos(periods * at[i]);
@@ -74,13 +87,14 @@ function fitSine(values: number[], at: number[], periods: number): { fit: Sine; 
 const sineAt = ({ cosine, sine, periods }: Sine, phase: number): number =>
   cosine * Math.cos(periods * phase) + sine * Math.sin(periods * phase);
 
-function blockMeans(values: Float64Array): number[] {
-  const count = Math.min(MEANS, values.length);
-  return Array.from({ length: count }, (_, b) => {
-    const block = values.subarray(
-      Math.floor((b * values.length) / count),
-      Math.floor(((b + 1) * values.length) / count),
-    );
-    return block.reduce((sum, value) => sum + value, 0) / block.length;
-  });
+function blockMeans(values: Float64Array): Float64Array {
+  const means = new Float64Array(Math.min(MEANS, values.length));
+  const startOf = (block: number) => Math.floor((block * values.length) / means.length);
+  for (let b = 0; b < means.length; b++) {
+    const [from, end] = [startOf(b), startOf(b + 1)];
+    let sum = 0;
+    for (let i = from; i < end; i++) sum += values[i];
+    means[b] = sum / (end - from);
+  }
+  return means;
 }

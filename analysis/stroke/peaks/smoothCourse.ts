@@ -1,8 +1,11 @@
 import { medianOfStretch } from '../../statistics/median.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 
 /** Wider windows are taken over the medians of blocks, so that about so many blocks make half a window. */
 const HALF_BLOCKS = 12;
+
+const forRanks = new ReusedArray();
 
 /**
  * The slow course of a signal: its moving median over `2 halfWindow + 1` samples (Tukey, 1977). Wide windows are taken
@@ -14,7 +17,7 @@ export function smoothCourse(values: Float64Array, halfWindow: number): Float64A
   if (block < 2) return rollingMedian(values, halfWindow);
   const count = Math.ceil(values.length / block);
   const medians = new Float64Array(count);
-  const ranked = values.slice();
+  const ranked = forRanks.copyOf(values);
   for (let b = 0; b < count; b++) {
     medians[b] = medianOfStretch(ranked, b * block, Math.min(values.length, (b + 1) * block));
   }

@@ -1,5 +1,7 @@
 import type { Spike } from '../../measures.ts';
+import { differences } from '../../statistics/differences.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
 import { rippleOf } from './ripple.ts';
 import { smoothCourse } from './smoothCourse.ts';
@@ -56,7 +58,7 @@ export function excursions(part: RunningPart): Excursions {
   const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
   const reach = halfWindow(part.signal, courseS, 2);
   const course = smoothCourse(amps, reach);
-  const residual = new Float64Array(n);
+  const residual = forResidual.ofLength(n);
   for (let i = 0; i < n; i++) residual[i] = amps[i] - course[i];
   const roughness = medianAbsoluteDeviation(residual);
   const spread = drawnInDeviation(residual, roughness);
@@ -85,8 +87,7 @@ function lessRipple(departures: Departures, noise: number): Departures {
   if (medianAbsoluteDeviation(smooth) < LEAST_RIPPLE * noise) return departures;
   const ripple = rippleOf(smooth, part.positions);
   if (ripple === null) return departures;
-  const less = (values: Float64Array) => values.map((value, i) => value - ripple[i]);
-  return { ...departures, residual: less(residual), smooth: less(smooth) };
+  return { ...departures, residual: differences(residual, ripple), smooth: differences(smooth, ripple) };
 }
 
 function reaches(values: Float64Array, height: number): boolean {
@@ -107,11 +108,14 @@ function drawnInDeviation(values: Float64Array, scale: number): number {
   return Math.sqrt(squares / values.length);
 }
 
+const [forResidual, forSums, forMeans] = [new ReusedArray(), new ReusedArray(), new ReusedArray()];
+
 function movingMean(values: Float64Array, half: number): Float64Array {
   if (half === 0) return values;
-  const sums = new Float64Array(values.length + 1);
+  const sums = forSums.atLeast(values.length + 1);
+  sums[0] = 0;
   for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i] + values[i];
-  const means = new Float64Array(values.length);
+  const means = forMeans.ofLength(values.length);
   for (let i = 0; i < values.length; i++) {
     const from = Math.max(0, i - half);
     const to = Math.min(values.length, i + half + 1);

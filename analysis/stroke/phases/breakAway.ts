@@ -1,4 +1,4 @@
-import { rollingMedian } from '../../statistics/rollingMedian.ts';
+import { medianOfThree } from '../../statistics/rollingMedian.ts';
 import { firstAtOrAfter } from '../signal/interval.ts';
 import type { DrivenSide } from './drivenSide.ts';
 
@@ -23,19 +23,20 @@ export function breaksAwayBy({ signal, amps, level, durationS }: DrivenSide, fro
   const { timesS } = signal;
   const longestS = Math.min(LONGEST_BREAK_AWAY_S, BREAK_AWAY_PART * durationS);
   const last = firstAtOrAfter(timesS, timesS[Math.min(from, timesS.length - 1)] + longestS);
-  const smooth = rollingMedian(amps.subarray(from, Math.min(amps.length, last + 1)), 1);
+  const samples = amps.subarray(from, Math.min(amps.length, last + 1));
   let settledFrom = 0;
   let lowest = Number.POSITIVE_INFINITY;
   let highest = Number.NEGATIVE_INFINITY;
   let rises = false;
-  for (let i = 0; i < smooth.length; i++) {
+  for (let i = 0; i < samples.length; i++) {
+    const smooth = medianOfThree(samples, i);
     // Noise on the way up comes back below the least of a rise as well, but not by far.
-    if (rises && smooth[i] <= Math.min(BREAK_AWAY_RISE * level, highest - LEAST_FALL * level))
+    if (rises && smooth <= Math.min(BREAK_AWAY_RISE * level, highest - LEAST_FALL * level))
       return from + i + 1;
-    lowest = Math.min(lowest, smooth[i]);
-    rises ||= smooth[i] > Math.max(BREAK_AWAY_RISE * level, lowest + LEAST_RISE * level);
-    if (rises) highest = Math.max(highest, smooth[i]);
-    if (Math.abs(smooth[i] / level - 1) > SETTLED) settledFrom = i + 1;
+    lowest = Math.min(lowest, smooth);
+    rises ||= smooth > Math.max(BREAK_AWAY_RISE * level, lowest + LEAST_RISE * level);
+    if (rises) highest = Math.max(highest, smooth);
+    if (Math.abs(smooth / level - 1) > SETTLED) settledFrom = i + 1;
     const settled = i + 1 - settledFrom;
     if (settled >= FEWEST_SETTLED && timesS[from + i] - timesS[from + settledFrom] >= SETTLED_S)
       return rises ? from + settledFrom : from;

@@ -1,4 +1,4 @@
-import { rollingMedian } from '../../statistics/rollingMedian.ts';
+import { medianOfThree } from '../../statistics/rollingMedian.ts';
 import { SMOOTHING_S } from '../rest/restLevel.ts';
 import { firstAtOrAfter } from '../signal/interval.ts';
 import { halfWindow } from '../signal/sideSignal.ts';
@@ -41,9 +41,11 @@ export function inrushOf(side: DrivenSide): Inrush {
   }
   // No more than can be the start, and one to make the last of it smooth.
   const startEnd = Math.min(end, firstAtOrAfter(timesS, beginS + longestS) + 2);
-  const smooth = rollingMedian(amps.subarray(peakAt, startEnd), 1);
+  const start = amps.subarray(peakAt, startEnd);
+  const isOver = (i: number) =>
+    !(medianOfThree(start, i) > OVER_PART * level) || timesS[peakAt + i] >= beginS + longestS;
   let i = 0;
-  while (peakAt + i < end && smooth[i] > OVER_PART * level && timesS[peakAt + i] < beginS + longestS) i++;
+  while (i < start.length && !isOver(i)) i++;
   const atLeast = firstAtOrAfter(timesS, beginS + Math.min(SHORTEST_INRUSH_S, longestS));
   const over = breaksAwayBy(side, Math.min(end, peakAt + i + 1));
   return { amps: peak, end: Math.min(end, Math.max(over, atLeast)) };

@@ -1,5 +1,6 @@
-import { medianInPlace } from '../../statistics/median.ts';
+import { median, medianInPlace } from '../../statistics/median.ts';
 import { quantileInPlace } from '../../statistics/quantile.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import type { SideToMeasure } from '../read/activeSide.ts';
 import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
 import type { SideSignal } from '../signal/sideSignal.ts';
@@ -30,32 +31,43 @@ interface Levels {
 
 /** The running current of one side. */
 export interface RunningCurrent extends Levels {
-  /** 1 for each sample that belongs to it. */
-  readonly include: Uint8Array;
-  /** Those alone, in order of time, amperes. */
+  /** In order of time, amperes: to be read only, as they may be a view of all that the side drew. */
   readonly amps: Float64Array;
+  /** Of other values, one for each sample of the side, those of the same samples: also to be read only. */
+  readonly pick: (values: Float64Array) => Float64Array;
 }
 
 /** What a side draws after its inrush and before its end stop, away from pauses and its own waits and the starts after them. */
 export function runningCurrent(side: SideToMeasure, phases: FoundPhases): RunningCurrent {
   const include = runningSamples(side.signal, side.amps, phases);
-  const amps = included(side.amps, include);
-  const levels = levelsOf(amps);
-  if (!leaveOutWaits(side, phases, include, levels.runningAmps)) return { include, amps, ...levels };
-  const left = included(side.amps, include);
-  return { include, amps: left, ...levelsOf(left) };
+  const running = pickedBy(include, side.amps);
+  if (!leaveOutWaits(side, phases, include, running.runningAmps)) return running;
+  return pickedBy(include, side.amps);
 }
 
-/** The values that are included, in order. */
-export function included(values: Float64Array, include: Uint8Array): Float64Array {
-  const picked = new Float64Array(values.length);
-  let count = 0;
-  for (let i = 0; i < values.length; i++) if (include[i] === 1) picked[count++] = values[i];
-  return picked.subarray(0, count);
+function pickedBy(include: Uint8Array, sideAmps: Float64Array): RunningCurrent {
+  const pick = pickerOf(include);
+  const amps = pick(sideAmps);
+  return { amps, pick, ...levelsOf(amps) };
 }
+
+/** Takes the included ones of values: a view where they follow each other, as those of most strokes do. */
+function pickerOf(include: Uint8Array): RunningCurrent['pick'] {
+  const first = Math.max(0, include.indexOf(1));
+  const end = include.lastIndexOf(1) + 1;
+  if (!include.subarray(first, end).includes(0)) return (values) => values.subarray(first, end);
+  return (values) => {
+    const picked = new Float64Array(end - first);
+    let count = 0;
+    for (let i = first; i < end; i++) if (include[i] === 1) picked[count++] = values[i];
+    return picked.subarray(0, count);
+  };
+}
+
+const forRanks = new ReusedArray();
 
 function levelsOf(running: Float64Array): Levels {
-  const ranked = running.slice();
+  const ranked = forRanks.copyOf(running);
   const runningAmpsP90 = quantileInPlace(ranked, NINETIETH);
   return { runningAmps: medianInPlace(ranked), runningAmpsP90 };
 }
@@ -122,7 +134,7 @@ function leaveOutRestarts(
   stood: readonly Interval[],
   include: Uint8Array,
 ): void {
-  const settled = SETTLED_PART * medianInPlace(included(amps, include));
+  const settled = SETTLED_PART * median(pickerOf(include)(amps));
   stood.forEach(({ toS }, stop) => {
     const last = firstAtOrAfter(timesS, toS + LONGEST_RESTART_S);
     const from = firstAtOrAfter(timesS, toS + restartS(stood, stop));

@@ -1,5 +1,5 @@
 import { median, medianInPlace } from '../../statistics/median.ts';
-import { present } from '../../statistics/select.ts';
+import { presentAsTheyAre } from '../../statistics/select.ts';
 import { type Direction, otherWay, type RoomDescription, type StrokeTrace } from '../../trace.ts';
 import { everyOther, longRest } from '../rest/longRest.ts';
 import { FAR_AMPS } from '../rest/rests.ts';
@@ -38,7 +38,7 @@ const USUAL_STRIDE = 8;
 
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
-  const read = present(amps);
+  const read = presentAsTheyAre(amps);
   const rest = longRest(read)?.level ?? restOf(read);
   // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
   const reach = STRONG_PART * furthestFrom(rest, read);

@@ -131,6 +131,7 @@ export function sidesToMeasure(
   const pauses = commonRests(sides.map((side) => side.active));
   return sides.map((side) => {
     const volts = supply === null ? null : interpolate(supply, side.signal.timesS);
-    return { ...side, pauses, volts, direction };
+    const { signal, rest, amps, active } = side;
+    return { signal, rest, amps, active, pauses, volts, direction };
   });
 }

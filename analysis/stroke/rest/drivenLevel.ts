@@ -1,4 +1,5 @@
 import { medianInPlace } from '../../statistics/median.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 
 /** A motor that turns without load draws no less of its stall than this; and so many times the noise, or nothing is told. */
 const LEAST_OF_STALL = 0.03;
@@ -29,9 +30,11 @@ function areMostBetween(values: Float64Array, low: number, high: number): boolea
   return between > 0 && between >= above;
 }
 
+const forNow = new ReusedArray();
+
 /** The median of the values above a level; the level where there is none. */
 export function medianAbove(values: Float64Array, level: number): number {
-  const above = new Float64Array(values.length);
+  const above = forNow.atLeast(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i++) if (values[i] > level) above[count++] = values[i];
   return count > 0 ? medianInPlace(above.subarray(0, count)) : level;

@@ -84,9 +84,9 @@ function edgesOf({ signal, smooth, threshold, rough }: RestSearch, highest: numb
   while (head < n && isLow(head)) head++;
   let tail = 0;
   while (tail < n - head && isLow(n - 1 - tail)) tail++;
-  const between = smooth.subarray(head, n - tail);
-  const low = between.reduce((count, amps) => (amps < threshold ? count + 1 : count), 0);
-  const goesOn = low > LONGEST_HIGH_PART * between.length;
+  let low = 0;
+  for (let i = head; i < n - tail; i++) low += Number(smooth[i] < threshold);
+  const goesOn = low > LONGEST_HIGH_PART * (n - tail - head);
   // The samples next to the motion may hold part of it.
   const first = edgeOf(beforeStep(signal.amps.subarray(0, Math.max(0, head - 1)), rough));
   const last = edgeOf(afterRamp(signal, afterStep(signal.amps.subarray(Math.min(n, n - tail + 1)), rough)));

@@ -1,5 +1,6 @@
 import { median, medianInPlace } from '../../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { OFFSET_AMPS } from './offset.ts';
 
 /** Where the drive is a smaller part of a record than this, the ranks of its readings tell of the rest alone. */
@@ -50,9 +51,11 @@ export function withShortRest(values: Float64Array, fewestDriven: number): Float
   return values.filter((value) => Math.abs(value - rest.level) > rest.stray || resting++ % stride === 0);
 }
 
-/** The first value and every `stride`-th after it. */
+const forNow = new ReusedArray();
+
+/** The first value and every `stride`-th after it, in an array that the next call uses again. */
 export function everyOther(values: Float64Array, stride: number): Float64Array {
-  const some = new Float64Array(Math.ceil(values.length / stride));
+  const some = forNow.ofLength(Math.ceil(values.length / stride));
   for (let i = 0; i < some.length; i++) some[i] = values[i * stride];
   return some;
 }

@@ -22,10 +22,17 @@ export function restCentre(
     OUTLYING_PART * activeAmps,
     ONE_STEP * stepAmps,
   );
-  const kept = rest.filter((value) => Math.abs(value - middle) <= reach);
-  const mean = kept.reduce((sum, value) => sum + value, 0) / kept.length;
-  const squares = kept.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  return { mean, deviation: Math.sqrt(squares / Math.max(1, kept.length - 1)) };
+  const isKept = (value: number) => Math.abs(value - middle) <= reach;
+  let [count, sum] = [0, 0];
+  for (const value of rest) {
+    if (!isKept(value)) continue;
+    sum += value;
+    count++;
+  }
+  const mean = sum / count;
+  let squares = 0;
+  for (const value of rest) if (isKept(value)) squares += (value - mean) ** 2;
+  return { mean, deviation: Math.sqrt(squares / Math.max(1, count - 1)) };
 }
 
 /** A reading that a sensor flickers to comes so often: what comes seldom is an outlier, or the foot of a start. */

@@ -1,5 +1,6 @@
 import { median } from '../../statistics/median.ts';
 import { quantileInPlace } from '../../statistics/quantile.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
@@ -148,10 +149,12 @@ const HIGHEST = 0.9;
 /** From the one to the other, this part of the way up begins what may be drive. */
 const DRIVE_PART = 0.3;
 
+const forRanks = new ReusedArray();
+
 type Levels = Pick<RestSearch, 'threshold' | 'rough'>;
 
 function levelsOf(values: Float64Array): Levels {
-  const ranked = values.slice();
+  const ranked = forRanks.copyOf(values);
   const high = quantileInPlace(ranked, HIGHEST);
   const low = quantileInPlace(ranked, LOWEST);
   const rough = medianAbove(values, low + DRIVE_PART * (high - low));

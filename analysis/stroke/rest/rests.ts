@@ -1,5 +1,6 @@
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { quantileInPlace } from '../../statistics/quantile.ts';
+import { ReusedArray } from '../../statistics/reusedArray.ts';
 import type { Interval } from '../signal/interval.ts';
 import type { SideSignal } from '../signal/sideSignal.ts';
 
@@ -57,12 +58,14 @@ export function isLong(signal: SideSignal, samples: Float64Array, seconds: numbe
   return samples.length + 1 >= FEWEST_REST_SAMPLES && (samples.length + 1) * signal.stepS >= seconds;
 }
 
+const forNow = new ReusedArray();
+
 /**
  * The sensor's noise from the differences between neighbours: their median absolute deviation over the square root of two
  * (von Neumann, 1941, for the idea of successive differences). Amperes.
  */
 export function differenceNoise(amps: Float64Array): number {
-  const differences = new Float64Array(Math.max(0, amps.length - 1));
+  const differences = forNow.ofLength(Math.max(0, amps.length - 1));
   for (let i = 1; i < amps.length; i++) differences[i - 1] = amps[i] - amps[i - 1];
   return differences.length === 0 ? 0 : medianAbsoluteDeviation(differences) / Math.SQRT2;
 }

@@ -1,4 +1,5 @@
 import { median } from '../../statistics/median.ts';
+import { presentAsTheyAre } from '../../statistics/select.ts';
 import type { SideTrace } from '../../trace.ts';
 import { lostSteps } from './lostSteps.ts';
 
@@ -18,7 +19,7 @@ export interface SideSignal {
   readonly sign: 1 | -1;
   /** Seconds from the stroke's start, strictly rising. */
   readonly timesS: Float64Array;
-  /** Amperes; the sensor's offset is still in. */
+  /** Amperes; the sensor's offset is still in. To be read only, as the times are: they may be those that were recorded. */
   readonly amps: Float64Array;
   readonly peakAmps: Float64Array;
   /** The usual step between samples, seconds; and as they were recorded. */
@@ -41,29 +42,48 @@ export function sideSignal(trace: SideTrace, sign: 1 | -1): SideSignal | null {
   const isEven = areEven(timesS);
   const steps = isEven ? timesS.subarray(0, 0) : stepsOf(timesS);
   const rawStepS = toTheNanosecond(isEven ? timesS[1] - timesS[0] : median(steps));
-  const keptTimes = new Float64Array(amps.length);
-  const keptAmps = new Float64Array(amps.length);
-  let kept = 0;
-  let longestGapS = 0;
-  for (let i = 0; i < amps.length; i++) {
-    if (Number.isNaN(amps[i])) continue;
-    if (kept > 0) longestGapS = Math.max(longestGapS, timesS[i] - keptTimes[kept - 1]);
-    keptTimes[kept] = timesS[i];
-    keptAmps[kept++] = sign * amps[i];
-  }
+  const read = readSamples(trace, sign);
+  const kept = read.amps.length;
   if (kept < 2) return null;
   const block = Math.max(1, Math.floor(1 / (HIGHEST_USEFUL_RATE_HZ * rawStepS)));
   return {
     side: trace.side,
     sign,
-    ...inBlocks(keptTimes.subarray(0, kept), keptAmps.subarray(0, kept), block),
+    ...inBlocks(read.timesS, read.amps, block),
     stepS: rawStepS * block,
     sampleStepS: rawStepS,
     // A clock that ticks evenly neither stood still nor left anything out.
     crowded: isEven ? 0 : longestCrowd(steps, CROWDED_PART * rawStepS),
     missedShare: 1 - kept / (amps.length + (isEven ? 0 : lostSteps(steps, rawStepS))),
-    longestGapS,
+    longestGapS: longestStep(read.timesS),
   };
+}
+
+type Samples = Pick<SideTrace, 'timesS' | 'amps'>;
+
+/** The samples that were not missed, driving current positive: those that were recorded where they are so already. */
+function readSamples({ timesS, amps }: Samples, sign: 1 | -1): Samples {
+  const read = presentAsTheyAre(amps);
+  return {
+    timesS: read === amps ? timesS : timesS.filter((_, i) => !Number.isNaN(amps[i])),
+    amps: sign === 1 ? read : negative(read),
+  };
+}
+
+function negative(values: Float64Array): Float64Array {
+  const turned = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i++) turned[i] = -values[i];
+  return turned;
+}
+
+/** The longest time from one sample to the next, seconds. */
+function longestStep(timesS: Float64Array): number {
+  let longest = 0;
+  for (let i = 1; i < timesS.length; i++) {
+    const step = timesS[i] - timesS[i - 1];
+    if (step > longest) longest = step;
+  }
+  return longest;
 }
 
 /** Steps that differ by less than this part of one are even: what is left is how numbers are kept. */

@@ -165,3 +165,16 @@ test('the other direction mirrors every place and leaves every amount', () => {
     RUNS,
   );
 });
+
+test('measuring leaves a record as it was, and nothing behind for the next one', () => {
+  fc.assert(
+    fc.property(ordinary, ordinary, (trace, next) => {
+      const recorded = structuredClone(trace);
+      const first = measureStroke(trace, ROOM);
+      measureStroke(next, ROOM);
+      expect(measureStroke(trace, ROOM)).toEqual(first);
+      expect(trace).toEqual(recorded);
+    }),
+    RUNS,
+  );
+});
