@@ -1,6 +1,6 @@
 import type { Spike } from '../../measures.ts';
 import { nameSide } from '../../names.ts';
-import { channelOf } from '../../roomState.ts';
+import { channelOf, type RoomState } from '../../roomState.ts';
 import { comesAt, type RoomDescription } from '../../trace.ts';
 import type { Warning } from '../../warning.ts';
 import type { Dropped } from '../droppedLoad/dropped.ts';
@@ -15,6 +15,7 @@ import {
 } from '../finding.ts';
 import { isEchoOf } from './isEchoOf.ts';
 import { explainsJolt, idlesMostly, JOLT, saidLost, togetherUntil } from './jolts.ts';
+import { jumpTogether } from './jumpTogether.ts';
 import { lastingPlace } from './lastingPlace.ts';
 import { isOwnCourse, stillRises } from './ownCourse.ts';
 import { fewestScattered, forgetSaid, haveStopped, keepSpikes, type SpikedStroke } from './spikeMemory.ts';
@@ -82,9 +83,17 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
       present.push(finding(side, state.room, stillThere(found, open), strokes.length));
     }
   }
-  const echoes = present.filter((each) => present.some((other) => isEchoOf(each, other)));
+  const echoes = present.filter((each) => present.some((other) => isEcho(state, each, other)));
   const echoed = openOf(state, 'stall-spike').filter((open) => echoes.some(({ side }) => side === open.side));
   return { present: present.filter((each) => !echoes.includes(each)), gone: [...gone, ...echoed] };
+}
+
+function isEcho(state: RoomState, each: Finding, other: Finding): boolean {
+  const [own, others] = [each, other].map(({ side }) => state.spikes.sides[side ?? ''] ?? []);
+  return isEchoOf(each, other, {
+    isSaid: openOn(state, 'stall-spike', each.side) !== undefined,
+    together: jumpTogether(own, others, each.pattern === 'once-per-turn' ? turnOf(state.room) : null),
+  });
 }
 
 /** The peaks of a side that nothing explains: not its own course, its start, a load that is lost, nor the end of another side. */
