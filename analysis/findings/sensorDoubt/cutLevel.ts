@@ -18,9 +18,12 @@ const MAY_STALL = 1.6;
 /** The same recorded value, but for how numbers are kept: of so many strokes, so many must have it. */
 const SAME_VALUE = 1e-6;
 const HELD_OF = { amidNoise: { latest: 4, fewest: 3 }, coarse: { latest: 8, fewest: 6 } };
-/** Steps of its readings that a sensor's noise spans: from so many on any level shows it, and below so many a steady one does not. */
+/**
+ * Steps of its readings that a sensor's noise spans: from so many on any level shows it, and below so many a steady one does not.
+ * A rest between two steps flickers by half of one, 0.53 by eight samples, however little noise there is.
+ */
 const MANY_STEPS = 3;
-const SEEN_STEPS = 0.5;
+const SEEN_STEPS = 0.55;
 
 /**
  * Takes one more stroke of a side in, and answers whether its records are cut off: a sensor has one highest reading, and

@@ -262,3 +262,19 @@ test('a stall that reads one and the same value from the first stroke on is no m
   );
   expect(told.map(({ kind, evidence }) => [kind, evidence.doubt])).toEqual([['sensor-doubt', 'clipped']]);
 });
+
+test('a rest between two steps of a converter shows no noise by which a level that a controller holds would be a cut', () => {
+  const shape: Partial<Shape> = {
+    ...SHORT_STALL,
+    runningAmps: 2.9,
+    inrushAmps: 4.2,
+    inrushTauS: 0.4,
+    stopAmps: 7.1,
+    rateHz: 50,
+    noiseAmps: 0.013,
+    stepAmps: 0.156,
+    offsetAmps: 0.078,
+  };
+  const uncut = Array.from({ length: 24 }, () => 100);
+  expect(toldOf(shape, uncut)).toEqual([]);
+});
