@@ -112,15 +112,29 @@ function knowsLoad({ state, direction }: StrokeContext, side: string): boolean {
   return channel !== undefined && (isReady(channel) || hasFormerProfile(channel));
 }
 
-/** What was said of a current or a travel before it was seen that the record lies: a zero that moved, a wrong rate. */
-function explainedByRecord({ state, zeros, rate }: StrokeContext): Warning[] {
+/** What was said of a current or a travel before it was seen that the record lies: a zero that moved, a scale, a wrong rate. */
+function explainedByRecord({ state, zeros, scales, rate }: StrokeContext): Warning[] {
   const isDoubted = (side: string | null) =>
     openOf(state, 'sensor-doubt').some((doubt) => doubt.side === side || state.room.sides.length === 1);
   const byZero = [...zeros.keys()].filter(isDoubted);
   const byRate =
     rate !== null && isDoubted(null) ? [...openOf(state, 'short-travel'), ...openOf(state, 'late-side')] : [];
   const loads = [...openOf(state, 'rising-draw'), ...openOf(state, 'uneven-sides')];
-  return [...loads.filter(({ side }) => side !== null && byZero.includes(side)), ...byRate];
+  const byScale = [...scales].flatMap(([side, change]) =>
+    isDoubted(side) ? loads.filter((warning) => isOfScale(warning, side, change)) : [],
+  );
+  // What its memory holds is of another scale.
+  if (byScale.length > 0) restLoad(state.load);
+  return [...loads.filter(({ side }) => side !== null && byZero.includes(side)), ...byScale, ...byRate];
+}
+
+/** A rise that was said is a scale's where it was at least so large a part of what that adds. A guess, no source. */
+const OF_SCALE = 0.6;
+
+/** Whether what was said of a load is what another scale of one side's sensor, natural logarithm, makes of it. */
+function isOfScale({ kind, side: taker, evidence }: Warning, side: string, change: number): boolean {
+  if (kind === 'uneven-sides') return (taker === side) === change > 0;
+  return taker === side && change > 0 && (evidence.risePercent ?? 0) / 100 > OF_SCALE * Math.expm1(change);
 }
 
 /**

@@ -42,8 +42,7 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (judged === null) return null;
   const running = median(memory.running);
   const isSaid = isInDoubt(context, side);
-  // A trouble that was said first explains a higher current.
-  if (!isSaid && ((running > 0 && isNotNormal(context.state)) || isOneWay(memory, running))) return null;
+  if (!isSaid && (isExplained(context, side, running) || isOneWay(memory, running))) return null;
   const stall = running > 0 && hasSoftStart(context, side) ? null : stallRise(context, side);
   if (stall === null) return null;
   const agrees = agree(running, stall, isSaid ? STILL.like : LIKE);
@@ -103,6 +102,14 @@ function isInDoubt({ state }: FindingContext, side: string): boolean {
     ({ kind, side: whose, evidence }) =>
       kind === 'sensor-doubt' && (whose === side || (whose === null && evidence.doubt === 'scale')),
   );
+}
+
+/** Whether a trouble that was said first explains a higher current: none does at standstill, where both ends of the way are read. */
+function isExplained(context: FindingContext, side: string, running: number): boolean {
+  if (running <= 0 || !isNotNormal(context.state)) return false;
+  if (!readsStop(context, side) || !startsTell(context, side, running)) return true;
+  const { inrush, endStop } = context.state.scale[side];
+  return [inrush, endStop].some((standstill) => !agree(running, median(standstill), LIKE));
 }
 
 /** Whether a stall moved as the running current did, or both fell to so little that it does not matter. */

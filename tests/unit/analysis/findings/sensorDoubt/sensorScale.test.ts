@@ -273,3 +273,17 @@ test('a side whose start is held as low as its running current, and whose stall 
   expect(said).not.toContain('sensor-doubt');
   expect(said).toContain('uneven-sides');
 });
+
+test('a side that also starts and stalls at half as much again is on another scale, though a moved load was said before', () => {
+  const changedAt = LEARNT + 6;
+  const told = (i: number) => ({ factors: i < LEARNT ? [1, 1] : [0.88, i < changedAt ? 1.1 : 1.1 * 1.55] });
+  const events = strokeEvents(changedAt + 6, ROOM, 11, told).map((event, i) =>
+    i < changedAt ? event : changed(event, { rear: scaled({ stall: 1.55 }) }),
+  );
+  const { open: before } = foldAll(ROOM, events.slice(0, changedAt)).state;
+  expect(before.map(({ kind, side }) => [kind, side])).toEqual([['uneven-sides', 'rear']]);
+  const { open } = foldAll(ROOM, events).state;
+  expect(open.map(({ kind, side, evidence }) => [kind, side, evidence.doubt])).toEqual([
+    ['sensor-doubt', 'rear', 'scale'],
+  ]);
+});
