@@ -1,4 +1,6 @@
+import { stallFollowsSupply } from '../../baseline/stallFollowsSupply.ts';
 import { comesToStop } from '../../measures.ts';
+import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
 import { droppedOn } from '../droppedLoad/droppedOn.ts';
@@ -96,7 +98,9 @@ function timesOf({
     const duration = residual(side, 'durationS');
     const running = residual(side, 'runningAmps');
     if (duration === null || running === null) return null;
-    const turns = analysis.supplyVolts === null ? residual(side, 'turnsAs') : null;
+    const isSupplyTold =
+      analysis.supplyVolts === null && stallFollowsSupply(channelOf(state, side, analysis.direction));
+    const turns = isSupplyTold ? residual(side, 'turnsAs') : null;
     // Turns are counted in amperes: a current that moved may be a scale's.
     // What was followed for long is no less of a load: it slows the room.
     const isSame = Math.max(Math.abs(running.residual), running.rise) <= SAME_CURRENT;
@@ -104,7 +108,7 @@ function timesOf({
     const isLess = turns !== null && isSame && Math.abs(turns.residual) < Math.abs(duration.residual);
     const longer = isCounted || isLess ? turns.residual : duration.residual;
     // A supply that nobody recorded stretches the time as it lowers the stall; the motor's turns it leaves as they are.
-    const stall = analysis.supplyVolts === null && !isCounted ? residual(side, 'endStopAmps') : null;
+    const stall = isSupplyTold && !isCounted ? residual(side, 'endStopAmps') : null;
     const bySupply = stall === null ? 0 : -stall.residual;
     // A charger holds its volts while the room runs, not when it stalls: the stall tells that it went, not how much it took.
     const tells = stall !== null && (isLess || bySupply * Math.sign(longer) < ALIKE);

@@ -118,3 +118,24 @@ test('strokes that take a fifth longer on a supply that nobody recorded, whose s
   );
   expect(foldAll(ONE_MOTOR, events).warnings).toEqual([]);
 });
+
+test.each([
+  { name: 'a clutch holds at one current on every supply, are no clock', clutch: true, said: [] },
+  { name: 'stall as ever, are one', clutch: false, said: ['clock'] },
+])(
+  'strokes that take a fifth longer on a supply that nobody recorded, whose ends $name',
+  ({ clutch, said }) => {
+    const events = strokeEvents(60, ONE_MOTOR, 3, () => ({ volts: null, ambientC: null })).map((event, i) => {
+      // Some supplies of its first stays, and a battery that is no longer what it was.
+      const slower = i < 40 ? [1, 0.95, 1.04, 0.98, 1.06][Math.floor(i / 4) % 5] : 1.21;
+      return changed(event, {
+        all: ({ durationS, inrushAmps, endStopAmps }) => ({
+          durationS: slower * durationS,
+          inrushAmps: clutch ? inrushAmps / slower : inrushAmps,
+          endStopAmps: clutch ? 21 + (i % 3) / 20 : i < 40 ? (endStopAmps ?? 0) / slower : endStopAmps,
+        }),
+      });
+    });
+    expect(foldAll(ONE_MOTOR, events).warnings.map(({ evidence }) => evidence.doubt)).toEqual(said);
+  },
+);
