@@ -17,21 +17,22 @@ interface CutStroke {
 }
 
 /**
- * A CSV recording as strokes: one if there is one in it; of several the first has the key that was said, the
- * others `<key>#2`, `<key>#3` and so on: sent again when it has grown, a recording brings only what is new. Times are
- * taken from the first row on, which is the recording's start. What a meter writes above its table is passed over. Throws `DecodeError` with line and column.
+ * A CSV recording as strokes: one if there is one in it. Of several the first has the key that was said, the others
+ * `<key>#2`, `<key>#3` and so on: a recording that is sent again when it has grown brings only what is new. Times are taken
+ * from the first row on, which is the recording's start. What a meter writes above its table is passed over. Throws
+ * `DecodeError` with line and column.
  */
 export function strokesOfCsv(text: string, query: SentQuery): TranslatedForm {
   return strokesOfRecording(readRecording(passPreamble(text).text, query), query);
 }
 
 export function strokesOfRecording(recording: Recording, query: SentQuery): TranslatedForm {
-  const { table, rateHz, timesS, ranges } = recording;
+  const { table, ranges } = recording;
   const directions = directionsOf(query, table, ranges);
   const startedAtMs = startOf(query, table);
   const cuts = ranges.map((range, n) => {
     const own = { key: keyOf(query, n), roomId: query.roomId, direction: directions[n] };
-    return strokeOf(table, range, timesS, rateHz, startedAtMs, own);
+    return strokeOf(recording, range, startedAtMs, own);
   });
   const several = cuts.length > 1;
   return {
@@ -124,11 +125,10 @@ export function startOf({ startedAt }: SentQuery, table: RecordedTable): number 
   throw DecodeError.at('/startedAt', 'Say startedAt= in the query: the time of the first row.');
 }
 
+/** One stroke of a recording, as it would be sent; `own`: what is said of it beside its samples. */
 function strokeOf(
-  table: RecordedTable,
+  { table, timesS, rateHz }: Recording,
   { from, to }: SampleRange,
-  timesS: Float64Array,
-  rateHz: number | null,
   startedAtMs: number,
   own: object,
 ): CutStroke {

@@ -58,7 +58,9 @@ export function addExchangeCommands(
           db
             .transaction()
             .setIsolationLevel('repeatable read')
-            .execute((trx) => writeExport(trx, accountId, coach, new Date(), add, terminal.progress)),
+            .execute((trx) =>
+              writeExport(trx, { accountId, coachId: coach, now: new Date() }, add, terminal.progress),
+            ),
         );
       });
       say(

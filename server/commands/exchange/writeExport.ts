@@ -16,12 +16,17 @@ interface ExportedCounts {
   strokes: number;
 }
 
+interface ExportAsked {
+  readonly accountId: AccountInScope;
+  /** null: all coaches of the account. */
+  readonly coachId: string | null;
+  readonly now: Date;
+}
+
 /** Writes one coach of an account, or all of them, into an open archive. Throws `OperatorError` where there is no such coach. */
 export async function writeExport(
   db: Kysely<Tables>,
-  accountId: AccountInScope,
-  coachId: string | null,
-  now: Date,
+  { accountId, coachId, now }: ExportAsked,
   add: AddEntry,
   progress: Progress,
 ): Promise<ExportedCounts> {

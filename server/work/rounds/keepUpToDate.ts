@@ -38,7 +38,7 @@ export async function keepUpToDate(
       await db.connection().execute((connection) => {
         const turns = new Turns(stopping, hand);
         // Of this connection alone: a server that died may have lost what was written last, and names what comes then alike.
-        return lookAgainAndAgain(connection, oneByOne, new RoomMemory(), log, turns, stopping);
+        return lookAgainAndAgain(connection, { oneByOne, memory: new RoomMemory(), log, turns, stopping });
       });
     } catch (error) {
       if (error instanceof WorkStopped || stopping.aborted) break;
@@ -49,13 +49,18 @@ export async function keepUpToDate(
   await oneByOne.ended();
 }
 
+interface LookParts {
+  readonly oneByOne: OneByOne;
+  readonly memory: RoomMemory;
+  readonly log: AnalysisLog;
+  readonly turns: Turns;
+  readonly stopping: AbortSignal;
+}
+
+/** Takes up what is out of date, round after round, on one connection. Throws where that is lost. */
 async function lookAgainAndAgain(
   connection: Kysely<Tables>,
-  oneByOne: OneByOne,
-  memory: RoomMemory,
-  log: AnalysisLog,
-  turns: Turns,
-  stopping: AbortSignal,
+  { oneByOne, memory, log, turns, stopping }: LookParts,
 ): Promise<void> {
   let after: RoomKey | null = null;
   while (!stopping.aborted) {
