@@ -45,6 +45,7 @@ export function whenAnotherTabChanges(then: (now: Remembered | null) => void): (
 function read(text: string | null): Remembered | null {
   if (text === null) return null;
   try {
+    // Of what this page wrote; whatever else stands there has no person with an id.
     const { person, settings } = JSON.parse(text) as Partial<Remembered>;
     return typeof person?.id === 'string' && settings !== undefined ? { person, settings } : null;
   } catch {

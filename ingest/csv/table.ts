@@ -165,9 +165,9 @@ class TableBuilder {
   finish(): RecordedTable {
     if (this.#lines.length === 0) throw atLine(this.#headerLine, null, 'No row follows the header.');
     const of = (kind: Column['kind']) =>
-      this.#numbers.filter(
-        (numbers, i) => numbers !== null && this.#columns[i].kind === kind,
-      ) as NumberColumn[];
+      this.#numbers.flatMap((numbers, i) =>
+        numbers !== null && this.#columns[i].kind === kind ? [numbers] : [],
+      );
     return {
       sides: of('side'),
       supply: of('supply')[0] ?? null,

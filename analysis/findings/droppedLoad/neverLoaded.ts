@@ -104,7 +104,7 @@ function idlePart({ sides }: DoneAnalysis, side: string, ratios: readonly number
   if (beside.length === 0 || median(beside) < DRIVING_PART) return null;
   const { profile } = sides[side];
   const drawn = (there: boolean) =>
-    median(profile.filter((amps, bin) => amps !== null && isInside(bin) === there) as number[]);
+    median(profile.flatMap((amps, bin) => (amps !== null && isInside(bin) === there ? [amps] : [])));
   const amps = drawn(true);
   if (amps >= LIGHT_OF_OWN * drawn(false)) return null;
   return { from: best.first / ratios.length, to: (best.first + best.bins) / ratios.length, amps };

@@ -1,6 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Logger, LoggerWithToken } from '../api/types.ts';
+import { entriesOf } from '../entriesOf.ts';
 import { words } from '../words.ts';
 import { InlineForm } from './InlineForm.tsx';
 import { CloseContext } from './Opens.tsx';
@@ -15,7 +16,7 @@ interface LoggerFormProps {
   readonly onDone: (made: LoggerWithToken | null) => void;
 }
 
-const SENSORS = Object.entries(words.forms.sensors) as [Logger['sensor'], string][];
+const SENSORS = entriesOf(words.forms.sensors);
 
 /** Makes a logger, or changes one. */
 export function LoggerForm({ coachId, logger, onDone }: LoggerFormProps) {

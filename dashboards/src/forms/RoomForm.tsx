@@ -1,6 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Room } from '../api/types.ts';
+import { entriesOf } from '../entriesOf.ts';
 import { theReader } from '../reader.ts';
 import { words } from '../words.ts';
 import { InlineForm } from './InlineForm.tsx';
@@ -25,7 +26,7 @@ interface RoomFormProps {
 }
 
 // The keys of the words are the drives: the compiler holds them equal wherever a drive is shown.
-const DRIVES = Object.entries(words.room.drives) as [Room['drive'], string][];
+const DRIVES = entriesOf(words.room.drives);
 
 /** Where the API points when it refuses a field. */
 const POINTERS: Partial<Record<keyof RoomFields, string>> = { travel: '/travelMetres' };

@@ -1,6 +1,7 @@
 import { useContext, useState } from 'preact/hooks';
 import { call } from '../api/client.ts';
 import type { Grant, NewGrant } from '../api/types.ts';
+import { entriesOf } from '../entriesOf.ts';
 import { endOfDay } from '../fieldTime.ts';
 import { DayField } from '../forms/DayField.tsx';
 import { emailProblem } from '../forms/emailProblem.ts';
@@ -16,7 +17,7 @@ interface GrantFormProps {
   readonly onDone: (grant: NewGrant) => void;
 }
 
-const ROLES = Object.entries(peopleWords.sight.roles) as [Grant['role'], string][];
+const ROLES = entriesOf(peopleWords.sight.roles);
 
 /** Lets a person of another account see one coach, until a day if wanted. */
 export function GrantForm({ coachId, onDone }: GrantFormProps) {

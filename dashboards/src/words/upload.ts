@@ -32,6 +32,7 @@ export const uploadWords = {
     `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, ${columns}.`,
   oneColumn: 'one column',
   partedBy: (delimiter: string) => `columns parted by ${delimiter}`,
+  // Asked for by whatever a file is parted by.
   delimiters: { ',': 'commas', ';': 'semicolons', '\t': 'tabs' } as Readonly<Record<string, string>>,
   picture: 'The recording and its strokes',
   pictureAxis: 'Seconds from the first row; each stroke is shaded and numbered',

@@ -33,6 +33,7 @@ export const warningsWords = {
         'One try is enough to say it. The motor drew what it draws standing still, from start to end.',
       oneStroke: 'One stroke shows it. It began at one end and stood still far from the other.',
       severalStrokes: 'Several strokes in a row agree.',
+      // Of the other kinds the strokes tell how sure it is.
       byKind: {
         'heavy-room': 'It was measured as it is. No normal is needed to say it.',
         'weak-supply': 'It was measured as it is, in two strokes or more.',
