@@ -38,6 +38,7 @@ import { successStatus } from './requests/successStatus.ts';
 import { takeJson } from './requests/takeJson.ts';
 import { tidyQuery } from './requests/tidyQuery.ts';
 import { validateWithZod } from './requests/validation.ts';
+import { Comparer } from './results/comparing/comparer.ts';
 import { healthRoutes } from './routes/health.ts';
 import { apiRoutes } from './routes/index.ts';
 import { type MetricsOptions, metricsRoutes } from './routes/metrics.ts';
@@ -104,6 +105,9 @@ export async function buildApp(database: Database, options: AppOptions = {}): Pr
   const measurer = new EarlyMeasurer();
   app.decorate('measurer', measurer);
   app.addHook('onClose', () => measurer.stop());
+  const comparer = new Comparer();
+  app.decorate('comparer', comparer);
+  app.addHook('onClose', () => comparer.stop());
   app.decorate('mailer', options.mailer ?? printingMailer((text) => app.log.info(text)));
   app.decorate('publicUrl', options.publicUrl ?? '');
   app.decorate('pages', {
@@ -188,6 +192,7 @@ declare module 'fastify' {
     mailer: Mailer;
     /** Measures strokes before they are stored. */
     measurer: EarlyMeasurer;
+    comparer: Comparer;
     /** Without a slash at its end. */
     publicUrl: string;
   }

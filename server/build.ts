@@ -15,6 +15,7 @@ const ENTRIES: Readonly<Record<string, string>> = {
   'main.mjs': 'server/main.ts',
   'threadEntry.mjs': 'server/work/thread/analysisThread.ts',
   'measureEntry.mjs': 'server/work/measuring/measureThread.ts',
+  'compareEntry.mjs': 'server/results/comparing/compareThread.ts',
 };
 /** Of several hundred files itself. Every other package is left where it is: some must be there only once. */
 const TAKEN_IN = ['kysely'];

@@ -44,5 +44,10 @@ export function correlationOf(
   apartMs: number,
 ): number {
   const wandering = wander * kept ** steps;
-  return atOnce === 0 ? wandering : wandering + (1 - wander) * atOnce * Math.exp(-apartMs / STAY_MS);
+  return atOnce === 0 ? wandering : wandering + (1 - wander) * atOnce * stayLeft(apartMs);
+}
+
+/** What is left after so many milliseconds of what strokes of one stay share, 0 to 1. A guess, no source. */
+export function stayLeft(apartMs: number): number {
+  return Math.exp(-apartMs / STAY_MS);
 }

@@ -1,4 +1,4 @@
-import { correlationOf, STROKE_CORRELATIONS, type StrokeCorrelation } from './strokeCorrelation.ts';
+import { STROKE_CORRELATIONS, type StrokeCorrelation, stayLeft } from './strokeCorrelation.ts';
 
 /** So many strokes on, little is left. */
 const FARTHEST = 60;
@@ -24,7 +24,7 @@ export function dependenceFactors(
     ...before.map((atMs) => ({ atMs, isAfter: false })),
     ...after.map((atMs) => ({ atMs, isAfter: true })),
   ].sort((one, other) => one.atMs - other.atMs);
-  return correlations.map((correlation) => factorUnder(correlation, strokes, before.length, after.length));
+  return sharedUnder(correlations, strokes).map((shared) => factorOf(shared, before.length, after.length));
 }
 
 /**
@@ -42,21 +42,37 @@ interface SpanStroke {
   readonly isAfter: boolean;
 }
 
-function factorUnder(correlation: StrokeCorrelation, strokes: readonly SpanStroke[], m: number, n: number) {
-  const sums = { before: 0, after: 0, across: 0 };
+/** What pairs of strokes share, in all, within the spans and between them. */
+interface Shared {
+  before: number;
+  after: number;
+  across: number;
+}
+
+/** Pair by pair for all correlations: what a pair takes most of the time for is the same under each. */
+function sharedUnder(correlations: readonly StrokeCorrelation[], strokes: readonly SpanStroke[]): Shared[] {
+  const sums = correlations.map((): Shared => ({ before: 0, after: 0, across: 0 }));
+  const wanders = correlations.map(({ wander, kept }) =>
+    Float64Array.from({ length: FARTHEST + 1 }, (_, steps) => wander * kept ** steps),
+  );
+  const stays = correlations.map(({ wander, atOnce }) => (1 - wander) * atOnce);
   strokes.forEach((one, i) => {
     for (let j = i + 1; j < Math.min(strokes.length, i + 1 + FARTHEST); j++) {
       const other = strokes[j];
-      const shared = correlationOf(correlation, j - i, other.atMs - one.atMs);
-      if (one.isAfter !== other.isAfter) sums.across += shared;
-      else sums[one.isAfter ? 'after' : 'before'] += shared;
+      const ofPair = one.isAfter !== other.isAfter ? 'across' : one.isAfter ? 'after' : 'before';
+      const stay = stayLeft(other.atMs - one.atMs);
+      for (let c = 0; c < sums.length; c++) sums[c][ofPair] += wanders[c][j - i] + stays[c] * stay;
     }
   });
+  return sums;
+}
+
+function factorOf(shared: Shared, m: number, n: number): number {
   // Of unit variance: of the difference of the means, and what the squares about them come to.
   const alone = 1 / m + 1 / n;
   const difference =
-    alone + (2 * sums.before) / m ** 2 + (2 * sums.after) / n ** 2 - (2 * sums.across) / (m * n);
-  const within = m + n - 2 - (2 * sums.before) / m - (2 * sums.after) / n;
+    alone + (2 * shared.before) / m ** 2 + (2 * shared.after) / n ** 2 - (2 * shared.across) / (m * n);
+  const within = m + n - 2 - (2 * shared.before) / m - (2 * shared.after) / n;
   const told = m + n > 2 ? within / (m + n - 2) : 1;
   return Math.max(1, difference / alone / told);
 }

@@ -1,13 +1,13 @@
 import { type Kysely, sql } from 'kysely';
 import { aroseSentence } from '../../analysis/compare/aroseSentence.ts';
-import { compareSpans } from '../../analysis/compare/compareSpans.ts';
 import type { StrokeEvent } from '../../analysis/history.ts';
 import type { Tables } from '../../migrations/tables.ts';
-import type { AccountInScope } from '../access/scopes/scope.ts';
+import type { AccountInScope, Scope } from '../access/scopes/scope.ts';
 import { invalidField } from '../problems.ts';
 import type { Comparison, ComparisonQuery } from '../schemas/results.ts';
 import { describeRoom } from '../things/describeRoom.ts';
 import { findRoom } from '../things/rooms.ts';
+import type { Comparer } from './comparing/comparer.ts';
 import { STROKE_EVENT_COLUMNS, strokeEvent } from './strokeEvent.ts';
 import { strokesInTrouble } from './strokesInTrouble.ts';
 import { troubleRaised } from './troubleRaised.ts';
@@ -16,18 +16,22 @@ import { troubleRaised } from './troubleRaised.ts';
 const MOST_STROKES_BY_SERVICE = 60;
 const MOST_STROKES_BY_SPAN = 2000;
 
-/** Before against after: around a service, or between two spans. */
+/** Before against after: around a service, or between two spans; once it is the person's turn. */
 export async function compareRoom(
   db: Kysely<Tables>,
-  accountId: AccountInScope,
+  comparer: Comparer,
+  { accountId, personId }: Scope,
   roomId: string,
   question: ComparisonQuery,
 ): Promise<Comparison> {
   const room = await findRoom(db, accountId, roomId);
-  const { before, after } = question.service
-    ? await aroundService(db, accountId, roomId, question.service)
-    : await betweenSpans(db, accountId, roomId, question);
-  const compared = compareSpans(before.strokes, after, describeRoom(room));
+  const { before, after, compared } = await comparer.inTurn(personId, async (compare) => {
+    const spans = question.service
+      ? await aroundService(db, accountId, roomId, question.service)
+      : await betweenSpans(db, accountId, roomId, question);
+    const asked = { before: spans.before.strokes, after: spans.after, room: describeRoom(room) };
+    return { ...spans, compared: await compare(asked) };
+  });
   const arose = await troubleRaised(db, accountId, roomId, after);
   return {
     account: await accountName(db, accountId),

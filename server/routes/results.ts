@@ -82,6 +82,6 @@ export async function resultRoutes(app: App): Promise<void> {
         response: { 200: Comparison },
       },
     },
-    (request) => compareRoom(request.db, personOf(request).accountId, request.params.id, request.query),
+    (request) => compareRoom(request.db, app.comparer, personOf(request), request.params.id, request.query),
   );
 }

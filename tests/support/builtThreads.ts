@@ -10,7 +10,7 @@ export const builtThreads: Plugin = {
   name: 'built-threads',
   enforce: 'pre',
   transform: (code, id) => {
-    if (!/\/server\/work\/\w+\/start\w+Thread\.ts$/.test(id)) return null;
+    if (!/\/server\/(work|results)\/\w+\/start\w+Thread\.ts$/.test(id)) return null;
     if (!code.includes(FROM_SOURCES)) throw new Error(`${id} does not say where its thread begins.`);
     return code.replace(FROM_SOURCES, "new URL('../../dist/");
   },

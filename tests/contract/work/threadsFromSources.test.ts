@@ -4,6 +4,7 @@ import { Worker } from 'node:worker_threads';
 import { expect, test } from 'vitest';
 import type { RoomDescription } from '../../../analysis/trace.ts';
 import { decodeStroke } from '../../../ingest/json/stroke.ts';
+import type { ToCompareThread } from '../../../server/results/comparing/compareMessages.ts';
 import { StrokeInHand } from '../../../server/work/inHand/strokeInHand.ts';
 import type { ToMeasureThread } from '../../../server/work/measuring/measureMessages.ts';
 import type { ThreadStart, ToThread } from '../../../server/work/thread/threadMessages.ts';
@@ -51,5 +52,19 @@ test('the thread that measures does its work from the sources', async () => {
   thread.postMessage(asked);
   const [{ number, analyses }] = await once(thread, 'message');
   expect([number, JSON.parse(analyses[0]).status]).toEqual([1, 'done']);
+  await thread.terminate();
+});
+
+test('the thread that compares does its work from the sources', async () => {
+  const thread = new Worker(new URL('../../../server/results/comparing/compareEntry.mjs', import.meta.url));
+  const asked: ToCompareThread = { before: [], after: [], room: ROOM };
+  thread.postMessage(asked);
+  const [{ comparison }] = await once(thread, 'message');
+  expect(comparison.groups.map(({ side }: { side: string }) => side)).toEqual([
+    'front',
+    'front',
+    'rear',
+    'rear',
+  ]);
   await thread.terminate();
 });
