@@ -5,10 +5,10 @@ import { placedAt, placedBy } from './placing.ts';
  * $1 the strokes as JSON, $2 their packed samples one after the other.
  *
  * Strokes go in by order of sender and key, rooms by their own, so that two such statements at once never wait for
- * each other in a ring. Of the same key twice in one statement the first counts. The rows answered say
- * whether the room is one that the sender may send to, whether it has those sides, and the id if it was stored here;
- * a known stroke without an id is an earlier one sent again, or one that was removed. There is no look into `strokes` for those: the plan of
- * this statement is kept, and one made while that table was small would be slow later.
+ * each other in a ring. Of the same key twice in one statement the first counts. The rows answered say whether the room is
+ * one that the sender may send to, whether it has those sides, and the id if it was stored here. A known stroke without an
+ * id is an earlier one sent again, or one that was removed. This statement does not look into `strokes` for those: its plan
+ * is kept, and one made while that table was small would be slow later.
  *
  * A stroke may bring its analysis, by what its sender knows of the room (`measured_by`); where that is not what
  * it is now, the room is answered. An analysis may be stored that was overtaken while this statement waited for the

@@ -1,10 +1,9 @@
 import { codeOf } from './errorCode.ts';
 
 /**
- * SQLSTATEs (appendix A of the Postgres manual) of a database that cannot do it now and may do it later: connections,
- * resources such as disk and memory, locks not had in time, shutting down, failures of the system below it, a
- * password or a database that is not there, or takes nobody in, while an administrator is at work, a replica that only
- * reads.
+ * SQLSTATEs (appendix A of the Postgres manual) of a database that cannot do it now and may do it later: no connection, no
+ * disk or memory left, a lock that was not had in time, shutting down, a failure of the system below it, a replica that only
+ * reads. While an administrator is at work, also a password or a database that is not there, or one that takes nobody in.
  */
 const SQLSTATES = /^(08|40|53|57P|58|28)[0-9A-Z]{2,3}$|^(55000|55P03|57014|3D000|25006)$/;
 

@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { ifThere } from './ifThere.ts';
 
 /**
- * Puts the service into three files, one for the process and one for each of its threads: to read and translate some hundred files
- * one by one takes five times the processor time at each start, and twice the memory. Run as a program it says where
+ * Puts the service into three files, one for the process and one for each of its threads. Reading and translating some hundred
+ * files one by one would take five times the processor time at each start, and twice the memory. Run as a program it says where
  * nothing may be written, and leaves everything as it is.
  */
 const ROOT = fileURLToPath(new URL('../', import.meta.url));

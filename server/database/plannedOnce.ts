@@ -8,10 +8,9 @@ const OUTDATED_AT = 'RevalidateCachedQuery';
 type Connections = Pick<pg.Pool, 'connect'> & { end(): Promise<void> };
 
 /**
- * The same connections for Kysely, each of which plans a statement once and not every time: a service goes by the same
- * few dozen statements for ever, and to read and plan those for a single room takes longer than to do them. Where the
- * tables have changed meanwhile, what stands alone is asked again, and a transaction fails as one that Postgres gave up
- * (`isGivenUp`).
+ * The same connections for Kysely, but each plans a statement once and not every time. A service asks the same few dozen
+ * statements for ever, and reading and planning them for a single room takes longer than doing them. Where the tables have changed
+ * meanwhile, a statement by itself is asked again, and a transaction fails like one that Postgres gave up (`isGivenUp`).
  */
 export function plannedOnce(pool: Connections, texts: PlannedTexts): PostgresPool {
   return {

@@ -10,8 +10,8 @@ interface Window {
 }
 
 /**
- * Counts for `@fastify/rate-limit`, in windows of a clock that only goes forward: with the library's own store, which
- * goes by the time of day, a clock set back by an hour would keep whoever was refused out for an hour.
+ * Counts for `@fastify/rate-limit`, in windows of a clock that only goes forward. The library's own store goes by the time of
+ * day: a clock that is set back by an hour would keep whoever was refused out for an hour.
  */
 export class SteadyStore implements FastifyRateLimitStore {
   readonly #windows = new BoundedMap<string, Window>(MOST_KEYS);

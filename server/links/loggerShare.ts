@@ -1,7 +1,6 @@
 /**
- * What one logger may have at once in one process, over all its links together: every coach of a lot may be wired to
- * one board, and a board that lost its links begins new ones while the old ones hang until they are dropped for their
- * silence. Messages that wait for the database are bounded by their bytes, however many links bring them.
+ * What one logger may have at once in one process, over all its links together. It is much, since every coach of a lot may be
+ * wired to one board, and a board that lost its links begins new ones before the old ones are dropped for their silence. Messages that wait for the database are bounded by their bytes, however many links bring them.
  */
 export const MOST_OF_ONE_LOGGER = { links: 256, strokes: 256, bytes: 4 * 1024 * 1024 } as const;
 

@@ -9,9 +9,9 @@ type Upgraded = (request: IncomingMessage, socket: Socket, head: Buffer) => void
 const OF_UPGRADE = new Set(['upgrade', 'http2-settings']);
 
 /**
- * Answers a request that offers another protocol than WebSocket (as clients of HTTP/2 do on a plain connection, `h2c`) as if
- * it had not: the offer may be ignored (RFC 9110, section 7.8), and Node hands such a request, body and all, to whoever takes
- * WebSockets. It is read once more from its beginning without the offer; once on a connection, which no client exceeds.
+ * Ignores an offer of another protocol than WebSocket, such as clients of HTTP/2 make on a plain connection (`h2c`): RFC 9110,
+ * section 7.8, allows that. Node would hand the request, body and all, to whoever takes WebSockets. So it is read once more from
+ * its beginning without the offer; once on a connection, which no client exceeds.
  */
 export const ignoreUpgrades = fp(async (app: App) => {
   app.addHook('onReady', async () => {

@@ -65,8 +65,8 @@ export async function removeStroke(
 }
 
 /**
- * Waits until nobody writes of a stroke, and holds nothing of it then: whoever writes its first measures needs it and its
- * room's progress, and would wait in a ring with whoever holds one of them and wants the other.
+ * Waits until nobody writes of a stroke, and then holds nothing of it. Whoever writes its first measures needs both the stroke and
+ * its room's progress, and would wait in a ring with somebody who held one of them and wanted the other.
  */
 async function awaitWriters(db: Kysely<Tables>, accountId: AccountInScope, strokeId: string): Promise<void> {
   await db

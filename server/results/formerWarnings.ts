@@ -3,9 +3,9 @@ import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
 
 /**
- * The id of the warning that has the place of `f`, a row of `former_warnings`, now: of its room and kind, lasting while
- * that lasted, of the same side if there is one, and then of the same direction; of several the one that opens nearest
- * to it. What was said of one side may be said of both now, and the other way round.
+ * The id of the warning that has taken the place of `f`, a row of `former_warnings`. It is of the same room and kind and lasted
+ * while that one did. Of several, one of the same side goes first, then one of the same direction, then the one that opened
+ * nearest to it. What was said of one side may be said of both now, and the other way round.
  */
 export const SUCCESSOR: RawBuilder<string | null> = sql`(
   select n.id from warnings n

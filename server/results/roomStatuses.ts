@@ -16,8 +16,8 @@ export interface RoomsInSight {
 
 /**
  * What stands for each of the rooms, in their order. `pending` counts the strokes whose results are still to be made,
- * because they are new or because something before them changed; while a change after the last stroke is being gone
- * through (a service just recorded), it is 1: at 0 every answer is complete.
+ * because they are new or because something before them changed. While a change after the last stroke is being gone through (a
+ * service just recorded) it is 1. At 0 every answer is complete.
  */
 export async function roomStatuses(
   db: Kysely<Tables>,

@@ -1,9 +1,9 @@
 import type { ComparedGroup } from '../api/types.ts';
 
 /**
- * What became of the current. Of the running current: `less`, `more`, both (`mostlyLess` where far more went than came);
- * where that is not told apart, of single places: `placeLess`, `placeMore`, or both; `same` where no change is told
- * apart, `unknown` where there were too few strokes.
+ * What became of the current. The running current of the sides took `less`, `more`, or one and the other: `both`, or `mostlyLess`
+ * where far more went than came. Where no change of it is sure, single places may have: `placeLess`, `placeMore`, or both. `same`:
+ * no change is sure at all; `unknown`: there were too few strokes.
  */
 export type Outcome =
   | 'less'

@@ -43,9 +43,9 @@ export async function newInvitation(
 }
 
 /**
- * Accepts an invitation, once. A colleague gets the password. A person who was granted a coach gets an account of its
- * own; where the address has one by now, the password must be that account's: an invitation proves no address, and
- * must neither open nor take over what somebody else has.
+ * Accepts an invitation, once. A colleague gets the password. A person who was granted a coach gets an account of their own. If
+ * the address has one by now, the password must be that account's: an invitation proves no address, and must neither open nor
+ * take over what somebody else has.
  */
 export async function acceptInvitation(database: Database, sent: string, password: string): Promise<LetIn> {
   const token = readToken(sent);

@@ -84,8 +84,8 @@ async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
 }
 
 /**
- * Ends what an earlier service left running when it was killed, in good order, and forgets a lock file that names a
- * process which is none of Postgres's at work here: after a restart of the machine its number may be anybody's.
+ * Ends in good order what an earlier service left running when it was killed. Forgets a lock file whose process is not a Postgres
+ * at work here: after a restart of the machine its number may be anybody's.
  */
 export async function endOrphans(cluster: Cluster): Promise<void> {
   const pid = Number((await pidFile(cluster.folder))[0]) || null;

@@ -4,9 +4,9 @@ import type { TrendOutline } from './trendOutline.ts';
 const KEPT_WHOLE = 200;
 
 /**
- * When the points were made that a trend of about `most` keeps: the newest; of stretches of those before them, as many
- * as leave room for two of each, the lowest and the highest, the earlier of equals; and whatever lies beyond the limits,
- * however much that is.
+ * When the points were made that a trend of about `most` keeps. It keeps the newest; of those before them the lowest and the
+ * highest of each stretch (the earlier of equals), the stretches as many as leave room for two of each; and whatever lies beyond
+ * the limits, however much that is.
  */
 export function timesToKeep(outline: TrendOutline, most: number): ReadonlySet<bigint> {
   const { count } = outline;

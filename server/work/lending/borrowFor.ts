@@ -32,9 +32,9 @@ export function channelsOf(sides: readonly string[]): { place: number; direction
 }
 
 /**
- * What rooms of the same coach model lend to a room, in the order of its channels. Of each channel those lend that had
- * learnt it before this room had from its own strokes (`lends`), and all while it still learns: what they learnt later it
- * no longer needs, and long results do not move with every new coach on the lot. Rooms of other accounts never do.
+ * What rooms of the same coach model lend to a room, in the order of its channels; rooms of other accounts never do. While the
+ * room still learns a channel, all that have learnt it lend it. Afterwards only those do that had learnt it before this room had
+ * from its own strokes (`lends`): it no longer needs the others, and old results do not move with every new coach on the lot.
  */
 export async function borrowFor(
   db: Kysely<Tables>,

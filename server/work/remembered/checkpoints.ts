@@ -13,8 +13,8 @@ export interface Checkpoint extends Place {
 /** One is kept at the end of each so many events, and one at the latest event or, of a busy room, some before it. */
 const EVENTS_APART = 32;
 /**
- * Among those further back than this, some two years of a room, every eighth stays: a state is as long as forty strokes
- * are less their samples, and a stroke that comes so late has 256 others gone through again at the most, a tenth of a second.
+ * Of those further back than this, some two years of a room, every eighth stays. A state takes the place of forty strokes without
+ * their samples. A stroke that comes so late has at most 256 others gone through again, which takes a tenth of a second.
  */
 const CLOSE_EVENTS = 128;
 const OLD_KEEP_ONE_IN = 8;

@@ -22,10 +22,10 @@ interface GoneThrough {
 }
 
 /**
- * The states of rooms between two rounds of one worker, so that a room with much to do need not be put away and taken
- * out again each time. What is remembered counts only while the room's results are the very ones that this worker
- * wrote: then every change of its history since has moved its mark, and as long as that lies after the state, the
- * state holds (`readDirtyRooms` asks). Nothing is lost with it: the checkpoint before leads to the same.
+ * The states of rooms between two rounds of one worker, so that a busy room need not be put away and taken out again each time.
+ * A state counts only while the room's results are the very ones that this worker wrote. Then every change of the room's history
+ * since has moved its mark, and the state holds as long as the mark lies after it (`readDirtyRooms` asks). Losing it loses
+ * nothing: the checkpoint before leads to the same.
  */
 export class RoomMemory {
   readonly #rooms = new BoundedMap<string, RememberedRoom>(MOST_ROOMS);

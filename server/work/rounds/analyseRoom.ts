@@ -22,9 +22,9 @@ type AnalysisOutcome = 'done' | 'busy' | 'stopped';
  * Brings one room's results up to date: measures its new strokes, goes through its events from the last checkpoint
  * before the earliest change, and writes what follows, all at once.
  *
- * The history is read without holding anything up. Every change of it raises the room's revision first; if that
- * moved while the events were gone through, nothing is written and they are gone through again, this time holding
- * the room's progress so that senders to this room wait for the moment it takes.
+ * The history is read without holding anything up. Every change of it raises the room's revision first. If that
+ * moved while the events were gone through, nothing is written. They are gone through again, this time holding the room's
+ * progress, so that senders to this room wait for the moment it takes.
  */
 export async function analyseRoom(
   db: Kysely<Tables>,
