@@ -5,10 +5,13 @@ import type { SideSignal } from '../signal/sideSignal.ts';
 const LONGEST_BREAK_S = 0.25;
 const SHORTEST_MOVEMENT_S = 1;
 /**
- * A motor that is told to set out slowly, and to arrive so, draws little for a while: one whose speed is a sine comes half-way up in
- * a sixth of its time. What is held for no longer than this part of the record is left with the movement. A guess, no source.
+ * A motor that is told to set out slowly, and to arrive so, draws little for a while, but soon more than what holds it: one whose
+ * speed is a sine comes a quarter of the way up in a twelfth of its time. What lies lower for no longer than this, in seconds and as a
+ * part of the record, is left with the movement. Guesses, no source.
  */
-const SLOW_PART = 0.25;
+const QUARTER = 0.25;
+const SLOW_S = 1;
+const SLOW_PART = 0.12;
 
 /**
  * The first and the last sample of what a motor moves that is held in place before and after: from where its current first lies
@@ -36,9 +39,11 @@ export function heldMovement(
     from = to;
   }
   if (first < 0) return null;
-  const slowS = SLOW_PART * (timesS[end] - timesS[0]);
+  const low = heldAmps + QUARTER * (movingAmps - heldAmps);
+  const slowS = Math.max(SLOW_S, SLOW_PART * (timesS[end] - timesS[0]));
+  const isHeld = (edge: Float64Array) => edge.filter((amps) => amps < low).length * stepS > slowS;
   return {
-    first: timesS[first] - timesS[0] > slowS ? first : 0,
-    last: timesS[end] - timesS[last] > slowS ? last : end,
+    first: isHeld(smooth.subarray(0, first)) ? first : 0,
+    last: isHeld(smooth.subarray(last + 1)) ? last : end,
   };
 }

@@ -67,7 +67,7 @@ describe('a motor that is held in place', () => {
   test.each([
     { movingAmps: 0.75, heldBeforeS: 3, heldAfterS: 0 },
     { movingAmps: 0.75, heldBeforeS: 0, heldAfterS: 3 },
-    { movingAmps: 1.15, heldBeforeS: 3.5, heldAfterS: 3.5 },
+    { movingAmps: 1.15, heldBeforeS: 2, heldAfterS: 2.5 },
   ])(
     'is driven while it moves only: $heldBeforeS s before and $heldAfterS s after are none of it',
     (held) => {
