@@ -1,5 +1,5 @@
 /** Mean range of two normal values, in sigmas: 2 / sqrt(pi). Tables print 1.128. */
-export const D2_OF_TWO = 1.1283791670955126;
+const D2_OF_TWO = 1.1283791670955126;
 /** Standard deviation of the range of two normal values, in sigmas: sqrt(2 - 4/pi). */
 const D3_OF_TWO = 0.8525024664107446;
 

@@ -4,7 +4,7 @@ import type { PlayedStroke } from './playFleet.ts';
 /** By measure: values that were judged, and those beyond the single-stroke limits. */
 export type BeyondCounts = Readonly<Record<MeasureName, { judged: number; beyond: number }>>;
 
-export function noCounts(): BeyondCounts {
+function noCounts(): BeyondCounts {
   // fromEntries forgets the keys that it was given.
   return Object.fromEntries(MEASURE_NAMES.map((name) => [name, { judged: 0, beyond: 0 }])) as BeyondCounts;
 }

@@ -44,7 +44,7 @@ export function scoreRoom(member: FleetRoom): RoomScore | null {
 }
 
 /** Scores what was said of one room against the truth. */
-export function scoreStory(
+function scoreStory(
   { fault, room, seed, strokes: length }: Pick<FleetRoom, 'fault' | 'room' | 'seed' | 'strokes'>,
   played: readonly PlayedWarning[],
   strokes: readonly PlayedStroke[],

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 
 /** The same server, another database. */
-export function databaseUrl(serverUrl: string, database: string): string {
+function databaseUrl(serverUrl: string, database: string): string {
   const url = new URL(serverUrl);
   url.pathname = `/${database}`;
   return url.href;

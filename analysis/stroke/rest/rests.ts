@@ -27,7 +27,7 @@ export const NO_REST: Rest = { rest: new Float64Array(0), stood: null };
 /** Nothing shorter is a rest. */
 export const SHORTEST_REST_S = 0.15;
 /** Nor is a rest read from fewer samples. */
-export const FEWEST_REST_SAMPLES = 4;
+const FEWEST_REST_SAMPLES = 4;
 /**
  * A level that is a large part of the running current may as well be a motor that holds or creeps at the edge of the
  * record: it counts as rest only when it lasts.

@@ -78,7 +78,7 @@ function timeOf(n: number): string {
 }
 
 /** Waits until nothing of the room is pending. */
-export async function settled(url: string, token: string, roomId: string): Promise<void> {
+async function settled(url: string, token: string, roomId: string): Promise<void> {
   for (;;) {
     const { body } = await sendRequest(url, 'GET', `/rooms/${roomId}/status`, { token });
     if (body.pending === 0) return;

@@ -39,7 +39,7 @@ export function referenceStroke(
   return referenceOf(plant, course);
 }
 
-export function referenceOf(plant: Plant, course: Course): Reference {
+function referenceOf(plant: Plant, course: Course): Reference {
   const ends = course.amps.map((_, motor) =>
     course.amps.length === 1 ? Math.max(...course.endsS) : course.endsS[motor],
   );

@@ -21,8 +21,7 @@ export interface RoomNeeds {
   readonly overRated?: number;
 }
 
-export const ONE_MOTOR: readonly Gearing[] = ['drum', 'cross-shaft', 'ram'];
-export const TWO_MOTORS: readonly Gearing[] = ['side-by-side', 'rack'];
+const TWO_MOTORS: readonly Gearing[] = ['side-by-side', 'rack'];
 const GEARINGS: readonly Gearing[] = [
   'drum',
   'drum',

@@ -52,7 +52,7 @@ function conditionAndMotion(member: RecorderMember, movement: Movement, random: 
 }
 
 /** The condition of one stroke with all that troubles the room by then. */
-export function conditionOf(
+function conditionOf(
   { room, fault, nuisances, strokes }: RecorderMember,
   movement: Movement,
   random: Random,

@@ -30,9 +30,9 @@ export interface FaultRecipe {
 }
 
 /** Ten strokes each way are healthy before any fault. */
-export const LEAST_HEALTHY = 20;
+const LEAST_HEALTHY = 20;
 /** So many strokes remain at least. */
-export const LEAST_FAULTY = 24;
+const LEAST_FAULTY = 24;
 
 export function drawOnset(random: Random, strokes: number, faulty = LEAST_FAULTY): number {
   return random.integer(LEAST_HEALTHY + 4, Math.max(LEAST_HEALTHY + 4, Math.min(strokes - faulty, 150)));

@@ -79,7 +79,7 @@ export interface StrokeState {
   sides: SideState[];
 }
 
-export function healthySide(): SideState {
+function healthySide(): SideState {
   return {
     coulomb: 1,
     viscous: 1,

@@ -36,13 +36,13 @@ export function rubMore(condition: Condition, at: number | null, rub: number): v
 }
 
 /** A rise that is plain to see and that the motor still bears; null: this room has no room for one. */
-export function drawRise({ room, random }: Occasion, most = 1, least = leastRise(room)): number | null {
+function drawRise({ room, random }: Occasion, most = 1, least = leastRise(room)): number | null {
   const highest = Math.min(most, mostRise(room));
   return highest < least ? null : random.uniform(least, highest);
 }
 
 /** The other side's part of a rise that is one side's. */
-export const SHARED = ['uneven-sides'] as const;
+const SHARED = ['uneven-sides'] as const;
 
 /** Dry rollers, a dragging floor, a tight guide: from one stroke to the next. */
 export const dryGuides: Recipe = {

@@ -56,7 +56,7 @@ const hostileSide = (name: string): fc.Arbitrary<SideTrace> =>
 /** A stroke that looks like one, of any size, rate and wiring. */
 const shapedSide = (name: string): fc.Arbitrary<SideTrace> => shape.map((drawn) => sideOf(name, drawn));
 
-export const shape: fc.Arbitrary<Shape> = fc
+const shape: fc.Arbitrary<Shape> = fc
   .record({
     rateHz: fc.constantFrom(10, 20, 50, 100),
     idleBeforeS: fc.double({ noNaN: true, min: 0, max: 2 }),
