@@ -5,7 +5,8 @@ import { type FoundPhases, findPhases } from './phases/phases.ts';
 import { type RunningCurrent, runningCurrent } from './phases/runningCurrent.ts';
 import { profileOf } from './profile.ts';
 import type { SideToMeasure } from './read/activeSide.ts';
-import { firstAtOrAfter, lastS } from './signal/interval.ts';
+import { firstAtOrAfter, type Interval, lastS } from './signal/interval.ts';
+import { outsideOf } from './signal/outsideOf.ts';
 import { travelPosition } from './travelPosition.ts';
 
 /** One side with its phases, and where along the travel each of its samples was taken. */
@@ -41,6 +42,8 @@ export function placeSide(side: SideToMeasure): PlacedSide | null {
   return { phases, running, movingToS, positions };
 }
 
+const ALL_TIMES: Interval = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFINITY };
+
 /** What one side says of a stroke; null where too little of it is running current (fewer than 5 samples). */
 export function measureSide(side: SideToMeasure): SideMeasures | null {
   const { signal, rest, pauses } = side;
@@ -48,15 +51,16 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
   if (placed === null) return null;
   const { phases, running, movingToS, positions } = placed;
   const { amps, pick, runningAmps, runningAmpsP90 } = running;
-  const runningPositions = pick(positions);
-  const { spikes, dips, roughness } = excursions({
+  const [timesS, runningPositions] = [pick(signal.timesS), pick(positions)];
+  const { spikes, dips, heldBack, roughness } = excursions({
     signal,
-    timesS: pick(signal.timesS),
+    timesS,
     amps,
     positions: runningPositions,
     noiseAmps: rest.noiseAmps,
     runningAmps,
   });
+  const ofLoad = (values: Float64Array) => outsideOf(timesS, values, ALL_TIMES, heldBack);
   const { inrushAmps, endStopAmps, ...times } = phases;
   const held = heldReading(signal, rest, runningAmpsP90);
   return {
@@ -69,7 +73,7 @@ export function measureSide(side: SideToMeasure): SideMeasures | null {
     roughness,
     spikes,
     dips,
-    profile: profileOf(runningPositions, amps),
+    profile: profileOf(ofLoad(runningPositions), ofLoad(amps)),
     offsetAmps: rest.offsetAmps,
     noiseAmps: rest.noiseAmps,
     phases: times,

@@ -2,7 +2,9 @@ import type { Spike } from '../../measures.ts';
 import { differences } from '../../statistics/differences.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { ReusedArray } from '../../statistics/reusedArray.ts';
+import type { Interval } from '../signal/interval.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
+import { heldBackBefore } from './heldBackBefore.ts';
 import { rippleOf } from './ripple.ts';
 import { smoothCourse } from './smoothCourse.ts';
 
@@ -38,6 +40,8 @@ export interface RunningPart {
 export interface Excursions {
   readonly spikes: Spike[];
   readonly dips: Spike[];
+  /** When a controller held the side back, with the new starts after. */
+  readonly heldBack: Interval[];
   /** Spread of the running current about its own smooth course: its deviation, far ones drawn in, A. */
   readonly roughness: number;
 }
@@ -54,7 +58,7 @@ export interface Excursions {
 export function excursions(part: RunningPart): Excursions {
   const { amps, timesS } = part;
   const n = amps.length;
-  if (n < 5) return { spikes: [], dips: [], roughness: 0 };
+  if (n < 5) return { spikes: [], dips: [], heldBack: [], roughness: 0 };
   const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
   const reach = halfWindow(part.signal, courseS, 2);
   const course = smoothCourse(amps, reach);
@@ -67,16 +71,19 @@ export function excursions(part: RunningPart): Excursions {
   const ofMeans = (deviation: number) =>
     Math.max(deviation / Math.sqrt(2 * half + 1), LEAST_NOISE_PART * part.runningAmps);
   // Most strokes have neither, which takes a look and no ranking.
-  if (!reaches(smooth, SPIKE_PART * part.runningAmps)) return { spikes: [], dips: [], roughness: spread };
+  if (!reaches(smooth, SPIKE_PART * part.runningAmps))
+    return { spikes: [], dips: [], heldBack: [], roughness: spread };
   const departures = lessRipple({ part, residual, smooth, course, reach }, ofMeans(part.noiseAmps));
   const left = departures.residual === residual ? roughness : medianAbsoluteDeviation(departures.residual);
   const least = ofMeans(Math.max(left, part.noiseAmps));
   const floor = Math.max(medianAbsoluteDeviation(departures.smooth), least);
   const spikeHeight = Math.max(SPIKE_SIGMAS * floor, SPIKE_PART * part.runningAmps);
   const dipHeight = Math.max(SPIKE_SIGMAS * floor, DIP_PART * part.runningAmps);
+  const found = ofLoad(departures, peaksOf(departures, spikeHeight, 1), peaksOf(departures, dipHeight, -1));
   return {
-    spikes: peaksOf(departures, spikeHeight, 1),
-    dips: peaksOf(departures, dipHeight, -1),
+    spikes: highestOf(departures, found.peaks, 1),
+    dips: highestOf(departures, found.dips, -1),
+    heldBack: found.heldBack,
     roughness: spread,
   };
 }
@@ -162,9 +169,9 @@ function comesBack({ smooth, course, reach }: Departures, top: number, sign: 1 |
 }
 
 /** `sign`: 1 for what rises above the course by the `height` or more, -1 for what falls below. */
-function peaksOf(departures: Departures, height: number, sign: 1 | -1): Spike[] {
+function peaksOf(departures: Departures, height: number, sign: 1 | -1): PeakFound[] {
   const { part, residual, smooth } = departures;
-  const found: (Spike & { height: number })[] = [];
+  const found: PeakFound[] = [];
   const n = smooth.length;
   for (let i = 0; i < n; i++) {
     if (sign * smooth[i] < height) continue;
@@ -182,12 +189,17 @@ function peaksOf(departures: Departures, height: number, sign: 1 | -1): Spike[] 
     i = to;
     if (from === 0 || last === n - 1 || !comesBack(departures, top, sign)) continue;
     if (isCrackle(part, residual.subarray(from, last + 1), sign)) continue;
-    found.push({ ...spikeAt(departures, { from, top, last }, sign), height: sign * smooth[top] });
+    found.push({ from, top, last, height: sign * smooth[top] });
   }
-  found.sort((a, b) => b.height - a.height);
-  return found
+  return found;
+}
+
+/** The highest or deepest of what was found, as people are told, by place. */
+function highestOf(departures: Departures, found: readonly PeakFound[], sign: 1 | -1): Spike[] {
+  return [...found]
+    .sort((a, b) => b.height - a.height)
     .slice(0, MOST_KEPT)
-    .map(({ position, amps, widthS }) => ({ position, amps, widthS }))
+    .map((peak) => spikeAt(departures, peak, sign))
     .sort((a, b) => a.position - b.position);
 }
 
@@ -196,6 +208,35 @@ interface PeakSamples {
   readonly from: number;
   readonly top: number;
   readonly last: number;
+}
+
+/** `height`: from its course, amperes. */
+interface PeakFound extends PeakSamples {
+  readonly height: number;
+}
+
+/** Peaks and dips less those of a controller that held the side back for a moment, and when it did. */
+function ofLoad(
+  { part, course }: Departures,
+  peaks: readonly PeakFound[],
+  dips: readonly PeakFound[],
+): { peaks: PeakFound[]; dips: PeakFound[]; heldBack: Interval[] } {
+  const { signal, timesS, amps, noiseAmps, runningAmps } = part;
+  const half = halfWindow(signal, SMOOTHING_S, 0);
+  const heldBack: Interval[] = [];
+  const left = peaks.filter(({ from, last }) => {
+    const [first, end] = [Math.max(0, from - half), Math.min(timesS.length - 1, last + half)];
+    const held = heldBackBefore(
+      { timesS, stepS: signal.stepS, amps, course, noiseAmps, runningAmps },
+      first,
+      end,
+    );
+    if (held !== null) heldBack.push(held);
+    return held === null;
+  });
+  const isHeld = ({ top }: PeakFound) =>
+    heldBack.some(({ fromS, toS }) => timesS[top] >= fromS && timesS[top] < toS);
+  return { peaks: left, dips: dips.filter((dip) => !isHeld(dip)), heldBack };
 }
 
 function spikeAt({ part, smooth }: Departures, { from, top, last }: PeakSamples, sign: 1 | -1): Spike {
