@@ -28,8 +28,11 @@ export function hasRecordings(folder: string): boolean {
   return existsSync(join(folder, CUTS));
 }
 
-/** Every stroke of the folder, cut by its strokes.csv, in that file's order. */
-export function readRecordings(folder: string): RigStroke[] {
+/**
+ * Every stroke of the folder, cut by its strokes.csv, in that file's order; with so much of the pause between the way out and the
+ * way back as `heldS` says, seconds, 2.9 at most, in which the motor is held in place.
+ */
+export function readRecordings(folder: string, heldS = 0): RigStroke[] {
   const recordings = new Map<string, number[][]>();
   return readTable(join(folder, CUTS)).map(([file, condition, , load, run, direction, start, end]) => {
     let recording = recordings.get(file);
@@ -38,6 +41,8 @@ export function readRecordings(folder: string): RigStroke[] {
       recordings.set(file, recording);
     }
     const [startS, endS] = [Number(start), Number(end)];
+    const fromS = startS - (direction === 'retract' ? heldS : 0) - HALF_A_SAMPLE_S;
+    const toS = endS + (direction === 'extend' ? heldS : 0) - HALF_A_SAMPLE_S;
     return {
       loadKgf: Number(load),
       condition: oneOf(['normal', 'lackLubrication1'] as const, condition),
@@ -45,9 +50,7 @@ export function readRecordings(folder: string): RigStroke[] {
       direction: oneOf(['extend', 'retract'] as const, direction),
       startS,
       // A retract runs straight into the next extend: the sample at the end is the next stroke's first.
-      amps: recording
-        .filter(([timeS]) => timeS > startS - HALF_A_SAMPLE_S && timeS < endS - HALF_A_SAMPLE_S)
-        .map(([, amps]) => amps),
+      amps: recording.filter(([timeS]) => timeS > fromS && timeS < toS).map(([, amps]) => amps),
     };
   });
 }

@@ -1,7 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { measureStroke } from '../../../analysis/measureStroke.ts';
+import type { RoomDescription } from '../../../analysis/trace.ts';
 import { playRig, type RigResult } from '../../rig/playRig.ts';
-import { hasRecordings, readRecordings } from '../../rig/recordings.ts';
+import { hasRecordings, RIG_RATE_HZ, type RigStroke, readRecordings } from '../../rig/recordings.ts';
 import { rigTable, shareBeyond } from '../../rig/rigTable.ts';
 import { startService, type TestService } from '../../support/service.ts';
 
@@ -71,4 +73,38 @@ describe.skipIf(!isThere)(title, () => {
       rigTable(results),
     ).toEqual([]);
   });
+
+  test('the current that holds the motor between its movements is none of its movement, and no zero', () => {
+    const wide = readRecordings(folder, 2.9).map(measured);
+    readRecordings(folder).forEach((stroke, i) => {
+      const { offsetAmps, runningAmps, durationS } = wide[i];
+      expect(offsetAmps).toBeNull();
+      expect(Math.abs(runningAmps / measured(stroke).runningAmps - 1)).toBeLessThan(0.025);
+      // The set point moves for five seconds; the drive still settles for a while after some of its ways out.
+      expect(durationS).toBeGreaterThan(4.7);
+      expect(durationS).toBeLessThan(6);
+    });
+  });
 });
+
+const RIG_ROOM: RoomDescription = {
+  drive: 'other',
+  sides: ['main'],
+  travelMetres: 0.12,
+  gearTeeth: null,
+  rackPitchMm: null,
+  ratedAmps: null,
+  nominalVolts: 12,
+  positiveDirection: 'extend',
+};
+
+function measured({ direction, amps }: RigStroke) {
+  const side = {
+    side: 'main',
+    timesS: Float64Array.from(amps, (_, i) => i / RIG_RATE_HZ),
+    amps: Float64Array.from(amps),
+  };
+  const analysis = measureStroke({ direction, sides: [side], supply: null, ambientC: null }, RIG_ROOM);
+  if (analysis.status !== 'done') throw new TypeError(analysis.reason);
+  return analysis.sides.main;
+}

@@ -93,13 +93,16 @@ describe('a motor that is held in place', () => {
     },
   );
 
-  test('what settles after the movement is no part of it', () => {
+  test.each([
+    { what: 'rings after it stopped', from: 131, to: 140 },
+    { what: 'settles later', from: 160, to: 172 },
+  ])('what it draws as it $what is no part of the movement', ({ from, to }) => {
     for (const seed of SEEDS) {
       const { timesS, amps, side } = recorded(
         { heldBeforeS: 0, heldAfterS: 3, movingAmps: 0.75, speed: AT_ONE_SPEED },
         seed,
       );
-      const settles = amps.map((value, i) => (i >= 160 && i < 172 ? value + 0.4 : value));
+      const settles = amps.map((value, i) => (i >= from && i < to ? value + 0.4 : value));
       const { sides } = done(measureStroke(traceOf([{ side, timesS, amps: settles }]), ONE_MOTOR));
       expect(Math.abs(sides.main.durationS - MOVES_S)).toBeLessThan(0.25);
     }
