@@ -1,5 +1,6 @@
 import { personOf } from '../access/scopes/caller.ts';
 import type { App } from '../appTypes.ts';
+import { PatientTurns } from '../limits/patientTurns.ts';
 import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
 import { readInTurn } from '../results/trace/readInTurn.ts';
@@ -13,8 +14,11 @@ import { PointsQuery, TravelTrace } from '../schemas/travel.ts';
 
 const tags = ['strokes'];
 const POINTS = 4000;
+/** A stroke may have more than a million samples; others' requests have turns between two of those. */
+const THINNED_AT_ONCE = 2;
 
 export async function strokeResultRoutes(app: App): Promise<void> {
+  const thinning = new PatientTurns(THINNED_AT_ONCE);
   app.get(
     '/api/v1/strokes/:id/trace',
     {
@@ -32,7 +36,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
       const read = () => readTrace(request.db, personOf(request).accountId, request.params.id);
       const sent = await (points === undefined
         ? readInTurn(read, (bytes) => request.holdAnswer(reply, bytes))
-        : read());
+        : thinning.run(read));
       const trace = points === undefined ? sent : thinTrace(sent, points);
       if (wantsCsv(reply)) return sendText(reply, 'text/csv', traceAsCsv(trace));
       return sendText(reply, 'application/json', traceAsJson(trace, isThinner(trace, sent)));
@@ -52,7 +56,8 @@ export async function strokeResultRoutes(app: App): Promise<void> {
     },
     (request) => {
       const { accountId } = personOf(request);
-      return travelOfStroke(request.db, accountId, request.params.id, request.query.points ?? POINTS);
+      const { points = POINTS } = request.query;
+      return thinning.run(() => travelOfStroke(request.db, accountId, request.params.id, points));
     },
   );
 

@@ -1,5 +1,5 @@
-import pLimit from 'p-limit';
 import type { SpanComparison } from '../../../analysis/compare/compareSpans.ts';
+import { PatientTurns } from '../../limits/patientTurns.ts';
 import { Tally } from '../../limits/tally.ts';
 import { ProblemError, tooMuchAtOnce } from '../../problems.ts';
 import type { ToCompareThread } from './compareMessages.ts';
@@ -7,8 +7,6 @@ import { type CompareThread, startCompareThread } from './startCompareThread.ts'
 
 /** Under way or waiting: of one person, whose pages ask for one at a time, and of everybody. */
 const MOST = { ofOne: 4, ofAll: 40 } as const;
-/** Whoever waited longer is told to come again, before the time for an answer is over. */
-const MOST_WAIT_MS = 20_000;
 
 type Compare = (asked: ToCompareThread) => Promise<SpanComparison>;
 
@@ -17,22 +15,17 @@ type Compare = (asked: ToCompareThread) => Promise<SpanComparison>;
  * processor, and whoever asks for many must hold nobody else up.
  */
 export class Comparer {
-  readonly #turns = pLimit(1);
+  readonly #turns = new PatientTurns(1);
   readonly #asking = new Tally();
   #thread: CompareThread | null = null;
   #stopped = false;
 
   /** Does the person's work once it is its turn. Throws the 429 problem where too much of it is asked at once. */
   async inTurn<Result>(personId: string, work: (compare: Compare) => Promise<Result>): Promise<Result> {
-    const inAll = this.#turns.activeCount + this.#turns.pendingCount;
-    if (this.#asking.of(personId) >= MOST.ofOne || inAll >= MOST.ofAll) throw tooMuchAtOnce();
+    if (this.#asking.of(personId) >= MOST.ofOne || this.#turns.taken >= MOST.ofAll) throw tooMuchAtOnce();
     this.#asking.add(personId, 1);
-    const askedAtMs = performance.now();
     try {
-      return await this.#turns(() => {
-        if (performance.now() - askedAtMs > MOST_WAIT_MS) throw tooMuchAtOnce();
-        return work((asked) => this.#compare(asked));
-      });
+      return await this.#turns.run(() => work((asked) => this.#compare(asked)));
     } finally {
       this.#asking.add(personId, -1);
     }
