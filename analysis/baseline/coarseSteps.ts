@@ -25,7 +25,7 @@ export function stepAmpsOf({ profile }: Pick<SideMeasures, 'profile'>): number {
 }
 
 function stepOf(amps: readonly number[]): number {
-  const ranked = Float64Array.from(amps).sort();
+  const ranked = new Float64Array(amps).sort();
   const gaps: number[] = [];
   for (let i = 1; i < ranked.length; i++) {
     const gap = ranked[i] - ranked[i - 1];

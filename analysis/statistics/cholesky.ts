@@ -3,12 +3,16 @@ const LEAST_PIVOT = 1e-13;
 
 /**
  * Lower triangle L with L L' the symmetric matrix (row after row, `size` x `size`, diagonal about 1; what lies above it is
- * not read), or null where that is not positive definite to working precision.
+ * not read), or null where that is not positive definite to working precision. `lower`: what it is put into, of which what lies
+ * above the diagonal is left as it is.
  *
  * Source: Cholesky's factorisation; G. H. Golub, C. F. Van Loan, Matrix Computations, section 4.2.
  */
-export function choleskyFactor(matrix: Float64Array, size: number): Float64Array | null {
-  const lower = new Float64Array(size * size);
+export function choleskyFactor(
+  matrix: Float64Array,
+  size: number,
+  lower: Float64Array = new Float64Array(size * size),
+): Float64Array | null {
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
       let sum = matrix[i * size + j];

@@ -1,5 +1,6 @@
 import { medianInPlace } from './median.ts';
 import { MAD_TO_SIGMA } from './medianAbsoluteDeviation.ts';
+import { ReusedArray } from './reusedArray.ts';
 import { reweightedFit } from './reweightedFit.ts';
 import { invertSymmetric } from './solveSymmetric.ts';
 
@@ -52,9 +53,11 @@ export function huberRegression(
   return { coefficients, standardErrors, covariance, scale, weights, converged };
 }
 
+const forSizes = new ReusedArray();
+
 /** Median of the absolute residuals, made to estimate the sigma of normal noise. */
 export function scaleAboutZero(residuals: Float64Array): number {
-  const sizes = new Float64Array(residuals.length);
+  const sizes = forSizes.ofLength(residuals.length);
   for (let i = 0; i < sizes.length; i++) sizes[i] = Math.abs(residuals[i]);
   return MAD_TO_SIGMA * medianInPlace(sizes);
 }

@@ -1,4 +1,5 @@
 import { median } from './median.ts';
+import { ReusedArray } from './reusedArray.ts';
 import { invertSymmetric } from './solveSymmetric.ts';
 
 /**
@@ -75,14 +76,15 @@ export function reweightedFit(
     const noise = Number.isNaN(scale) ? firstNoise(responses, options) : scale;
     const solved = solve({ rows, responses, weights }, noise, { means: options.prior.means, precision });
     if (solved === null) return null;
-    const next = residualsOf(rows, responses, solved.coefficients);
+    const next = forResiduals[step % 2].ofLength(n);
+    putResiduals(next, rows, responses, solved.coefficients);
     const previousScale = scale;
     scale = options.scaleOf(next, solved.effectiveParameters);
     const moved = residuals === null ? Infinity : largestMove(next, residuals, previousScale, scale);
     residuals = next;
     const converged = scale === 0 || moved <= options.tolerance * scale;
     if (converged || step >= options.maximumSteps) {
-      return { ...solved, scale, weights, residuals, converged };
+      return { ...solved, scale, weights, residuals: residuals.slice(), converged };
     }
     for (let i = 0; i < n; i++) weights[i] = Math.min(1, (options.k * scale) / Math.abs(residuals[i]));
   }
@@ -106,15 +108,21 @@ function largestMove(next: Float64Array, previous: Float64Array, previousScale: 
   return moved;
 }
 
-function residualsOf(rows: readonly ArrayLike<number>[], y: ArrayLike<number>, coefficients: Float64Array) {
-  const residuals = new Float64Array(rows.length);
+/** Those of one step and of the one before it. */
+const forResiduals = [new ReusedArray(), new ReusedArray()];
+
+function putResiduals(
+  residuals: Float64Array,
+  rows: readonly ArrayLike<number>[],
+  y: ArrayLike<number>,
+  coefficients: Float64Array,
+): void {
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i];
     let fitted = 0;
     for (let j = 0; j < coefficients.length; j++) fitted += row[j] * coefficients[j];
     residuals[i] = y[i] - fitted;
   }
-  return residuals;
 }
 
 /** What a step is solved for. */
@@ -130,11 +138,13 @@ interface PriorPull {
   readonly precision: ArrayLike<number>;
 }
 
+const [forNormal, forRight, forPrior] = [new ReusedArray(), new ReusedArray(), new ReusedArray()];
+
 /** One step: the coefficients that the weighted observations and the prior settle on; null where they leave one open. */
 function solve({ rows, responses, weights }: Observed, scale: number, { means, precision }: PriorPull) {
   const size = means.length;
-  const normal = new Float64Array(size * size);
-  const right = new Float64Array(size);
+  const normal = forNormal.ofLength(size * size).fill(0);
+  const right = forRight.ofLength(size).fill(0);
   for (let i = 0; i < rows.length; i++) {
     const row = rows[i];
     for (let a = 0; a < size; a++) {
@@ -144,7 +154,7 @@ function solve({ rows, responses, weights }: Observed, scale: number, { means, p
     }
   }
   for (let a = 0; a < size; a++) for (let b = 0; b < a; b++) normal[b * size + a] = normal[a * size + b];
-  const withPrior = normal.slice();
+  const withPrior = forPrior.copyOf(normal);
   for (let a = 0; a < size; a++) {
     for (let b = 0; b < size; b++) {
       const pull = scale * scale * precision[a * size + b];

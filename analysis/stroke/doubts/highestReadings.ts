@@ -1,3 +1,5 @@
+import { greatest } from '../../statistics/greatest.ts';
+
 /** Readings are the same within this part of them, and so many amperes: what is left is how numbers are kept. */
 const SAME_PART = 1e-6;
 const SAME_AMPS = 1e-9;
@@ -22,8 +24,7 @@ export interface HighestReadings {
 
 /** The highest of these readings, amperes. */
 export function highestReadings(peakAmps: Float64Array): HighestReadings {
-  let amps = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] > amps) amps = peakAmps[i];
+  const amps = greatest(peakAmps);
   const same = lowestSame(amps);
   let count = 0;
   for (let i = 0; i < peakAmps.length; i++) if (peakAmps[i] >= same) count++;

@@ -1,3 +1,4 @@
+import { greatest } from '../../statistics/greatest.ts';
 import { median } from '../../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
@@ -48,5 +49,5 @@ export function idlingSide(
 function highestStart({ timesS, peakAmps }: SideSignal, { fromS }: Activity): number {
   const from = firstAtOrAfter(timesS, fromS - STARTS_BEFORE_S);
   const starting = peakAmps.subarray(from, firstAtOrAfter(timesS, fromS + STARTS_WITHIN_S));
-  return starting.reduce((highest, amps) => Math.max(highest, amps), Number.NEGATIVE_INFINITY);
+  return greatest(starting);
 }

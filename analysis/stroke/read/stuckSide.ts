@@ -1,3 +1,4 @@
+import { greatest } from '../../statistics/greatest.ts';
 import { rangeOf } from '../../statistics/range.ts';
 import type { ActiveSide } from './activeSide.ts';
 
@@ -11,5 +12,5 @@ const MOST_CHANGE = 0.1;
 /** Whether the sensor of a side is stuck, of the `others` of which one at least was seen to stand: it reads one level throughout. */
 export function isStuck({ rest }: ActiveSide, others: readonly ActiveSide[]): boolean {
   if (rest.offsetAmps !== null || !others.some(({ rest: { stood } }) => stood !== null)) return false;
-  return rangeOf(rest.smooth) < MOST_CHANGE * rest.smooth.reduce((most, amps) => Math.max(most, amps));
+  return rangeOf(rest.smooth) < MOST_CHANGE * greatest(rest.smooth);
 }

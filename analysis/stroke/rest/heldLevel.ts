@@ -1,3 +1,4 @@
+import { greatest } from '../../statistics/greatest.ts';
 import { median } from '../../statistics/median.ts';
 import { medianAbove } from './drivenLevel.ts';
 import { isLong, type RestSearch, SHORTEST_REST_S } from './rests.ts';
@@ -30,7 +31,7 @@ export interface HeldLevel {
  * for 0.15 s and four samples together, and where that may as well be a zero.
  */
 export function heldLevel({ signal, smooth, threshold, rough }: RestSearch): HeldLevel | null {
-  const highest = signal.peakAmps.reduce((most, amps) => Math.max(most, amps), Number.NEGATIVE_INFINITY);
+  const highest = greatest(signal.peakAmps);
   // Of nearly every motor its start alone tells that it was not held.
   if (highest - threshold > MOST_START_AMPS) return null;
   const below = (level: number) => {

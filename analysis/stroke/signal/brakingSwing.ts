@@ -1,5 +1,5 @@
 import { median } from '../../statistics/median.ts';
-import { present } from '../../statistics/select.ts';
+import { presentAsTheyAre } from '../../statistics/select.ts';
 import type { SideTrace } from '../../trace.ts';
 import { firstAtOrAfter } from './interval.ts';
 
@@ -73,7 +73,7 @@ function swingAt({ timesS, amps }: SideTrace, from: number): Swing | null {
   const sign = Math.sign(amps[from]);
   const span = (fromS: number, toS: number) =>
     amps.subarray(firstAtOrAfter(timesS, fromS), firstAtOrAfter(timesS, toS));
-  const drive = median(present(span(timesS[from] - LEAST_DRIVEN_S / 2, timesS[from])));
+  const drive = median(presentAsTheyAre(span(timesS[from] - LEAST_DRIVEN_S / 2, timesS[from])));
   let peak = from;
   const peakEnd = Math.max(from + PEAK_SAMPLES, firstAtOrAfter(timesS, timesS[from] + PEAK_S));
   for (let i = from; i < Math.min(peakEnd, amps.length); i++)
@@ -84,7 +84,9 @@ function swingAt({ timesS, amps }: SideTrace, from: number): Swing | null {
   if (swing === null) return null;
   const rest = swing.restAmps ?? 0;
   const lastS = timesS[Math.min(swing.end, amps.length - 1)] - timesS[from];
-  const before = present(span(timesS[from] - Math.max(LEAST_DRIVEN_S, DRIVEN_TIMES * lastS), timesS[from]));
+  const before = presentAsTheyAre(
+    span(timesS[from] - Math.max(LEAST_DRIVEN_S, DRIVEN_TIMES * lastS), timesS[from]),
+  );
   const middle = (drive + rest) / 2;
   const isDriven = (value: number) => (value - middle) * sign < 0;
   if (before.filter(isDriven).length < DRIVEN_PART * before.length) return null;
@@ -124,14 +126,16 @@ function fallFrom(timesS: Float64Array, amps: Float64Array, peak: number, height
     const value = amps[i] * sign;
     if (value > lowest + UNEVEN * height) return null;
     lowest = Math.min(lowest, value);
-    const after = present(amps.subarray(i, firstAtOrAfter(timesS, timesS[i] + REST_S)));
+    const after = presentAsTheyAre(amps.subarray(i, firstAtOrAfter(timesS, timesS[i] + REST_S)));
     const restAmps = i === peak || after.length < 3 ? null : levelOf(after, LEVEL * height);
     // The middle of a swing that is over soon is its rest, from its height on.
     if (restAmps !== null && Math.abs(amps[i] - restAmps) <= OVER * height) {
       if (above < FEWEST_SAMPLES) return null;
       // What is left of the swing is in the first half still.
       const end = firstAtOrAfter(timesS, timesS[i] + REST_S / 2);
-      const settled = present(amps.subarray(end, firstAtOrAfter(timesS, timesS[i] + LONGEST_SWING_S)));
+      const settled = presentAsTheyAre(
+        amps.subarray(end, firstAtOrAfter(timesS, timesS[i] + LONGEST_SWING_S)),
+      );
       return { end, restAmps: settled.length < 3 ? restAmps : median(settled) };
     }
     if (value > OVER * height) above++;

@@ -65,9 +65,16 @@ type Samples = Pick<SideTrace, 'timesS' | 'amps'>;
 function readSamples({ timesS, amps }: Samples, sign: 1 | -1): Samples {
   const read = presentAsTheyAre(amps);
   return {
-    timesS: read === amps ? timesS : timesS.filter((_, i) => !Number.isNaN(amps[i])),
+    timesS: read === amps ? timesS : whereRead(timesS, amps),
     amps: sign === 1 ? read : negative(read),
   };
+}
+
+function whereRead(timesS: Float64Array, amps: Float64Array): Float64Array {
+  const kept = new Float64Array(timesS.length);
+  let count = 0;
+  for (let i = 0; i < kept.length; i++) if (!Number.isNaN(amps[i])) kept[count++] = timesS[i];
+  return kept.subarray(0, count);
 }
 
 function negative(values: Float64Array): Float64Array {
