@@ -1,4 +1,5 @@
 import type { MeasureName } from '../measures.ts';
+import { ReusedArray } from '../statistics/reusedArray.ts';
 import { studentTUpperTail } from '../statistics/studentT.ts';
 import { BEYOND_PROBABILITY, beyondQuantile } from './beyondQuantile.ts';
 
@@ -105,9 +106,11 @@ function factorOf(counts: readonly number[], measure: MeasureName): number {
   return Math.min(MOST_FACTOR[measure] ?? 1, foreseenFactor(counts, measure));
 }
 
+const forWeights = new ReusedArray();
+
 function foreseenFactor(counts: readonly number[], measure: MeasureName): number {
   const { priors, logs, tails, factors } = grid(PLAIN.has(measure) ? 'plain' : 'usual');
-  const weights = priors.slice();
+  const weights = forWeights.copyOf(priors);
   counts.forEach((count, place) => {
     if (count > 0) addTimes(weights, WEIGHT * count, logs[place]);
   });

@@ -31,13 +31,11 @@ export function narrowRollingMedian(values: Float64Array, halfWindow: number): F
     if (come < median) below++;
     else if (come === median) equal++;
     if (below > halfWindow) {
-      median = nextBelow(values, first, end, median);
-      equal = countOf(values, first, end, median);
+      ({ value: median, times: equal } = nextBelow(values, first, end, median));
       below -= equal;
     } else if (below + equal <= halfWindow) {
       below += equal;
-      median = nextAbove(values, first, end, median);
-      equal = countOf(values, first, end, median);
+      ({ value: median, times: equal } = nextAbove(values, first, end, median));
     }
   }
 }
@@ -62,22 +60,28 @@ function medianOfFirst(values: Float64Array, count: number): number {
   return values.slice(0, count).sort()[count >> 1];
 }
 
-/** The greatest value below a limit. */
-function nextBelow(values: Float64Array, from: number, end: number, limit: number): number {
+/** The greatest value below a limit, and how many there are of it. */
+function nextBelow(values: Float64Array, from: number, end: number, limit: number) {
   let next = Number.NEGATIVE_INFINITY;
-  for (let i = from; i < end; i++) if (values[i] < limit && values[i] > next) next = values[i];
-  return next;
+  let times = 0;
+  for (let i = from; i < end; i++) {
+    const value = values[i];
+    if (value >= limit || value < next) continue;
+    times = value > next ? 1 : times + 1;
+    next = value;
+  }
+  return { value: next, times };
 }
 
-/** The smallest value above a limit. */
-function nextAbove(values: Float64Array, from: number, end: number, limit: number): number {
+/** The smallest value above a limit, and how many there are of it. */
+function nextAbove(values: Float64Array, from: number, end: number, limit: number) {
   let next = Number.POSITIVE_INFINITY;
-  for (let i = from; i < end; i++) if (values[i] > limit && values[i] < next) next = values[i];
-  return next;
-}
-
-function countOf(values: Float64Array, from: number, end: number, wanted: number): number {
-  let count = 0;
-  for (let i = from; i < end; i++) count += Number(values[i] === wanted);
-  return count;
+  let times = 0;
+  for (let i = from; i < end; i++) {
+    const value = values[i];
+    if (value <= limit || value > next) continue;
+    times = value < next ? 1 : times + 1;
+    next = value;
+  }
+  return { value: next, times };
 }
