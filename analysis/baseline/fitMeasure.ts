@@ -6,6 +6,7 @@ import { type Channel, type Fit, isBorrowing, type Shape } from './channel.ts';
 import { BY_SEASON, PER_DEGREE_VARIANCE, regressors, type Weather } from './conditions.ts';
 import type { LentPrior } from './lent.ts';
 import { type MeasurePrior, PRIORS, unseenSupply, unseenTemperature } from './priors.ts';
+import { stallFollowsSupply } from './stallFollowsSupply.ts';
 import { RELEARNING_STROKES } from './strokesNeeded.ts';
 
 /**
@@ -140,6 +141,7 @@ const LEAVES_MORE = 1.4;
 
 /** Whether the copper tells the weather of the running current; false where the season tells it much better. */
 export function isToldByCopper(channel: Channel, whole: readonly boolean[]): boolean {
+  if (!stallFollowsSupply(channel, fitMeasure(channel, 'endStopAmps', whole))) return false;
   const [byCopper, bySeason] = [channel.weather, BY_SEASON].map((weather) =>
     fitMeasure(channel, 'runningAmps', whole, weather),
   );

@@ -1,5 +1,6 @@
 import { type Conditions, conditionsAt } from '../baseline/conditions.ts';
 import { type CopperRead, copperReading, MOST_DAYS } from '../baseline/copper.ts';
+import { stallFollowsSupply } from '../baseline/stallFollowsSupply.ts';
 import { stallsAsEver } from '../baseline/stallsAsEver.ts';
 import { DAY_MS, type StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
@@ -33,8 +34,8 @@ function copperAt(
   analysis: DoneAnalysis,
   side: string,
 ): CopperRead | null {
-  if (stopFollowsLoad(state, side)) return null;
   const channel = channelOf(state, side, analysis.direction);
+  if (stopFollowsLoad(state, side) || !stallFollowsSupply(channel)) return null;
   const reading = stallsAsEver(channel, analysis) ? copperReading(analysis, side, state.stay.restedMs) : null;
   const read = reading === null ? null : sharedCopper(state, analysis, side, reading);
   if (read !== null) return read;

@@ -1,4 +1,5 @@
 import type { Residual } from '../baseline/judge.ts';
+import { stallFollowsSupply } from '../baseline/stallFollowsSupply.ts';
 import { MEASURE_INDEX } from '../measures.ts';
 import type { RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
@@ -57,6 +58,7 @@ export function coldAllowance(context: FindingContext): number | null {
 function coldRise(state: RoomState, side: string): number | null {
   const memory = state.scale[side];
   if (memory.endStop.length < 2 || stopFollowsLoad(state, side)) return null;
+  if (!state.channels.every((channel) => channel.side !== side || stallFollowsSupply(channel))) return null;
   const stall = median(memory.endStop);
   const faster = memory.duration.length > 0 ? Math.min(0, median(memory.duration)) : 0;
   return Math.max(0, stall + faster - stallError(state, side));
