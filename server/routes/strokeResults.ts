@@ -15,10 +15,12 @@ import { PointsQuery, TravelTrace } from '../schemas/travel.ts';
 const tags = ['strokes'];
 const POINTS = 4000;
 /** A stroke may have more than a million samples; others' requests have turns between two of those. */
-const THINNED_AT_ONCE = 2;
+const READ_AT_ONCE = 2;
+/** A long one that is answered whole waits twice, and for its answer's memory in between. */
+const MOST_WAIT_MS = 10_000;
 
 export async function strokeResultRoutes(app: App): Promise<void> {
-  const thinning = new PatientTurns(THINNED_AT_ONCE);
+  const reading = new PatientTurns(READ_AT_ONCE, MOST_WAIT_MS);
   app.get(
     '/api/v1/strokes/:id/trace',
     {
@@ -33,10 +35,11 @@ export async function strokeResultRoutes(app: App): Promise<void> {
     },
     async (request, reply) => {
       const { points } = request.query;
-      const read = () => readTrace(request.db, personOf(request).accountId, request.params.id);
+      const { accountId } = personOf(request);
+      const read = () => reading.run(() => readTrace(request.db, accountId, request.params.id));
       const sent = await (points === undefined
         ? readInTurn(read, (bytes) => request.holdAnswer(reply, bytes))
-        : thinning.run(read));
+        : read());
       const trace = points === undefined ? sent : thinTrace(sent, points);
       if (wantsCsv(reply)) return sendText(reply, 'text/csv', traceAsCsv(trace));
       return sendText(reply, 'application/json', traceAsJson(trace, isThinner(trace, sent)));
@@ -57,7 +60,7 @@ export async function strokeResultRoutes(app: App): Promise<void> {
     (request) => {
       const { accountId } = personOf(request);
       const { points = POINTS } = request.query;
-      return thinning.run(() => travelOfStroke(request.db, accountId, request.params.id, points));
+      return reading.run(() => travelOfStroke(request.db, accountId, request.params.id, points));
     },
   );
 

@@ -134,18 +134,21 @@ test('a stroke that cannot be measured has no travel', async () => {
   expect((await get(`/rooms/${fleet.roomId}/normal?direction=extend&stroke=${id}`)).status).toBe(200);
 });
 
-test('however many strokes are asked for to be drawn, the database is there for others', async () => {
-  const other = new pg.Client(service.databaseUrl);
-  await other.connect();
-  onTestFinished(() => other.end());
-  await other.query('begin; lock table traces in access exclusive mode');
-  const drawn = Array.from({ length: 12 }, (_, i) => get(`/strokes/${ids[i]}/travel`));
-  await untilSomebodyWaits(other, 2);
-  for (let asked = 0; asked < 5; asked++) expect((await get('/session')).status).toBe(200);
-  const { rows } = await other.query(
-    'select count(distinct pid)::int as waiting from pg_locks where not granted and database = (select oid from pg_database where datname = current_database())',
-  );
-  await other.query('rollback');
-  expect(rows).toEqual([{ waiting: 2 }]);
-  expect((await Promise.all(drawn)).map(({ status }) => status)).toEqual(Array(12).fill(200));
-});
+test.each(['travel', 'trace', 'trace?points=100'])(
+  'however many strokes are asked for their %s, the database is there for others',
+  async (path) => {
+    const other = new pg.Client(service.databaseUrl);
+    await other.connect();
+    onTestFinished(() => other.end());
+    await other.query('begin; lock table traces in access exclusive mode');
+    const drawn = Array.from({ length: 12 }, (_, i) => get(`/strokes/${ids[i]}/${path}`));
+    await untilSomebodyWaits(other, 2);
+    for (let asked = 0; asked < 5; asked++) expect((await get('/session')).status).toBe(200);
+    const { rows } = await other.query(
+      'select count(distinct pid)::int as waiting from pg_locks where not granted and database = (select oid from pg_database where datname = current_database())',
+    );
+    await other.query('rollback');
+    expect(rows).toEqual([{ waiting: 2 }]);
+    expect((await Promise.all(drawn)).map(({ status }) => status)).toEqual(Array(12).fill(200));
+  },
+);
