@@ -6,6 +6,7 @@ import { directionBySign } from './stroke/read/direction.ts';
 import { readSides, sidesToMeasure, TOO_BRIEF } from './stroke/read/readSides.ts';
 import { interpolate } from './stroke/signal/interpolate.ts';
 import { plausibleSupply } from './stroke/signal/plausibleSupply.ts';
+import { supplyAtStop } from './stroke/supplyAtStop.ts';
 import type { Direction, RoomDescription, StrokeTrace, SupplyTrace } from './trace.ts';
 
 /**
@@ -37,7 +38,8 @@ export function measureStroke(trace: StrokeTrace, room: RoomDescription): Stroke
   for (const side of sidesToMeasure(active, supply, direction)) {
     const measured = measureSide(side);
     if (measured === null) continue;
-    sides[side.signal.side] = measured;
+    const endStopVolts = supplyAtStop(supply, measured.phases);
+    sides[side.signal.side] = endStopVolts === null ? measured : { ...measured, endStopVolts };
     doubts.push(...doubtsOf(side.signal, side.rest, measured));
   }
   const names = room.sides.filter((name) => sides[name] !== undefined);

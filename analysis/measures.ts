@@ -116,6 +116,8 @@ export interface SideMeasures {
   readonly rateHz?: number;
   /** Whether the current was recorded as positive or as negative while it drove; absent in older analyses. */
   readonly sign?: 1 | -1;
+  /** Supply while it stood at its end stop, volts; missing where it was not read there, and in older analyses. */
+  readonly endStopVolts?: number;
   /** Missing where the highest reading is none that several samples share; and in older analyses. */
   readonly held?: HeldReading;
 }

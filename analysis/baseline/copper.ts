@@ -8,25 +8,28 @@ const COOLED_MS = 20 * 60_000;
 
 /**
  * What the copper of one side's motor and leads says of the temperature, in degrees: the current at standstill is V/R,
- * and copper takes 0.393 % a degree (IEC 60028). Null where no stall at the end stop was read, where nobody
- * recorded the supply, and where the motor had not cooled down. `restedMs`: how long it had rested; null: not known.
+ * and copper takes 0.393 % a degree (IEC 60028). Null where no stall at the end stop was read, where the supply
+ * was not read during it, and where the motor had not cooled down. `restedMs`: how long it had rested; null: not known. The
+ * supply while the room ran is no V of the stall: a battery that grew old, or another source, gives less of it there by what
+ * its own resistance takes, which would read as tens of degrees.
  *
  * The origin differs from motor to motor: only differences mean anything.
  */
 export function copperReading(
-  { sides, supplyVolts }: DoneAnalysis,
+  { sides }: Pick<DoneAnalysis, 'sides'>,
   side: string,
   restedMs: number | null,
 ): number | null {
   const measured = sides[side];
   const stallAmps = measured !== undefined && endsAtStandstill(measured) ? measured.endStopAmps : null;
+  const stallVolts = measured?.endStopVolts;
   if (
     stallAmps === null ||
-    supplyVolts === null ||
+    stallVolts === undefined ||
     (restedMs !== null && restedMs >= 0 && restedMs < COOLED_MS)
   )
     return null;
-  const reading = Math.log(supplyVolts / stallAmps) / COPPER_PER_C;
+  const reading = Math.log(stallVolts / stallAmps) / COPPER_PER_C;
   return Number.isFinite(reading) ? Math.round(100 * reading) / 100 : null;
 }
 

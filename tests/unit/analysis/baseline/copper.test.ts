@@ -117,10 +117,29 @@ test.each([
   expect(copperScale(reads)).toBeNull();
 });
 
+test('a battery that grew old reads as no warm copper: it keeps its volts as the room runs, and loses a tenth at the stall', () => {
+  const sound = strokeEvent(0, ROOM, 1);
+  const onOldBattery = changed(sound, {
+    all: ({ endStopAmps, endStopVolts }) => ({
+      endStopAmps: 0.9 * (endStopAmps ?? 0),
+      endStopVolts: 0.9 * (endStopVolts ?? 0),
+    }),
+  });
+  const [old, before] = [onOldBattery, sound].map(({ analysis }) => {
+    if (analysis.status !== 'done') throw new Error('It was measured.');
+    return copperReading(analysis, 'front', null);
+  });
+  expect(before).not.toBeNull();
+  expect(old).toBeCloseTo(before ?? Number.NaN, 1);
+});
+
 test('copper is not read without a stall or a supply, nor soon after the motor ran', () => {
   const { analysis } = strokeEvent(0, ROOM, 1);
   const unsupplied = strokeEvent(0, ROOM, 1, { volts: null }).analysis;
   const stopless = changed(strokeEvent(0, ROOM, 1), { all: () => ({ endStopAmps: null }) }).analysis;
+  const slowly = changed(strokeEvent(0, ROOM, 1), { all: () => ({ endStopVolts: undefined }) });
+  const slowlySupplied = slowly.analysis;
+  if (slowlySupplied.status !== 'done') throw new Error('It was measured.');
   if (analysis.status !== 'done' || unsupplied.status !== 'done' || stopless.status !== 'done')
     throw new Error('All were measured.');
   expect(copperReading(analysis, 'front', null)).not.toBeNull();
@@ -128,5 +147,6 @@ test('copper is not read without a stall or a supply, nor soon after the motor r
   expect(copperReading(analysis, 'front', 60_000)).toBeNull();
   expect(copperReading(unsupplied, 'front', null)).toBeNull();
   expect(copperReading(stopless, 'front', null)).toBeNull();
+  expect(copperReading(slowlySupplied, 'front', null)).toBeNull();
   expect(copperReading(analysis, 'elsewhere', null)).toBeNull();
 });

@@ -92,6 +92,8 @@ function sideMeasures(runningAmps: number, told: Told, place: number, random: Ra
     runningAmps,
     runningAmpsP90: 1.08 * runningAmps * Math.exp(random.normal(0, 0.004)),
     endStopAmps: 0.95 * stall * Math.exp(random.normal(0, 0.03)),
+    // A supply that gives way to nothing.
+    ...(told.volts === null ? {} : { endStopVolts: told.volts }),
     durationS,
     chargeAs: runningAmps * durationS,
     energyJ: told.volts === null ? null : runningAmps * durationS * told.volts,
