@@ -71,9 +71,10 @@ async function start(
   stops.push(() => endWaiting());
   const reached = await awaitDatabase(
     () => plainOwnerUrl(url, console.error),
-    (line) => {
+    async (line) => {
+      // Whoever reads the line can ask right away.
+      endWaiting = await answerNotYetReady(configuration, console.error);
       console.error(line);
-      endWaiting = answerNotYetReady(configuration, console.error);
     },
     options.endWanted ?? new AbortController().signal,
   );

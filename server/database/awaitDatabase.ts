@@ -15,7 +15,7 @@ const IS_WRONG = /^(28|3D)/;
  */
 export async function awaitDatabase<Answer>(
   ask: () => Promise<Answer>,
-  say: (line: string) => void,
+  say: (line: string) => Promise<void>,
   signal: AbortSignal,
 ): Promise<Answer> {
   let hasSaid = false;
@@ -25,7 +25,7 @@ export async function awaitDatabase<Answer>(
     } catch (cause) {
       const error = databaseUnusable(cause);
       if (!mayComeUp(cause)) throw error;
-      if (!hasSaid) say(`${error.message} Trying again until it can.`);
+      if (!hasSaid) await say(`${error.message} Trying again until it can.`);
       hasSaid = true;
       await sleep(waitMs, undefined, { signal });
     }
