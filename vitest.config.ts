@@ -14,6 +14,7 @@ const project = (name: string, include: string[], extra: object = {}) => ({
 /** Contract and browser tests share one real Postgres, started once by the global set-up; each file gets a clone. */
 const withPostgres = {
   globalSetup: ['tests/support/postgresForTests.ts'],
+  setupFiles: ['tests/support/endLeftoversOfFile.ts'],
   hookTimeout: 240_000,
   expect: { poll: { timeout: 45_000 } },
 };

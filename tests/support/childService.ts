@@ -1,7 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { endedByItself, endWithUs } from './endWithUs.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const STARTS = {
@@ -22,6 +23,7 @@ export interface ChildService {
   signalGroup(signal: NodeJS.Signals): void;
 }
 
+/** Starts it. It ends with whoever starts it at the latest, its embedded Postgres too (`endWithUs.ts`). */
 export function startChild(
   environment: Readonly<Record<string, string>>,
   by: keyof typeof STARTS = 'npm',
@@ -53,6 +55,10 @@ export function startChild(
   ready.catch(() => undefined);
   const pid = child.pid;
   if (pid === undefined) throw new Error(`${command} cannot be started.`);
+  endWithUs({ group: pid });
+  if (environment.DATA_DIR !== undefined) endWithUs({ dataDir: resolve(ROOT, environment.DATA_DIR) });
+  // Its output is closed once no process of the group is left that writes to it.
+  void exited.then(() => endedByItself(pid));
   return {
     child,
     ready,

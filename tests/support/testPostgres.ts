@@ -2,6 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startEmbeddedPostgres } from '../../server/database/embedded/startEmbeddedPostgres.ts';
+import { endWithUs } from './endWithUs.ts';
 
 export interface TestPostgres {
   readonly url: string;
@@ -28,9 +29,10 @@ export async function startTestPostgres(): Promise<TestPostgres> {
 }
 
 async function startOwn(): Promise<TestPostgres> {
-  // A run that is ended from outside leaves no server behind: it goes with the process's orderly exit.
+  // A run that is asked to end ends its server in good order.
   process.once('SIGTERM', () => process.exit(1));
   const folder = await mkdtemp(join(tmpdir(), 'slideload-tests-'));
+  endWithUs({ dataDir: folder });
   const postgres = await startEmbeddedPostgres(folder, { settings: FAST });
   return {
     url: postgres.url,

@@ -87,7 +87,7 @@ async function stop(child: ChildProcess, ended: Promise<void>): Promise<void> {
  * Ends in good order what an earlier service left running when it was killed. Forgets a lock file whose process is not a Postgres
  * at work here: after a restart of the machine its number may be anybody's.
  */
-export async function endOrphans(cluster: Cluster): Promise<void> {
+export async function endOrphans(cluster: Pick<Cluster, 'folder'>): Promise<void> {
   const pid = Number((await pidFile(cluster.folder))[0]) || null;
   const working = postgresProcessesIn(cluster.folder, pid);
   if (working.length === 0) {

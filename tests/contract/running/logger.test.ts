@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { type ChildOnDatabase, childOnDatabase } from '../../support/childOnDatabase.ts';
+import { endedByItself, endWithUs } from '../../support/endWithUs.ts';
 import { type Fleet, newFleet } from '../strokes/strokeFixture.ts';
 
 const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
@@ -44,8 +45,12 @@ function start(...words: string[]): Running {
       cwd: ROOT,
       env: { ...process.env, LOGGER_TOKEN: fleet.loggerToken },
       stdio: ['ignore', 'pipe', 'pipe'],
+      detached: true,
     },
   );
+  if (child.pid === undefined) throw new Error('The logger cannot be started.');
+  const group = child.pid;
+  endWithUs({ group });
   const said = { out: '', err: '' };
   child.stdout.on('data', (chunk: Buffer) => {
     said.out += chunk.toString();
@@ -56,7 +61,10 @@ function start(...words: string[]): Running {
   return {
     child,
     said,
-    code: once(child, 'close').then(([code]) => code),
+    code: once(child, 'close').then(([code]) => {
+      endedByItself(group);
+      return code;
+    }),
     heard: async (what) => {
       while (!what.test(said.out)) await once(child.stdout, 'data');
     },
