@@ -9,19 +9,29 @@ import { mostNoise, noiseDetail } from './noise.ts';
 /** What is hard to trust of one side, with a sentence for people. */
 export type FoundDoubt = DoneAnalysis['doubts'][number];
 
+/**
+ * Above this part of the noise allowed while running, the noise at rest may show only its positive half. A guess, no
+ * source.
+ */
 const HALF_SEEN = 0.08;
-/** More missed samples, or a longer stretch without any, than a careful logger loses. */
+/** A careful logger misses no larger share of the samples, and has no longer gap: seconds, or a part of the stroke. */
 const MISSED_SHARE = 0.15;
 const GAP_S = 1;
 const GAP_PART = 0.08;
-/** So many samples at almost one time are no jitter. */
+/** This many samples at almost the same time are more than jitter. */
 const CROWDED_SAMPLES = 8;
-/** A record that never reads above this multiple of its running current though a motor started was cut off. */
+/** A record in which a motor starts but which never reads above this multiple of its running current was cut off. */
 const CLIPPED_PART = 1.6;
-/** So many of the highest readings are the same where it is cut so low; of a start and a stall, so many altogether and of either. */
+/**
+ * How many of the highest readings must be the same: where a record is cut below `CLIPPED_PART`, and where both start
+ * and stall are cut off, in all and in each of the two.
+ */
 const FEWEST_SAME = 5;
 const SAME_AT_BOTH = { all: 6, starting: 2, stopping: 3 };
-/** A start is looked for from so long before the first current to so long after it, seconds, and a stall at the last so long. */
+/**
+ * Readings count for the start from this long before the first current to this long after it, seconds, and for the
+ * stall in the last ones.
+ */
 const START_S = { before: 0.3, after: 0.6 };
 const STOP_S = 1.5;
 /** What is said of a record that is cut off. */
@@ -36,7 +46,8 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   if (Math.abs(offset) > mostOffset(runningAmps)) say('offset', offsetDetail(offset));
   const mostAtRest = mostNoise({ runningAmps, offsetAmps: offset });
   const mostRunning = mostNoise({ runningAmps, offsetAmps: null });
-  // A logger that sends no negative numbers shows a part of its noise at rest: what it is shows while the motor runs.
+  // A logger that sends no negative numbers shows only a part of its noise at rest; all of it shows while the motor
+  // runs.
   const isHalfSeen = rest.noiseAmps > HALF_SEEN * mostRunning;
   const noiseRunning = isHalfSeen ? Math.max(rest.noiseAmps, differenceNoise(signal.amps)) : rest.noiseAmps;
   const isSeenAtRest = rest.offsetAmps !== null && rest.noiseAmps > mostAtRest;
@@ -51,7 +62,7 @@ export function doubtsOf(signal: SideSignal, rest: RestLevel, measured: SideMeas
   return found;
 }
 
-/** Where the clock went on without any sample, none that was to come is missing: only the time tells. */
+/** A logger that sends nothing for a while marks no sample as missed: then only the times show the gap. */
 function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
   const percent = Math.round(100 * missedShare);
   const inARow = longestGapS.toFixed(1);
@@ -60,13 +71,14 @@ function gapsDetail({ missedShare, longestGapS }: SideSignal): string {
 }
 
 /**
- * Whether the highest readings are one and the same value: while starting and at the stop alike, or so low that no
- * motor's start fits below it. A start draws the most of all: where it stands below the highest, nothing was cut off it.
+ * Whether the record is cut off: its highest readings are the same value both at the start and at the stop, or so low
+ * that no motor's start fits below them. A start draws the most of all: if it lies below the highest reading, it was
+ * not cut off.
  */
 function isClipped(signal: SideSignal, measured: SideMeasures, offsetAmps: number): boolean {
   const { startS, inrushEndS, endS } = measured.phases;
   const { timesS, peakAmps } = signal;
-  // Fewer than held readings, or what still follows the current, is cut off nowhere.
+  // Without a held reading (`heldReading.ts`) nothing is cut off.
   if (measured.held === undefined) return false;
   const { amps, same, count: all } = highestReadings(peakAmps);
   if (all < FEWEST_SAME) return false;

@@ -3,12 +3,12 @@ import type { RestLevel } from '../rest/restLevel.ts';
 import type { SideSignal } from '../signal/sideSignal.ts';
 import { followsCurrent, highestReadings, lowestSame } from './highestReadings.ts';
 
-/** So many readings of one value are more than two that happen to be alike. */
+/** From this many readings of one value on it is more than two that happen to be alike. */
 const FEWEST = 3;
 
 /**
- * The highest reading of a side's record, where several samples are that and neither what noise
- * makes of a level nor a crest is to be seen about it; null where there is no such.
+ * The highest reading of a side's record if several samples hold it and the sensor no longer followed the current there
+ * (`followsCurrent`); else null. `runningAmpsP90`: amperes less the offset.
  */
 export function heldReading(
   { peakAmps }: SideSignal,

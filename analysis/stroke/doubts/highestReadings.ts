@@ -1,12 +1,18 @@
 import { greatest } from '../../statistics/greatest.ts';
 
-/** Readings are the same within this part of them, and so many amperes: what is left is how numbers are kept. */
+/** Two readings are the same if they differ by less than this part of them and this many amperes: that is rounding. */
 const SAME_PART = 1e-6;
 const SAME_AMPS = 1e-9;
-/** Of a crest's readings in its highest step, to those in the step below; and how far above the running current. */
+/**
+ * A crest has at most this many times as many readings in its highest step as in the step below, and lies at least this
+ * many steps above the running current (`isCrest`).
+ */
 const MOST_OF_CREST = 2.5;
 const CREST_STEPS = 3;
-/** Single readings below the highest, between two of it, to all of the highest: more than what a spark or a lost sample leaves. */
+/**
+ * Single readings below the highest, between two of the highest, as a part of all the highest: more than a spark or a
+ * lost sample leaves.
+ */
 const FLICKERING_PART = 0.04;
 
 /** The least that counts as the same reading, amperes. */
@@ -17,7 +23,7 @@ export function lowestSame(amps: number): number {
 /** The highest of a record's readings, amperes; minus infinity where there is none. */
 export interface HighestReadings {
   readonly amps: number;
-  /** The least that counts as the same, and how many do. */
+  /** The least that counts as the same, amperes, and how many readings do. */
   readonly same: number;
   readonly count: number;
 }
@@ -32,8 +38,8 @@ export function highestReadings(peakAmps: Float64Array): HighestReadings {
 }
 
 /**
- * Whether the sensor still followed the current where it reads its highest several times: those are a crest, or a level about which
- * it flickers. `runningAmps`: what the side runs at, the offset in it.
+ * Whether the sensor still followed the current where it reads its highest several times: on a crest, or at a level
+ * about which it flickers. `runningAmps`: what the side runs at, offset included.
  */
 export function followsCurrent(
   peakAmps: Float64Array,
@@ -51,9 +57,9 @@ function nextBelow(peakAmps: Float64Array, level: number): number {
 }
 
 /**
- * Whether a sensor that still follows the current is what reads the same so often: a controller holds a current at its limit,
- * and noise takes single readings one step below. What a sensor's end cuts off has no noise; what falls below it does so by
- * any amount, most of it by more than one step.
+ * Whether a sensor that still follows the current reads the same so often because a controller holds the current at its
+ * limit: then noise takes single readings one step below. Where the sensor's range ends there is no noise; what falls
+ * below does so by any amount, mostly by more than one step.
  */
 function flickers(peakAmps: Float64Array, { same, count }: HighestReadings): boolean {
   const step = nextBelow(peakAmps, same) - SAME_PART * same;
@@ -68,10 +74,10 @@ function flickers(peakAmps: Float64Array, { same, count }: HighestReadings): boo
 }
 
 /**
- * Whether the `count` readings from `same` up are no more than a smooth crest leaves there, read in steps. A crest is a
- * parabola: it spends at most 1 / (sqrt(2) - 1) = 2.4 times as long in its highest step as in the one below, while a
- * cut heaps up in its highest step all that was above. So near to the `running` current the step below holds other
- * readings than the crest's, and nothing is told.
+ * Whether the `count` readings from `same` up are no more than a smooth crest leaves there when it is read in steps. A
+ * crest is a parabola: it spends at most 1 / (sqrt(2) - 1) = 2.4 times as long in its highest step as in the one below,
+ * while a cut heaps up in its highest step all that was above. Near the `running` current (amperes) the step below
+ * holds other readings than the crest's, so that this cannot be told: false.
  */
 function isCrest(peakAmps: Float64Array, { same, count }: HighestReadings, running: number): boolean {
   const next = nextBelow(peakAmps, same);

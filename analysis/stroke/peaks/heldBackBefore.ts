@@ -1,30 +1,56 @@
 import type { Interval } from '../signal/interval.ts';
 
-/** What goes before a new start lies within so long before it, seconds: the longest that a controller holds a side back for. A guess, no source. */
+/** The longest that a controller holds a side back before a new start, seconds. A guess, no source. */
 const HELD_BACK_S = 2;
-/** Falls that follow each other so closely are looked back over for so long at most. A guess, no source. */
+/**
+ * Falls that follow each other within `HELD_BACK_S` are looked back over for this long at most, seconds. A guess, no
+ * source.
+ */
 const LONGEST_TRAIN_S = 6;
-/** It falls and rises at once, in so many seconds or samples, from this part of its height to that: a clamp is no quicker. Guesses, no source. */
+/**
+ * The current falls and rises at once: from the first part of its height to the second within this many seconds, or
+ * samples if those take longer. A clamp is no quicker. Guesses, no source.
+ */
 const AT_ONCE = { longestS: 0.06, samples: 2.5, from: 0.25, to: 0.75 };
-/** What the side lacked before was as deep as this part of the start, or of what it draws. A guess, no source. */
+/**
+ * The dip before is at least this part as deep as the start is high, or as what the side draws if that is less. A
+ * guess, no source.
+ */
 const LEAST_DEPTH = 0.5;
-/** It is no deeper than the noise by chance. */
+/** And deeper than this many standard deviations of the noise, which chance does not reach. */
 const NOISE_SIGMAS = 4;
-/** What differs from the usual by less than this part of it, or so many deviations of the noise, is no charge. Guesses, no source. */
+/**
+ * What differs from the usual current by less than this part of it, or this many standard deviations of the noise,
+ * counts as no charge. Guesses, no source.
+ */
 const SAME_PART = 0.08;
 const SAME_SIGMAS = 2;
-/** A start gives back no more than so many times what was lacked, as noise and the course leave it. A guess, no source. */
+/**
+ * A start gives back at most this many times what was lacked: 1 but for noise and an uncertain course. A guess, no
+ * source.
+ */
 const MOST_GIVEN = 1.5;
-/** What both make up together is more than so many samples: of two that stand apart nobody knows what they are part of. */
+/**
+ * Dip and start together must have more samples than this: of two odd samples nobody can tell what they are part of.
+ */
 const MOST_UNTOLD = 2;
-/** A start is over once the current has been the usual one for so long, seconds, and after so long at most. Guesses, no source. */
+/**
+ * A start is over once the current has been the usual one for the first, and after the second at most. Guesses, no
+ * source.
+ */
 const SETTLED_S = 0.3;
 const LONGEST_START_S = 1;
 
-/** Where its course lies below this part of what a side draws for most of its way it idles; else much holding back has drawn it down. */
+/**
+ * A side whose course lies below this part of what it draws for most of its way idles there. A course that is only
+ * somewhat lower has been drawn down by much holding back.
+ */
 const LOADED_PART = 0.55;
 
-/** The running current of a side, its course, the sensor's noise and what the side draws for most of its way, amperes. */
+/**
+ * The running current of a side, its smooth course, the sensor's noise and what the side draws for most of its way,
+ * amperes.
+ */
 export interface RunningCourse {
   readonly timesS: Float64Array;
   readonly stepS: number;
@@ -35,11 +61,14 @@ export interface RunningCourse {
 }
 
 /**
- * When a side was held back, with the new start after it, whose peak lies within the samples `from` to `last`; null: the peak is
- * no such start. A controller that keeps two sides in step takes the power of the one ahead away for a moment, or a part of
- * it, and gives it back: the current falls at once and jumps up at once, and as the speed is in the end what it was, the charge
- * above the usual is the one that was lacked, `J dω/dt = Kt (I - load / Kt)`. What catches in the mechanism begins with a rise, and
- * asks for more than was lacked; nor does a load change the current quicker than the motor's own inertia lets it.
+ * When a side was held back, including the new start after it, whose peak lies within the samples `from` to `last`.
+ * Null where the peak is no such start.
+ *
+ * A controller that keeps two sides in step takes the power of the one ahead away for a moment, or a part of it, and
+ * gives it back. The current falls at once and jumps up at once. The speed ends up where it was, so the charge above
+ * the usual is the charge that was lacked: `J dω/dt = Kt (I - load / Kt)`. Something that catches in the mechanism
+ * begins with a rise instead, and takes more than was lacked; and a load cannot change the current quicker than the
+ * motor's inertia lets it.
  */
 export function heldBackBefore(running: RunningCourse, from: number, last: number): Interval | null {
   const { timesS, stepS, amps, course, noiseAmps, runningAmps } = running;
@@ -61,12 +90,15 @@ export function heldBackBefore(running: RunningCourse, from: number, last: numbe
     givenAs += (amps[over] - usual) * stepS;
     count++;
   }
-  // How long it lacked that is known to one sample.
+  // How long the dip lasted is known to one sample only.
   if (count <= MOST_UNTOLD || givenAs > MOST_GIVEN * (lack.chargeAs + stepS * lack.depth)) return null;
   return { fromS: timesS[lack.fell], toS: timesS[Math.min(over, amps.length - 1)] };
 }
 
-/** The last sample before a peak that lies low, the first that lies high, and how far the peak stands above the course, amperes. */
+/**
+ * The rise to a peak: the last sample before it that lies low, the first that lies high, and how far the peak stands
+ * above the course, amperes.
+ */
 function riseTo(
   { amps, course }: RunningCourse,
   from: number,
@@ -84,17 +116,20 @@ function riseTo(
 
 /** What a side lacked before its new start. */
 interface Lack {
-  /** Ampere-seconds, and of how many samples. */
+  /** The charge, ampere-seconds, and in how many samples it was lacked. */
   readonly chargeAs: number;
   readonly count: number;
-  /** The most of it, amperes. */
+  /** How far the current fell below the usual at most, amperes. */
   readonly depth: number;
-  /** The sample from which on it lacked, and how long the current took to fall there, seconds. */
+  /** The sample at which the current had fallen, and how long it took to fall, seconds. */
   readonly fell: number;
   readonly fellInS: number;
 }
 
-/** `same`: what differs by less from the usual does not count; `deep`: from there on it is a fall and no slow course, amperes. */
+/**
+ * What a dip is measured against, amperes. `same`: what differs by less from the usual does not count. `deep`: what
+ * lies this far below is a fall and no slow course. `foot`: the last low sample before the start.
+ */
 interface Before {
   readonly usual: number;
   readonly same: number;
@@ -102,7 +137,7 @@ interface Before {
   readonly foot: number;
 }
 
-/** The most that was lacked of what is usual up to a sample, whatever starts before gave back of it taken off. */
+/** The most charge that was lacked up to the foot, less what earlier starts gave back of it. */
 function lackBefore({ timesS, stepS, amps }: RunningCourse, { usual, same, deep, foot }: Before): Lack {
   let [sumAs, count, depth] = [0, 0, 0];
   let most = { chargeAs: 0, count: 0, fell: foot };
@@ -110,7 +145,7 @@ function lackBefore({ timesS, stepS, amps }: RunningCourse, { usual, same, deep,
   let [isSettled, settledToS] = [false, timesS[foot]];
   for (let i = foot; i > 0 && timesS[i] >= sinceS; i--) {
     const below = usual - amps[i];
-    // A start that was over long before leaves nothing to give back.
+    // An earlier start that was over long before has nothing to do with this one.
     if (isSettled && below < -deep) break;
     depth = Math.max(depth, below);
     isSettled ||= settledToS - timesS[i] >= SETTLED_S;

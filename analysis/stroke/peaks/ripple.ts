@@ -2,16 +2,19 @@ import { differences } from '../../statistics/differences.ts';
 import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviation.ts';
 import { ReusedArray } from '../../statistics/reusedArray.ts';
 
-/** Periods of a ripple within the part: fewer are its slow course, more are noise to what is looked for. Guesses, no source. */
+/**
+ * How many periods a ripple may have within the part, and the steps in which they are searched, first coarse, then
+ * fine. Fewer periods are the slow course; more count as noise here. Guesses, no source.
+ */
 const FEWEST_PERIODS = 4;
 const MOST_PERIODS = 40;
 const COARSE_STEP = 0.5;
 const FINE_STEP = 0.05;
-/** A ripple is looked for in so many means. */
+/** The part is averaged to this many means before a ripple is looked for. */
 const MEANS = 160;
-/** Values beyond so many deviations count as that far off only: peaks are no part of a ripple. A guess, no source. */
+/** Values are limited to this many deviations, because peaks are no part of a ripple. A guess, no source. */
 const DRAWN_IN_AT = 1.5;
-/** A swing is regular if what is left without it spreads no more than this part of what there was. A guess, no source. */
+/** A ripple is regular if without it the spread is at most this part of what it was. A guess, no source. */
 const LEFT_PART = 0.5;
 
 const [forDrawnIn, forPhases] = [new ReusedArray(), new ReusedArray()];
@@ -23,9 +26,9 @@ interface Sine {
 }
 
 /**
- * The regular ripple of a part, such as a room has by the teeth of its gear: the sine along the travel that explains most of the
- * current's departures from its course, by least squares (N. R. Lomb, 1976), at each sample, A. Null where none halves their
- * spread. `departures`, in amperes, and `positions` are as long as each other.
+ * The regular ripple of a part, such as the teeth of a gear cause: the sine along the travel that explains most of the
+ * current's departures from its course, by least squares (N. R. Lomb, 1976). One value for each sample, amperes. Null
+ * where no sine halves the spread of the departures. `departures` (amperes) and `positions` have the same length.
  */
 export function rippleOf(departures: Float64Array, positions: Float64Array): Float64Array | null {
   const spread = medianAbsoluteDeviation(departures);
@@ -50,7 +53,7 @@ export function rippleOf(departures: Float64Array, positions: Float64Array): Flo
   return ripple;
 }
 
-/** The sine that takes most off the squares of the values; `at`: where each lies, radians of one period over the part. */
+/** The sine that lowers the sum of squares most. `at`: where each value lies, with 2π over the whole part. */
 function bestSine(
   values: Float64Array,
   at: Float64Array,

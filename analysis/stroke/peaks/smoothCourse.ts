@@ -2,15 +2,15 @@ import { medianOfStretch } from '../../statistics/median.ts';
 import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 
-/** Wider windows are taken over the medians of blocks, so that about so many blocks make half a window. */
+/** A wide window is taken over medians of blocks, about this many to half a window. */
 const HALF_BLOCKS = 12;
 
 const forRanks = new ReusedArray();
 
 /**
- * The slow course of a signal: its moving median over `2 halfWindow + 1` samples (Tukey, 1977). Wide windows are taken
- * over block medians, straight between the blocks' middles: the course is slow, and this costs a tenth. As long as
- * `values`, which hold no gaps.
+ * The slow course of a signal: its moving median over `2 halfWindow + 1` samples (Tukey, 1977), as long as `values`,
+ * which must hold no gaps. Wide windows are taken over block medians, with straight lines between the blocks' middles:
+ * the course is slow, and this takes a tenth of the time.
  */
 export function smoothCourse(values: Float64Array, halfWindow: number): Float64Array {
   const block = Math.floor(halfWindow / HALF_BLOCKS);

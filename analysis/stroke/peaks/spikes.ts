@@ -8,24 +8,32 @@ import { heldBackBefore } from './heldBackBefore.ts';
 import { rippleOf } from './ripple.ts';
 import { smoothCourse } from './smoothCourse.ts';
 
-/** The current's smooth course is its median over this part of the running time, at least so many seconds. */
+/**
+ * The current's smooth course is its moving median over this part of the running time, and at least this many seconds.
+ */
 const COURSE_PART = 0.1;
 const SHORTEST_COURSE_S = 1.2;
-/** A spike stands this many standard deviations, and this part of the running level, above the course. */
+/**
+ * A spike stands at least this many standard deviations above the course, and this part of the running level; a dip as
+ * many deviations below it, and a larger part. At most this many of each are kept.
+ */
 const SPIKE_SIGMAS = 6;
 const SPIKE_PART = 0.14;
 const DIP_PART = 0.25;
 const MOST_KEPT = 40;
-/** They are looked for in means over about so long, seconds. */
+/** Both are looked for in moving means over about this long, seconds. */
 const SMOOTHING_S = 0.1;
 /** No sensor, and no motor, is quieter than this part of the running current: a guess, no source. */
 const LEAST_NOISE_PART = 0.005;
-/** Less than so many times the noise a ripple hides no peak: a guess, no source. */
+/** A ripple of less than this many times the noise hides no peak: a guess, no source. */
 const LEAST_RIPPLE = 2;
-/** A motor's own inertia makes its current take at least two steps of this, seconds, there and back: a guess, no source. */
+/**
+ * A motor's inertia makes its current take at least two steps of this, seconds, to rise and come back: a guess, no
+ * source.
+ */
 const QUICK_S = 0.021;
 
-/** The running part of one side, samples in a row, with inrush, pauses and end stop cut away. */
+/** The running part of one side: its samples with inrush, pauses and end stop cut away, the rest put together. */
 export interface RunningPart {
   readonly signal: Pick<SideSignal, 'stepS'>;
   readonly timesS: Float64Array;
@@ -40,20 +48,22 @@ export interface RunningPart {
 export interface Excursions {
   readonly spikes: Spike[];
   readonly dips: Spike[];
-  /** When a controller held the side back, with the new starts after. */
+  /** When a controller held the side back, including the new starts after it. */
   readonly heldBack: Interval[];
-  /** Spread of the running current about its own smooth course: its deviation, far ones drawn in, A. */
+  /**
+   * Spread of the running current about its own smooth course: the standard deviation with far values limited, amperes.
+   */
   readonly roughness: number;
 }
 
 /**
- * Short peaks and dips of the running current, by how far they leave its own smooth course (a moving median, after
- * Tukey 1977), and the spread about that course: the standard deviation once what lies beyond three median absolute
- * deviations (Hampel 1974) is drawn in to there (Winsor's way, after J. W. Tukey 1962). The median deviation alone jumps
- * from step to step of a coarse sensor.
+ * Short peaks and dips of the running current, and its spread about its own smooth course (a moving median, after Tukey
+ * 1977). Peaks are what leaves that course far enough. The spread is the standard deviation after values beyond three
+ * median absolute deviations (Hampel 1974) are set to that limit (winsorised, after J. W. Tukey 1962); the median
+ * deviation alone would jump from step to step of a coarse sensor.
  *
  * A peak must come back to half its height on both sides within the part: the rise towards a seal or the end stop is
- * not one. Fewer than five samples answer none.
+ * not one. Fewer than five samples have no peaks, and a roughness of 0.
  */
 export function excursions(part: RunningPart): Excursions {
   const { amps, timesS } = part;
@@ -70,7 +80,7 @@ export function excursions(part: RunningPart): Excursions {
   const smooth = movingMean(residual, half);
   const ofMeans = (deviation: number) =>
     Math.max(deviation / Math.sqrt(2 * half + 1), LEAST_NOISE_PART * part.runningAmps);
-  // Most strokes have neither, which takes a look and no ranking.
+  // Most strokes have neither: a look at the heights is enough, and the costly ranking is left out.
   if (!reaches(smooth, SPIKE_PART * part.runningAmps))
     return { spikes: [], dips: [], heldBack: [], roughness: spread };
   const departures = lessRipple({ part, residual, smooth, course, reach }, ofMeans(part.noiseAmps));
@@ -88,7 +98,7 @@ export function excursions(part: RunningPart): Excursions {
   };
 }
 
-/** A regular ripple is no noise that a peak would have to stand out of, nor a peak itself: it is taken off. */
+/** Takes a regular ripple off: it is neither noise that a peak must stand out of, nor a peak itself. */
 function lessRipple(departures: Departures, noise: number): Departures {
   const { part, residual, smooth } = departures;
   if (medianAbsoluteDeviation(smooth) < LEAST_RIPPLE * noise) return departures;
@@ -102,10 +112,13 @@ function reaches(values: Float64Array, height: number): boolean {
   return false;
 }
 
-/** Values beyond so many deviations count as that far off only: a guess, no source. */
+/** Values are limited to this many deviations: a guess, no source. */
 const DRAWN_IN_AT = 3;
 
-/** Root mean square of the values, those beyond three times `scale` (or their mean size, if larger) drawn in to there. */
+/**
+ * Root mean square of the values, each limited to three times `scale`, or three times their mean size if that is
+ * larger.
+ */
 function drawnInDeviation(values: Float64Array, scale: number): number {
   let size = 0;
   for (let i = 0; i < values.length; i++) size += Math.abs(values[i]);
@@ -132,8 +145,8 @@ function movingMean(values: Float64Array, half: number): Float64Array {
 }
 
 /**
- * Whether one sample that stands alone in so quick a record makes all of a peak: a relay's crackle, as no motor turns so fast
- * from one load to another. `residual`: the current less its course.
+ * Whether all of a peak is one lone sample of a quick record: a relay's crackle, because no motor gets from one load to
+ * another so fast. `residual`: the peak's samples less their course, amperes.
  */
 function isCrackle({ signal }: RunningPart, residual: Float64Array, sign: 1 | -1): boolean {
   if (signal.stepS > QUICK_S) return false;
@@ -144,19 +157,22 @@ function isCrackle({ signal }: RunningPart, residual: Float64Array, sign: 1 | -1
   return high === 1;
 }
 
-/** A part's departures from its course: as they are, and as means over a short window. */
+/**
+ * A part's departures from its course, amperes: sample by sample (`residual`), and as means over a short window
+ * (`smooth`).
+ */
 interface Departures {
   readonly part: RunningPart;
   readonly residual: Float64Array;
   readonly smooth: Float64Array;
   readonly course: Float64Array;
-  /** Half of the course's window, samples. */
+  /** Half of the window that the course is taken over, samples. */
   readonly reach: number;
 }
 
 /**
- * Whether the current itself, and not only its departure from the course, comes back by half of the peak to both sides of it,
- * within the course's own window: a course lags behind a steep slope, which is no peak.
+ * Whether the current itself, and not only its departure from the course, comes back by half of the peak on both sides
+ * within the course's window. A steep slope also departs from its course, which lags behind it, but is no peak.
  */
 function comesBack({ smooth, course, reach }: Departures, top: number, sign: 1 | -1): boolean {
   const enough = sign * (course[top] + smooth[top]) - (sign * smooth[top]) / 2;
@@ -168,7 +184,7 @@ function comesBack({ smooth, course, reach }: Departures, top: number, sign: 1 |
   return falls(top - reach, top) && falls(top + 1, top + reach + 1);
 }
 
-/** `sign`: 1 for what rises above the course by the `height` or more, -1 for what falls below. */
+/** The peaks of at least `height` amperes: above the course with `sign` 1, below it with -1. */
 function peaksOf(departures: Departures, height: number, sign: 1 | -1): PeakFound[] {
   const { part, residual, smooth } = departures;
   const found: PeakFound[] = [];
@@ -194,7 +210,7 @@ function peaksOf(departures: Departures, height: number, sign: 1 | -1): PeakFoun
   return found;
 }
 
-/** The highest or deepest of what was found, as people are told, by place. */
+/** The highest or deepest of the peaks found, in the form that people are shown, in order of place. */
 function highestOf(departures: Departures, found: readonly PeakFound[], sign: 1 | -1): Spike[] {
   return [...found]
     .sort((a, b) => b.height - a.height)
@@ -203,19 +219,19 @@ function highestOf(departures: Departures, found: readonly PeakFound[], sign: 1 
     .sort((a, b) => a.position - b.position);
 }
 
-/** The samples of a peak at half its height and more, and the highest. */
+/** A peak's first and last sample at half its height or more, and its highest. */
 interface PeakSamples {
   readonly from: number;
   readonly top: number;
   readonly last: number;
 }
 
-/** `height`: from its course, amperes. */
+/** `height`: amperes from the course, positive for dips too. */
 interface PeakFound extends PeakSamples {
   readonly height: number;
 }
 
-/** Peaks and dips less those of a controller that held the side back for a moment, and when it did. */
+/** Peaks and dips without those that a controller made by holding the side back for a moment, and when it did so. */
 function ofLoad(
   { part, course }: Departures,
   peaks: readonly PeakFound[],

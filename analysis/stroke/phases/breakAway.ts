@@ -2,22 +2,28 @@ import { medianOfThree } from '../../statistics/rollingMedian.ts';
 import { firstAtOrAfter } from '../signal/interval.ts';
 import type { DrivenSide } from './drivenSide.ts';
 
-/** A room that has not settled yet when its motor's start is over breaks away within so many seconds, and so much of its time. */
+/** How long after the motor's start a room may take to break away: seconds, and a part of the time it is driven. */
 const LONGEST_BREAK_AWAY_S = 6;
 const BREAK_AWAY_PART = 0.2;
-/** Within so much of its level for so long, seconds and samples, it has settled: what comes then is a jolt. Guesses, no source. */
+/**
+ * The current has settled once it stays this near its level (a part of it) for this many seconds and samples. What
+ * rises later is a jolt. Guesses, no source.
+ */
 const SETTLED = 0.12;
 const SETTLED_S = 0.3;
 const FEWEST_SETTLED = 3;
-/** It rises above so many times its level, by so much of that from its least, and comes down by so much. Guesses, no source. */
+/**
+ * To break away the current rises above this many times its level, by at least this part of the level from its lowest,
+ * and then falls by at least this part. Guesses, no source.
+ */
 const BREAK_AWAY_RISE = 1.15;
 const LEAST_RISE = 0.15;
 const LEAST_FALL = 0.08;
 
 /**
- * Where a room's start is over altogether: rope that winds up, play, or a seal that holds make the current rise once more, right
- * after the motor's own start, until the room breaks away. `from`: the sample where the motor's start is over, which is
- * answered where nothing of the kind follows.
+ * The sample where a room's start is over altogether. Rope that winds up, play, or a seal that holds make the current
+ * rise once more right after the motor's own start, until the room breaks away. `from` is the sample where the motor's
+ * start is over; it is the answer where no such rise follows.
  */
 export function breaksAwayBy({ signal, amps, level, durationS }: DrivenSide, from: number): number {
   const { timesS } = signal;
@@ -30,7 +36,7 @@ export function breaksAwayBy({ signal, amps, level, durationS }: DrivenSide, fro
   let rises = false;
   for (let i = 0; i < samples.length; i++) {
     const smooth = medianOfThree(samples, i);
-    // Noise on the way up comes back below the least of a rise as well, but not by far.
+    // Noise on the way up also falls back below the height that makes a rise, but not by much: that is no fall yet.
     if (rises && smooth <= Math.min(BREAK_AWAY_RISE * level, highest - LEAST_FALL * level))
       return from + i + 1;
     lowest = Math.min(lowest, smooth);

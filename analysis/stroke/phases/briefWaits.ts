@@ -1,23 +1,40 @@
 import { medianInPlace } from '../../statistics/median.ts';
 import type { Interval } from '../signal/interval.ts';
 
-/** From so slow a logger on a short wait may fall between two samples, and none reads nothing: seconds from one to the next. */
+/**
+ * From this step between samples on, seconds, a short wait may fall between two samples, so that none of them reads
+ * zero.
+ */
 const SLOW_S = 0.03;
-/** So many samples in a row stand below this part of what was drawn before it, the least of them below that. Guesses, no source. */
+/**
+ * In a wait at most this many samples in a row lie below the first part of what was drawn before it, and the lowest of
+ * them below the second. Guesses, no source.
+ */
 const MOST_LOW = 3;
 const LOW_PART = 0.8;
 const LEAST_PART = 0.6;
-/** After so few samples the next wait is one with this. */
+/** A wait that begins within this many samples after another is counted as one with it. */
 const BETWEEN = 3;
-/** What was drawn before is the mean of so many samples, the very last left out; after it the middle of what is drawn for so long, seconds. */
+/**
+ * What was drawn before a wait is the mean of this many samples, the last one left out; what is drawn after it is the
+ * median over this many seconds.
+ */
 const MEAN_SAMPLES = 3;
 const SETTLED_S = 0.5;
-/** A load that rises meanwhile by more than this is another. */
+/**
+ * If the load rises by more than this factor meanwhile, it is another load, and before and after cannot be compared.
+ */
 const MOST_RISEN = 1.1;
-/** A new start falls from one of its first samples on; so many of its samples stand high. */
+/**
+ * A new start has its peak in one of this many first samples, and at least this many of its samples lie above the usual
+ * current.
+ */
 const FIRST_SAMPLES = 2;
 const LEAST_HIGH = 2;
-/** Of what the wait took off its motor's speed the new start gives back so much, as the next wait, noise and slow samples leave it. Guesses. */
+/**
+ * The charge that the new start gives back, as a part of the charge lacked in the wait. It would be 1 but for a next
+ * wait, noise and slow samples. Guesses, no source.
+ */
 const GIVEN_BACK = { least: 0.15, most: 1.5 };
 
 /** One side's samples, and the noise of its sensor, amperes. */
@@ -29,9 +46,10 @@ interface Samples {
 }
 
 /**
- * When a side was switched off for less than its logger needs to see it, within these samples. A motor that runs on under the same load
- * gets back the charge that it lacked meanwhile, for its speed is in the end what it was: `J dω/dt = Kt (I − load / Kt)`. A
- * load that jolts asks for more than that, and one that is only let go for a moment for less.
+ * When a side was switched off for so short a time that its logger has no sample at zero, among the samples `from` to
+ * before `end`. A motor that runs on under the same load draws the charge that it lacked once more, because its speed
+ * ends up where it was: `J dω/dt = Kt (I − load / Kt)`. A load that jolts takes more than that; one that is let go for
+ * a moment takes less.
  */
 export function briefWaits(samples: Samples, from: number, end: number): Interval[] {
   const { timesS, stepS, amps } = samples;
@@ -49,7 +67,9 @@ export function briefWaits(samples: Samples, from: number, end: number): Interva
   return waits;
 }
 
-/** The first sample after those that stand below `low`, a few at a time; null: they stay there for longer. */
+/**
+ * The first sample after a few runs of samples below `low`; null where one of the runs lasts too long for a brief wait.
+ */
 function endOfLow(amps: Float64Array, from: number, end: number, low: number): number | null {
   let to = from;
   for (let next: number | null = from; next !== null; next = nextLow(amps, to, end, low)) {
@@ -65,7 +85,10 @@ function nextLow(amps: Float64Array, from: number, end: number, low: number): nu
   return null;
 }
 
-/** `from` to `to`: the samples of a wait or a few, of those before `end`. `before`: what was drawn until then, amperes. */
+/**
+ * Whether the samples `from` to before `to`, of those before `end`, are a wait, or a few that follow each other.
+ * `before`: what was drawn until then, amperes.
+ */
 function isWait(
   { stepS, amps, noiseAmps }: Samples,
   { from, to, end }: { readonly from: number; readonly to: number; readonly end: number },
@@ -82,7 +105,7 @@ function isWait(
     if (amps[i] < usual) lacked += usual - amps[i];
     else given += amps[i] - usual;
   };
-  // The sample before may hold a little of it too.
+  // The sample before may hold a little of the wait too.
   if (amps[from - 1] < usual) count(from - 1);
   for (let i = from; i < to; i++) {
     count(i);
@@ -91,7 +114,7 @@ function isWait(
   if (least > LEAST_PART * before) return false;
   let top = to;
   for (let i = to; i < Math.min(end, to + FIRST_SAMPLES); i++) if (amps[i] > amps[top]) top = i;
-  // The first of them may hold a little of the wait.
+  // The first samples of the new start may hold a little of the wait.
   for (let i = to; i < top; i++) count(i);
   let high = 0;
   for (let i = top; i < settled && amps[i] > usual; i++) {

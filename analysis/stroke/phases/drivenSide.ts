@@ -4,23 +4,26 @@ import { firstAtOrAfter, type Interval, lastS } from '../signal/interval.ts';
 import { outsideOf } from '../signal/outsideOf.ts';
 import type { SideSignal } from '../signal/sideSignal.ts';
 
-/** One side from the sample at which it was switched on to the one at which it was off again: what its phases are told by. */
+/**
+ * One side from the sample at which it was switched on to the one at which it was off again. Its phases are found in
+ * this.
+ */
 export interface DrivenSide {
   readonly signal: SideSignal;
   /** Amperes less the offset, one per sample of the signal. */
   readonly amps: Float64Array;
-  /** What was taken off them, amperes. */
+  /** The offset that was taken off `amps`, amperes. */
   readonly offsetAmps: number;
-  /** The first sample that is driven, and the first that is not any more. */
+  /** The first sample that is driven, and the first one that no longer is. */
   readonly first: number;
   readonly end: number;
-  /** What it drew for most of that time, amperes: the median, less the pauses. */
+  /** What it drew for most of that time, amperes: the median outside the pauses. */
   readonly level: number;
   /** How long it was driven, seconds, less the pauses. */
   readonly durationS: number;
 }
 
-/** `pauses`: when the whole room stood still. */
+/** What was driven of one side. `pauses`: when the whole room stood still. */
 export function drivenSide(
   { signal, rest, amps, active }: ActiveSide,
   pauses: readonly Interval[],

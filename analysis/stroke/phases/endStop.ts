@@ -6,33 +6,48 @@ import type { DrivenSide } from './drivenSide.ts';
 import type { Inrush } from './inrush.ts';
 
 /**
- * An end stop lasts no longer than the first as a rule: whoever holds the switch lets go, or the controller does. Where
- * the motor already stalls that long before the end, up to the second: then a breaker has gone.
+ * How long an end stop lasts, seconds. As a rule no longer than the first: the user or the controller lets go. Where
+ * the motor already stalls that long before the end, up to the second: then a breaker has opened.
  */
 const LONG_END_STOP_S = 3;
 const LONGEST_END_STOP_S = 12;
-/** Fewer samples show no level; from so many on a single odd one is smoothed away. */
+/** Fewer samples than the first show no level; above the second a single odd one is smoothed away. */
 const FEWEST_SAMPLES = 3;
 const ENOUGH_TO_SMOOTH = 30;
-/** A stall draws at least so many times the running current, even in a room that runs heavy. */
+/** A stall draws at least this many times the running current, even in a room that runs heavy. */
 const LEAST_STOP_RISE = 1.35;
-/** What stalls at its end draws no small part of what it drew as it started: less is the noise of a side without load. */
+/** A stall draws more than this part of the inrush: less is the noise of a side without load. */
 const LEAST_OF_START = 0.15;
-/** The stall is what lies above this part of the way up to its peak, and as high as this part of that stays below. Guesses. */
+/**
+ * The stall begins above this part of the rise to its peak; what it draws is this quantile of its samples. Guesses, no
+ * source.
+ */
 const STALL_PART = 0.4;
 const STALL_QUANTILE = 0.9;
-/** A motor that goes on driving after a stall draws more than this part of the running current, for longer than this. Guesses. */
+/**
+ * A motor that drives on after a peak draws more than this part of the running current for longer than this. Guesses,
+ * no source.
+ */
 const DRIVEN_PART = 0.3;
 const LONGEST_DRIVEN_AFTER_S = 0.25;
-/** No rise or fall is told in less time than a few samples take. */
+/** A rise or fall cannot be timed more finely than this many samples. */
 const FEW_STEPS = 3;
-/** A room meets its stop at once; a seal is pressed together little by little. How long this part of the rise may take. */
+/**
+ * A room meets its stop at once; a seal is pressed together little by little. At a stop this part of the rise takes no
+ * longer than `SLOWEST_STOP_S`, or `SLOWEST_STOP_PART` of the time that the side is driven.
+ */
 const AT_ONCE_PART = 0.5;
-/** Where all that is looked at stands high, this part of the height is the stall's, or the way's own before it. A guess, no source. */
+/**
+ * Where every sample looked at lies above `STALL_PART`, the stall begins above this part of the height, and what lies
+ * below it is the end of the way. A guess, no source.
+ */
 const HIGH_PART = 0.75;
 const SLOWEST_STOP_S = 0.35;
 const SLOWEST_STOP_PART = 0.012;
-/** No seal takes so many times the running current: that is a stall, for however long rope or a bulb seal gave way before it. */
+/**
+ * No seal takes this many times the running current: that is a stall, even if rope or a bulb seal gave way before it
+ * and made the rise slow, up to this many seconds.
+ */
 const NO_SEAL = 2.5;
 const SLOWEST_GIVING_WAY_S = 2.5;
 
@@ -45,8 +60,8 @@ export interface EndStop {
 }
 
 /**
- * The stall at the end of a side's way: where the last rise above the running level that lasts until switch-off begins, and
- * what it draws. Null where the stroke ended without one.
+ * The stall at the end of a side's way: where the last rise above the running level begins that lasts until switch-off,
+ * and what the side draws there. Null where the stroke ended without one.
  */
 export function endStopOf(side: DrivenSide, inrush: Inrush): EndStop | null {
   const { signal, amps, end, level } = side;
@@ -64,7 +79,7 @@ export function endStopOf(side: DrivenSide, inrush: Inrush): EndStop | null {
   if (!risesAtOnce(side, smooth.subarray(0, peakAt + 1), { start, before })) return null;
   let last = peakAt;
   while (last + 1 < smooth.length && smooth[last + 1] > threshold) last++;
-  // What stands far below the running level is a rest that is too short to tell the sensor's zero by.
+  // Samples far below the running level are a rest, though one too short to tell the sensor's zero.
   let driven = smooth.length - 1;
   while (driven > last && smooth[driven] < DRIVEN_PART * level) driven--;
   // Falling back to the running level while still driven is a spike near the end, not the end stop.
@@ -73,7 +88,7 @@ export function endStopOf(side: DrivenSide, inrush: Inrush): EndStop | null {
   return { from: window + start, amps: quantile(smooth.subarray(start, last + 1), STALL_QUANTILE) };
 }
 
-/** The sample from which on the stall is looked for. */
+/** The first sample that may belong to the stall. */
 function endOfWay({ signal: { timesS }, amps, end, level }: DrivenSide, inrush: Inrush): number {
   const endS = timesS[Math.min(end, timesS.length) - 1];
   const within = (seconds: number) => Math.max(inrush.end, firstAtOrAfter(timesS, endS - seconds));
@@ -84,20 +99,22 @@ function endOfWay({ signal: { timesS }, amps, end, level }: DrivenSide, inrush: 
   return stalls ? within(LONGEST_END_STOP_S) : usual;
 }
 
-/** How long half of a rise to the `peak` may take, seconds. */
+/** The longest time, seconds, that half of the rise to a stall of `peak` amperes may take. */
 function slowestStopS({ signal, level, durationS }: DrivenSide, peak: number): number {
   const byHeightS = peak / level >= NO_SEAL ? SLOWEST_GIVING_WAY_S : SLOWEST_STOP_S;
   return Math.max(byHeightS, SLOWEST_STOP_PART * durationS, FEW_STEPS * signal.stepS);
 }
 
-/** The first sample of those up to the peak that all lie above the threshold. */
+/** The first sample from which on all samples up to the peak lie above the threshold. */
 function risenFrom(smooth: Float64Array, peakAt: number, threshold: number): number {
   let start = peakAt;
   while (start > 0 && smooth[start - 1] > threshold) start--;
   return start;
 }
 
-/** What a side draws on the last of its way, before its stall: no less than what it draws for most of it. */
+/**
+ * What a side draws at the end of its way, before its stall, amperes: no less than what it draws for most of the way.
+ */
 function levelBefore(smooth: Float64Array, peakAt: number, level: number): number {
   const risen = (part: number) => risenFrom(smooth, peakAt, level + part * (smooth[peakAt] - level));
   const start = risen(STALL_PART) || risen(HIGH_PART);
@@ -105,8 +122,9 @@ function levelBefore(smooth: Float64Array, peakAt: number, level: number): numbe
 }
 
 /**
- * Whether half of the rise from the level before it comes at once, and from `start` on, whence the current stays high. Where that is
- * the first sample, the rise lies before all of them: then it stands almost as high from there on.
+ * Whether half of the rise from the level before it comes at once, after `start`, from which on the current stays high.
+ * If `start` is the first sample, the rise began before all of them: then the current must reach almost its height at
+ * once.
  */
 function risesAtOnce(
   side: DrivenSide,

@@ -5,13 +5,13 @@ import { halfWindow } from '../signal/sideSignal.ts';
 import { breaksAwayBy } from './breakAway.ts';
 import type { DrivenSide } from './drivenSide.ts';
 
-/** A start takes at least this long, and at most so much longer and so much of the drive. Guesses, no source. */
+/** A start takes at least the first, and at most the second and this part of the time driven. Guesses, no source. */
 const SHORTEST_INRUSH_S = 0.25;
 const LONGEST_INRUSH_S = 1.5;
 const LONGEST_INRUSH_PART = 0.15;
-/** Its peak comes within so long, also of a start that a controller makes soft: a guess, no source. */
+/** The peak of a start comes within this time, even if a controller makes the start soft: a guess, no source. */
 const PEAK_WITHIN_S = 0.6;
-/** It is over once the current is back within this part of the running level: a guess, no source. */
+/** A start is over once the current has fallen to this many times the running level: a guess, no source. */
 const OVER_PART = 1.15;
 
 /** A side's start. */
@@ -22,7 +22,10 @@ export interface Inrush {
   readonly end: number;
 }
 
-/** The peak of a side's start, and where the start is over, with what the room takes to break away (`breakAway.ts`). */
+/**
+ * The peak of a side's start, and where the start is over. What the room needs to break away is part of it
+ * (`breakAway.ts`).
+ */
 export function inrushOf(side: DrivenSide): Inrush {
   const { signal, amps, offsetAmps, first, end, level, durationS } = side;
   const { timesS, peakAmps } = signal;
@@ -30,7 +33,7 @@ export function inrushOf(side: DrivenSide): Inrush {
   const longestS = Math.min(LONGEST_INRUSH_S, LONGEST_INRUSH_PART * durationS);
   let peak = -Infinity;
   let peakAt = first;
-  // What was smoothed to tell when it began may hide the first half of a window.
+  // The start was found on smoothed samples: the peak may lie up to half a window before it.
   const from = Math.max(0, first - halfWindow(signal, SMOOTHING_S));
   for (let i = from; i < end && timesS[i] <= beginS + Math.min(PEAK_WITHIN_S, longestS); i++) {
     const value = peakAmps[i] - offsetAmps;
@@ -39,7 +42,7 @@ export function inrushOf(side: DrivenSide): Inrush {
       peakAt = i;
     }
   }
-  // No more than can be the start, and one to make the last of it smooth.
+  // As far as the start can last, and two samples more: the median of three needs the one after the last.
   const startEnd = Math.min(end, firstAtOrAfter(timesS, beginS + longestS) + 2);
   const start = amps.subarray(peakAt, startEnd);
   const isOver = (i: number) =>

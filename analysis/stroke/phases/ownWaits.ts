@@ -2,25 +2,31 @@ import type { ActiveSide } from '../read/activeSide.ts';
 import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
 import { briefWaits } from './briefWaits.ts';
 
-/** What draws less of the running level than this is switched off: a motor that turns without load takes more. */
+/**
+ * A side that draws less than this part of its running level is switched off: a motor that turns without load takes
+ * more.
+ */
 const OFF_PART = 0.06;
-/** A sample of a slow logger, seconds from one to the next, holds a little of what was drawn before or after. Guesses, no source. */
+/**
+ * With a logger of at least this step between samples, seconds, a sample at zero may hold a little of what was drawn
+ * before or after: the part is larger there. Guesses, no source.
+ */
 const SLOW = { stepS: 0.03, offPart: 0.12 };
-/** The sensor's noise stays below so many of its deviations. */
+/** The sensor's noise stays below this many of its standard deviations. */
 const NOISE_SIGMAS = 4;
-/** Shorter than this is a missed sample or a brush that bounced, after which no start follows. */
+/** Anything shorter is a missed sample or a brush that bounced: no start follows it. */
 const SHORTEST_S = 0.01;
 /**
- * A start follows at once, also a soft one, and stands so many times the running level high: the load has slowed the motor by
- * no more than a part of its speed while it was off, so that a short wait is followed by a low start.
+ * After a wait a start follows within this time, even a soft one, and reaches at least this many times the running
+ * level. It may be low: in a short wait the load takes only a part of the motor's speed.
  */
 const STARTS_WITHIN_S = 0.2;
 const LEAST_START = 1.08;
 
 /**
- * When one side alone was switched off on its way and started anew: controllers that keep two motors in step let the one
- * that is ahead wait. Its new start is no jolt of the load. `within`: the running part of the side; `level`: its running
- * current, amperes.
+ * When this side alone was switched off on its way and started again: controllers that keep two motors in step make the
+ * one that is ahead wait. Its new start is no jolt of the load. `within`: the running part of the side; `level`: its
+ * running current, amperes. In order of time.
  */
 export function ownWaits(
   { signal: { timesS, stepS }, rest: { noiseAmps, stepAmps }, amps }: ActiveSide,

@@ -5,7 +5,7 @@ import { drivenSide } from './drivenSide.ts';
 import { endStopOf } from './endStop.ts';
 import { inrushOf } from './inrush.ts';
 
-/** When the phases of a side begin and end, and what it drew at either end, amperes less the offset. */
+/** When the phases of a side begin and end, and what it drew at its start and at its stop, amperes less the offset. */
 export interface FoundPhases extends SidePhases {
   readonly inrushAmps: number;
   /** The current while stalled at the end stop; null where the stroke ended without one. */
@@ -13,8 +13,8 @@ export interface FoundPhases extends SidePhases {
 }
 
 /**
- * Inrush, running and end stop of one side; `pauses`: when the whole room stood still. What lies between the inrush
- * (`inrush.ts`) and the end stop (`endStop.ts`) is the running current.
+ * Inrush, running current and end stop of one side. The running current is what lies between the inrush (`inrush.ts`)
+ * and the end stop (`endStop.ts`). `pauses`: when the whole room stood still.
  */
 export function findPhases(side: ActiveSide, pauses: readonly Interval[]): FoundPhases {
   const { timesS } = side.signal;

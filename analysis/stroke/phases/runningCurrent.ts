@@ -7,16 +7,19 @@ import type { SideSignal } from '../signal/sideSignal.ts';
 import { ownWaits } from './ownWaits.ts';
 import type { FoundPhases } from './phases.ts';
 
-/** A start after a pause has an inrush of its own, which belongs to no running current: at least and at most so long. */
+/**
+ * A start after a pause has an inrush of its own, which is no running current. It lasts at least and at most this long.
+ */
 const RESTART_S = 0.6;
 const LONGEST_RESTART_S = 2;
-/** A start is over once the current is back within this part of the running level. */
+/** Such a start is over once the current has fallen to this many times the running level. */
 const SETTLED_PART = 1.1;
 /** The last moments before the end hold the switch-off, or the foot of the end stop's rise. */
 const LETTING_GO_S = 0.15;
 /**
- * A controller that stops an idling side every half a second, to keep it from running ahead, leaves no time for either: of
- * what lies between two stops so short a part is left out at most, and what it draws there is still told. Guesses, no source.
+ * A controller that stops an idling side every half second, to keep it from running ahead, leaves less time between two
+ * stops than `RESTART_S` and `LETTING_GO_S`. At most these parts of that time are left out, so that some of what the
+ * side draws there still counts. Guesses, no source.
  */
 const RESTART_PART = 0.5;
 const LETTING_GO_PART = 0.25;
@@ -31,13 +34,15 @@ interface Levels {
 
 /** The running current of one side. */
 export interface RunningCurrent extends Levels {
-  /** In order of time, amperes: to be read only, as they may be a view of all that the side drew. */
+  /** In order of time, amperes. Read only: they may be a view of all that the side drew. */
   readonly amps: Float64Array;
-  /** Of other values, one for each sample of the side, those of the same samples: also to be read only. */
+  /** Takes from other values, one for each sample of the side, those at the same samples as `amps`. Read only too. */
   readonly pick: (values: Float64Array) => Float64Array;
 }
 
-/** What a side draws after its inrush and before its end stop, away from pauses and its own waits and the starts after them. */
+/**
+ * What a side draws after its inrush and before its end stop, without pauses, its own waits and the starts after them.
+ */
 export function runningCurrent(side: SideToMeasure, phases: FoundPhases): RunningCurrent {
   const include = runningSamples(side.signal, side.amps, phases);
   const running = pickedBy(include, side.amps);
@@ -51,7 +56,7 @@ function pickedBy(include: Uint8Array, sideAmps: Float64Array): RunningCurrent {
   return { amps, pick, ...levelsOf(amps) };
 }
 
-/** Takes the included ones of values: a view where they follow each other, as those of most strokes do. */
+/** Takes those values that are included: a view where they follow each other, as in most strokes. */
 function pickerOf(include: Uint8Array): RunningCurrent['pick'] {
   const first = Math.max(0, include.indexOf(1));
   const end = include.lastIndexOf(1) + 1;
@@ -73,8 +78,8 @@ function levelsOf(running: Float64Array): Levels {
 }
 
 /**
- * Takes out of what is included when this side alone waited, with the starts after it. Answers whether it did. `level`: the
- * median of what is included, amperes.
+ * Takes the waits of this side alone, and the starts after them, out of `include`. Answers whether there were any.
+ * `level`: the median of what is included, amperes.
  */
 function leaveOutWaits(
   side: SideToMeasure,
@@ -86,7 +91,7 @@ function leaveOutWaits(
   const { signal, amps } = side;
   const waits = ownWaits(side, within, level);
   const at = (timeS: number) => firstAtOrAfter(signal.timesS, timeS);
-  // Where the whole room paused all is left out already, but not where this side started later than the other.
+  // A pause of the whole room is left out already, but not the rest of it where this side started later than the other.
   const alone = waits.filter(({ fromS, toS }) =>
     include.subarray(at(fromS), at(toS + RESTART_S)).includes(1),
   );
@@ -104,7 +109,9 @@ function runningSamples(signal: SideSignal, amps: Float64Array, phases: FoundPha
   return include;
 }
 
-/** Leaves out when the side stood, with the starts after it. `stood`: in order of time. */
+/**
+ * Takes the times at which the side stood, and the starts after them, out of `include`. `stood` is in order of time.
+ */
 function leaveOut(
   signal: SideSignal,
   amps: Float64Array,
@@ -121,13 +128,13 @@ function leaveOut(
   if (stood.length > 0) leaveOutRestarts(signal, amps, stood, include);
 }
 
-/** For how long the start after the stop of this index is left out at least, seconds. */
+/** The least time, seconds, that is left out for the start after the stop with this index. */
 function restartS(stood: readonly Interval[], i: number): number {
   const runsS = (stood[i + 1]?.fromS ?? Number.POSITIVE_INFINITY) - stood[i].toS;
   return Math.min(RESTART_S, RESTART_PART * runsS);
 }
 
-/** A heavy room takes longer to get going again: the rest of each new start is left out too. */
+/** A heavy room takes longer to get going again: whatever is left of each new start is left out too. */
 function leaveOutRestarts(
   { timesS }: SideSignal,
   amps: Float64Array,
