@@ -1,14 +1,14 @@
 import { median } from '../../statistics/median.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 
-/** What lies beside a place is so many bins of 64 to either side: a catch is narrower than half of that. */
+/** What lies beside a place is this many bins of 64 on either side: what catches is narrower than half of that. */
 const BESIDE = 6;
 
 /**
- * By how much each bin of a stroke's profile departs from the usual one beside what the bins about it do, as a part of the
- * current: a level, a slope and a slow change of the course leave nothing. Friction adds to a course, and a supply or a cold
- * multiplies it: of what the usual course adds there by itself, so much as either way explains is taken off. 0 where one of the
- * two is not known; null where most are not.
+ * How much more each bin of a stroke's profile departs from the usual profile than the bins about it do, as a part of
+ * the current. A changed level, a slope and a slow change of the course leave nothing. Friction adds to a course, while
+ * a supply or the cold multiplies it: both are tried, and the smaller departure counts; where they disagree in sign,
+ * none. 0 for a bin that one of the profiles lacks; null where most bins are lacking.
  */
 export function courseContrast(
   profile: readonly (number | null)[],

@@ -2,25 +2,34 @@ import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviatio
 import type { Direction } from '../../trace.ts';
 import { bothWays, type CourseMemory, type GrownPlace, smooth } from './courseMemory.ts';
 
-/** Bins at either end of the travel, where seals are pressed and let go. */
+/** Bins at either end of the travel where seals are pressed and let go: no place is looked for there. */
 const SEAL = 4;
-/** The two ways lie over each other to within so many bins: a current answers its load a little later. */
+/**
+ * By how many bins the two directions may be shifted against each other: the current follows its load a little late.
+ */
 const LATER = [0, 1, -1] as const;
-/** A place that grew by less, over three bins, as a part of the current, is none to speak of. A guess, no source. */
+/**
+ * A place that grew by less than this part of the current, over three bins, is not worth a word. A guess, no source.
+ */
 export const LEAST_PLACE = 0.035;
-/** So many deviations of the rest of the travel: once in 3 million by the normal distribution, of some 1,000 looks a year. */
+/**
+ * A place stands out by this many deviations of the rest of the travel: by the normal distribution that comes by chance
+ * once in 3 million looks, of which there are some 1,000 a year.
+ */
 const PLACE_SIGMAS = 5;
-/** Each way shows at least this part of the mean of both. */
+/** Each direction shows at least this part of the mean of both. */
 const EACH_WAY = 0.5;
-/** One place explains it where no other grew by more than this part of it. A guess, no source. */
+/** It is one place if no other grew by more than this part of it. A guess, no source. */
 const MOST_ELSEWHERE = 0.4;
-/** What moved along the travel leaves as deep a trough beside it, within so many bins. */
+/**
+ * A hump that only moved along the travel leaves a trough of at least this part of its height, within this many bins.
+ */
 const MOST_TROUGH = 0.6;
 const TROUGH_WITHIN = 8;
-/** A place is so many bins wide at half its height, at most. */
+/** A place is less than this many bins wide at half its height. */
 const WIDEST = 5;
 
-/** The one place at which both ways of a side have grown and the rest of the travel has not; null: there is none. */
+/** The one place where a side has grown in both directions and the rest of the travel has not; null: there is none. */
 export function grownPlace(course: CourseMemory): GrownPlace | null {
   let best: GrownPlace | null = null;
   for (const later of LATER) {
@@ -52,7 +61,7 @@ function standsAlone(mean: Float64Array, top: number): boolean {
   return true;
 }
 
-/** Where the middle of what stands about a bin lies, 0 to 1 along the travel. */
+/** The centre of the hump about a bin, 0 to 1 along the travel. */
 function centreOf(mean: Float64Array, top: number): number {
   let weight = 0;
   let moment = 0;
@@ -63,12 +72,15 @@ function centreOf(mean: Float64Array, top: number): number {
   return moment / weight / mean.length;
 }
 
-/** How much of a place one stroke shows, or the moving mean of a way: over three bins, as a part of the current. */
+/**
+ * How much one stroke, or the moving mean of a direction, shows at a place: weighed over three bins, as a part of the
+ * current.
+ */
 export function shownBy(place: GrownPlace, contrast: Float64Array, direction: Direction): number {
   return smooth(contrast)[binOf(place, direction)] ?? 0;
 }
 
-/** How high what one stroke shows of a place stands, as a part of the current. */
+/** How high one stroke stands at a place: its highest bin of three, as a part of the current. */
 export function heightIn(place: GrownPlace, contrast: Float64Array, direction: Direction): number {
   const bin = binOf(place, direction);
   return Math.max(...contrast.subarray(bin - 1, bin + 2));

@@ -1,15 +1,18 @@
 import { ONE_PLACE } from './isEchoOf.ts';
 import type { SpikedStroke } from './spikeMemory.ts';
 
-/** Of the peaks of a side so many have one of the other beside them: where both come anywhere few do. A guess, no source. */
+/**
+ * This part of a side's peaks have a peak of the other side beside them. Where both sides peak independently, few have.
+ * A guess, no source.
+ */
 const TOGETHER = 0.8;
-/** Teeth of two gears that meet by chance do so within this part of a turn in one room of three. */
+/** The phases of two gears lie within this part of a turn of each other by chance in one room of three. */
 const ONE_PHASE = 1 / 6;
 
 /**
- * Whether a side peaks only where another one does, stroke by stroke. `own` and `others`: the latest strokes of each, oldest
- * first; `turn`: the part of the travel after which the peaks repeat, which not every turn shows, null where they do not.
- * False where one of the sides was not read on each of the other's strokes, true where no peak tells otherwise.
+ * Whether a side peaks only where another one does, stroke by stroke. `own` and `others`: the latest strokes of each,
+ * oldest first. `turn`: the part of the travel after which peaks repeat (though not every turn shows one), null where
+ * they do not. False where the sides were not read on the same number of strokes; true where there are no peaks.
  */
 export function jumpTogether(
   own: readonly SpikedStroke[],
@@ -24,7 +27,7 @@ export function jumpTogether(
   return beside.filter(Boolean).length >= TOGETHER * beside.length;
 }
 
-/** How far apart two peaks are, whole turns aside. */
+/** How far apart two peaks are, parts of the travel, less whole turns. */
 function apart(distance: number, turn: number | null): number {
   return Math.abs(turn === null ? distance : distance - turn * Math.round(distance / turn));
 }

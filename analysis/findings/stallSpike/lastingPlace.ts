@@ -16,26 +16,31 @@ import {
 import { grownPlace, heightIn, LEAST_PLACE, shownBy } from './grownPlace.ts';
 import type { PatternFound } from './spikePattern.ts';
 
-/** The usual course is known from so many strokes, and how each way departs from it from so many more. */
+/**
+ * The usual course must be known from this many strokes, and each direction's departure from it from this many more.
+ */
 const LEAST_LEARNT = 8;
 const LEAST_OF_WAY = 2;
-/** What has grown is borne out by the strokes after it: so many of so many, of both ways, show so much of it. */
+/**
+ * A place that has grown is confirmed if of the next four strokes at least three, in both directions, show this part of
+ * what the moving mean showed.
+ */
 const NEXT_STROKES = 4;
 const LEAST_SHOWN = 3;
 const SHOWN_PART = 0.5;
-/** It lasts while the moving mean shows this part of what they showed. */
+/** It lasts while the moving mean shows at least this part of what those strokes showed. */
 const LASTS_PART = 0.4;
-/** A stretch of the travel that is said to take more explains what stands so near it, parts of the travel. */
+/** A stretch of the travel with a `rising-draw` warning explains a place this near it, parts of the travel. */
 const NEAR_STRETCH = 0.1;
 
 /**
- * What lasts of what a side draws more at one place of its travel, though too gently for any one stroke to
- * tell; null: nothing. `tells`: whether the stroke says so, which went over the whole way under its usual load: it is taken
- * in, once.
+ * The place of the travel at which a side lastingly draws more than it used to, though too gently for one stroke to
+ * tell; null: there is none. `tells`: whether this stroke went over the whole way under its usual load; only then is it
+ * taken in.
  *
- * Two steps tell it, each from strokes of its own: a moving mean of how the strokes depart from the usual course, against
- * what the rest of the travel departs by, and then the four next strokes, of which three show it, on both ways. What comes
- * now here and now there passes the first by chance, but not both.
+ * It takes two steps, each from strokes of its own. First a moving mean of the strokes' departures from the usual
+ * course stands out of the rest of the travel. Then of the next four strokes three show it, in both directions. Peaks
+ * that come now here and now there pass the first step by chance, but not both.
  */
 export function lastingPlace(context: FindingContext, side: string, tells: boolean): PatternFound | null {
   const { state, analysis, direction } = context;
@@ -78,7 +83,7 @@ function bearOut(context: FindingContext, course: CourseMemory, contrast: Float6
   course.borneOut = { place, shown: mean('part'), height: mean('height') };
 }
 
-/** The place at which a side has grown, unless a stretch that takes more explains it. */
+/** The place at which a side has grown, unless a stretch with a `rising-draw` warning explains it; else null. */
 function placeOf(context: FindingContext, course: CourseMemory): GrownPlace | null {
   const { ways } = course;
   if (DIRECTIONS.some((way) => ways[way].strokes < LEAST_OF_WAY) || highest(course) < LEAST_PLACE)
@@ -96,7 +101,7 @@ function isOfStretch({ state }: FindingContext, place: number): boolean {
   );
 }
 
-/** How much of a place both ways show in the moving mean. */
+/** How much both directions show at a place in their moving means, on average, as a part of the current. */
 function meanShown({ ways }: CourseMemory, place: GrownPlace): number {
   const parts = DIRECTIONS.map((way) => shownBy(place, contrastOf(ways[way]), way));
   return parts.reduce((sum, part) => sum + part, 0) / parts.length;

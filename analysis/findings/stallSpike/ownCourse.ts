@@ -5,28 +5,35 @@ import { medianAbsoluteDeviation } from '../../statistics/medianAbsoluteDeviatio
 import { otherWay } from '../../trace.ts';
 import type { FindingContext } from '../finding.ts';
 
-/** What lies beside a place is so many bins of 64 away; the place itself is three. */
+/** What lies beside a place is this many bins of 64 away; the place itself is three bins wide. */
 const BESIDE_FROM = 4;
 const BESIDE_TO = 8;
-/** The two ways lie over each other to within so many. */
+/** By how many bins the two directions may be shifted against each other. */
 const WAYS_APART = [-2, -1, 0, 1, 2] as const;
-/** A peak so many times as high as what the room's own course has there is more than it. A guess, no source. */
+/**
+ * A peak this many times as high as the rise of the room's usual course there is more than that. A guess, no source.
+ */
 const TIMES_OWN = 2.2;
-/** What goes down a slope on the way back gives back so much of what it takes to climb it, and so much at least. Guesses, no source. */
+/**
+ * A slope gives back, on the way down, more than this part of the peak on the way up, and more than this part of the
+ * current. Guesses, no source.
+ */
 const GIVEN_BACK = 0.17;
 const LEAST_GIVEN_BACK = 0.06;
 /**
- * Likewise, of the least of the sides, where all of them rise at one place one way only: worms and screws give back little, as
- * their flanks rub also downhill. Guesses, no source.
+ * The same where all sides rise at one place: then it is enough if each side gives back this much. Worms and screws
+ * give back little, because their flanks rub downhill too. All sides rise if each does by the third part. Guesses, no
+ * source.
  */
 const SHARED_GIVEN_BACK = 0.08;
 const LEAST_SHARED_GIVEN_BACK = 0.03;
 const LEAST_SHARED_RISE = 0.08;
 
 /**
- * Whether a peak is how the room goes: its usual course has it, once that is known of its own strokes; or the way back is as much lighter there,
- * for what rises on one way and falls on the other is a slope, such as the ramp of a floor that comes down flush. A fastener
- * is met on both ways, or is not felt on one of them. `height`: over the running current, as a part of it.
+ * Whether a peak is how the room goes. Either its usual course has it, once that is known from its own strokes. Or the
+ * way back is lighter there: what rises one way and falls the other is a slope, such as the ramp of a floor that comes
+ * down flush, while a fastener is met both ways or felt on one of them only. `height`: over the running current, as a
+ * part of it.
  */
 export function isOwnCourse(
   context: FindingContext,
@@ -46,16 +53,19 @@ export function isOwnCourse(
   return doAllRise(context, position) && state.room.sides.every((of) => lighter(of) > least);
 }
 
-/** A place where peaks were said still draws more than it used to by so much, and by this part of what was said. Guesses, no source. */
+/**
+ * A place with a warning still draws more than it used to if it does so by more than this part of the current, and more
+ * than this part of the peak that the warning tells of. Guesses, no source.
+ */
 const LEAST_LEFT = 0.05;
 const LEFT_PART = 0.25;
-/** And by so many deviations of the noise in a mean over three bins. A guess, no source. */
+/** And by more than this many deviations of the noise of a mean over three bins. A guess, no source. */
 const LEFT_SIGMAS = 4;
 const NEAR = [-1, 0, 1] as const;
 
 /**
- * Whether a side still draws more at a place where it was said to peak than its usual course has there: a fault that has become
- * too gentle for peaks is not gone. `height`: as it was said, over the running current, as a part of it.
+ * Whether a side still draws more at a place with a warning than its usual course has there: a fault that has become
+ * too gentle for peaks is not gone. `height`: what the warning says, over the running current, as a part of it.
  */
 export function stillRises(context: FindingContext, side: string, position: number, height: number): boolean {
   const { state, analysis, direction } = context;
@@ -67,7 +77,10 @@ export function stillRises(context: FindingContext, side: string, position: numb
   return more > Math.max(LEAST_LEFT, LEFT_PART * height, LEFT_SIGMAS * noise);
 }
 
-/** Spread of a bin's current against its usual one, as a part of it: by the steps from bin to bin, which no slow course makes. */
+/**
+ * The noise of a bin's current against its usual one, as a part of it, from the steps between neighbouring bins: a slow
+ * course has none.
+ */
 function noiseBetween(profile: readonly (number | null)[], usual: readonly (number | null)[]): number {
   const ratios = profile.flatMap((amps, bin) => {
     const normal = usual[bin] ?? null;
@@ -76,14 +89,17 @@ function noiseBetween(profile: readonly (number | null)[], usual: readonly (numb
   return medianAbsoluteDeviation(ratios.slice(1).map((ratio, i) => ratio - ratios[i])) / Math.SQRT2;
 }
 
-/** Whether each of two sides or more draws more about there on this stroke than beside it. */
+/** Whether a room has several sides and each of them draws more about this place than beside it on this stroke. */
 function doAllRise({ state, analysis }: FindingContext, position: number): boolean {
   const { sides } = state.room;
   const rises = (side: string) => riseNear(analysis.sides[side]?.profile ?? [], position, 1, WAYS_APART);
   return sides.length > 1 && sides.every((side) => rises(side) > LEAST_SHARED_RISE);
 }
 
-/** How much more is drawn about a place (`sign` -1: how much less) than beside it, as a part of that; 0 where it is not known. */
+/**
+ * How much more is drawn about a place (with `sign` -1: how much less) than beside it, as a part of what is drawn
+ * beside it; the most over the `offsets`, in bins. 0 where it is not known.
+ */
 function riseNear(
   profile: readonly (number | null)[],
   position: number,

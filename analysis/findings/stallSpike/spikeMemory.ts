@@ -9,12 +9,12 @@ export interface SpikedStroke {
   readonly direction: Direction;
   /** On the travel, 0 fully retracted to 1 fully extended. */
   readonly positions: readonly number[];
-  /** How far off they may be, parts of the travel: those of a part of a movement hang on where it began. */
+  /** How far off they may be, parts of the travel: on a part of the way they depend on where that began. */
   readonly unsure: number;
   readonly heights: readonly number[];
-  /** The regular swing along the travel that the side did not use to have; null: none. */
+  /** A regular swing along the travel that the side has not usually had; null: none. */
   readonly swing: Swing | null;
-  /** Whether the place where it was said to peak still draws more than it used to. */
+  /** Whether the place that a warning names still draws more than it used to. */
   readonly stillRises: boolean;
 }
 
@@ -29,13 +29,15 @@ export interface Standing {
 export interface SpikeMemory {
   /** The latest strokes of each side, oldest first, those without a spike included. */
   sides: Record<string, SpikedStroke[]>;
-  /** Of strokes before those, while nothing was said of peaks: how many there were, and how many had one. */
+  /**
+   * Of each side, how many strokes there were before those while no warning was open, and how many of them had a spike.
+   */
   usual: Record<string, { strokes: number; spiked: number }>;
-  /** Of each side of which peaks are said, from the strokes that told them on. */
+  /** Of each side with an open warning, how often its strokes have peaked, from those that opened it on. */
   said: HowOftenOfSides;
   /** Where the latest stroke left the room; null: not known. */
   stands: Standing | null;
-  /** Of each side, what its strokes say together of where it draws more than it used to. */
+  /** Of each side, where its strokes together show that it draws more than it used to. */
   courses: Record<string, CourseMemory>;
 }
 
@@ -47,7 +49,10 @@ export function beginSpikeMemory(): SpikeMemory {
   return { sides: {}, usual: {}, said: {}, stands: null, courses: {} };
 }
 
-/** `isSaid`: peaks of this side are said already: how often they come then is not how often they did. */
+/**
+ * Adds a stroke to the memory of a side, and answers its latest strokes. `isSaid`: whether a warning of this side is
+ * open; such strokes do not count for how often it usually peaks.
+ */
 export function keepSpikes(
   memory: SpikeMemory,
   side: string,
@@ -66,15 +71,15 @@ export function keepSpikes(
 const isPeaked = ({ positions, swing, stillRises }: SpikedStroke): boolean =>
   positions.length > 0 || swing !== null || stillRises;
 
-/** So many strokes without a peak are the fewest that clear what was said: a guess, no source. */
+/** The fewest strokes without a peak that clear a warning: a guess, no source. */
 const CLEAR_STROKES = 8;
 
-/** Whether a side of which peaks were said has gone without any for long enough. */
+/** Whether a side with a warning has gone without peaks for long enough to clear it. */
 export function haveStopped({ said }: SpikeMemory, side: string): boolean {
   return isOverSince(said[side], CLEAR_STROKES);
 }
 
-/** What was said is over: peaks from before that are none of what comes, nor what strokes said together. */
+/** Forgets the peaks and the course of a side whose warning is cleared, so that they do not count for what comes. */
 export function forgetSaid(memory: SpikeMemory, side: string): void {
   const quiet = memory.said[side]?.quiet ?? 0;
   memory.sides[side] = quiet === 0 ? [] : (memory.sides[side] ?? []).slice(-quiet);
@@ -82,7 +87,7 @@ export function forgetSaid(memory: SpikeMemory, side: string): void {
   delete memory.courses[side];
 }
 
-/** So many strokes tell how often a side peaks by itself; older ones are forgotten by and by. */
+/** How often a side usually peaks is told by about this many strokes; older ones fade away. */
 const USUAL_STROKES = 100;
 
 function withOneMore(
@@ -94,17 +99,22 @@ function withOneMore(
   return { strokes: kept * strokes + 1, spiked: kept * spiked + (positions.length > 0 ? 1 : 0) };
 }
 
-/** Before anything is known of a side it is held to peak on so many of so many strokes: a guess, no source. */
+/**
+ * What a side is taken to have done before anything is known of it: one peaked stroke of twenty. A guess, no source.
+ */
 const BEFORE = { strokes: 20, spiked: 1 };
-/** More than this a side may not come to peak by itself: that is what is looked for. A guess, no source. */
+/**
+ * A usual rate of peaked strokes never counts as more than this: a higher one is the fault looked for. A guess, no
+ * source.
+ */
 const MOST_USUAL = 0.15;
-/** Sides in health have as many peaked strokes among the latest ones with this probability at most. */
+/** The highest probability with which a healthy side may have that many peaked strokes among its latest. */
 const BY_CHANCE = 0.006;
 
 /**
- * How many of the latest strokes must peak, here and there, to be more than how the side goes: the least number that a
- * binomial distribution with the side's own usual rate reaches with a probability of `BY_CHANCE` at most, by the incomplete
- * beta function (NIST Digital Library of Mathematical Functions, 8.17.5).
+ * How many of the latest strokes must have scattered peaks to be more than usual for the side: the least number that a
+ * binomial distribution with the side's own usual rate reaches with a probability of at most `BY_CHANCE`, by the
+ * incomplete beta function (NIST Digital Library of Mathematical Functions, 8.17.5).
  */
 export function fewestScattered({ usual }: SpikeMemory, side: string): number {
   const { strokes, spiked } = usual[side] ?? { strokes: 0, spiked: 0 };
@@ -114,6 +124,6 @@ export function fewestScattered({ usual }: SpikeMemory, side: string): number {
   return count;
 }
 
-/** The probability of at least so many peaked strokes among `SPIKE_STROKES`. */
+/** The probability of at least `count` peaked strokes among `SPIKE_STROKES`. */
 const atLeast = (count: number, rate: number): number =>
   incompleteBeta(count, SPIKE_STROKES - count + 1, rate);

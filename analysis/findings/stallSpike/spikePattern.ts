@@ -6,13 +6,16 @@ import type { SpikedStroke } from './spikeMemory.ts';
 /** Two spikes are at one place when no further apart than this part of the travel. */
 const SAME_PLACE = 0.02;
 /**
- * A current answers its load a little later, and a slow logger reads it later still: the same place seems so much further on
- * in either direction, parts of the travel. Where a room creeps to its end and nobody recorded its supply it seems as much nearer.
+ * The current follows its load a little late, and a slow logger reads it later still: the same place seems this much
+ * further on in either direction, parts of the travel. It seems as much nearer where a room creeps to its end without a
+ * supply record. Each of these is tried.
  */
 const LATER = [0, 0.0125, -0.0125];
-/** A place of its own holds at least this part of all the spikes: many spikes fall together somewhere by chance. */
+/** A place counts if at least this part of all spikes lies there: many spikes fall together somewhere by chance. */
 const PLACE_PART = 0.6;
-/** Spikes of one stroke that repeat: at least so many, and their spacing this even. */
+/**
+ * Spikes of one stroke repeat if there are at least this many, spaced at least this evenly (`concentration`, 0 to 1).
+ */
 const LEAST_REPEATS = 3;
 const LEAST_CONCENTRATION = 0.8;
 
@@ -30,9 +33,9 @@ export interface PatternFound {
 /**
  * The pattern of a side's spikes over its latest strokes; null with fewer than three strokes that have any.
  *
- * `turn`: the part of the travel that the gear rolls off in one turn (teeth times pitch over travel); null where the
- * gear or the travel is not known, when even spacing alone tells it. Once per turn is told first, since one of its
- * many places would look like a place of its own.
+ * `turn`: the part of the travel that the gear rolls off in one turn (teeth times pitch over travel). Null where the
+ * gear or the travel is not known: then even spacing alone tells the pattern. Once per turn is looked for first,
+ * because one of its many places could pass for a single place.
  */
 export function spikePattern(strokes: readonly SpikedStroke[], turn: number | null): PatternFound | null {
   const spiked = strokes.filter((stroke) => stroke.positions.length > 0);
@@ -69,14 +72,18 @@ function repeatsEvenly(positions: readonly number[], turn: number | null): boole
   return positions.length >= 4 && concentration(positions, median(gaps)) >= 0.9;
 }
 
-/** Places this far apart at least are turns: nearer ones repeat more often, and tell it by themselves. */
+/**
+ * Turns at least this long, parts of the travel, are looked for here: shorter ones repeat often enough within one
+ * stroke.
+ */
 const LEAST_FEW_TURN = 0.1;
-/** So many strokes, and this part of those with spikes, have the very same few places. */
+/** At least this many strokes, and this part of those with spikes, have the same few places. */
 const FEW_TURNS = { strokes: 3, part: 0.5 };
 
 /**
- * Strokes whose few spikes are evenly apart, by the gear's own turn or, where that is not known, by three of them at least, and at
- * the same places each time: where a travel takes but few turns, no one stroke tells it. 0: too few do.
+ * How many strokes have a few spikes that are evenly apart and at the same places each time: where the travel takes few
+ * turns, no single stroke shows that they repeat. They are apart by the gear's turn; where that is not known, at least
+ * three must be evenly apart. 0: too few strokes.
  */
 function atFewTurns(spiked: readonly SpikedStroke[], turn: number | null): number {
   const even = spiked.filter(({ positions }) => {
@@ -91,14 +98,17 @@ function atFewTurns(spiked: readonly SpikedStroke[], turn: number | null): numbe
   return first !== null && first.strokes === even.length ? even.length : 0;
 }
 
-/** So many places of their own, evenly apart, are turns: each of them seen on so many strokes. Guesses, no source. */
+/**
+ * At least this many places, each seen on this many strokes, show turns if they are evenly apart. Guesses, no source.
+ */
 const OVER_TURNS = { places: 3, strokes: 2 };
-/** So even are those places, and all peaks of all strokes. */
+/** How even those places are at least, and all peaks of all strokes (`concentration`, 0 to 1). */
 const LEAST_EVEN = { places: 0.9, peaks: LEAST_CONCENTRATION };
 
 /**
- * Strokes with spikes, where those of all strokes together come at several places that are whole turns apart: of teeth that
- * hardly stand out one stroke shows this one and another that one. 0: they do not, or the turn is not known.
+ * How many strokes have spikes, if those of all strokes together lie at several places whole turns apart: where teeth
+ * hardly stand out, one stroke shows one of them and the next another. 0 where they do not, or where the turn is not
+ * known.
  */
 function overTurns(spiked: readonly SpikedStroke[], turn: number | null): number {
   if (turn === null || turn >= 0.45) return 0;
@@ -128,13 +138,17 @@ function sharedPlaces(strokes: readonly SpikedStroke[]): number[] {
     .map((group) => median(group.map(({ position }) => position)));
 }
 
-/** Peaks that come anywhere seem as even as that so seldom: a few places are soon a whole turn apart. A guess, no source. */
+/**
+ * Peaks at random places may be as even with this probability at most: a few places are soon whole turns apart. A
+ * guess, no source.
+ */
 const BY_CHANCE = 0.003;
 
 /**
- * How probably peaks that come anywhere are as even as those of all these strokes together: each stroke's probability by
- * Rayleigh's test (K. V. Mardia, P. E. Jupp, Directional Statistics, 6.3.1; by the approximation of J. H. Zar, Biostatistical
- * Analysis, 27.1), combined as R. A. Fisher did (Statistical Methods for Research Workers, 21.1).
+ * The probability that peaks at random places are as even as those of all these strokes together. Each stroke's
+ * probability is Rayleigh's test (K. V. Mardia, P. E. Jupp, Directional Statistics, 6.3.1; by the approximation of J.
+ * H. Zar, Biostatistical Analysis, 27.1); they are combined by R. A. Fisher's method (Statistical Methods for Research
+ * Workers, 21.1).
  */
 function evenByChance(spiked: readonly SpikedStroke[], turn: number): number {
   const told = spiked.filter(({ positions }) => positions.length >= LEAST_REPEATS);
@@ -163,12 +177,12 @@ interface CommonPlace {
   readonly strokes: number;
 }
 
-/** The first of those that most strokes share. */
+/** The place that most strokes share; the first of several. */
 function mostOf(places: readonly (CommonPlace | null)[]): CommonPlace | null {
   return places.reduce((best, place) => ((place?.strokes ?? 0) > (best?.strokes ?? 0) ? place : best));
 }
 
-/** A stroke whose spikes lie so much nearer to where it began. */
+/** The stroke with its spikes moved by `later` towards where it began, parts of the travel. */
 function sooner(stroke: SpikedStroke, later: number): SpikedStroke {
   const by = stroke.direction === 'extend' ? later : -later;
   return { ...stroke, positions: stroke.positions.map((position) => position - by) };

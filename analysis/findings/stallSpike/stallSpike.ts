@@ -25,9 +25,9 @@ import { isOfShortWay, type Swing, sharedSwing, swingOf } from './swing.ts';
 import { turnOf } from './turnOf.ts';
 import { onTravel, passes, shortestWay, standingAfter, type WayCovered, wayCovered } from './wayCovered.ts';
 
-/** Of the latest strokes this many with spikes say so. */
+/** At least this many of the latest strokes must show the pattern. */
 const LEAST_STROKES = 3;
-/** The part of the travel at either end where seals are pressed and let go: no place for a spike to mean much. */
+/** The part of the travel at either end where seals are pressed and let go: a spike means little there. */
 const SEAL = 0.06;
 
 /** Heights over the running current at which a spike is more than something to watch. */
@@ -35,10 +35,12 @@ const SERVICE_HEIGHT = 0.6;
 const STOP_HEIGHT = 2;
 
 /**
- * Short peaks of current in mid-travel, side by side; needs no baseline: a healthy room has none, but where its own course
- * rises. A swing once per turn of the gear that is too gentle for peaks is told from the side's usual profile. `dropped`: sides that lost their
- * load on this stroke, whose profile says nothing else. Where one side is without its load the other bears it, and jolts as
- * it takes it over and gives it back; so does a side that is alone.
+ * Short peaks of current in mid-travel, for each side. Peaks need no baseline: a healthy room has none but where its
+ * own course rises. A swing once per turn of the gear that is too gentle for peaks is found against the side's usual
+ * profile.
+ *
+ * `dropped`: sides that lost their load on this stroke; their profile tells nothing else. Where one side is without its
+ * load, the other bears it, and jolts as it takes it over and gives it back; so does a side that runs alone.
  */
 export function stallSpike(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const present: Finding[] = [];
@@ -47,10 +49,11 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
   const lost = [...dropped, ...saidLost(context)];
   const way = wayCovered(context, state.spikes.stands);
   state.spikes.stands = standingAfter(context, way);
-  // What lies where on a part of the way nobody knows, and what it did not pass nobody misses.
+  // Nobody knows which part of the way this stroke went over: its peaks have no place, and places without a peak prove
+  // nothing.
   if (way === null) return NOTHING;
   const isWhole = way.outer - way.inner === 1;
-  // What ends before its end lies elsewhere along the travel than the usual course has it.
+  // A stroke that stops short has its profile squeezed: its places do not match those of the usual course.
   const isShort = isOpen(state, 'short-travel');
   for (const side of state.room.sides) {
     const measured = analysis.sides[side];
@@ -60,7 +63,7 @@ export function stallSpike(context: FindingContext, dropped: readonly Dropped[])
     const open = openOn(state, 'stall-spike', side);
     if (inTravel.length === 0 && !isWhole && !passesSaid(way, open)) continue;
     const lasting = lastingPlace(context, side, isWhole && lost.length === 0 && !isShort);
-    // Where single strokes tell it, they also tell that it is over, and sooner.
+    // A place that single strokes show needs no moving mean to last: they also show, and sooner, that it is over.
     const isTold = spikePattern(state.spikes.sides[side] ?? [], turnOf(state.room))?.pattern === 'same-place';
     const stroke: SpikedStroke = {
       direction,
@@ -96,7 +99,10 @@ function isEcho(state: RoomState, each: Finding, other: Finding): boolean {
   });
 }
 
-/** The peaks of a side that nothing explains: not its own course, its start, a load that is lost, nor the end of another side. */
+/**
+ * The peaks of a side that nothing explains: neither its own course, its start, a lost load, nor the end of another
+ * side.
+ */
 function peaksOf(
   context: FindingContext,
   side: string,
@@ -119,7 +125,9 @@ function peaksOf(
   });
 }
 
-/** A swing that is not the room's own, laid over less than its whole way. */
+/**
+ * A swing of this stroke, unless it is only the usual profile laid over less than the whole way; null: there is none.
+ */
 function newSwing(
   context: FindingContext,
   profile: readonly (number | null)[],
@@ -132,8 +140,9 @@ function newSwing(
 }
 
 /**
- * What the peaks of single strokes tell, but where they come here and there or not at all: there what lasts at one place
- * tells more, unless peaks have told another.
+ * Chooses between what the peaks of single strokes show (`found`) and what lasts at one place (`lasting`). Peaks come
+ * first. Where they are scattered or absent, the lasting place tells more, unless the open warning already names
+ * another pattern.
  */
 function moreTelling(
   found: PatternFound | null,
@@ -148,7 +157,7 @@ function moreTelling(
     : found;
 }
 
-/** By its spikes; and where those tell no pattern, by a swing that the latest strokes share. */
+/** The pattern of the spikes; where they have none, that of a swing which the latest strokes share. */
 function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): PatternFound | null {
   const bySpikes = spikePattern(strokes, turnOf(room));
   if (bySpikes !== null && bySpikes.pattern !== 'scattered') return bySpikes;
@@ -158,9 +167,8 @@ function patternOf(strokes: readonly SpikedStroke[], room: RoomDescription): Pat
 }
 
 /**
- * What was seen at one place, or once per turn, is still there where the latest strokes alone would not tell: some of them
- * were too gentle for peaks, or had one more for a reason of their own. Of many teeth that were seen, one may be the last to
- * show.
+ * Keeps the pattern of an open warning where the latest strokes alone would tell less: some of them were too gentle for
+ * peaks, or had one more for another reason; and of several teeth that were seen, only one may still show.
  */
 function stillThere(found: PatternFound, open: Warning | undefined): PatternFound {
   const before = open?.pattern ?? null;
@@ -174,7 +182,9 @@ function risesWhereSaid(context: FindingContext, side: string, open: Warning | u
   return position !== null && stillRises(context, side, position, (evidence?.heightPercent ?? 0) / 100);
 }
 
-/** Whether a part of a stroke went over the place that was said, and so tells whether it still is one. */
+/**
+ * Whether a stroke over a part of the way passed the place that the warning names, and so tells whether it still peaks.
+ */
 function passesSaid(way: WayCovered, open: Warning | undefined): boolean {
   const place = open?.position ?? null;
   return place !== null && passes(way, place, JOLT);

@@ -9,30 +9,38 @@ export interface Swing {
 }
 
 interface Least {
-  /** A swing below this part of the current is no more than gears do. */
+  /** A swing below this part of the current is within what sound gears do. */
   readonly part: number;
-  /** It makes up so much of what differs from usual. */
+  /** The swing makes up at least this part of the mean square of what differs from usual. */
   readonly explained: number;
 }
 
 /**
- * Where the gear's turn is known, a swing is looked for at that alone, where sound gears hardly change theirs: by 1.3 % at most
- * in three of four strokes of 148 sides of simulated rooms.
+ * Where the gear's turn is known, a swing is looked for at that period alone, and a smaller one counts: sound gears
+ * hardly change theirs, by at most 1.3 % in three of four strokes of 148 sides of simulated rooms.
  */
 const LEAST_KNOWN: Least = { part: 0.035, explained: 0.35 };
 const LEAST_UNKNOWN: Least = { part: 0.06, explained: 0.5 };
-/** Fewer than so many periods in the travel are its own slow course, more are too fine for the profile's bins. */
+/** Fewer periods over the travel are its slow course, more are too fine for the profile's bins. */
 const FEWEST_CYCLES = 2.5;
 const MOST_CYCLES = 16;
 const CYCLES_STEP = 0.25;
-/** Where the gear's turn is known, fewer and more are told. */
+/** Where the gear's turn is known, fewer and more periods can be told. */
 const FEWEST_KNOWN = 1.5;
 const MOST_KNOWN = 2 * MOST_CYCLES;
-/** A little less than the mean square of the least swing, for noise adds to it and takes off it. A guess, no source. */
+/**
+ * A mean square below this part of the least swing's holds no swing, and is not searched. A little less than 1, because
+ * noise adds to it or takes off it. A guess, no source.
+ */
 const NO_SWING = 0.8;
-/** Position comes from time or from a model of the speed, so a known period is looked for a little to both sides. */
+/**
+ * Position is estimated from time or from a model of the speed: a known period is looked for a little to both sides of
+ * it.
+ */
 const STRETCHES = [0.94, 0.97, 1, 1.03, 1.06] as const;
-/** Of the latest strokes so many show the same swing, their periods this much alike. */
+/**
+ * Of the latest four strokes at least three show the same swing, with periods that differ by no more than this part.
+ */
 const OF_LATEST = 4;
 const LEAST_STROKES = 3;
 const ALIKE = 0.1;
@@ -62,15 +70,17 @@ export function swingOf(
   return best.part ** 2 / 2 / meanSquare >= least.explained ? best : null;
 }
 
-/** Ways are tried so much apart, as parts of the travel: a third of the finest period at most. */
+/** The step between the lengths of way that are tried, parts of the travel: at most a third of the finest period. */
 const WAY_STEP = 0.01;
-/** A way that fits leaves so much of the squares of what differs from usual: a guess, no source. */
+/**
+ * A shorter way fits if it leaves at most this part of the mean square of what differs from usual: a guess, no source.
+ */
 const MOST_LEFT = 0.5;
 
 /**
- * Whether a swing is only the usual one laid over a way that was not the whole: the stroke went over a part of the travel, at
- * least `shortest` of it, from or to either end, and the usual profile of that part leaves none, and little else. The other
- * arguments are those of `swingOf`.
+ * Whether a swing is only the usual profile laid over a way that was not the whole: the stroke went over a part of the
+ * travel, at least `shortest` of it, from or to either end, and against the usual profile of that part there is no
+ * swing left and little else. The other arguments are those of `swingOf`.
  */
 export function isOfShortWay(
   profile: readonly (number | null)[],
@@ -109,7 +119,10 @@ function candidates(turn: number | null): number[] {
   );
 }
 
-/** What each bin has over its usual current, as a part of it, less a straight line; gaps are filled with none. */
+/**
+ * How far each bin lies above its usual current, as a part of it, less a straight line through all; 0 for gaps. Null
+ * where more than half of the bins are gaps.
+ */
 function detrended(
   profile: readonly (number | null)[],
   usual: readonly (number | null)[],
@@ -134,7 +147,10 @@ function detrended(
   return { values, meanSquare: squares / bins.length };
 }
 
-/** The swing that the latest strokes share, `swings` oldest first, null for a stroke without; null: they share none. */
+/**
+ * The swing that the latest strokes share; null: none. `swings`: one for each stroke, oldest first, null for one
+ * without.
+ */
 export function sharedSwing(
   swings: readonly (Swing | null)[],
 ): (Swing & { readonly strokes: number }) | null {

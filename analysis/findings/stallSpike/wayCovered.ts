@@ -6,26 +6,32 @@ import { stopsUsually } from '../shortTravel/shortSigns.ts';
 import { isByWeakMagnets } from '../weakMagnets.ts';
 import type { Standing } from './spikeMemory.ts';
 
-/** What of the travel a stroke went over, 0 fully retracted to 1 fully extended. */
+/** The part of the travel that a stroke went over, 0 fully retracted to 1 fully extended. */
 export interface WayCovered {
   readonly inner: number;
   readonly outer: number;
-  /** How far a place on it may be off for not knowing where it began and ended, parts of the travel; 0: it went all the way. */
+  /**
+   * How far off a place on it may be because its begin and end are not known exactly, parts of the travel; 0: it went
+   * all the way.
+   */
   readonly unsure: number;
 }
 
-/** A stroke that took less of its time than a whole one by so many deviations went over a part of the way. */
+/** A stroke that was quicker than a whole one by this many standard deviations went over a part of the way. */
 const SIGMAS = 2.5;
-/** Two tellings of where a stroke ended that are further apart, parts of the travel, and as many deviations, contradict each other. */
+/**
+ * Two estimates of where a stroke ended contradict each other if they are further apart than this part of the travel
+ * and `SIGMAS` standard deviations.
+ */
 const SAME_END = 0.05;
 
 /** Where a whole stroke ends, on the travel. */
 const END: Readonly<Record<Direction, number>> = { retract: 0, extend: 1 };
 
 /**
- * What of the travel a stroke went over, told by how much of its usual time it took and by one of its ends: the stop that this
- * direction comes to, or the place where the stroke before it, known to it as `before`, left the room. Null where it was a part
- * and neither tells of which.
+ * The part of the travel that a stroke went over: its length from how much of its usual time the stroke took, its place
+ * from one of its ends. That is the stop of this direction, or `before`, where the stroke before it left the room. Null
+ * where the stroke went over a part and neither end tells which.
  */
 export function wayCovered(context: FindingContext, before: Standing | null): WayCovered | null {
   const { state, analysis, direction } = context;
@@ -43,7 +49,7 @@ export function wayCovered(context: FindingContext, before: Standing | null): Wa
   return from === null ? null : spanOf(from.place, reached, unsure);
 }
 
-/** Where the room stands after a stroke that went over so much; null: nobody knows. */
+/** Where the room stands after a stroke that went over this way; null: not known. */
 export function standingAfter({ event, direction }: FindingContext, way: WayCovered | null): Standing | null {
   if (way === null) return null;
   const { inner, outer, unsure } = way;
@@ -51,24 +57,27 @@ export function standingAfter({ event, direction }: FindingContext, way: WayCove
   return { place, unsure: place === END[direction] ? 0 : unsure, atMs: event.atMs };
 }
 
-/** Where a place of a stroke's own way lies on the travel. */
+/** Where a position along a stroke's own way lies on the travel, both 0 to 1. */
 export function onTravel({ inner, outer }: WayCovered, position: number): number {
   return inner + position * (outer - inner);
 }
 
-/** Whether a stroke surely went over a place and so much to either side of it. */
+/** Whether a stroke surely went over a place and `reach` to either side of it, parts of the travel. */
 export function passes({ inner, outer, unsure }: WayCovered, place: number, reach: number): boolean {
   if (unsure === 0 && inner === 0 && outer === 1) return true;
   return place - reach > inner + unsure && place + reach < outer - unsure;
 }
 
-/** The least part of its way that a stroke may have made by its time; 1 where nobody knows. */
+/** The least part of the way that a stroke may have gone, judged by its time; 1 where that is not known. */
 export function shortestWay(context: FindingContext): number {
   const time = longestTime(context);
   return time === null ? 1 : Math.min(1, Math.exp(time.residual - SIGMAS * time.deviation));
 }
 
-/** How much of the way a stroke made by its time, and how sure that is, natural logarithm; null: it was whole, or nobody knows. */
+/**
+ * The part of the way that a stroke went over, judged by its time, and the standard deviation of its natural logarithm.
+ * Null where it went all the way, or where that is not known.
+ */
 function partOf(context: FindingContext): { length: number; deviation: number } | null {
   const time = longestTime(context);
   if (time === null) return null;
@@ -78,7 +87,10 @@ function partOf(context: FindingContext): { length: number; deviation: number } 
   return { length: Math.exp(residual), deviation };
 }
 
-/** The time of the side that was under way longest against its usual one, natural logarithm; null: nobody knows. */
+/**
+ * Of the side that took longest for its usual time: the natural logarithm of that ratio, with its deviation; null: not
+ * known.
+ */
 function longestTime(context: FindingContext): ReturnType<FindingContext['residual']> {
   const times = context.state.room.sides
     .map((side) => context.residual(side, 'durationS'))
@@ -86,7 +98,7 @@ function longestTime(context: FindingContext): ReturnType<FindingContext['residu
   return times.length === 0 ? null : times.reduce((a, b) => (b.residual > a.residual ? b : a));
 }
 
-/** Whether nothing was recorded in between, as far as that is known. */
+/** Whether, as far as is known, nothing moved the room since `before`: no unread record, and no stroke in between. */
 function isStillThere({ state, event }: FindingContext, before: Standing | null): before is Standing {
   return before !== null && !state.travel.followsUnread && event.atMs - before.atMs === state.stay.restedMs;
 }
