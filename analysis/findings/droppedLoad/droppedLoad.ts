@@ -9,12 +9,17 @@ import type { Dropped } from './dropped.ts';
 import { isWhole, keyOf } from './droppedOn.ts';
 import { lostMoments } from './lostMoments.ts';
 
-/** So many of the latest strokes must show it to be said, and so many in a row must not, each way as well, to be over. Guesses. */
+/**
+ * A warning opens if at least this many of the latest four strokes show a lost load. It is over after this many in a
+ * row that do not, and as many of each direction. Guesses, no source.
+ */
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
 const CLEAR_EACH_WAY = 2;
 
-/** One side runs with hardly any load for part or all of the travel, or for moments: its gear or shoe does not drive. */
+/**
+ * One side runs with hardly any load for part or all of the travel, or for moments: its gear or shoe does not drive.
+ */
 export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]): FindingAnswer {
   const { state, analysis, direction } = context;
   const present: Finding[] = [];
@@ -28,10 +33,10 @@ export function droppedLoad(context: FindingContext, dropped: readonly Dropped[]
     const ofWay = flag(state.recent, keyOf(side, direction), isLost);
     const open = openOn(state, 'dropped-load', side);
     keepHowOften(state.dropped[direction], side, open !== undefined, ofWay);
-    // What only one direction shows is not over for the strokes of the other.
+    // A loss that one direction alone shows is not over because the strokes of the other do not show it.
     const isOverEachWay = DIRECTIONS.every((way) => isOverSince(state.dropped[way][side], CLEAR_EACH_WAY));
     if (open !== undefined && isOver(flags, CLEAR_STROKES) && isOverEachWay) gone.push(open);
-    // The first strokes of one way alone may have been the odd ones.
+    // One direction alone opens a warning once its baseline is ready: its first strokes may have been odd ones.
     const channel = channelOf(state, side, direction);
     const told = channel !== undefined && isReady(channel) ? [flags, ofWay] : [flags];
     const lasts = told.some((latest) => isLasting(latest, LEAST_STROKES, 4));

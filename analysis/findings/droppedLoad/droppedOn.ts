@@ -10,22 +10,34 @@ import { endedAlone } from './endedAlone.ts';
 import { longestBelow } from './longestBelow.ts';
 import { neverLoaded } from './neverLoaded.ts';
 
-/** A bin whose current fell below this part of its normal lost its load. */
+/** A bin has lost its load if its current is below this part of its normal. */
 const LOST_PART = 0.55;
 /**
- * What was said of a side is over where it draws more than this part of its normal again: in the cold, or after a winter, a
- * motor that turns without load draws more than it did, and its normal may be one of warmer days. A guess, no source.
+ * A load that a warning tells of is back where the side draws more than this part of its normal. The limit is higher
+ * than the one for a loss: in the cold, or after a winter, a motor that turns without load draws more than it did, and
+ * its normal may be of warmer days. A guess, no source.
  */
 const STILL_LOST = 0.75;
-/** Where the other side is said to carry more already, this one is no longer driving only below this part. */
+/**
+ * Where an `uneven-sides` warning says that the other side carries more, this one has lost its load only below this
+ * part.
+ */
 const LOST_WHERE_UNEVEN = 0.4;
-/** So many bins of 64 in a row, 8 % of the travel, are more than a light place. */
+/** This many bins of 64 in a row, 8 % of the travel, are more than a light place. */
 const LEAST_BINS = 5;
-/** A stretch of so much of the travel is the whole of it, and what is left beside it tells of no clamp. A guess, no source. */
+/**
+ * A stretch of this part of the travel counts as the whole: what is left beside it is too little to show whether the
+ * clamp is sound. A guess, no source.
+ */
 const WHOLE_PART = 0.75;
-/** Of what the running current lost, the stall may have lost so much where a single motor lost its load. */
+/**
+ * Where a single motor lost its load, the stall may have fallen by up to this part of the fall of the running current.
+ */
 const STANDS_PART = 0.3;
-/** No supply and no start that fell between two samples takes more off it, natural logarithm. */
+/**
+ * And by up to this much in any case, natural logarithm: a weak supply, or a start that fell between two samples, takes
+ * no more off it.
+ */
 const STANDS_RISE = -0.35;
 
 /** Sides that ran with hardly any load, or not at all, for part or all of this stroke's travel. */
@@ -42,9 +54,10 @@ export function droppedOn(context: FindingContext): Dropped[] {
     const parts = [isUneven ? LOST_WHERE_UNEVEN : LOST_PART, ...(isSaid ? [STILL_LOST] : [])];
     const stretch = channel === undefined ? null : longestLost(analysis, side, channel.profile, parts);
     if (channel === undefined || stretch === null) return [];
-    // A clamp that was left off may read a little of something.
+    // A clamp that was left off may still read a little.
     const isDoubted = openOn(state, 'sensor-doubt', side) !== undefined;
-    // What was said is not over for a stall that is no longer read, as after a change of the sampling rate.
+    // A loss that a warning tells of is not over because the stall is no longer read, as after a change of the sampling
+    // rate.
     const mayLie = !isSaid && (isDoubted || isAlone(context));
     const isRead = readsOn(analysis, side, channel.profile, stretch);
     if (mayLie && !isRead && !stallStands(context, side, isWhole(stretch))) return [];
@@ -53,18 +66,19 @@ export function droppedOn(context: FindingContext): Dropped[] {
   });
 }
 
-/** Whether a stretch is as good as the whole travel. */
+/** Whether a stretch counts as the whole travel. */
 export const isWhole = ({ from, to }: { readonly from: number; readonly to: number }): boolean =>
   to - from >= WHOLE_PART;
 
-/** Without another side to compare with, as where there is none. */
+/** Whether there is no other side to compare with, in the room or on this stroke. */
 function isAlone({ state, analysis }: FindingContext): boolean {
   return state.room.sides.length < 2 || Object.keys(analysis.sides).length < 2;
 }
 
 /**
  * Whether another side bears what this one lost. Work on the mechanism may have eased the room, but then it eased both
- * sides: against what was usual before it, a side lost its load only where another works no less than it did.
+ * sides: compared with what was usual before that work, a side has lost its load only if another works no less than it
+ * did.
  */
 function isBorneBySome({ state, analysis, direction, doubtful }: FindingContext, side: string): boolean {
   return state.room.sides.some((other) => {
@@ -75,7 +89,7 @@ function isBorneBySome({ state, analysis, direction, doubtful }: FindingContext,
   });
 }
 
-/** A side's current along the travel as parts of the usual one; NaN where either is not known. */
+/** A side's current along the travel, by bin, as a part of the usual one; NaN where either is not known. */
 function ratiosTo({ sides }: DoneAnalysis, side: string, normal: readonly (number | null)[]): number[] {
   return sides[side].profile.map((amps, bin) => {
     const usual = normal[bin] ?? null;
@@ -83,12 +97,13 @@ function ratiosTo({ sides }: DoneAnalysis, side: string, normal: readonly (numbe
   });
 }
 
-/** Of its normal a side draws at least this part where it drives as ever. A guess, no source. */
+/** A side that drives as ever draws at least this part of its normal. A guess, no source. */
 const AS_EVER_PART = 0.8;
 
 /**
- * Whether the side reads as ever on the rest of the way: then the clamp is sound, which takes from all that it reads alike,
- * and no start or stall has to tell so. A cable that is slack where the way begins leaves the start without load as well.
+ * Whether the side reads as ever on the rest of the way. Then the clamp is sound, because a bad one would lower all its
+ * readings alike, and neither start nor stall needs to show it. (A cable that is slack where the way begins leaves the
+ * start without load as well.)
  */
 function readsOn(
   analysis: DoneAnalysis,
@@ -104,9 +119,9 @@ function readsOn(
 }
 
 /**
- * Whether the current at standstill is still what it was: it is V/R, which no lost load changes, while a clamp that reads
- * too little, or was left off, reads it as much too low. Where no start and no stall was read, a load that was lost over
- * the whole travel is not told.
+ * Whether the current at standstill is still what it was. It is V/R, which no lost load changes, while a clamp that
+ * reads too little, or was left off, reads it too low as well. Where neither start nor stall was read, a loss over the
+ * whole travel cannot be told from a bad clamp: false.
  */
 function stallStands(context: FindingContext, side: string, whole: boolean): boolean {
   const running = context.residual(side, 'runningAmps');
@@ -115,7 +130,10 @@ function stallStands(context: FindingContext, side: string, whole: boolean): boo
   return stall.rise > Math.min(STANDS_RISE, STANDS_PART * running.rise);
 }
 
-/** By the first of the `parts` of its normal below which the side draws for long enough; null: by none. */
+/**
+ * The longest stretch over which the side draws less than one of the `parts` of its normal, by the first that has one;
+ * null: none.
+ */
 function longestLost(
   analysis: DoneAnalysis,
   side: string,

@@ -1,13 +1,16 @@
 import type { FindingContext } from '../finding.ts';
 import type { Dropped } from './dropped.ts';
 
-/** A side that ended so much of its time sooner, natural logarithm, while another went on as ever, left it alone. */
+/**
+ * A side that ends this much sooner than usual, natural logarithm of the time, has left the other alone, if that takes
+ * its usual time to within the second.
+ */
 const SOONER = 0.2;
 const AS_EVER = 0.1;
 
 /**
- * Where a side stopped drawing current on its way, without any stall, and another one went on to its usual end: a motor that
- * was switched off or lost its wire. What is left of the travel it did not drive.
+ * The rest of the travel that a side did not drive because it stopped drawing current on its way, without a stall,
+ * while another went on to its usual end: a motor that was switched off or lost its wire. Null where that is not so.
  */
 export function endedAlone(context: FindingContext, side: string): Dropped | null {
   const { analysis, direction, residual } = context;

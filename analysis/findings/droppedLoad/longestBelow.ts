@@ -1,7 +1,7 @@
 /**
- * The longest stretch of bins that lie below a limit, the first of those as long: from its first bin on so many, of which
- * `known` were read. What is not known (NaN) between two that lie below ends no stretch: a side that its controller stops
- * every now and then is read in between only.
+ * The longest stretch of bins below a limit; of several as long, the first. It has `bins` bins from `first` on, of
+ * which `known` were read. Unknown bins (NaN) between two low ones do not end a stretch: a side that its controller
+ * stops every now and then is read only in between. All 0 where no bin is below the limit.
  */
 export function longestBelow(
   ratios: Float64Array,

@@ -2,28 +2,31 @@ import { isReady } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
 import type { FindingContext } from '../finding.ts';
 
-/** Of its running current a side draws less than this at such a moment, and there are so many of them in a stroke. */
+/**
+ * At a lost moment a side draws less than this part of its running current; a stroke has at least this many of them.
+ */
 const LOST_PART = 0.5;
 const FEWEST_MOMENTS = 2;
 /**
- * No tooth slips by in less, seconds: a controller that lets a side wait may switch it off for so short; and what is shorter
- * than so many samples reads as long as they are. Guesses, no source.
+ * A tooth takes longer than this to slip by, seconds, while a controller that makes a side wait may switch it off for
+ * less. A dip reads up to this many samples longer than it is. Guesses, no source.
  */
 const SHORTEST_S = 0.15;
 const READ_SAMPLES = 1.5;
 /**
- * A controller that keeps the sides in step may let the one ahead wait as often on every stroke: so many times as many are
- * another matter. What is usual is a moving mean over about four strokes, while a room learns. Guesses, no source.
+ * A controller that keeps the sides in step may make the one ahead wait on every stroke. More than this many times the
+ * usual number is something else. The usual number is a moving mean over about four strokes while the room learns.
+ * Guesses, no source.
  */
 const TIMES_USUAL = 2;
 const USUAL_PART = 0.25;
-/** Where another side dips as well it is the supply, or the switch: parts of the travel. */
+/** If another side dips within this part of the travel, it is the supply or the switch. */
 const SAME_PLACE = 0.03;
 
 /**
- * How many times on this stroke one side lost its load for a moment, at places of its own: a gear that does not mesh now and
- * then, or a wire that lets go; 0: not, or once, or as often as it did while the room learnt. A tooth that catches after it
- * slipped is told by its peaks.
+ * How many times on this stroke one side lost its load for a moment, at places of its own: a gear that does not mesh
+ * now and then, or a wire that lets go. 0 where it did so at most once, or about as often as while the room learnt. A
+ * side with spikes has none either: a tooth that catches after it slipped is told by its peaks.
  */
 export function lostMoments(context: FindingContext, side: string): number {
   const { state, direction } = context;

@@ -6,29 +6,43 @@ import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import type { FindingContext } from '../finding.ts';
 import { longestBelow } from './longestBelow.ts';
 
-/** A motor that turns by itself alone draws less than this part of what another side needs for the same room. A guess. */
+/**
+ * A motor that turns without load draws less than this part of what another side needs for the same room. A guess, no
+ * source.
+ */
 const IDLE_PART = 0.35;
 /**
- * Over the whole travel it does so up to here: what has lost its load draws up to 0.55 of what it did, and the other side,
- * which bears the room alone, a quarter more at least. Sides that share the load, however unevenly, are not as far apart.
+ * Over the whole travel it draws less than this part: a side that has lost its load draws up to 0.55 of what it did,
+ * and the other side, which bears the room alone, at least a quarter more. Sides that share the load, however unevenly,
+ * are not that far apart.
  */
 const IDLE_ALL_ALONG = 0.44;
-/** Where it drives it draws at least so much of what the other does: then it idles for a stretch of the travel only. */
+/** A side that idles over a stretch only draws at least this part of what the other does on the rest. */
 const DRIVING_PART = 0.6;
-/** So many bins of 64 in a row are more than a light place, where no usual course tells. */
+/** Where no usual course is known, this many bins of 64 in a row are more than a light place. */
 const LEAST_BINS = 8;
-/** What draws so much of its rating works, whatever the other side does, which may be the heavy one. A guess, no source. */
+/**
+ * A side that draws this part of its rating works, whatever the other side does: that may be the heavy one. A guess, no
+ * source.
+ */
 const IDLE_OF_RATING = 0.35;
 /**
- * Likewise what draws so much of what it stalls at, beside a side that draws so much of that: a motor without load draws a
- * twentieth to a tenth of its stall, and one that is good for the room no more than a third (makers' data sheets of
- * permanent-magnet motors). Guesses, no source.
+ * Where no rating is given: a side that draws the first part of its own stall current works if another draws the second
+ * part of its stall current. A motor without load draws a twentieth to a tenth of its stall, and one that suits the
+ * room no more than a third (makers' data sheets of permanent-magnet motors). The limits between are guesses, no
+ * source.
  */
 const OF_STALL = { working: 0.13, overloaded: 0.4 };
-/** Motors of one room start alike: a side whose start reads less than this part of another's may be read by another scale. */
+/**
+ * The motors of a room start alike. If a side's start reads less than this part of another's, its clamp may have
+ * another scale.
+ */
 const SAME_MOTOR = 0.6;
 
-/** Where it idles for a stretch it draws less than this part of what it draws beside it itself: what the other bears more there loses no load. A guess. */
+/**
+ * Where a side idles over a stretch it draws less than this part of what it draws itself on the rest: otherwise it is
+ * the other side that draws more there. A guess, no source.
+ */
 const LIGHT_OF_OWN = 0.5;
 
 /** A stretch of the travel, and what the side draws there, amperes. */
@@ -39,9 +53,10 @@ interface Stretch {
 }
 
 /**
- * The stretch over which a side runs without load while the room still learns, so that no usual course tells: it draws but a
- * small part of what another side does there. Over the whole travel only where it starts like the other, for it may be read by
- * another scale: that takes from all alike, and so does a clamp left off. Null: none, or the room knows its own course.
+ * The stretch over which a side runs without load while the room still learns, so that there is no usual course to
+ * compare with: it draws only a small part of what another side does there. The whole travel counts only if the side
+ * starts like the other: a clamp with another scale, or one left off, lowers all readings alike. Null: none, or the
+ * room has a course of its own.
  */
 export function neverLoaded(context: FindingContext, side: string): { from: number; to: number } | null {
   const { state, analysis, direction, doubtful } = context;
@@ -52,7 +67,7 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   const others = Object.keys(analysis.sides).filter((name) => name !== side && !doubtful.has(name));
   if (others.length === 0) return null;
   const ratios = ratiosToOthers(analysis, side, others);
-  // First, as what a side idles for more than half of its way it may drive for the rest.
+  // The stretch comes first: a side that idles for more than half of its way may drive on the rest.
   const part = idlePart(analysis, side, ratios);
   if (part !== null && !works(context, side, others, part.amps)) return { from: part.from, to: part.to };
   const { inrushAmps, runningAmps } = analysis.sides[side];
@@ -62,7 +77,7 @@ export function neverLoaded(context: FindingContext, side: string): { from: numb
   return idles && !works(context, side, others, runningAmps) ? { from: 0, to: 1 } : null;
 }
 
-/** Whether a side that draws so many amperes works, however much more the others draw. */
+/** Whether a side that draws this many amperes works, however much more the others draw. */
 function works(
   { state, analysis }: FindingContext,
   side: string,
@@ -95,7 +110,7 @@ function ratiosToOthers({ sides }: DoneAnalysis, side: string, others: readonly 
   });
 }
 
-/** The stretch over which a side idles that drives beside it; null: none. */
+/** The stretch over which a side idles if it drives on the rest of the travel; null: none. */
 function idlePart({ sides }: DoneAnalysis, side: string, ratios: readonly number[]): Stretch | null {
   const best = longestBelow(rollingMedian(ratios, 1), IDLE_PART);
   if (best.known < LEAST_BINS) return null;

@@ -2,13 +2,19 @@ import { beginShiftCharts, type ShiftCharts } from '../charts/shiftMemory.ts';
 
 /** The lag between the sides over the latest strokes, against its normal. */
 export interface LagMemory extends ShiftCharts {
-  /** Strokes in a row, since work that changes the mechanism, of which both sides were switched off together; counts no further than is asked. */
+  /**
+   * Strokes on which both sides were switched off together, since the last work on the mechanism; counted only as far
+   * as is asked for.
+   */
   together: number;
-  /** Mean lag of the first of those, seconds, and of how many strokes: one side's switch may end it sooner than the other's. */
+  /**
+   * Mean lag of the first of those strokes, seconds, and their number: one side's switch may open a little sooner than
+   * the other's.
+   */
   apart: { readonly meanS: number; readonly strokes: number };
 }
 
-/** No stroke was seen yet of which both sides were switched off together. */
+/** Before the first stroke on which both sides were switched off together. */
 export const NOT_APART = { meanS: 0, strokes: 0 };
 
 /** No stroke yet. */

@@ -26,24 +26,35 @@ import { slowedByPeaks } from './slowedByPeaks.ts';
 /** A lag that moved by less than this, in seconds and as a part of the stroke, means nothing. */
 const LEAST_S = 0.3;
 const LEAST_PART = 0.01;
-/** A room whose sides keep closer together than that by far is told of a part of the stroke no longer: so many of its deviations are enough. */
+/**
+ * Where the sides keep much closer together than that part, this many standard deviations of the lag are enough
+ * instead.
+ */
 const SURELY_MOVED_SIGMAS = 3;
-/** More than the ground does, as a part of the stroke: then one stay is enough to tell. */
+/**
+ * A larger lag than this part of the stroke is more than the ground does, so that one stay is enough to tell.
+ */
 const PLACE_PART = 0.06;
-/** Later than this part of the stroke it wants a service: a guess, no source. */
+/** Above this part of the stroke the severity is `service`: a guess, no source. */
 const SERVICE_PART = 0.08;
-/** It is back within its deviation, or this part of what would be said. A guess, no source. */
+/**
+ * The lag is back to normal within its standard deviation, or this part of the least that opens a warning. A guess, no
+ * source.
+ */
 const BACK_PART = 0.7;
 
 type LagJudged = Pick<Residual, 'rise' | 'noise' | 'uncertainty' | 'unrecorded' | 'deviation'>;
 
-/** So many strokes that ended together are how the room goes, also while it learns anew after work. */
+/** From this many strokes that ended together on, that is how the room goes, even while it learns anew after work. */
 const KNOWN_TOGETHER = 6;
 
-/** So many of them tell how far apart they end; later ones no more, lest a fault be learnt. */
+/** This many of them tell how far apart the sides end. Later ones do not count, so that no fault is learnt. */
 const APART_STROKES = 16;
 
-/** Takes a stroke that ended together into how far apart such strokes end, but for one of a side that is late. */
+/**
+ * Takes a stroke whose sides ended together into the mean of how far apart they end, unless a `late-side` warning is
+ * open.
+ */
 function noteTogether({ state, analysis }: FindingContext): void {
   const { lag } = state;
   lag.together = Math.min(lag.together + 1, KNOWN_TOGETHER);
@@ -53,9 +64,9 @@ function noteTogether({ state, analysis }: FindingContext): void {
 }
 
 /**
- * Whether the sides are known to come to their ends further apart than what is called together. Where they end together
- * though, they were switched off on the way or the lag is another: before it was seen how far apart such strokes end,
- * nobody can tell.
+ * Whether the sides usually come to their ends further apart than what counts as together. If they end together all the
+ * same, either they were switched off on the way or the lag has changed: until enough such strokes were seen, that
+ * cannot be told.
  */
 function isUsuallyApart({ state, direction }: FindingContext): boolean {
   return state.channels.some((channel) => {
@@ -65,8 +76,9 @@ function isUsuallyApart({ state, direction }: FindingContext): boolean {
 }
 
 /**
- * A room whose sides were always switched off together, before any stop, has no lag to learn; but what it was is known
- * to within what measuring calls together. Null where that was not seen yet, and where one came to a stop now.
+ * The lag of a room whose sides were always switched off together, before any stop. It has no lag to learn, but its
+ * usual lag is known to within what counts as together. Null where such strokes were not seen often enough, and where a
+ * side came to a stop on this stroke.
  */
 function fromTogether(context: FindingContext): LagJudged | null {
   const { state, analysis, doubtful, residual } = context;
@@ -88,23 +100,32 @@ function endedTogether({ state, analysis, doubtful }: FindingContext): boolean {
   return ended && lagAtStops(analysis) === null && doubtful.size === 0;
 }
 
-/** A side that takes so much less time and draws so much more, natural logarithm, is itself another than it was. Guesses, no source. */
+/**
+ * A side that takes this much less time and draws this much more, natural logarithms, has itself changed. Guesses, no
+ * source.
+ */
 const AHEAD = { time: -0.08, drawn: 0.06 };
 
-/** Whether a side turns faster and draws more for it, as a motor does whose magnets are weak: then the other is not late by itself. */
+/**
+ * Whether a side turns faster and draws more, as a motor with weak magnets does: then it is not the other side that is
+ * late.
+ */
 function ranAhead({ residual }: FindingContext, side: string): boolean {
   const [time, drawn] = [residual(side, 'durationS'), residual(side, 'runningAmps')];
   return time !== null && drawn !== null && time.rise < AHEAD.time && drawn.rise > AHEAD.drawn;
 }
 
-/** What the charts of the lag are designed by, seconds, for this stroke. */
+/** The design of the charts of the lag for this stroke, seconds. */
 interface LagDesign extends ShiftDesign {
   readonly durationS: number;
-  /** A lag that moved by less means nothing. */
+  /** A smaller move of the lag than this means nothing. */
   readonly leastS: number;
 }
 
-/** `byLag`: whether the lag has a normal; where no stop is read off the currents, none can be read a little too early or late. */
+/**
+ * `byLag`: whether the lag has a normal of its own. Without one no stop was read off the currents, so none can have
+ * been read a little early or late, and the least in seconds is enough.
+ */
 function designOf({ state, analysis }: FindingContext, judged: LagJudged, byLag: boolean): LagDesign {
   const durationS = Math.max(...state.room.sides.map((side) => analysis.sides[side].durationS));
   const ofStroke = Math.min(LEAST_PART * durationS, SURELY_MOVED_SIGMAS * judged.deviation);
@@ -147,7 +168,7 @@ export function lateSide(context: FindingContext): FindingAnswer {
   if (open === undefined && (!raised || isLittle)) return NOTHING;
   const [side, other] = shift > 0 ? [sides[1], sides[0]] : [sides[0], sides[1]];
   if (open === undefined && ranAhead(context, other)) return NOTHING;
-  // On its way back it goes on as it was said; nor is the other side late before that is sure.
+  // On the way back to normal the warning stays as it is; and the other side is not called late before that is sure.
   const isOther = open !== undefined && open.side !== side && !raised;
   const isQuietWay = Math.abs(latestShift(own)) < leastS;
   if (open !== undefined && (isOther || isQuietWay || isLittle)) return { present: [open], gone: [] };

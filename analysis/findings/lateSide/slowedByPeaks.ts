@@ -1,14 +1,20 @@
 import type { SideMeasures } from '../../measures.ts';
 import { isStandstillRead, standstillAmps } from '../../motor/turns.ts';
 
-/** Where its standstill is not read, a motor is held to draw so many times its running current there at the least. A guess, no source. */
+/**
+ * Where the current at standstill was not read, it is taken to be this many times the running current: a low guess, no
+ * source.
+ */
 const LEAST_STANDSTILL = 2;
-/** Peaks are read from means over a moment, which leave some of them out: so many times what is read. A guess, no source. */
+/**
+ * Peaks are read from means over a moment, which lose a part of them: they are this many times as large as read. A
+ * guess, no source.
+ */
 const READ_PART = 1.3;
 
 /**
- * By how many seconds its peaks kept a side back at the most: while a motor draws more it turns slower by what part that is of
- * all that it could draw more, up to where it stands still (V = I R + Ke ω).
+ * By how many seconds its peaks held a side up, at most. While a motor draws more it turns slower, in proportion: at
+ * the running current it has its usual speed, at the current of a standstill none (V = I R + Ke ω).
  */
 export function slowedByPeaks(measured: SideMeasures): number {
   const { spikes, runningAmps } = measured;

@@ -1,15 +1,24 @@
-/** A side counts as relieved when it fell by this part of what the other rose by. */
+/** A side counts as relieved if it fell by this part of the other's rise. */
 const RELIEVED = 0.35;
 
-/** What was said to have grown is said to have moved once the other fell by this part of it. A guess, no source. */
+/**
+ * A warning that the load has grown gives way to one that it has moved once the other side fell by this part. A guess,
+ * no source.
+ */
 const PLAINLY_RELIEVED = 0.6;
 
-/** Whether one of these sides fell while another rose, so that the load moved rather than grew. */
+/**
+ * Whether one side fell while another rose, so that the load moved rather than grew. `rises`: by side, natural
+ * logarithm.
+ */
 export function hasMoved(rises: readonly number[]): boolean {
   return isRelieved(rises, RELIEVED);
 }
 
-/** Whether it did so plainly, as is asked for where one side was said to draw more: a slow move shows on one side first. */
+/**
+ * Whether it plainly did so. That is asked for where a warning says that one side draws more: a slow move shows on one
+ * side first.
+ */
 export function hasPlainlyMoved(rises: readonly number[]): boolean {
   return isRelieved(rises, PLAINLY_RELIEVED);
 }

@@ -10,37 +10,49 @@ import { togetherUntil } from '../stallSpike/jolts.ts';
 import { swingOf } from '../stallSpike/swing.ts';
 import { turnOf } from '../stallSpike/turnOf.ts';
 
-/** A part of the travel, 0 (fully retracted) to 1, over which a side draws more than it did, the rest as ever. */
+/**
+ * A part of the travel, 0 (fully retracted) to 1, over which a side draws more than it used to while the rest is as
+ * ever.
+ */
 export interface HeavyStretch {
   readonly side: string;
   readonly from: number;
   readonly to: number;
-  /** How much more at most, as a part of what it draws there as a rule. */
+  /** How much more it draws at the highest place, as a part of what is usual there. */
   readonly part: number;
 }
 
-/** It stands so high over its usual course, and so many spreads of what the rest of the course differs by: guesses, no source. */
+/**
+ * A stretch stands at least this high above the usual course (natural logarithm), and this many times the spread of the
+ * rest. Guesses, no source.
+ */
 const HIGH = Math.log(1.25);
 const SIGMAS = 5;
-/** What stands out because the rest of the travel takes less, as of a side that the other drags along, takes no more itself. */
+/**
+ * And at least this high in absolute terms: a stretch may stand out only because the rest of the travel takes less, as
+ * on a side that the other drags along.
+ */
 const STILL_HIGH = HIGH / 2;
-/** The stretch reaches to where it is half as high; so many bins of 64 are more than a place where something catches. */
+/**
+ * A stretch reaches to where it is half as high. At least this many bins of 64: fewer are a place where something
+ * catches.
+ */
 const FEWEST_BINS = 3;
-/** Smoothed over five bins of 64, so that a peak of two bins is none. */
+/** The course is smoothed over five bins of 64, so that a peak of two bins leaves nothing. */
 const HALF_WINDOW = 2;
 /** At either end of the travel seals are pressed and let go, more in the cold: parts of the travel. */
 const SEAL = 0.06;
 /**
- * A room that breaks away does so in the first part of its way, now here and now there: a stretch that begins there is told
- * by the way back, on which it comes last. A part of the travel.
+ * A room breaks away in this first part of its way, now here and now there. A stretch that begins there is told by the
+ * way back, on which it comes last.
  */
 const BREAKS_AWAY = 0.12;
-/** A peak so near it explains it, or is its edge: parts of the travel. */
+/** A peak this near a stretch explains it, or is its edge: parts of the travel. */
 const NEAR = 0.05;
 const LEAST_STROKES = 3;
 const CLEAR_STROKES = 4;
 
-/** The stretch over which a side ran harder than it does there as a rule on this stroke; null: there is none. */
+/** The stretch over which a side ran harder on this stroke than it usually does there; null: there is none. */
 function stretchOn(context: FindingContext, side: string): HeavyStretch | null {
   const { state, analysis, direction } = context;
   const measured = analysis.sides[side];
@@ -100,13 +112,13 @@ const keyOf = (side: string, direction: Direction) => `heavy-stretch ${side} ${d
 
 /** A stretch that the latest strokes showed. */
 export interface FoundStretch extends HeavyStretch {
-  /** On one way or on both. */
+  /** Whether enough of the latest strokes showed one, of this direction or of both. */
   readonly lasts: boolean;
 }
 
 /**
- * Takes a stroke in, once for each, and answers the stretches of the sides that have one, the highest first. A peak that was
- * said of the side explains what its travel takes more near it.
+ * Takes a stroke in (to be called once for each) and answers the stretches of the sides that have one, the highest
+ * first. A side with an open `stall-spike` warning has none: its peaks explain what it draws more near them.
  */
 export function takeStretches(context: FindingContext): FoundStretch[] {
   const { state, analysis, direction } = context;
@@ -122,7 +134,9 @@ export function takeStretches(context: FindingContext): FoundStretch[] {
   return all.sort((a, b) => b.part - a.part);
 }
 
-/** Of so many of the latest strokes a side shows a stretch that is there, though its length hides it now and then. */
+/**
+ * A stretch that is there shows on at least so many of the latest strokes: now and then it is too short to be found.
+ */
 const SHOWN = { strokes: 2, of: 4 };
 
 /** Whether a side has shown a stretch of late, whether or not the latest stroke did. */
@@ -143,7 +157,9 @@ export function isStretched(
   return flagsOf(state.recent, keyOf(side, direction)).at(-1) === true;
 }
 
-/** Whether a side has run as ever for so long, in the direction that this stroke was made in, that a stretch is over. */
+/**
+ * Whether a side has run as ever for so long, in the direction that this stroke was made in, that a stretch is over.
+ */
 export function stretchIsOver({ state, direction }: FindingContext, side: string): boolean {
   return isOver(flagsOf(state.recent, keyOf(side, direction)), CLEAR_STROKES);
 }

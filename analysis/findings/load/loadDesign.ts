@@ -8,8 +8,9 @@ import type { ChartDesign } from '../charts/chartStep.ts';
 import { tellsSign } from '../sensorDoubt/turnedSensor.ts';
 
 /**
- * Reference value and decision interval of a CUSUM of the load, on the measure's scale: in standard deviations of a healthy
- * stroke or in absolute terms, whichever is larger. `unseen`: what conditions that were not recorded may add to strokes in a row.
+ * Reference value and decision interval of a CUSUM of the load, on the measure's scale. Each is so many standard
+ * deviations of a healthy stroke, or an absolute least, whichever is larger. `unseen`: standard deviation of what
+ * unrecorded conditions may add to strokes in a row.
  */
 export function loadDesign(
   { noise, uncertainty, zero }: Residual,
@@ -24,8 +25,9 @@ export function loadDesign(
 }
 
 /**
- * What a zero that no rest tells may have added, a standard deviation on the measure's scale. A sensor that reads with its
- * sign takes off one way what it adds the other: of what the latest strokes of both ways share, nothing.
+ * Standard deviation, on the measure's scale, of what a zero that no rest tells may have added. A sensor that reads
+ * with its sign takes off in one direction what it adds in the other: a move that the latest strokes of both directions
+ * share is not the zero's.
  */
 export function zeroLeft(
   { signs }: RoomState,

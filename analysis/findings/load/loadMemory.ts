@@ -11,7 +11,7 @@ export interface SideLoad {
   sum: number;
   /** Strokes in a row for which the sum stood above zero. */
   run: number;
-  /** The same of each direction by itself, for what only one of them feels. */
+  /** The same for each direction by itself, for a rise that shows in one of them only. */
   oneWay: Record<Direction, { sum: number; run: number }>;
   /** The latest rises, oldest first, and the direction of each. */
   rises: number[];
@@ -20,39 +20,39 @@ export interface SideLoad {
   raw: number[];
   /** Their sum over the strokes since the share began to move, the latest of `LoadMemory.moving`. */
   sinceMoving: number;
-  /** What the rise is over many strokes whose weather nobody recorded. */
+  /** The mean rise over many strokes whose weather nobody recorded. */
   lasting: LastingRise;
   /** What a season that nobody recorded seems to add, natural logarithm. */
   season: number;
-  /** Standard deviation of the latest. */
+  /** Standard deviation of the latest rise. */
   deviation: number;
-  /** At how many moments of a stroke it drew next to nothing as long as that was no trouble: its controller lets it wait. */
+  /** How many times a stroke it usually draws next to nothing for a moment, because its controller makes it wait. */
   waits: number;
 }
 
-/** The share of the first side against its baseline, both ways. */
+/** The share of the first side against its baseline, in both directions. */
 export interface ShareLoad extends ShiftCharts {
   deviation: number;
 }
 
-/** The parts of one movement that were made so far, and what each side drew more than its normal on them. */
+/** The parts of one movement so far, and how much more than its normal each side drew on them. */
 export interface PartsMade {
   readonly direction: Direction;
   /** Of the latest part, milliseconds since 1970. */
   readonly atMs: number;
-  /** Parts of the usual time, together. */
+  /** Their lengths together, in parts of the usual time of a whole movement. */
   readonly length: number;
-  /** By side: its rise, natural logarithm, times the length of the part that showed it, together. */
+  /** By side: the sum over the parts of rise, natural logarithm, times length. */
   readonly rises: Readonly<Record<string, number>>;
 }
 
 /** What is remembered of how the load stands. */
 export interface LoadMemory {
   sides: Record<string, SideLoad>;
-  /** What was said of a rise. */
+  /** How a `rising-draw` warning has come and gone. */
   risings: Comings;
   share: ShareLoad;
-  /** Strokes that told of both sides since the share began to move; 0: it stands where it did. */
+  /** Strokes with both sides since the share began to move; 0: it has not moved. */
   moving: number;
   /** The parts of a movement under way; null: none is. */
   made: PartsMade | null;
@@ -96,7 +96,7 @@ export function latestOf(load: SideLoad, direction: Direction): number[] {
   return load.rises.filter((_, i) => load.ways[i] === direction);
 }
 
-/** Median of them; null: there are none. */
+/** Median of the latest rises of one direction, natural logarithm; null: there are none. */
 export function latestOneWay(load: SideLoad, direction: Direction): number | null {
   const latest = latestOf(load, direction);
   return latest.length === 0 ? null : median(latest);

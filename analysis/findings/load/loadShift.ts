@@ -13,24 +13,30 @@ import { updateShare } from './updateShare.ts';
 export interface LoadShift {
   /** Median rise of the latest strokes by side, natural logarithm; only sides with a baseline. */
   readonly rises: ReadonlyMap<string, number>;
-  /** Sides whose running current stands above its normal, by CUSUM. */
+  /** Sides whose running current stands above its normal by the CUSUM. */
   readonly risen: readonly string[];
-  /** Those of them that have risen for longer than weather lasts that nobody recorded. */
+  /** Those of them that have risen for longer than unrecorded weather lasts. */
   readonly lasting: readonly string[];
-  /** Those of them that only the direction of this stroke feels. */
+  /** Those of them that have risen in the direction of this stroke only. */
   readonly oneWay: readonly string[];
-  /** The side that took load from the other, by CUSUM of the share; null: none. */
+  /** The side that took load from the other, by the CUSUM of the share; null: none. */
   readonly taker: string | null;
   /** Median move of the first side's share over the latest strokes. */
   readonly shareShift: number;
-  /** How each side stands off its normal since the share began to move, or over its latest strokes; one that nobody knows is left out. */
+  /**
+   * How far each side stands off its normal since the share began to move, or else over its latest strokes, natural
+   * logarithm. A side for which that is not known is left out.
+   */
   readonly apart: readonly number[];
   /** One side fell while the other rose: the load moved rather than grew. */
   readonly moved: boolean;
   readonly deviation: number;
 }
 
-/** Takes one stroke into the load's memory and says how the load stands. Null while there is no baseline. */
+/**
+ * Takes one stroke into the load's memory and answers how the load stands; null while there is no baseline, or a
+ * movement is not whole.
+ */
 export function updateLoad(context: FindingContext): LoadShift | null {
   const { state, analysis, direction } = context;
   const memory = state.load;
@@ -40,7 +46,7 @@ export function updateLoad(context: FindingContext): LoadShift | null {
   if (part?.whole === null) return null;
   const sides = updateRises(context, part?.whole ?? context.residual);
   if (sides.length === 0) return null;
-  // The sides share the load of the last part otherwise than that of the way.
+  // On the last part of a way the sides share the load otherwise than on the whole way.
   const share = analysis.share === null || part !== null ? null : updateShare(context, memory);
   const oneWay = sides.filter(({ isOneWay }) => isOneWay);
   const isOfWay = oneWay.length > 0 || share?.oneWay === true;
@@ -65,8 +71,9 @@ export function updateLoad(context: FindingContext): LoadShift | null {
 }
 
 /**
- * How a side stood lately that this one stroke does not tell of: one that fell while the other rose may look like a sensor
- * that reads too little, until the next stroke says it is none. Null: nobody knows, or its sensor is in doubt for good.
+ * How a side stood on its latest strokes, for a stroke that does not tell. A side that fell while the other rose may
+ * look like a sensor that reads too little, until the next stroke shows that it is none. Null where that is not known,
+ * or where a warning says that its sensor is in doubt.
  */
 function latestRise({ state }: FindingContext, side: string): number | null {
   const { rises } = state.load.sides[side];

@@ -4,9 +4,10 @@ import { isWhole } from '../shortTravel/movementParts.ts';
 import type { PartsMade } from './loadMemory.ts';
 
 /**
- * What each side drew over a whole movement that was made in parts, told with the last of them: the mean of what its parts tell,
- * by their length. No part alone is held against what a whole way takes, but together they are one. `before`: the parts made so
- * far. `whole`: null while the movement is not whole, or where nobody knows what the parts are of.
+ * What each side drew over a whole movement that was made in parts, answered with its last part: the mean over the
+ * parts, weighed by their length. A part alone is not compared with what a whole way takes, but all together are.
+ * `before`: the parts so far. The answer's `made` is what to remember of the parts; its `whole` is null while the
+ * movement is not whole, or where nobody knows what it is made of.
  */
 export function movementLoad(
   context: FindingContext,
@@ -43,10 +44,13 @@ function partMade({ state, event, direction, residual }: FindingContext): PartsM
   return { direction, atMs: event.atMs, length, rises: Object.fromEntries(rises) };
 }
 
-/** How far a mean of parts may lie off what a stroke made in one would have drawn, natural logarithm: a guess, no source. */
+/**
+ * How far the mean of the parts may lie off a movement made in one, standard deviation, natural logarithm: a guess, no
+ * source.
+ */
 const OF_PARTS = 0.03;
 
-/** Only sides that all parts tell of. */
+/** Both together. Only sides that every part tells of are kept. */
 function joined(before: PartsMade, here: PartsMade): PartsMade {
   const known = Object.keys(here.rises).filter((side) => before.rises[side] !== undefined);
   const rises = known.map((side) => [side, before.rises[side] + here.rises[side]]);

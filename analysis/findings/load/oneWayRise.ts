@@ -7,21 +7,24 @@ import { mayBeThePlace } from '../stay.ts';
 import { latestOneWay, type SideLoad } from './loadMemory.ts';
 
 /**
- * Least reference value and decision interval, natural logarithm, for what only one direction feels, by the strokes of that
- * direction alone, less what the other one draws more as well. Guesses, no source.
+ * Least reference value and decision interval, natural logarithm, of the chart for a rise in one direction only. It
+ * takes the strokes of that direction alone, less what the other direction draws more as well. Guesses, no source.
  */
 export const ONE_WAY = { kLeast: 0.09, hLeast: 0.11 };
-/** More than a slope that a coach stands on does to one direction: then one stay is enough to tell. A guess, no source. */
+/**
+ * A larger rise than this is more than sloping ground does to one direction, so that one stay is enough to tell. A
+ * guess, no source.
+ */
 const PLACE_ONE_WAY = 0.2;
-/** What unrecorded weather does to one direction and not to the other, as a part of what it does. A guess, no source. */
+/** The part of its effect that unrecorded weather has on one direction and not on the other. A guess, no source. */
 export const WEATHER_OF_ONE_WAY = 0.4;
-/** The other direction is as ever: it fell by no more than this part of the rise. A guess, no source. */
+/** The other direction counts as unchanged if it fell by no more than this part of the rise. A guess, no source. */
 const OTHER_WAY_FELL = 0.25;
 
 /**
- * Takes the stroke into the chart of its own direction, and tells whether the side draws more in that direction alone: a slope
- * takes off the other direction what it adds here, and weather adds to both. Where no rest tells the sensor's zero, a zero that
- * jumped reads so too: then the strokes must take longer as well.
+ * Takes the stroke into the chart of its own direction, and answers whether the side draws more in that direction
+ * alone. A slope would take off the other direction what it adds here, and weather would add to both. Where no rest
+ * tells the sensor's zero, a zero that jumped looks the same: then the strokes must take longer as well.
  */
 export function hasRisenOneWay(
   context: FindingContext,
@@ -42,28 +45,34 @@ export function hasRisenOneWay(
   return analysis.sides[side].offsetAmps !== null || isSlower;
 }
 
-/** Whether the ground that the coach stands on may be all of it: every other stroke of a stay is of this direction. */
+/**
+ * Whether the ground that the coach stands on may explain all of it. About half of a stay's strokes are of this
+ * direction.
+ */
 function isByPlace({ state: { stay }, direction }: FindingContext, load: SideLoad): boolean {
   const strokes = Math.ceil((stay.strokes - stay.parts) / DIRECTIONS.length);
   const rise = latestOneWay(load, direction) ?? 0;
   return mayBeThePlace({ strokes }, load.oneWay[direction].run) && rise < PLACE_ONE_WAY;
 }
 
-/** A rise of the way back by less than this part of the way's own is none of both. A guess, no source. */
+/**
+ * If the other direction rose by less than this part of this one's rise, the rise is not of both. A guess, no source.
+ */
 const BOTH_WAYS = 0.3;
 
-/** Whether what one direction draws more is its own: the way back rose by hardly any of it, or was not recorded. */
+/** Whether a rise is of one direction only: the other rose by hardly any of it, or was not recorded. */
 export function isAsEverBack(load: SideLoad, direction: Direction): boolean {
   const back = latestOneWay(load, otherWay(direction));
   return back === null || back < BOTH_WAYS * (latestOneWay(load, direction) ?? 0);
 }
 
-/** Each direction's part of the rise is at least so much of the whole. */
+/** Each direction shows at least this part of the whole rise. */
 const LEAST_EACH_WAY = 0.4;
 
 /**
- * Whether the latest rise shows in both directions. A sensor whose zero jumped, in a record without any rest to tell
- * it by, reads more one way and less the other: a room that draws more does so both ways.
+ * Whether the latest rise shows in both directions. A room that draws more does so in both, while a sensor whose zero
+ * jumped, in records without a rest to tell it by, reads more in one direction and less in the other. `usable`: strokes
+ * by direction.
  */
 export function isBothWays(usable: Readonly<Record<Direction, number>>, load: SideLoad): boolean {
   const latest = load.rises.slice(-load.run);

@@ -9,26 +9,31 @@ import {
   stretchIsOver,
 } from './heavyStretch.ts';
 
-/** A side belongs to the rise when it rose by at least this part of what the worst side did. */
+/** A side shares in the rise if it rose by at least this part of the worst side's rise. */
 export const SAME_PART = 0.5;
-/** Where a stretch is so many times as high as what the whole travel takes more, the rise is of the stretch. A guess, no source. */
+/**
+ * If a stretch is this many times as high as the rise over the whole travel, the rise is the stretch's. A guess, no
+ * source.
+ */
 const STANDS_OUT = 3;
 
-/** Whether the highest stretch stands far above what the whole travel takes more; `rise`: that, as a part. */
+/** Whether the highest stretch stands far above the rise over the whole travel (`rise`, as a part of the current). */
 export function isFarAbove([highest]: readonly FoundStretch[], rise: number): boolean {
   return highest !== undefined && highest.part > STANDS_OUT * rise;
 }
 
-/** A stretch is over where the way that it was found on is as ever; `open`: what was said of it. */
+/**
+ * Whether the stretch that a warning tells of is over: its sides run as ever in the direction in which it was found.
+ */
 export function isOverFor(context: FindingContext, { side, evidence }: Warning): boolean {
   const sides = side === null ? context.state.room.sides : [side];
   return evidence.way === context.direction && sides.every((name) => stretchIsOver(context, name));
 }
 
-/** A stretch that draws so much more, as a part of its normal, wants a service: a guess, no source. */
+/** A stretch that draws this much more, as a part of its normal, needs a service: a guess, no source. */
 const HIGH_STRETCH = 0.6;
 
-/** What is said of `stretches` of the travel that draw more: at least one, the highest first. */
+/** The finding that tells of stretches of the travel that draw more. `stretches`: at least one, the highest first. */
 export function ofStretches(
   { state, direction }: FindingContext,
   stretches: readonly HeavyStretch[],

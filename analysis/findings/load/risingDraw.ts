@@ -11,42 +11,51 @@ import { restLoad } from './loadMemory.ts';
 import type { LoadShift } from './loadShift.ts';
 import { isFarAbove, isOverFor, ofStretches, SAME_PART } from './risenStretch.ts';
 
-/** Rises that want a service, or that nobody should go on with, as parts of the normal current. Guesses, no source. */
+/** Rises from which on the severity is `service` or `stop`, as parts of the normal current. Guesses, no source. */
 const SERVICE_RISE = 0.2;
 const STOP_RISE = 0.6;
-/** On its way back it lies below the first of these, or below this part of what was said. Guesses, no source. */
+/**
+ * A rise is on its way back to normal below the first of these, or below this part of what the warning says. Guesses,
+ * no source.
+ */
 const GOING_BACK = 0.06;
 const BACK_PART = 0.4;
-/** What still draws so much of what was said has not come back, whatever cold a stall that is read badly now tells of. */
+/**
+ * A rise that is still this part of what the warning says has not come back, even if a badly read stall now tells of
+ * cold.
+ */
 const AS_HIGH_PART = 0.7;
 /**
- * Nobody is called for less than this part of the running current: how a coach is loaded and where it stands makes some per
- * cent for weeks, which is no wear. A guess, no source.
+ * No warning is opened for a rise below this part of the running current: how a coach is loaded and where it stands
+ * make some per cent for weeks, which is no wear. A guess, no source.
  */
 const LEAST_SAID = 0.09;
 /**
- * A small rise may be a frost of some days that nobody recorded, or the first strokes after a winter: it is said once it has
- * lasted for so many strokes. Guesses, no source.
+ * A rise below this may be an unrecorded frost of some days, or the first strokes after a winter: a warning is opened
+ * once it has lasted for this many strokes. Guesses, no source.
  */
 const SMALL = { rise: 0.12, strokes: 7 };
 
-/** A side belongs to the rise when it rose by this part of what the worst did: while both are said to rise, and while one is. Guesses. */
+/**
+ * A side shares in the rise if it rose by this part of the worst side's rise: the first where the open warning is of
+ * both sides, the second where it is of one. Guesses, no source.
+ */
 const SAME_PART_STILL = 0.35;
 const SAME_PART_NOW = 0.7;
-/** This many strokes back within their normal clear it. */
+/** This many strokes in a row back within their normal clear the warning. */
 const CLEAR_STROKES = 4;
-/** So many of one direction, where only that one was said. */
+/** As many of one direction clear a warning that names that direction. */
 const CLEAR_ONE_WAY = 2;
-/** A stroke that lies higher than this is no quiet one, natural logarithm. A guess, no source. */
+/** A stroke that lies higher than this still shows the rise, natural logarithm. A guess, no source. */
 const STILL_UP = 0.06;
-/** Before it was said these strokes told how often it shows, counted back from the latest. */
+/** How often a rise shows is told, when the warning opens, by these strokes, counted back from the latest. */
 const TOLD_BY = [4, 3, 2, 1];
 
 /**
- * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null where
- * both rose alike. Held back while the load merely moved from one side to the other, which `uneven-sides` says. A stretch
- * that stands far above what the whole has risen by is what is said: where it is long, the middle of what is drawn lies
- * within it or near it, and rises as well.
+ * The running current has risen beyond the room's own normal, over the whole travel or a stretch of it. `side` is null
+ * where both rose alike. Held back while the load merely moved from one side to the other, which `uneven-sides` tells.
+ * Where a stretch stands far above the rise of the whole travel, the warning tells of the stretch: a long one raises
+ * the running current, which is a median, as well.
  */
 export function risingDraw(context: FindingContext, load: LoadShift): FindingAnswer {
   const { risings } = context.state.load;
@@ -63,13 +72,16 @@ export function risingDraw(context: FindingContext, load: LoadShift): FindingAns
   return answer;
 }
 
-/** Whether a side drew more by so much, natural logarithm, so many strokes back; 1: on the latest. */
+/**
+ * Whether a side drew more by `stillUp`, natural logarithm, on the stroke that lies `back` strokes back; 1 is the
+ * latest.
+ */
 function isUp({ state }: FindingContext, stillUp: number, back: number): boolean {
   return state.room.sides.some((side) => (state.load.sides[side].rises.at(-back) ?? 0) > stillUp);
 }
 
 function judged(context: FindingContext, load: LoadShift): FindingAnswer {
-  // Where on the travel a part of a movement is high, its own course does not tell.
+  // A part of a movement has no course of its own: where on the travel it is high cannot be told.
   const found = isPart(context) ? [] : takeStretches(context);
   const stretches = found.filter(({ lasts }) => lasts);
   const [open] = openOf(context.state, 'rising-draw');
@@ -94,7 +106,7 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
   if (open === undefined && isFarAbove(found, rise)) return NOTHING;
   if (isOfStretch && STAYS * rise < saidPercent(open) / 100 && !isOverFor(context, open))
     return { present: [open], gone: [] };
-  // What only one direction feels is said as it was by the strokes of the other.
+  // A warning of one direction stands unchanged on the strokes of the other.
   if (open !== undefined && open.direction !== null && !raised) return { present: [open], gone: [] };
   if (raised || (open !== undefined && !isOfStretch))
     return { present: [finding(context, load, isOfStretch ? undefined : open)], gone: [] };
@@ -103,8 +115,8 @@ function judged(context: FindingContext, load: LoadShift): FindingAnswer {
 }
 
 /**
- * By what part a side draws more that is not said yet: where it is said to have taken load from the other, what both draw
- * more together, as the rest is that load.
+ * By what part a side draws more that no warning tells yet. Where a warning says that it took load from the other, that
+ * is at most the mean rise of all sides, because the rest is that load.
  */
 function riseOf({ state }: FindingContext, { rises }: LoadShift, side: string): number {
   const own = Math.expm1(rises.get(side) ?? 0);
@@ -113,7 +125,7 @@ function riseOf({ state }: FindingContext, { rises }: LoadShift, side: string): 
   return hasTaken ? Math.min(own, all.reduce((sum, rise) => sum + rise, 0) / all.length) : own;
 }
 
-/** What a side must have risen by to be told of, as a part of its running current; while it is said already anything will do. */
+/** The least rise that opens a warning, as a part of the running current; 0 where one is open already. */
 function leastSaid(
   { state }: FindingContext,
   { lasting }: LoadShift,
@@ -126,10 +138,16 @@ function leastSaid(
   return run < SMALL.strokes ? SMALL.rise : LEAST_SAID;
 }
 
-/** What was said of a stretch stands while it is so many times as high as what the whole travel takes more. A guess, no source. */
+/**
+ * A warning of a stretch stands while the stretch is this many times as high as the rise over the whole travel. A
+ * guess, no source.
+ */
 const STAYS = 2;
 
-/** What only one direction feels is over when that one is back: the strokes of the other never left their normal. */
+/**
+ * Whether the rise that a warning tells of is over. One of a single direction is over when that is back: the other
+ * never left its normal.
+ */
 function isBack({ state }: FindingContext, open: Warning, load: LoadShift): boolean {
   const sides = open.side === null ? state.room.sides : [open.side];
   const strokes = open.direction === null ? CLEAR_STROKES : CLEAR_ONE_WAY;
@@ -147,17 +165,17 @@ function isBack({ state }: FindingContext, open: Warning, load: LoadShift): bool
 function finding(context: FindingContext, load: LoadShift, open: Warning | undefined): Finding {
   const { room } = context.state;
   const worst = [...load.rises].reduce((a, b) => (b[1] > a[1] ? b : a));
-  // What was said of both stays of both, and what was said of one of that one, until it is plainly otherwise.
+  // A warning of both sides stays one of both, and one of one side stays with that, until it is plainly otherwise.
   const part = open === undefined ? SAME_PART : open.side === null ? SAME_PART_STILL : SAME_PART_NOW;
   const all = [...load.rises.values()].every((rise) => rise >= part * worst[1]);
   const side = room.sides.length > 1 && all && load.rises.size > 1 ? null : worst[0];
   const direction = load.oneWay.includes(worst[0]) ? context.direction : null;
   const rise = Math.expm1(worst[1]);
-  // On its way back to normal it goes on as it was said, until it is cleared.
+  // On the way back to normal the warning stays as it is, until it is cleared.
   if (open !== undefined && rise < Math.max(GOING_BACK, (BACK_PART * saidPercent(open)) / 100)) return open;
   const percent = Math.round(100 * rise);
   const measured = context.residual(worst[0], 'runningAmps');
-  // Nor is a stroke that ran as ever what shows it.
+  // A stroke that ran as ever does not change what the warning says either.
   if (open !== undefined && measured !== null && Math.expm1(measured.rise) < BACK_PART * rise) return open;
   const who =
     side === null ? (room.sides.length > 1 ? nameAll(room.sides) : 'the motor') : nameSide(side, room.sides);

@@ -3,13 +3,19 @@ import { type FindingAnswer, type FindingContext, NOTHING, openOf } from '../fin
 import { restLoad } from './loadMemory.ts';
 import type { LoadShift } from './loadShift.ts';
 
-/** Moves of the share that want a service, or that nobody should go on with, and below which it is going back. Guesses, no source. */
+/**
+ * Moves of the share from which on the severity is `service` or `stop`, and below which the share is going back to
+ * normal. Guesses, no source.
+ */
 const SERVICE_SHIFT = 0.08;
 const STOP_SHIFT = 0.2;
 const GOING_BACK = 0.02;
-/** A move of the share by less than this is none. */
+/** A smaller move of the share than this is none. */
 const LEAST_SHIFT = 0.012;
-/** The taker rose by at least this part of what the other fell by: a side that reads less took nothing off the other. */
+/**
+ * The side that takes over rose by at least this part of the other's fall: if one side merely reads less, the other
+ * took nothing from it.
+ */
 const TAKEN_PART = 0.2;
 
 function takesOver({ rises }: LoadShift): boolean {
@@ -18,9 +24,9 @@ function takesOver({ rises }: LoadShift): boolean {
 }
 
 /**
- * The share of the load between the two sides has moved from the room's own normal while the load as a whole did
- * not grow to match: one side works harder because the other works less. A rise of one side alone is
- * `rising-draw`, which explains a moved share and wins; so does a side that is late.
+ * The share of the load between the two sides has moved from the room's own normal while the load as a whole did not
+ * grow: one side works harder because the other works less. A rise of one side alone is `rising-draw`, which explains a
+ * moved share and comes first; so does a side that is late.
  */
 export function unevenSides(context: FindingContext, load: LoadShift): FindingAnswer {
   const { state } = context;
@@ -38,7 +44,7 @@ export function unevenSides(context: FindingContext, load: LoadShift): FindingAn
   if (open === undefined && !raised) return NOTHING;
   const side = load.taker ?? open?.side ?? state.room.sides[0];
   const points = side === state.room.sides[0] ? load.shareShift : -load.shareShift;
-  // On its way back it goes on as it was said, until it is cleared.
+  // On the way back to normal the warning stays as it is, until it is cleared.
   if (open !== undefined && points < GOING_BACK) return { present: [open], gone: [] };
   const other = state.room.sides.find((name) => name !== side) ?? side;
   const whole = Math.round(100 * points);

@@ -9,10 +9,16 @@ import type { LoadMemory } from './loadMemory.ts';
 
 /** A move of the share below 2 points is never a reason to call anybody, however quiet the room. */
 const SHIFT = { kLeast: 0.02, hLeast: 0.09 };
-/** More than the ground that a coach stands on does to the share: then one stay is enough to tell. */
+/**
+ * A larger move than this is more than the ground that a coach stands on does to the share, so that one stay is enough
+ * to tell.
+ */
 const PLACE_SHIFT = 0.05;
 
-/** Takes one stroke into the charts of the share. The side that took load from the other, and whether only this direction feels it; null: none did. */
+/**
+ * Takes one stroke into the charts of the share. Answers the side that took load from the other, and whether that shows
+ * in this direction only; null: neither took any, or the room has not two sides with a known share.
+ */
 export function updateShare(
   context: FindingContext,
   memory: LoadMemory,
@@ -26,7 +32,7 @@ export function updateShare(
   const all = loadDesign({ ...judged, zero }, SHIFT, judged.unrecorded);
   const { k, h } = loadDesign(judged, SHIFT, judged.unrecorded);
   const ofWay = { k: k + SHIFT.kLeast, h };
-  // Against the reference, not against a level that follows: a share that creeps is what is looked for.
+  // Measured from the fixed reference and not from a level that follows it, because a share that creeps is looked for.
   const move = judged.rise;
   takeShift(share, direction, move, { all, ofWay });
   share.deviation = judged.deviation;
@@ -44,8 +50,9 @@ export function updateShare(
 }
 
 /**
- * Takes the latest rises into the sums since the share began to move. What both sides have in common for some strokes, weather
- * that nobody recorded or another supply, would make a load that grew on one side look like one that moved.
+ * Takes the latest rises into the sums since the share began to move. Summing over all of them evens out what both
+ * sides have in common for some strokes (unrecorded weather, another supply), which would make a load that grew on one
+ * side look like one that moved.
  */
 function noteMoving(memory: LoadMemory): void {
   const run = Math.max(memory.share.all.upRun, memory.share.all.downRun);

@@ -10,8 +10,7 @@ import { mostNoise, noiseDetail } from './noise.ts';
 export type FoundDoubt = DoneAnalysis['doubts'][number];
 
 /**
- * Above this part of the noise allowed while running, the noise at rest may show only its positive half. A guess, no
- * source.
+ * Above this part of the noise allowed while running, the noise at rest may show only its positive half.
  */
 const HALF_SEEN = 0.08;
 /** A careful logger misses no larger share of the samples, and has no longer gap: seconds, or a part of the stroke. */
