@@ -1,4 +1,4 @@
-import { readNumberCell } from './cells.ts';
+import { readNumberCell, readQuantityCell } from './cells.ts';
 import { type Column, isUnitTitle, readTitle, saysUnit, unitOfCell } from './header.ts';
 
 /** Whose a current is by its title, or where that does not say it. */
@@ -36,7 +36,30 @@ export function readColumns(
     const unit = units.find(({ at }) => at === i + 1)?.unit ?? null;
     return readTitle(unit === null || saysUnit(title) ? title : `${title} (${unit})`, naming.side);
   });
-  return { columns: withOnlySide(columns, naming.onlySide).map((one) => asRoomCallsIt(one, naming)), units };
+  const currents = withoutTexts(columns, titles, firstRow ?? [], naming);
+  return { columns: withOnlySide(currents, naming.onlySide).map((one) => asRoomCallsIt(one, naming)), units };
+}
+
+/** A meter's own words (`DC`, `AUTO`) are no current, where another column is one and their title is no side of the room. */
+function withoutTexts(
+  columns: readonly Column[],
+  titles: readonly string[],
+  cells: readonly string[],
+  naming: SideNaming,
+): readonly Column[] {
+  const isText = (column: Column, at: number) => {
+    if (column.kind !== 'side' || saysUnit(titles[at])) return false;
+    const cell = cells[at] ?? '';
+    return readNumberCell(cell) === null && readQuantityCell(cell) === null;
+  };
+  const isOfRoom = (column: Column) => {
+    const called = asRoomCallsIt(column, naming);
+    return called.kind === 'side' && naming.roomSides.includes(called.side);
+  };
+  if (columns.every((column, at) => column.kind !== 'side' || isText(column, at))) return columns;
+  return columns.map((column, at) =>
+    isText(column, at) && !isOfRoom(column) ? { kind: 'none', holdsText: true } : column,
+  );
 }
 
 function unitColumns(titles: readonly string[], firstRow: readonly string[] | null): UnitColumn[] {

@@ -1,30 +1,16 @@
+import { isOtherUnit, type Unit, unitNamed } from './units.ts';
+
 /** What a column holds. `per` is how many of the column's unit make one ampere or volt; `unitS` seconds to a unit. */
 export type Column =
   | { readonly kind: 'time'; readonly unitS: number }
   | { readonly kind: 'side'; readonly side: string; readonly per: 1 | 1000 }
   | { readonly kind: 'supply'; readonly per: 1 | 1000 }
-  | { readonly kind: 'ambient' }
-  | { readonly kind: 'none' };
+  | { readonly kind: 'ambient'; readonly scale: 'C' | 'F' }
+  | { readonly kind: 'none'; readonly holdsText?: true };
 
-type Unit = 'A' | 'mA' | 'V' | 'mV' | 'C' | 's' | 'ms' | 'us';
-
-const UNITS: Readonly<Record<Unit, readonly string[]>> = {
-  A: ['a', 'amp', 'amps', 'ampere', 'amperes'],
-  mA: ['ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'],
-  V: ['v', 'volt', 'volts'],
-  mV: ['mv', 'millivolt', 'millivolts'],
-  C: ['c', '°c', 'degc', 'celsius'],
-  s: ['s', 'sec', 'secs', 'second', 'seconds'],
-  ms: ['ms', 'msec', 'millis', 'millisecond', 'milliseconds'],
-  us: ['us', 'µs', 'μs', 'micros', 'microseconds'],
-};
-const UNIT_OF = new Map(
-  // The keys of the table above are its units.
-  (Object.keys(UNITS) as Unit[]).flatMap((unit) => UNITS[unit].map((word) => [word, unit] as const)),
-);
 /** As meters write them that were set to another language, too. */
 const TIME_WORDS = new Set([
-  ...['t', 'time', 'timestamp', 'clock', 'date', 'datetime', 'date time', 'elapsed'],
+  ...['t', 'time', 'timestamp', 'clock', 'date', 'datetime', 'date time', 'elapsed', 'epoch'],
   ...['zeit', 'uhrzeit', 'zeitstempel', 'datum', 'temps', 'heure', 'tiempo', 'hora', 'tempo', 'tijd', 'tid'],
 ]);
 const SUPPLY_WORDS = new Set([
@@ -32,6 +18,8 @@ const SUPPLY_WORDS = new Set([
   ...['spannung', 'tension', 'tensión', 'tensione', 'spanning', 'batterie'],
 ]);
 const AMBIENT_WORDS = new Set(['ambient', 'temperature', 'temp', 'temperatur', 'température']);
+/** A letter that is a unit of temperature behind the words above alone: a side may be called so. */
+const FAHRENHEIT = 'f';
 const CURRENT_WORDS = new Set([
   ...['current', 'strom', 'courant', 'corriente', 'corrente', 'stroom'],
   ...['value', 'reading', 'wert', 'messwert', 'valeur', 'valor', 'valore'],
@@ -58,12 +46,13 @@ export function readTitle(title: string, side: string): Column {
   const word = name.toLowerCase();
   if (unit === 's' || unit === 'ms' || unit === 'us') return { kind: 'time', unitS: secondsTo(unit) };
   if (unit === 'V' || unit === 'mV') return { kind: 'supply', per: unit === 'V' ? 1 : 1000 };
-  if (unit === 'C') return { kind: 'ambient' };
+  if (unit === 'C' || unit === 'F') return { kind: 'ambient', scale: unit };
+  if (unit === 'other') return { kind: 'none' };
   if (unit !== null) return { kind: 'side', side: sideNamed(name) || side, per: unit === 'A' ? 1 : 1000 };
   if (word === '' || NUMBERING_WORDS.has(word) || UNIT_WORDS.has(word)) return { kind: 'none' };
   if (TIME_WORDS.has(word)) return { kind: 'time', unitS: 1 };
   if (SUPPLY_WORDS.has(word)) return { kind: 'supply', per: 1 };
-  if (AMBIENT_WORDS.has(word)) return { kind: 'ambient' };
+  if (AMBIENT_WORDS.has(word)) return { kind: 'ambient', scale: 'C' };
   return { kind: 'side', side: sideNamed(name) || side, per: 1 };
 }
 
@@ -80,20 +69,28 @@ export function isUnitTitle(title: string): boolean {
 /** The unit that a cell names, in the words of a title, also with the kind of current behind it: `A`, `mA DC`; null: none. */
 export function unitOfCell(cell: string): string | null {
   const word = cell.trim().slice(0, LONGEST_TITLE).toLowerCase().replace(KIND_OF_CURRENT, '').trimEnd();
-  return UNIT_OF.get(word) ?? null;
+  return unitNamed(word);
 }
 
-function takeUnit(text: string): { name: string; unit: Unit | null } {
-  const whole = UNIT_OF.get(text.toLowerCase());
-  if (whole !== undefined && !TIME_WORDS.has(text)) return { name: '', unit: whole };
+function takeUnit(text: string): { name: string; unit: Unit | 'other' | null } {
+  const whole = unitNamed(text);
+  if (whole !== null && !TIME_WORDS.has(text)) return { name: '', unit: whole };
   for (const form of [BRACKETED, LAST_WORD, CAMEL]) {
-    const match = form.exec(text);
-    const unit = match === null ? undefined : UNIT_OF.get(match[2].trim().toLowerCase());
-    if (match !== null && unit !== undefined) return { name: match[1].trim(), unit };
+    const [, named = '', word] = form.exec(text) ?? [];
+    if (word === undefined) continue;
+    const name = named.trim();
+    const unit = unitNamed(word) ?? (isFahrenheit(name, word) ? 'F' : null);
+    if (unit !== null) return { name, unit };
+    // In brackets alone: behind a blank it may be the end of a side's name.
+    if (form === BRACKETED && isOtherUnit(word)) return { name, unit: 'other' };
   }
   const [, first, named] = FIRST_WORD.exec(text) ?? [];
-  const unit = first === undefined ? undefined : UNIT_OF.get(first.toLowerCase());
-  return unit === undefined ? { name: text, unit: null } : { name: named.trim(), unit };
+  const unit = first === undefined ? null : unitNamed(first);
+  return unit === null ? { name: text, unit: null } : { name: named.trim(), unit };
+}
+
+function isFahrenheit(name: string, word: string): boolean {
+  return word.trim().toLowerCase() === FAHRENHEIT && AMBIENT_WORDS.has(name.toLowerCase());
 }
 
 /** `front current` is the side front; `current` or `value` alone names none. */

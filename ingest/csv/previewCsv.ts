@@ -11,6 +11,7 @@ import { delimiterOf, eachRecord } from './records.ts';
 import { type Role, readRoles, roleOf } from './roles.ts';
 import { directionsToShow, startOf, strokesOfRecording, whyUntold } from './strokesOfTable.ts';
 import { isAllNumbers } from './table.ts';
+import { titlesWithUnits } from './unitRow.ts';
 
 export interface PreviewedColumn extends Role {
   /** Counts from 1. */
@@ -136,13 +137,16 @@ function attempted(strokes: unknown): readonly FieldFault[] {
 }
 
 function columnsOf(text: string, query: SentQuery): PreviewedColumn[] {
-  const first = firstRecords(text, 1 + EXAMPLES);
+  const first = firstRecords(text, 2 + EXAMPLES);
   if (first.length === 0) throw DecodeError.at('', 'There is nothing in the file.');
   const hasHeader = !isAllNumbers(first[0]);
-  const below = hasHeader ? first.slice(1) : first.slice(0, EXAMPLES);
+  const united = first.length > 1 ? titlesWithUnits(first[0], first[1]) : null;
+  const from = !hasHeader ? 0 : united === null ? 1 : 2;
+  const below = first.slice(from, from + EXAMPLES);
+  const titles = united ?? first[0];
   const said = query.columns === undefined ? null : readRoles(query.columns);
-  const titled = hasHeader ? readColumns(first[0], first[1] ?? null, namingOf(query)).columns : [];
-  return first[0].map((title, i) => {
+  const titled = hasHeader ? readColumns(titles, below[0] ?? null, namingOf(query)).columns : [];
+  return titles.map((title, i) => {
     const column: Column = said?.[i] ?? titled[i] ?? { kind: 'none' };
     return {
       column: i + 1,

@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { DecodeError } from '../decodeError.ts';
 import type { Column } from './header.ts';
 
-/** A column as people say it: `time/ms`, `side/front/A`, `supply/V`, `ambient/C`, `none`. */
+/** A column as people say it: `time/ms`, `side/front/A`, `supply/V`, `ambient/C`, `ambient/F`, `none`. */
 export interface Role {
   readonly kind: Column['kind'];
   /** Of a side alone. */
@@ -24,7 +24,7 @@ export function roleOf(column: Column): Role {
     case 'supply':
       return { ...none, unit: column.per === 1 ? 'V' : 'mV' };
     case 'ambient':
-      return { ...none, unit: 'C' };
+      return { ...none, unit: column.scale };
     case 'none':
       return { ...none, unit: null };
   }
@@ -39,7 +39,7 @@ export function readRoles(text: string): Column[] {
   return roles.map((role, i) => {
     const column = columnOf(role.trim());
     if (column !== null) return column;
-    const forms = 'time/s, time/ms, side/NAME/A, side/NAME/mA, supply/V, ambient/C or none';
+    const forms = 'time/s, time/ms, side/NAME/A, side/NAME/mA, supply/V, ambient/C, ambient/F or none';
     throw DecodeError.at('/columns', `Column ${i + 1} must be one of ${forms}.`);
   });
 }
@@ -66,5 +66,5 @@ function columnOf(role: string): Column | null {
   if (rest.length !== 1) return null;
   if (kind === 'time' && Object.hasOwn(SECONDS, unit)) return { kind, unitS: SECONDS[unit] };
   if (kind === 'supply' && (unit === 'V' || unit === 'mV')) return { kind, per: PER[unit] };
-  return kind === 'ambient' && unit === 'C' ? { kind } : null;
+  return kind === 'ambient' && (unit === 'C' || unit === 'F') ? { kind, scale: unit } : null;
 }

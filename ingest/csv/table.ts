@@ -1,10 +1,12 @@
 import { DecodeError } from '../decodeError.ts';
 import { MAX_SIDES } from '../limits.ts';
-import { readNumberCell } from './cells.ts';
+import { readNumberCell, readQuantityCell } from './cells.ts';
 import { readColumns, type SideNaming, type UnitColumn } from './columns.ts';
 import { type Column, unitOfCell } from './header.ts';
 import { atLine, eachRecord } from './records.ts';
-import { readTimeCell, type TimeCell } from './time.ts';
+import { isDayAlone, readTimeCell, type TimeCell } from './time.ts';
+import { titlesWithUnits } from './unitRow.ts';
+import type { Unit } from './units.ts';
 
 /** One column of numbers; NaN where a cell is empty. `column` counts from 1. */
 export interface NumberColumn {
@@ -28,8 +30,6 @@ export interface RecordedTable {
   readonly lines: number[];
 }
 
-const DAY_S = 86_400;
-
 /** How the columns are to be understood. */
 export interface Reading {
   readonly naming: SideNaming;
@@ -39,23 +39,35 @@ export interface Reading {
   readonly columns: readonly Column[] | null;
 }
 
+interface Head {
+  readonly titles: readonly string[];
+  readonly line: number;
+  readonly hasUnitRow: boolean;
+}
+
 /** Reads the whole table. */
 export function readTable(text: string, reading: Reading): RecordedTable {
-  let first: { readonly cells: readonly string[]; readonly line: number } | null = null;
+  let head: Head | null = null;
   let builder: TableBuilder | null = null;
   eachRecord(text, (cells, line) => {
-    if (builder !== null) builder.take(cells, line);
-    else if (first === null) first = { cells, line };
-    else {
-      builder = new TableBuilder(first.cells, first.line, reading, cells);
-      builder.take(cells, line);
+    if (builder !== null) return builder.take(cells, line);
+    if (head === null) {
+      head = { titles: cells, line, hasUnitRow: false };
+      return;
     }
+    const titles = head.hasUnitRow ? null : titlesWithUnits(head.titles, cells);
+    if (titles !== null) {
+      head = { ...head, titles, hasUnitRow: true };
+      return;
+    }
+    builder = new TableBuilder(head.titles, head.line, reading, cells);
+    builder.take(cells, line);
   });
   // The compiler does not see that the callback has been here.
-  const begun = first as { readonly cells: readonly string[]; readonly line: number } | null;
+  const begun = head as Head | null;
   if (begun === null) throw DecodeError.at('/line/1', 'Line 1: There is no header row.');
   const built = builder as TableBuilder | null;
-  return (built ?? new TableBuilder(begun.cells, begun.line, reading, null)).finish();
+  return (built ?? new TableBuilder(begun.titles, begun.line, reading, null)).finish();
 }
 
 /** Such a row is no header. */
@@ -68,7 +80,45 @@ function checkUnit({ at, unit }: UnitColumn, cell: string, line: number): void {
   if (cell.trim() === '' || (unit !== null && unitOfCell(cell) === unit)) return;
   const said =
     unit === null ? 'It must name the unit from the first row on' : `It must be ${unit} in every row`;
-  throw atLine(line, at + 1, `${said}, and be A, mA, V, mV, C, s, ms or us.`);
+  throw atLine(line, at + 1, `${said}, and be A, mA, V, mV, C, °F, s, ms or us.`);
+}
+
+const NOT_RISING =
+  'Times must rise strictly. Where they are too coarse to, say rateHz= instead: samples a second.';
+
+/** NaN for an empty cell. A cell that says its own unit goes by that. */
+function numberOf(column: Column, cell: string, line: number, at: number): number {
+  const number = readNumberCell(cell);
+  if (number !== null) {
+    if (column.kind === 'ambient') return column.scale === 'F' ? celsiusOf(number) : number;
+    return column.kind === 'side' || column.kind === 'supply' ? number / column.per : number;
+  }
+  const said = readQuantityCell(cell);
+  const known = said === null ? null : asMeasured(column.kind, said.number, said.unit);
+  if (known === null) throw atLine(line, at + 1, 'Must be a number, or empty for a missed sample.');
+  return known;
+}
+
+/** In amperes, volts or degrees Celsius; null where such a column holds nothing of that unit. */
+function asMeasured(kind: Column['kind'], number: number, unit: Unit): number | null {
+  switch (`${kind} ${unit}`) {
+    case 'side A':
+    case 'supply V':
+    case 'ambient C':
+      return number;
+    case 'side mA':
+    case 'supply mV':
+      return number / 1000;
+    case 'ambient F':
+      return celsiusOf(number);
+    default:
+      return null;
+  }
+}
+
+/** To a hundredth of a degree, which no thermometer of a logger tells. */
+function celsiusOf(fahrenheit: number): number {
+  return Math.round((fahrenheit - 32) / 0.018) / 100;
 }
 
 class TableBuilder {
@@ -76,11 +126,14 @@ class TableBuilder {
   readonly #units: readonly UnitColumn[];
   readonly #numbers: (NumberColumn | null)[];
   readonly #timeAt: number;
+  /** Of the column that says the day beside a clock; -1: none does. */
+  readonly #dayAt: number;
   readonly #seconds: number[] = [];
   readonly #lines: number[] = [];
   readonly #headerLine: number;
   #firstTime: TimeCell | null = null;
-  #days = 0;
+  #day = '';
+  #turns = 0;
 
   /** `below`: the record that follows the first one; null: none does. */
   constructor(
@@ -97,10 +150,12 @@ class TableBuilder {
       const said = `${this.#columns.length} columns are said, and the file has ${titles.length}.`;
       throw DecodeError.at('/columns', said);
     }
-    const times = this.#columns.flatMap(({ kind }, i) => (kind === 'time' ? [i] : []));
+    const all = this.#columns.flatMap(({ kind }, i) => (kind === 'time' ? [i] : []));
+    const times = all.length === 1 ? all : all.filter((i) => !isDayAlone(below?.[i] ?? ''));
     if (timed && times.length > 1)
       throw atLine(line, times[1] + 1, 'There is another column of times already.');
     this.#timeAt = timed ? (times[0] ?? -1) : -1;
+    this.#dayAt = timed ? (all.find((i) => !times.includes(i)) ?? -1) : -1;
     this.#numbers = this.#columns.map((column, i) => {
       if (column.kind === 'time' || column.kind === 'none') return null;
       return { name: column.kind === 'side' ? column.side : column.kind, column: i + 1, values: [] };
@@ -127,39 +182,48 @@ class TableBuilder {
   }
 
   take(cells: readonly string[], line: number): void {
-    if (this.#timeAt >= 0) this.#takeTime(cells[this.#timeAt], line);
+    if (this.#timeAt >= 0) this.#takeTime(cells, line);
     for (const unit of this.#units) checkUnit(unit, cells[unit.at], line);
     for (let i = 0; i < cells.length; i++) {
       const column = this.#columns[i];
       const numbers = this.#numbers[i];
-      if (numbers === null) continue;
-      const number = readNumberCell(cells[i]);
-      if (number === null) throw atLine(line, i + 1, 'Must be a number, or empty for a missed sample.');
-      const per = column.kind === 'side' || column.kind === 'supply' ? column.per : 1;
-      numbers.values.push(number / per);
+      if (numbers !== null) numbers.values.push(numberOf(column, cells[i], line, i));
+      else if (column.kind === 'none' && column.holdsText && Number.isFinite(readNumberCell(cells[i])))
+        throw atLine(line, i + 1, 'A number stands in a column of words: say by columns= what it is.');
     }
     this.#lines.push(line);
   }
 
-  #takeTime(cell: string, line: number): void {
+  #takeTime(cells: readonly string[], line: number): void {
     const column = this.#columns[this.#timeAt];
-    const time = readTimeCell(cell, column.kind === 'time' ? column.unitS : 1);
-    const wanted = this.#firstTime?.form ?? time?.form;
-    if (time === null || time.form !== wanted) {
+    const time = readTimeCell(cells[this.#timeAt], column.kind === 'time' ? column.unitS : 1);
+    const { form: wanted, turnS } = this.#firstTime ?? time ?? {};
+    if (time === null || time.form !== wanted || time.turnS !== turnS) {
       const said = wanted === 'number' ? 'a number' : wanted === 'date' ? 'a date and time' : 'a time';
       throw atLine(line, this.#timeAt + 1, `Must be ${said}, as seconds, milliseconds or 16:20:11.25.`);
     }
-    this.#firstTime ??= time;
     const last = this.#seconds.at(-1);
-    let seconds = time.seconds + this.#days * DAY_S;
-    if (time.form === 'clock' && last !== undefined && seconds < last - DAY_S / 2) {
-      // Past midnight.
-      this.#days++;
-      seconds += DAY_S;
+    // Past midnight, or past the hour.
+    const isNextTurn = last !== undefined && time.seconds + this.#turns * time.turnS < last - time.turnS / 2;
+    if (time.form === 'clock') {
+      if (isNextTurn) this.#turns++;
+      this.#takeDay(this.#dayAt < 0 ? time.day : cells[this.#dayAt], line, isNextTurn);
     }
-    if (last !== undefined && !(seconds > last))
-      throw atLine(line, this.#timeAt + 1, 'Times must rise strictly.');
+    this.#firstTime ??= time;
+    const seconds = time.seconds + this.#turns * time.turnS;
+    if (last !== undefined && !(seconds > last)) throw atLine(line, this.#timeAt + 1, NOT_RISING);
     this.#seconds.push(seconds);
+  }
+
+  /** Which comes first in a date, day or month, need not be known: that it changes is enough. */
+  #takeDay(day: string, line: number, isNextTurn: boolean): void {
+    if (this.#firstTime !== null && day.trim() !== this.#day && !isNextTurn)
+      throw atLine(
+        line,
+        this.#timeAt + 1,
+        'The day changes before its clock is round: send each day by itself.',
+      );
+    this.#day = day.trim();
   }
 
   finish(): RecordedTable {

@@ -1,5 +1,6 @@
 import { decodeCbor, readCbor } from '../cbor/decodeCbor.ts';
 import { strokesOfCsv } from '../csv/strokesOfTable.ts';
+import { textOfTable } from '../csv/textOfTable.ts';
 import { DecodeError } from '../decodeError.ts';
 import { elementsOf } from '../json/elements.ts';
 import { setFaultyAside } from '../json/partlyRead.ts';
@@ -33,7 +34,7 @@ export function readForm(type: FormType, bytes: Uint8Array, query: SentQuery, no
     case 'application/senml+cbor':
       return strokeOfPack(decodeCbor(bytes, 'text or label', senmlFieldOf), query, nowMs);
     case 'text/csv':
-      return strokesOfCsv(textOf(bytes), query);
+      return strokesOfCsv(textOfTable(bytes), query);
   }
 }
 

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { previewCsv } from '../../ingest/csv/previewCsv.ts';
-import { textOf } from '../../ingest/forms/readForm.ts';
+import { textOfTable } from '../../ingest/csv/textOfTable.ts';
 import type { SentQuery } from '../../ingest/forms/sentForm.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import type { AccountInScope } from '../access/scopes/scope.ts';
@@ -18,7 +18,7 @@ export async function previewStrokes(
 ): Promise<StrokesPreview> {
   const room = await findRoom(db, accountId, roomId);
   const read = { sides: room.sides, positiveDirection: room.positive_direction };
-  const preview = previewCsv(textOf(bytes), query, read);
+  const preview = previewCsv(textOfTable(bytes), query, read);
   const { startedAtMs, columns, strokes, sides, supply, ...rest } = preview;
   const problems = [...preview.problems, ...impossibleStart(startedAtMs, Date.now())];
   return {

@@ -104,6 +104,6 @@ export const SentStrokesQuery = z.object({
     .optional()
     .describe(
       'CSV: what each column is, in order, whatever its title says, with commas: time/s, time/ms, side/NAME/A, ' +
-        'side/NAME/mA, supply/V, ambient/C, none.',
+        'side/NAME/mA, supply/V, ambient/C, ambient/F, none.',
     ),
 }) satisfies z.ZodType<SentQuery>;

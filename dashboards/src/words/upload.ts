@@ -56,6 +56,7 @@ export const uploadWords = {
     'supply/V': 'Supply in volts',
     'supply/mV': 'Supply in millivolts',
     'ambient/C': 'Temperature in °C',
+    'ambient/F': 'Temperature in °F',
   },
   sideIn: (side: string, unit: string) => `${side}, current in ${unit}`,
   amperes: 'amperes',

@@ -103,6 +103,18 @@ describe('one stroke', () => {
     expect(trace.sides).toEqual([{ side: 'front', t: [0, 1], amps: [1.5, 2] }]);
   });
 
+  test.each<[string, Uint8Array]>([
+    [
+      'UTF-16 behind its mark',
+      Buffer.from('\ufeffTime (s)\tfront (A)\tTemp (°C)\n0\t1\t21.5\n1\t2\t\n', 'utf16le'),
+    ],
+    ['Windows-1252', Buffer.from('Time (s),front (A),Temp (°C)\n0,1,21.5\n1,2,\n', 'latin1')],
+  ])('of a spreadsheet that writes %s', async (_, bytes) => {
+    const query = { roomId: fleet.roomId, startedAt: START, key: randomUUID() };
+    const [trace] = await traces(await sendAs(service, fleet, 'text/csv', bytes, query));
+    expect(trace).toEqual({ sides: [{ side: 'front', t: [0, 1], amps: [1, 2] }], ambientC: 21.5 });
+  });
+
   test('that the times place needs no startedAt', async () => {
     const text = 'time,front A\n2026-05-02T18:20:11.5+02:00,1\n2026-05-02T18:20:12.5+02:00,2\n';
     const query = { roomId: fleet.roomId, key: randomUUID() };

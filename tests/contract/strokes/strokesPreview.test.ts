@@ -140,21 +140,19 @@ test('a file without a header is read once it is said what its columns are', asy
   expect(told.body.rows).toBe((await ask(outAndBack(), { columns: COLUMNS })).body.rows);
 });
 
-test('a column of words is told with its line, and can be left out', async () => {
+test('a column of words is left out, and told with its line where it is said to be more', async () => {
   const words = 't,front A,remark\n0,0,start\n0.1,9,\n0.2,9,\n0.3,0,end\n';
-  const { body } = await ask(words, { startedAt: START, direction: 'extend' });
-  expect(body.strokes).toEqual([]);
-  expect(body.columns).toHaveLength(3);
-  expect(body.problems).toContainEqual({
+  const query = { startedAt: START, direction: 'extend' };
+  const { body } = await ask(words, query);
+  expect(body.columns.map(({ kind }: { kind: string }) => kind)).toEqual(['time', 'side', 'none']);
+  expect([body.problems, body.strokes.length]).toEqual([[], 1]);
+  const said = await ask(words, { ...query, columns: 'time/s,side/front/A,side/rear/A' });
+  expect(said.body.strokes).toEqual([]);
+  expect(said.body.columns).toHaveLength(3);
+  expect(said.body.problems).toContainEqual({
     pointer: '/line/2/column/3',
     detail: expect.stringMatching(/^Line 2, column 3: /),
   });
-  const without = await ask(words, {
-    startedAt: START,
-    direction: 'extend',
-    columns: 'time/s,side/front/A,none',
-  });
-  expect(without.body.problems).toEqual([]);
 });
 
 test('the picture of a long recording is thin and keeps its highest sample', async () => {

@@ -122,9 +122,96 @@ describe('a column of unit names', () => {
     expect(placeOfFault(text)).toBe(pointer);
   });
 
-  test('may leave cells empty, and is not what holds other words', () => {
+  test('may leave cells empty', () => {
     expect(placeOfFault('Time;Value;Unit\n0;7;A\n1;8;\n')).toBe('none');
-    expect(placeOfFault('t,front A,remark\n0,1,start\n')).toBe('/line/2/column/3');
+  });
+});
+
+describe("a column of a meter's own words", () => {
+  test('is passed over, also where it stands between the time and the current', () => {
+    const text = 'No.,Time,DC/AC,Value,Unit,AUTO\n1,16:20:11,DC,7,A,AUTO\n2,16:20:12,DC,8,A,\n';
+    expect(ampsOf(text, 'main')).toEqual({ main: [7, 8] });
+    expect(takenFor('t,front A,remark\n0,1,start\n', TWO)).toEqual(['time/s', 'side/front/A', 'none']);
+  });
+
+  test('is told where it holds a number after all, and where it is to be a side of the room', () => {
+    expect(placeOfFault('t,amps,remark\n0,1,start\n1,2,\n2,3,5\n')).toBe('/line/4/column/3');
+    expect(placeOfFault('t,rear A,amps front\n0,1,start\n')).toBe('/line/2/column/3');
+    expect(takenFor('t,rear,front\n0,1,start\n', TWO)).toEqual(['time/s', 'side/rear/A', 'side/front/A']);
+  });
+});
+
+describe('a unit that no stroke is made of', () => {
+  test.each(['I (µA)', 'I [nA]', 'P (W)', 'R (Ω)', 'f (Hz)'])('is no current in amperes: %s', (title) => {
+    expect(takenFor(`t,${title}\n0,1\n`, ONE)).toEqual(['time/s', 'none']);
+    expect(placeOfFault(`t,${title}\n0,1\n`)).toBe('/line/1');
+    expect(ampsOf(`t,${title},amps\n0,1,2\n`, 'main')).toEqual({ main: [2] });
+  });
+
+  test.each(['Temp (°F)', 'temp_F', 'Ambient Fahrenheit', 'temperature [F]'])(
+    'but degrees Fahrenheit are told in Celsius: %s',
+    (title) => {
+      expect(takenFor(`t,amps,${title}\n0,1,212\n`, ONE)[2]).toBe('ambient/F');
+      const naming = { side: 'main', onlySide: 'main', roomSides: [] };
+      const text = `t,amps,${title}\n0,1,212\n1,1,-40\n2,1,72\n`;
+      // Water boils at 212 °F, and both scales meet at 40 below zero.
+      expect(readTable(text, { naming, timed: true, columns: null }).ambient?.values).toEqual([
+        100, -40, 22.22,
+      ]);
+    },
+  );
+
+  test('nor is a side that is only called so', () => {
+    expect(takenFor('t,slide F,slide W\n0,1,2\n', TWO)).toEqual([
+      'time/s',
+      'side/slide F/A',
+      'side/slide W/A',
+    ]);
+  });
+});
+
+describe('a row of units below the titles', () => {
+  test.each([
+    ['Time,front,rear', 's,A,mA', '0,1,2000'],
+    ['Time,front,rear', '(ms),(A),(mA)', '0,1,2000'],
+    ['x-axis,front,rear', 'second,Ampere,Milliampere', '0.0E+0,1.0E+0,2.0E+3'],
+    ['Time (s),front (A),rear', ',,mA', '0,1,2000'],
+  ])('is of the columns that it stands in: %s over %s', (titles, units, row) => {
+    const text = `${titles}\n${units}\n${row}\n`;
+    expect(ampsOf(text, null)).toEqual({ front: [1], rear: [2] });
+    expect(takenFor(text, TWO).slice(1)).toEqual(['side/front/A', 'side/rear/mA']);
+    expect(previewCsv(text, {}, { sides: TWO, positiveDirection: 'extend' }).columns[1].examples).toEqual([
+      row.split(',')[1],
+    ]);
+  });
+
+  test('of which there is one alone', () => {
+    expect(placeOfFault('t,front\ns,A\ns,A\n0,1\n')).toBe('/line/3/column/1');
+  });
+});
+
+describe('a cell', () => {
+  test('may say its own unit, also another than the cell above', () => {
+    const text = 'Time,Current,Supply\n0 s,1.5 A,12.6 V\n50 ms,20 mA DC,12600 mV\n';
+    const naming = { side: 'main', onlySide: 'main', roomSides: [] };
+    const table = readTable(text, { naming, timed: true, columns: null });
+    expect([table.time?.seconds, table.sides[0].values, table.supply?.values]).toEqual([
+      [0, 0.05],
+      [1.5, 0.02],
+      [12.6, 12.6],
+    ]);
+    expect(placeOfFault('Time,Current\n0,1 A\n1,12 V\n')).toBe('/line/3/column/2');
+  });
+
+  test.each(['OL', 'NaN', '--', '----', 'N/A', ' '])(
+    'of a reading that there is not is a missed sample: "%s"',
+    (cell) => {
+      expect(ampsOf(`t,amps\n0,1\n1,${cell}\n`, 'main')).toEqual({ main: [1, Number.NaN] });
+    },
+  );
+
+  test('may be negative by a typesetter’s minus', () => {
+    expect(ampsOf('t,amps\n0,\u22121.5\n', 'main')).toEqual({ main: [-1.5] });
   });
 });
 
