@@ -43,6 +43,7 @@ export function useSession(): Session {
   const [held, setHeld] = useState(begin);
   /** Whose answers this tab holds; it stays while the session is lost, so that another person is told apart. */
   const holder = useRef(held.person?.id ?? null);
+  const isOut = useRef(false);
 
   // Before any page has an answer to keep: they are kept by person.
   useLayoutEffect(() => {
@@ -64,6 +65,7 @@ export function useSession(): Session {
       if (isOther) forgetAnswers();
       const settings = settingsOf(person);
       holder.current = person.id;
+      isOut.current = false;
       readAs(settings);
       remember({ person, settings });
       void forgetKeptAnswers(person.id);
@@ -71,7 +73,8 @@ export function useSession(): Session {
         state: 'in',
         person,
         settings: sameOr(h.settings, settings),
-        epoch: anew || isOther ? h.epoch + 1 : h.epoch,
+        // While nobody was signed in, all that was asked for was refused.
+        epoch: anew || isOther || h.state === 'out' ? h.epoch + 1 : h.epoch,
       }));
       // Without an answer the former settings go on.
       const isSameSession = untilSessionChanges();
@@ -94,6 +97,7 @@ export function useSession(): Session {
 
   useEffect(() => {
     whenSessionLost(() => {
+      isOut.current = true;
       forgetPerson();
       void forgetKeptAnswers(null);
       setHeld((h) => ({ ...h, state: 'out' }));
@@ -102,6 +106,8 @@ export function useSession(): Session {
     return whenAnotherTabChanges((now) => {
       // What this tab would show and keep from here on is another person's.
       if (now !== null && holder.current !== null && now.person.id !== holder.current) location.reload();
+      // Signed out there, or in again: this tab neither goes on showing what was seen nor goes on asking who it is.
+      else if (now === null || isOut.current) ask();
     });
   }, [ask]);
   useReconnect(held.state === 'in' && held.person === null, ask);
@@ -110,6 +116,7 @@ export function useSession(): Session {
   const signOut = useCallback(async () => {
     await call('/session', { method: 'DELETE', keepSession: true });
     holder.current = null;
+    isOut.current = true;
     forgetPerson();
     forgetAnswers();
     await forgetKeptAnswers(null);

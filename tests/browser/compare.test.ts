@@ -97,6 +97,9 @@ describePages('before and after', (place) => {
     await page.emulateMedia({ media: 'print' });
     await page.getByText('local codes come first').waitFor();
     await page.getByText('How it was worked out.').waitFor();
+    // It has a frame for that.
+    await page.getByText('not a promise that a room may be stood under').waitFor();
+    expect(await page.getByText('Look before you move a room').isVisible()).toBe(false);
     expect(await page.getByRole('button', { name: 'Print or save as PDF' }).isVisible()).toBe(false);
     expect(await page.getByRole('navigation', { name: 'Main' }).isVisible()).toBe(false);
     const picture = await page.locator('.profile svg').first().boundingBox();

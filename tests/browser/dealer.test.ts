@@ -87,6 +87,7 @@ describePages('the dealer', (place) => {
     expect(about!.y).toBeGreaterThanOrEqual(name!.y + name!.height - 1);
     for (const pressed of ['button', 'input', 'select', 'summary', 'label', '.button'])
       expect(await page.locator(pressed).filter({ visible: true }).count(), pressed).toBe(0);
+    await page.getByText('not a promise').waitFor();
   });
 
   test('prints on what a browser prints when it was printed', async () => {

@@ -284,4 +284,35 @@ describePages('a room that got worse', (place) => {
     await page.getByRole('heading', { level: 1, name: 'Bedroom' }).waitFor();
     expect(new URL(page.url()).pathname).toBe(`/rooms/${fleet.worsening.id}`);
   });
+
+  test('keeps the course that was chosen while a stroke is looked at, and when loaded anew', async () => {
+    const { page } = await openRoom();
+    const course = page.getByRole('region', { name: 'Over time' });
+    await course.getByLabel('Show').selectOption('Duration');
+    await course.getByLabel('Coming in').check();
+    await course.getByLabel('as measured').check();
+    await page.waitForURL('**?measure=durationS&direction=retract&values=measured');
+    const isAsChosen = async () => {
+      await expect.poll(() => course.getByLabel('Show').inputValue()).toBe('durationS');
+      expect(await course.getByLabel('Coming in').isChecked()).toBe(true);
+      expect(await course.getByLabel('as measured').isChecked()).toBe(true);
+    };
+    await page.getByRole('link', { name: 'Latest stroke' }).first().click();
+    await page.getByRole('heading', { level: 1, name: /^Stroke / }).waitFor();
+    await page.goBack();
+    await isAsChosen();
+    await page.reload();
+    await isAsChosen();
+    await course.getByLabel('Show').selectOption('Running current (median)');
+    await page.waitForURL('**?direction=retract&values=measured');
+  });
+
+  test('prints the work that was done under its heading, and no sheet without what it does not promise', async () => {
+    const { page } = await openRoom();
+    await page.getByText('No work recorded yet.').or(page.locator('.work-line').first()).waitFor();
+    await page.emulateMedia({ media: 'print' });
+    await page.getByText('not a promise').waitFor();
+    const breaks = `getComputedStyle(document.querySelector('.services')).breakInside`;
+    expect(await page.evaluate(breaks)).toBe('avoid');
+  });
 });

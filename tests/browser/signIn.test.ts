@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { describePages } from './support/place.ts';
-import { signIn } from './support/visitor.ts';
+import { isSignedIn, signIn } from './support/visitor.ts';
 
 /** What is waited for, and how to say that it is there. */
 function event(): [happened: Promise<void>, happens: () => void] {
@@ -136,6 +136,23 @@ describePages('signing in and out', (place) => {
     await asked;
     await page.getByRole('heading', { level: 1, name: 'People' }).waitFor();
     expect(await page.getByText('Ines').count()).toBe(0);
+  });
+
+  test('is asked in every tab once somebody signed out in one, and in none once it signed in again', async () => {
+    const person = await place.service().newAccount();
+    const { page: one } = await place.visit('/people');
+    await signIn(one, person);
+    const other = await one.context().newPage();
+    await other.goto(new URL('/settings', one.url()).href);
+    await isSignedIn(other);
+    await one.getByRole('button', { name: 'Sign out' }).click();
+    await other.getByRole('heading', { level: 1, name: 'Sign in' }).waitFor();
+    expect(await other.getByRole('heading', { level: 1, name: 'Settings' }).isVisible()).toBe(false);
+
+    await signIn(one, person);
+    await other.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();
+    await isSignedIn(other);
+    expect(await other.getByLabel('Password').count()).toBe(0);
   });
 
   test('an empty installation says how the first coach comes to be', async () => {

@@ -86,6 +86,17 @@ describePages('one stroke', (place) => {
     expect(troubles).toEqual([]);
   });
 
+  test('says at once that the network went, and nothing of it once it is back', async () => {
+    const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[8]}`);
+    await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
+    await standsStill(page);
+    await page.context().setOffline(true);
+    await page.getByText(/^As of .*no network now/).waitFor();
+    await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
+    await page.context().setOffline(false);
+    await page.getByText(/no network now/).waitFor({ state: 'detached' });
+  });
+
   test('is printed under its coach and room, with nothing to press', async () => {
     const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[8]}`);
     await page.getByRole('figure', { name: 'Over time' }).locator('canvas').waitFor();

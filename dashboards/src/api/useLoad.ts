@@ -4,7 +4,7 @@ import { asProblem, type CallProblem, call, untilSessionChanges } from './client
 import { useNoteFreshness } from './freshness.ts';
 import { keepAnswer, keptAnswer } from './keptAnswers.ts';
 import { type Known, knownAnswer, learnAnswer } from './knownAnswers.ts';
-import { useReconnect } from './useReconnect.ts';
+import { useReconnect, useWhenNetworkGoes } from './useReconnect.ts';
 
 /**
  * What a page has of one answer. While a newer answer is on its way, or when it fails, the former one stays:
@@ -116,6 +116,7 @@ export function useLoad<Answer>(
 
   const offline = problem?.status === 0;
   useReconnect(problem?.passes === true, reload);
+  useWhenNetworkGoes(reload);
   useNoteFreshness(latest !== null && (offline || current?.kept === true) ? latest.atMs : null, offline);
 
   // What was refused stays refused; what failed for a fault of ours is asked for at the usual pace.

@@ -22,3 +22,11 @@ export function useReconnect(unreached: boolean, again: () => void): void {
     };
   }, [unreached, again]);
 }
+
+/** Asks as soon as the device says that the network is gone: what stands on a page would else look like the latest until its next turn. */
+export function useWhenNetworkGoes(again: () => void): void {
+  useEffect(() => {
+    window.addEventListener('offline', again);
+    return () => window.removeEventListener('offline', again);
+  }, [again]);
+}

@@ -1,10 +1,11 @@
 import { useCallback, useId, useState } from 'preact/hooks';
-import type { Direction, MeasureTitle, Room } from '../../api/types.ts';
-import type { TrendScale } from '../../charts/trend/trendValues.ts';
+import type { MeasureTitle, Room } from '../../api/types.ts';
 import { Field } from '../../components/sending/Field.tsx';
 import { referenceText } from '../../format.ts';
+import { replaceAddress, usePath, useSearch } from '../../router.ts';
 import { words } from '../../words.ts';
 import { SideTrend } from './SideTrend.tsx';
+import { type TrendQuestion, trendQuestionOf, trendSearch } from './trendQuestion.ts';
 
 /** A measure of the whole stroke, the same whichever side is asked for. */
 const OF_WHOLE_STROKE = 'lagS';
@@ -51,11 +52,15 @@ interface SectionProps {
   readonly version: string;
 }
 
-/** A measure's course, side by side for the sides of the room, on one scale. */
+/**
+ * A measure's course, side by side for the sides of the room, on one scale. What is chosen stands in the address: whoever
+ * looks at a stroke and comes back finds it as it was.
+ */
 export function TrendSection({ room, measures, version }: SectionProps) {
-  const [name, setName] = useState('runningAmps');
-  const [direction, setDirection] = useState<Direction>('extend');
-  const [scale, setScale] = useState<TrendScale>('adjusted');
+  const path = usePath();
+  const question = trendQuestionOf(useSearch());
+  const { measure: name, direction, scale } = question;
+  const ask = (part: Partial<TrendQuestion>) => replaceAddress(path + trendSearch({ ...question, ...part }));
   const [extents, setExtents] = useState<Readonly<Record<string, readonly [number, number]>>>({});
   const measure = measures.find((m) => m.name === name) ?? measures[0];
   const sides = measure.name === OF_WHOLE_STROKE ? [null] : room.sides;
@@ -74,7 +79,11 @@ export function TrendSection({ room, measures, version }: SectionProps) {
       <div class="controls">
         <Field label={words.trend.measure}>
           {(ids) => (
-            <select {...ids} value={measure.name} onChange={(event) => setName(event.currentTarget.value)}>
+            <select
+              {...ids}
+              value={measure.name}
+              onChange={(event) => ask({ measure: event.currentTarget.value })}
+            >
               {measures.map((m) => (
                 <option key={m.name} value={m.name}>
                   {m.title}
@@ -90,7 +99,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
             ['retract', words.directions.retract],
           ]}
           value={direction}
-          onChange={setDirection}
+          onChange={(chosen) => ask({ direction: chosen })}
         />
         <Choice
           label={words.trend.scale}
@@ -100,7 +109,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
             ['measured', words.trend.asMeasured],
           ]}
           value={scale}
-          onChange={setScale}
+          onChange={(chosen) => ask({ scale: chosen })}
         />
       </div>
       <p class="on-paper">
