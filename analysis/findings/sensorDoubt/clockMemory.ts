@@ -10,13 +10,13 @@ interface TimedStroke {
 
 /** The latest strokes of each direction. */
 export interface ClockMemory extends Record<Direction, TimedStroke[]> {
-  /** Samples a second, as the logger told it, of the latest stroke that took its usual time; null: none did. */
+  /** The logger's stated samples a second on the latest stroke that took its usual time; null: none did. */
   usualHz: number | null;
-  /** What was last said of the rate; null: nothing that still stands. */
+  /** The rate that was last found, natural logarithm; null: none, or dropped since. */
   said: number | null;
-  /** Strokes in a row since then that took their usual time: a logger may tell its rate wrongly now and then only. */
+  /** Strokes in a row since then that took their usual time: a logger may state a wrong rate now and then only. */
   usualRun: number;
-  /** When the latest stroke is said to have begun, and how many in a row are said to have begun just then. */
+  /** When the latest stroke is said to have begun, and how many in a row are said to have begun at that very moment. */
   beganAtMs: number | null;
   beganTogether: number;
 }

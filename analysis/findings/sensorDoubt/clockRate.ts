@@ -10,31 +10,41 @@ import { holdsBothEnds } from '../shortTravel/wholeCourse.ts';
 import { isWeak } from '../weakSupply.ts';
 import { FEWEST_BOTH_WAYS, LATEST_EACH_WAY } from './bothWays.ts';
 
-/** So many strokes in a row that took their usual time, and what was said of the rate stands no more. */
+/** After this many strokes in a row that took their usual time a rate that was found is dropped. */
 const FORGOTTEN = 6;
-/** A rate that is wrong by less shows in nothing; all strokes are off by the same. */
+/**
+ * A rate that is wrong by less than this, natural logarithm, cannot be seen. All strokes must be off by the same,
+ * within `ALIKE`.
+ */
 const LEAST = 0.17;
-/** A stroke that takes so much less, natural logarithm, may have ended early. */
+/** A stroke that takes less than this, natural logarithm, may have ended early. */
 const SHORTER = -LEAST / 2;
 const ALIKE = 0.06;
 /** A clock that stood still loses as many seconds of a quick stroke as of a slow one: a larger part of its time. */
 const ALIKE_PART = 0.25;
-/** What no battery does to a stroke's time, where neither the supply nor a stall tells how strong it was. */
+/**
+ * The least that counts where neither a supply record nor a stall tells how strong the battery was: no battery changes
+ * the time by more.
+ */
 const LEAST_UNSEEN = 0.3;
-/** Of what the motor's turns seem to have changed, the time shows at least so much. */
+/** The time must show at least this part of the change that the motor's turns seem to show. */
 const TIME_PART = 0.5;
-/** A loaded motor slows by more than its supply fell, and by twice and more near half of its stall: (V - I R) / Ke. */
+/**
+ * If the supply, as told by the stall, explains more than this part of the change, it is not the clock. A loaded motor
+ * slows by more than its supply fell, and by twice and more near half of its stall: (V - I R) / Ke.
+ */
 const BY_SUPPLY_PART = 0.35;
-/** A current further from its normal than this tells of something else. */
+/** If the running current is further off its normal than this, natural logarithm, something else has changed. */
 const SAME_CURRENT = 0.1;
 
 /**
- * By how much the logger's rate seems to be off: the factor, natural logarithm, by which all strokes of both directions
- * seem to take longer (negative: shorter) at an unchanged current; null: it is not. A weak supply slows the room and
- * lowers the stall; strokes that really end early show a part of the usual course only, or miss their stop. Once said, it goes on with each
- * stroke whose time is nearer to what was said than to its normal. An overloaded room's time hangs on a little more or
- * less of supply, and on where it trips: nothing is said of its rate; nor on a weak supply, which holds back what is
- * found of times.
+ * By how much the logger's rate seems to be off: the natural logarithm of the factor by which all strokes of both
+ * directions seem to take longer (negative: shorter) at an unchanged current; null: it is not off.
+ *
+ * Other causes look different: a weak supply slows the room and lowers the stall, and strokes that really end early
+ * show only a part of the usual course or miss their stop. Once found, a rate stays with each stroke whose time is
+ * nearer to it than to its normal. Nothing is found on a weak supply, nor in an overloaded room, whose time depends on
+ * a little more or less of supply and on where it trips.
  */
 export function rateChange(context: FindingContext): number | null {
   const { clock } = context.state;
@@ -45,7 +55,7 @@ export function rateChange(context: FindingContext): number | null {
   // A motor that turns without its load for a part of the way takes longer there.
   const raw = seems > ALIKE && droppedOn(context).length > 0 ? 0 : seems;
   const byRate = isByRate(context, raw);
-  // One side that works harder slows them all.
+  // One side that works harder slows all of them.
   const told = byRate || timed.every(({ isOther }) => !isOther) ? raw : 0;
   const own = clock[context.direction];
   const whole = told > SHORTER || byRate || isComplete(context, told);
@@ -58,17 +68,20 @@ export function rateChange(context: FindingContext): number | null {
   return goesOn ? clock.said : null;
 }
 
-/** Whether a stroke that seems to take less went all the way: only where it does, its course is looked through. */
+/** Whether a stroke that seems to take less went all the way: it came to its stop and its course holds both ends. */
 function isComplete(context: FindingContext, told: number): boolean {
   return !lacksStop(context) && holdsBothEnds(context, Math.exp(told));
 }
 
-/** Whether a stroke did not come to the stop that this direction comes to as a rule: no clock takes that away. */
+/** Whether a stroke lacks the stop that this direction usually comes to, which no clock takes away. */
 function lacksStop({ state, analysis, direction }: FindingContext): boolean {
   return !comesToStop(analysis) && stopsUsually(state.travel[direction]);
 }
 
-/** All sides have one clock: what they do not share is none of its. */
+/**
+ * What all sides share, natural logarithm; 0 where they differ. They have one clock, so that a difference is not the
+ * clock's.
+ */
 function sharedLonger(sides: readonly number[]): number {
   const longer = median(sides);
   const alike = Math.max(2 * ALIKE, ALIKE_PART * Math.abs(longer));
@@ -87,7 +100,9 @@ function sharedBy({ state }: FindingContext): number | null {
   return longer > 0 || latest.every(({ whole }) => whole) ? longer : null;
 }
 
-/** By how much longer each side seemed to take, and whether something else than the clock explains it; null: not known. */
+/**
+ * By how much longer each side seemed to take, and whether something else than the clock explains it; null: not known.
+ */
 function timesOf({
   state,
   analysis,
@@ -101,19 +116,21 @@ function timesOf({
     const isSupplyTold =
       analysis.supplyVolts === null && stallFollowsSupply(channelOf(state, side, analysis.direction));
     const turns = isSupplyTold ? residual(side, 'turnsAs') : null;
-    // Turns are counted in amperes: a current that moved may be a scale's.
-    // What was followed for long is no less of a load: it slows the room.
+    // Turns are worked out from amperes, so that a changed scale would move them: the current must be the usual one.
+    // The rise is
+    // looked at as well as the residual: a load that the baseline has followed for long still slows the room.
     const isSame = Math.max(Math.abs(running.residual), running.rise) <= SAME_CURRENT;
     const isCounted = turns !== null && turns.deviation < duration.deviation && isSame;
     const isLess = turns !== null && isSame && Math.abs(turns.residual) < Math.abs(duration.residual);
     const longer = isCounted || isLess ? turns.residual : duration.residual;
-    // A supply that nobody recorded stretches the time as it lowers the stall; the motor's turns it leaves as they are.
+    // A weak unrecorded supply lengthens the time and lowers the stall, but leaves the motor's turns as they are.
     const stall = isSupplyTold && !isCounted ? residual(side, 'endStopAmps') : null;
     const bySupply = stall === null ? 0 : -stall.residual;
-    // A charger holds its volts while the room runs, not when it stalls: the stall tells that it went, not how much it took.
+    // A charger holds its volts while the room runs, but not at a stall: the stall shows that it is off, not how much
+    // that cost.
     const tells = stall !== null && (isLess || bySupply * Math.sign(longer) < ALIKE);
     const unseen = analysis.supplyVolts === null && !isCounted && !tells;
-    // A wrong rate stretches the time itself, whatever the supply was.
+    // A wrong rate changes the time itself, whatever the supply was.
     const isTime = !isCounted || duration.residual / longer > TIME_PART;
     const isOther =
       !isTime ||
@@ -125,7 +142,10 @@ function timesOf({
   return times.length > 0 ? times : null;
 }
 
-/** Whether the logger claims to sample as much faster as the stroke took less time: it holds as many samples as ever. */
+/**
+ * Whether the logger claims a rate that is higher by as much as the stroke took less time, so that it holds as many
+ * samples as ever.
+ */
 function isByRate({ state, analysis }: FindingContext, longer: number): boolean {
   const { clock } = state;
   const rateHz = median(Object.values(analysis.sides).map((side) => side.rateHz ?? 0));

@@ -6,7 +6,7 @@ export interface HighestRead {
   readonly direction: Direction;
   /** Amperes, less the offset. */
   readonly amps: number;
-  /** As it was read, the offset in it. */
+  /** Amperes as they were read, offset included. */
   readonly rawAmps: number;
   /** Whether the stroke by itself looks as if it were cut off there. */
   readonly isCut: boolean;

@@ -1,15 +1,18 @@
 import { type FindingContext, isOpen } from '../finding.ts';
 
-/** Natural logarithms: no weather and no supply takes so much off a stall that leaves the running current and the time. */
+/**
+ * Neither weather nor supply takes so much off a stall while running current and time stay within the limits after it.
+ * Natural logarithms; `SIGMAS`: standard deviations of the stall.
+ */
 const FALLEN = -0.3;
 const SIGMAS = 3;
 const SAME_RUNNING = 0.15;
 const NO_LONGER = 0.03;
 
 /**
- * Whether a side's stall reads far less than it did though the side runs as ever: a sensor that comes to its end there, if it
- * does so at one level. A bad contact would lower it as well, but slow the room; a battery that is known to be weak stalls lower
- * than any normal can be asked about.
+ * Whether a side's stall reads far less than it did although the side runs as ever: the sensor may have reached the end
+ * of its range there, if it reads the same level each time. A bad contact would lower the stall as well, but slow the
+ * room. False with a battery that is known to be weak: its stall lies lower than the baseline knows.
  */
 export function stopFell(
   { state, residual }: Pick<FindingContext, 'state' | 'residual'>,

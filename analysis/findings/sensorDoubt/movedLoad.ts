@@ -2,12 +2,12 @@ import { median } from '../../statistics/median.ts';
 import { type FindingContext, openOf } from '../finding.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 
-/** By less than this nobody works harder, natural logarithm: a guess, no source. */
+/** A side works harder if it draws more by at least this, natural logarithm: a guess, no source. */
 const LEAST = 0.12;
-/** The load moved when the other side changed by this part of what this one did, the other way: a guess, no source. */
+/** The load moved if the other side changed the other way by at least this part of this one's change: a guess, no source. */
 export const MOVED_PART = 0.35;
 
-/** Whether the latest strokes show that another side works harder by what this one works less, or the other way round. */
+/** Whether the latest strokes show that another side works harder while this one works less. */
 export function loadMoved({ state }: FindingContext, side: string): boolean {
   const change = median(state.scale[side].running);
   return state.room.sides.some((other) => {
@@ -18,7 +18,7 @@ export function loadMoved({ state }: FindingContext, side: string): boolean {
   });
 }
 
-/** Whether another side works harder, as is said of it or as it shows: then this one gets easier by itself after all. */
+/** Whether another side works harder, by an open warning or by its strokes: then this one really has less to do. */
 export function shedsLoad(context: FindingContext, side: string): boolean {
   const isSaid = openOf(context.state, 'uneven-sides').some((open) => open.side !== side);
   return isSaid || loadMoved(context, side);

@@ -4,10 +4,16 @@ import { type FindingContext, isDoubted } from '../finding.ts';
 import { isAsEver } from './asEver.ts';
 import type { UsualSquare } from './restMemory.ts';
 
-/** So many strokes tell what a sensor reads as a rule, and no more of them count. Guesses, no source. */
+/**
+ * From the first number of strokes on the usual reading is known; it is a mean over at most the second. Guesses, no
+ * source.
+ */
 const FEWEST = 16;
 const MOST = 64;
-/** From so many amperes on, from this part of the running current on, and from so many times what is usual on. */
+/**
+ * The least that counts as changed: the largest of amperes, a part of the running current, and a multiple of what is
+ * usual.
+ */
 interface Least {
   readonly amps: number;
   readonly part: number;
@@ -15,20 +21,23 @@ interface Least {
 }
 
 /**
- * A clamp that is set to zero anew is off by some tenths of an ampere, now more and now less, and what a start magnetises in its
- * core by a few hundredths of the running current. Guesses, no source.
+ * A clamp that is set to zero anew is off by some tenths of an ampere, now more and now less, and what a start leaves
+ * magnetised in its core by a few hundredths of the running current. Less than that is no change. Guesses, no source.
  */
 const OFFSET: Least = { amps: 0.6, part: 0.05, times: 4 };
-/** Where no rest was read a motor's own ripple looks like noise, and more is wanted. Guesses, no source. */
+/**
+ * For noise at rest; and for noise while running, where the motor's own ripple looks like noise and the limits are
+ * higher. Guesses, no source.
+ */
 const NOISE: Least = { amps: 0.25, part: 0.02, times: 4 };
 const NOISE_RUNNING: Least = { amps: 0.5, part: 0.04, times: 4 };
-/** While it is said already, this part of that will do to go on. */
+/** While a warning is open, this part of the limits is enough for it to go on. */
 const STILL_PART = 0.6;
 
 /**
- * What a side's sensor by itself no longer reads as it did: its level at rest or its noise; null: neither. Takes the stroke
- * into the memory of what is usual. A level that is a current, as what a controller draws, is none that the sensor adds to
- * the running current.
+ * Which reading of a side's sensor at rest has changed: its level or its noise; null: neither. Takes the stroke into
+ * the memory of what is usual. A level that is a real current, such as a controller draws, does not count: the sensor
+ * does not add it to the running current.
  */
 export function restChange(
   { state, analysis, residual }: Pick<FindingContext, 'state' | 'analysis' | 'residual'>,
@@ -52,7 +61,10 @@ export function restChange(
   return null;
 }
 
-/** Whether the running current less the rest moved by little of what the rest did: the sensor adds it to all that it reads. */
+/**
+ * Whether the running current less the rest hardly moved compared with the rest: then the sensor adds the rest to every
+ * reading.
+ */
 function runsAsEver(running: Residual | null, runningAmps: number, offsetAmps: number): boolean {
   if (running === null) return false;
   return isAsEver(Math.abs(Math.expm1(running.rise)) * runningAmps, Math.abs(offsetAmps));

@@ -1,11 +1,14 @@
 /** A mean square over strokes, square amperes. */
 export interface UsualSquare {
-  /** How many they are of, at most. */
+  /** How many strokes it is a mean over, up to a most. */
   strokes: number;
   square: number;
 }
 
-/** What a side's sensor reads while nothing flows, and its noise in records without any rest, which is the running motor's as well. */
+/**
+ * What a side's sensor reads while no current flows, and its noise in records without a rest, which contain the motor's
+ * own ripple.
+ */
 export interface RestMemory {
   readonly offset: UsualSquare;
   readonly noise: UsualSquare;

@@ -5,33 +5,33 @@ import { CUT_OFF } from '../../stroke/doubts/doubts.ts';
 export interface SaidOfRecord {
   readonly doubt: Doubt;
   readonly detail: string;
-  /** Of a zero that is off: what was read at rest when that was first seen. */
+  /** For a zero that is off: what was read at rest when that was first seen, amperes. */
   readonly restAmps?: number;
 }
 
-/** What is said of a stroke whose date cannot be. Its samples are as good as any: no side is held back for it. */
+/** A stroke with an impossible date. Its samples are as good as any: no side is held back for it. */
 export const MISDATED = {
   doubt: 'clock',
   detail: 'Its date lies ahead or before 2015: it is placed by when it arrived.',
 } as const satisfies SaidOfRecord;
 
-/** Of a clock that stands. The samples are as good as any. */
+/** A clock that stands. The samples are as good as any. */
 export const STOPPED = {
   doubt: 'clock',
   detail: 'It seems to stand still: one stroke after another is said to have begun at the very same moment.',
 } as const satisfies SaidOfRecord;
 
-/** Of a record that several strokes show to be cut off. */
+/** A record that several strokes show to be cut off. */
 export const CUT = { doubt: 'clipped', detail: CUT_OFF } as const satisfies SaidOfRecord;
 
-/** Of a sensor that was turned. */
+/** A sensor that was turned round. */
 export const TURNED = {
   doubt: 'reversed',
   detail:
     'It reads the other way round than it did, both ways: the clamp was put on the other way, or its wires were swapped.',
 } as const satisfies SaidOfRecord;
 
-/** Of a zero that moved by so many amperes. */
+/** A zero that moved by this many amperes. */
 export function movedZero(amps: number): SaidOfRecord {
   const reads = `${Math.abs(amps).toFixed(1)} A`;
   return {
@@ -40,7 +40,7 @@ export function movedZero(amps: number): SaidOfRecord {
   };
 }
 
-/** Of a scale that changed by a factor, natural logarithm. */
+/** A scale that changed by a factor, given as its natural logarithm. */
 export function changedScale(scale: number): SaidOfRecord {
   const percent = Math.round(100 * Math.expm1(scale));
   const as = percent > 0 ? 'higher' : 'lower';
@@ -53,7 +53,10 @@ export function changedScale(scale: number): SaidOfRecord {
 /** Sides whose scale changed by factors no further apart than this changed together, natural logarithm. */
 const ONE_SCALE = 0.2;
 
-/** The scale of all sides at once is the logger's: its range was switched, or its unit. `scales`: as `SensorChanges` has them. */
+/**
+ * A scale that all sides share is the logger's: its range was switched, or its unit. `scales`: those of
+ * `SensorChanges`; undefined: none shared.
+ */
 export function sharedScale(
   scales: ReadonlyMap<string, number>,
   sides: readonly string[],
@@ -64,7 +67,7 @@ export function sharedScale(
   return changedScale((least + most) / 2);
 }
 
-/** A rate that was told wrongly stretches every stroke alike, by a factor, natural logarithm. */
+/** A wrongly stated rate, which stretches every stroke alike by a factor, given as its natural logarithm. */
 export function wrongRate(rate: number): SaidOfRecord {
   const percent = Math.round(100 * Math.abs(Math.expm1(rate)));
   const as = rate > 0 ? 'more' : 'less';

@@ -9,11 +9,13 @@ export interface EndsOfStroke {
 /** Rises of one side's running current and stall currents over the latest strokes, natural logarithm. */
 export interface ScaleMemory {
   running: number[];
-  /** Which way each of these went. */
+  /** The direction of each of these. */
   ways: Direction[];
   inrush: number[];
   endStop: number[];
-  /** How much start and end rose, by direction, over some more of the latest strokes: both were read on each. */
+  /**
+   * How much start and stop rose, by direction, over some more of the latest strokes: those on which both were read.
+   */
   ends: Record<Direction, EndsOfStroke[]>;
   /** Standard deviation of the latest start; null: none was judged. */
   startDeviation: number | null;
@@ -23,7 +25,7 @@ export interface ScaleMemory {
 
 /** How many of the latest strokes are kept. */
 export const SCALE_STROKES = 3;
-/** How many of the starts and ends each way: a start is read far worse than an end. */
+/** How many starts and stops are kept for each direction: more, because a start is read far worse than a stop. */
 export const ENDS_STROKES = 8;
 
 /** No stroke yet. */

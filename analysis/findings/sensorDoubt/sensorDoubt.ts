@@ -10,26 +10,26 @@ import { MISDATED, type SaidOfRecord, STOPPED } from './saidOfRecord.ts';
 import { ownScale, type SensorChanges, saidOfAll, saidOfSide, stillSaid } from './speaksAgainst.ts';
 import { clockStands } from './stoppedClock.ts';
 
-/** After so many strokes that nothing speaks against, a record is to be trusted again. */
+/** After this many strokes that nothing speaks against, a record is trusted again. */
 const CLEAR_STROKES = 4;
-/** Of so many of the latest strokes of a side, so many must speak against its record: a single noisy one happens. */
+/** Of its latest four strokes at least two must speak against a side's record: a single noisy one happens. */
 const LATEST_STROKES = 4;
 const LEAST_STROKES = 2;
 
-/** What speaks against the record of a side (null: of all, or the logger's clock). */
+/** What speaks against the record of a side (`side` null: of all sides, or against the logger's clock). */
 interface SaidOfSubject {
   readonly side: string | null;
   readonly said: SaidOfRecord | undefined;
-  /** Of the latest strokes so many must. */
+  /** On how many of the latest strokes something must speak against it. */
   readonly needed: number;
-  /** Whether it is told of the logger. */
+  /** Whether the warning is about the logger and not about one side's sensor. */
   readonly isOfLogger: boolean;
 }
 
 /**
- * The record itself is not to be trusted. Works from the doubts that measuring left, unusable strokes included; sides
- * that were not recorded say nothing. A date that cannot be is beyond doubt, and said at once; so are a wrong
- * rate and a cut, which several strokes have shown already.
+ * The record itself is not to be trusted. Works from the doubts that measuring left, also on unusable strokes; sides
+ * that were not recorded count for nothing. An impossible date is told at once; so are a wrong rate and a cut, because
+ * it took several strokes to find them.
  */
 export function sensorDoubt(state: RoomState, event: StrokeEvent, changes: SensorChanges): FindingAnswer {
   const { sides } = state.room;
@@ -71,9 +71,9 @@ function keepUp(state: RoomState, { side, said, needed, isOfLogger }: SaidOfSubj
   if (open !== undefined && isOverAfter(memory, CLEAR_STROKES)) return { present: [], gone: [open] };
   if (said === undefined) return NOTHING;
   if (open === undefined && !isLasting(flags, needed, LATEST_STROKES)) return NOTHING;
-  // A zero that is read off a record which is worse than that says nothing new.
+  // A zero that is off says nothing new about a record that is already doubted for something worse.
   if (open !== undefined && said.doubt === 'offset' && isWorse(open)) return { present: [open], gone: [] };
-  // What one stroke proves does not come and go: no stroke hides it.
+  // What a single stroke proves shows on every stroke: the strokes before it do not count for how often it shows.
   if (open === undefined) saidAnew(memory, needed === 1 ? [] : flags);
   return { present: [finding(isOfLogger ? null : side, said, state.room.sides)], gone: [] };
 }

@@ -13,26 +13,30 @@ import { hasSoftStart, startsAsEver, startsTell } from './readStart.ts';
 import { ENDS_STROKES, SCALE_STROKES, type ScaleMemory } from './scaleMemory.ts';
 import { readsStop, stallRise } from './stallRise.ts';
 
-/** Scale changes smaller than this are within what seasons do. */
+/** A smaller change than this is within what seasons do, natural logarithm. */
 const LEAST = 0.12;
-/** What a supply, and a temperature, may do besides where nobody recorded it. */
+/** What an unrecorded supply, and an unrecorded temperature, may do on top, natural logarithm. */
 const UNRECORDED_MORE: readonly [volts: number, degrees: number] = [0.06, 0.12];
 /**
- * Both fell alike, and the room takes its time as ever: no weaker supply does that, and no warmth, which takes half as much
- * off the stall as off the running current. Natural logarithm: a guess, no source.
+ * The least that counts where running and stall current fell alike and the room takes its usual time. No weaker supply
+ * does that, and no warmth, which takes half as much off the stall as off the running current. Natural logarithm: a
+ * guess, no source.
  */
 const LEAST_FALL = 0.2;
-/** Of the running current's change, the stall currents show at least and at most so much. */
+/** The stall currents show at least and at most this part of the running current's change. */
 const LIKE = { least: 0.75, most: 1.35 };
-/** Where running and stall current both fell to a third, little is left to agree: what still reads is the sensor's own. */
+/**
+ * Where running and stall current both fell to a third (natural logarithm), they need not agree: what is left is the
+ * sensor's own reading.
+ */
 const COLLAPSED = -1;
-/** While it is said already, less will do to go on. */
+/** While a warning is open, these lower limits are enough for it to go on. */
 const STILL = { least: 0.05, like: { least: 0.4, most: 2.5 } };
 
 /**
- * By how much a side's sensor seems to have changed its scale (natural logarithm); null: not told. Friction moves
- * the running current alone, since the current at standstill is V/R; a wrong scale moves inrush and stall alike. Takes the
- * stroke into the memory: once for each.
+ * By how much a side's sensor seems to have changed its scale (natural logarithm); null: it does not seem so. Friction
+ * moves the running current alone, because the current at standstill is V/R; a wrong scale moves inrush and stall as
+ * well. Takes the stroke into the memory: to be called once for each.
  */
 export function scaleChange(context: FindingContext, side: string): number | null {
   const memory = context.state.scale[side];
@@ -53,13 +57,13 @@ export function scaleChange(context: FindingContext, side: string): number | nul
   if (Math.abs(running) < least || stopStands(context, side, running)) return null;
   if (startsAsEver(context, side, running)) return null;
   if ((running > 0 ? worksOtherwise : worksLess)(context, side)) return null;
-  // A start that is read badly agrees by chance now and then.
+  // A badly read start agrees by chance now and then.
   if (!readsStop(context, side) && (running < 0 ? shedsLoad : loadMoved)(context, side)) return null;
   const isRead = isSaid || readsStop(context, side) || startsTell(context, side, running);
   return agrees && isRead ? running : null;
 }
 
-/** What is remembered of a stroke, and the measure that it is read off. */
+/** What is remembered of a stroke, and the measure that it comes from. */
 const REMEMBERED = [
   ['running', 'runningAmps'],
   ['inrush', 'inrushAmps'],
@@ -91,12 +95,15 @@ function noteStroke(
   }
 }
 
-/** Where the copper tells the weather, a wrong scale would explain itself. */
+/**
+ * The rise without the allowance for weather that was read off the copper: a wrong scale moves that reading too, and
+ * would explain itself.
+ */
 function rawRise({ rise, byCopper }: Residual): number {
   return rise + byCopper;
 }
 
-/** Whether a side's record, or the scale of all of them, is doubted already. */
+/** Whether a warning doubts this side's record, or the scale of all sides. */
 function isInDoubt({ state }: FindingContext, side: string): boolean {
   return state.open.some(
     ({ kind, side: whose, evidence }) =>
@@ -104,7 +111,10 @@ function isInDoubt({ state }: FindingContext, side: string): boolean {
   );
 }
 
-/** Whether a trouble that was said first explains a higher current: none does at standstill, where both ends of the way are read. */
+/**
+ * Whether an open warning explains a higher current. No trouble raises the current at standstill: where start and stop
+ * are both well read and rose alike, nothing explains it.
+ */
 function isExplained(context: FindingContext, side: string, running: number): boolean {
   if (running <= 0 || !isNotNormal(context.state)) return false;
   if (!readsStop(context, side) || !startsTell(context, side, running)) return true;
@@ -112,26 +122,31 @@ function isExplained(context: FindingContext, side: string, running: number): bo
   return [inrush, endStop].some((standstill) => !agree(running, median(standstill), LIKE));
 }
 
-/** Whether a stall moved as the running current did, or both fell to so little that it does not matter. */
+/**
+ * Whether a stall moved as the running current did, or both fell so low that it does not matter. Natural logarithms.
+ */
 function agree(running: number, stall: number, like: typeof LIKE): boolean {
   const ratio = stall / running;
   return Math.max(running, stall) < COLLAPSED || (ratio > like.least && ratio < like.most);
 }
 
-/** Whether a side that draws more goes at another pace than it did: no sensor does that. */
+/** Whether a side that draws more runs at another pace than it did, which no sensor makes it do. */
 function worksOtherwise(context: FindingContext, side: string): boolean {
   return runsFaster(context, side) || runsSlower(context, side);
 }
 
 /**
- * Whether a side that draws less does less: it lost load to the other, or it runs much faster, and where no start tells what it
- * draws at standstill, as one that rises with the load, that fell with the load.
+ * Whether a side that draws less has less to do: it lost load to the other, or it runs much faster. The latter counts
+ * where its start is held low by a controller and so fell with the load.
  */
 function worksLess(context: FindingContext, side: string): boolean {
   return runsAhead(context, side) || (hasSoftStart(context, side) && runsRelieved(context.state.scale[side]));
 }
 
-/** A scale is the same for both directions: strokes the other way changed by at least this part of it. A guess, no source. */
+/**
+ * A scale is the same in both directions: strokes of either must show at least this part of the change. A guess, no
+ * source.
+ */
 const BACK_PART = 0.4;
 
 function isOneWay({ running, ways }: ScaleMemory, change: number): boolean {
@@ -141,12 +156,15 @@ function isOneWay({ running, ways }: ScaleMemory, change: number): boolean {
   });
 }
 
-/** What moved another side by less than this part moved one alone: neither supply nor weather does that. A guess, no source. */
+/**
+ * If another side moved by less than this part, this one moved alone, which neither supply nor weather does. A guess,
+ * no source.
+ */
 const ALONE_PART = 1 / 3;
 
 /**
- * Cold, and a supply that nobody recorded, move the stall current too, that of all sides: then only a larger change is told,
- * unless another side runs as ever.
+ * The least change that counts. Unrecorded cold and an unrecorded supply move the stall current too, on all sides: then
+ * the change must be larger, unless another side runs as ever.
  */
 function leastChange({ state, conditions }: FindingContext, side: string, running: number): number {
   const isAlone = state.room.sides.some((other) => {
@@ -158,8 +176,8 @@ function leastChange({ state, conditions }: FindingContext, side: string, runnin
 }
 
 /**
- * Whether this stroke's stall draws what it did: then it stands against a scale. Which side stalls first moves it by less, as the
- * supply sags less under one motor than under two.
+ * Whether this stroke's stall draws about what it did, which speaks against a changed scale. (Which side stalls first
+ * moves it too, because the supply sags less under one motor than under two, but by less than a scale would.)
  */
 function stopStands({ residual }: FindingContext, side: string, running: number): boolean {
   const stop = residual(side, 'endStopAmps');

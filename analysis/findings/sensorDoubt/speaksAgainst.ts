@@ -14,13 +14,15 @@ import {
   wrongRate,
 } from './saidOfRecord.ts';
 
-/** What seems to have changed about the record itself, by what several strokes show; changes are natural logarithms. */
+/**
+ * What several strokes show to have changed in the record itself. Changes are natural logarithms unless said otherwise.
+ */
 export interface SensorChanges {
   /** Of each side's scale, by `scaleChange`. */
   readonly scales: ReadonlyMap<string, number>;
-  /** Of each side's zero, where no rest was recorded to tell it by, by `zeroChange`, amperes. */
+  /** Of each side's zero, amperes, by `zeroChange`: only where no rest was recorded to tell it. */
   readonly zeros: ReadonlyMap<string, number>;
-  /** Sides that read the other way round, by `isTurned`: their current is as good as ever, but for its sign. */
+  /** Sides whose sensor was turned round, by `isTurned`: their current is as good as ever but for its sign. */
   readonly turned: ReadonlySet<string>;
   /** Sides whose stall reads far less than it did, by `stopFell`. */
   readonly fallen: ReadonlySet<string>;
@@ -30,7 +32,7 @@ export interface SensorChanges {
   readonly rate: number | null;
 }
 
-/** No change at all: of a stroke that could not be measured. */
+/** No change at all, as for a stroke that could not be measured. */
 export const NO_CHANGES: SensorChanges = {
   scales: new Map(),
   zeros: new Map(),
@@ -40,12 +42,12 @@ export const NO_CHANGES: SensorChanges = {
   rate: null,
 };
 
-/** One stroke, and what speaks against all that was recorded of it. */
+/** One stroke, and what speaks against the record of all its sides. */
 interface RecordedStroke {
   readonly state: RoomState;
   readonly analysis: StrokeAnalysis;
   readonly changes: SensorChanges;
-  /** undefined: nothing does. */
+  /** What speaks against all sides; undefined: nothing. */
   readonly shared: SaidOfRecord | undefined;
 }
 
@@ -62,7 +64,7 @@ export function saidOfAll(
   );
 }
 
-/** What speaks against the record of one side, but for its scale; the memory of its cuts takes the stroke in. */
+/** What speaks against the record of one side, its scale left out. Takes the stroke into the memory of its cuts. */
 export function saidOfSide(
   { state, analysis, changes, shared }: RecordedStroke,
   side: string,
@@ -82,7 +84,7 @@ export function saidOfSide(
   );
 }
 
-/** A rest that is no longer what it was, by its level or its noise. */
+/** What speaks against a rest whose level or noise has changed. */
 function otherRest(
   analysis: StrokeAnalysis,
   side: string,
@@ -98,7 +100,7 @@ function otherRest(
   };
 }
 
-/** A scale that this side alone changed. */
+/** A changed scale, unless all sides share it. */
 export function ownScale(
   { scales }: SensorChanges,
   side: string,
@@ -108,7 +110,7 @@ export function ownScale(
   return scale === undefined || sharedScale(scales, sides) !== undefined ? undefined : changedScale(scale);
 }
 
-/** Whether several strokes have shown already that a side's record is cut off. */
+/** Whether several strokes together show that a side's record is cut off. */
 function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: boolean): boolean {
   const measured = analysis.status === 'done' ? analysis.sides[side] : undefined;
   if (analysis.status !== 'done' || measured === undefined) return false;
@@ -116,12 +118,15 @@ function cutOff(state: RoomState, analysis: StrokeAnalysis, side: string, fell: 
   return isCutOff(state.cut[side], measured, analysis.direction, isCut, fell);
 }
 
-/** What was said of a rest lasts while the rest reads so much of it still, driven either way. A guess, no source. */
+/**
+ * A warning of a rest lasts while the rest still reads this part of what it did then, in either direction. A guess, no
+ * source.
+ */
 const STILL_PART = 0.6;
 
 /**
- * The limits that the level and the noise of a rest must pass to be said go with the running current, and both lie now above
- * and now below them: what was said lasts until the rest is as it was.
+ * What still speaks against a side by an open warning of its rest. The limits for level and noise go with the running
+ * current, so that a rest near them passes them now and then; the warning lasts until the rest is plainly as it was.
  */
 export function stillSaid(
   analysis: StrokeAnalysis,

@@ -5,24 +5,33 @@ import { median } from '../../statistics/median.ts';
 import type { FindingContext } from '../finding.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 
-/** A stall that cold copper may have made as well tells no scale, natural logarithm: 45 degrees of 0.393 %. */
+/**
+ * Cold copper may raise a stall by this, natural logarithm (45 degrees of 0.393 %): a smaller change tells no scale.
+ */
 const MOST_WEATHER = 0.18;
-/** A start that stands out less may be no more than the current that the room then runs with. */
+/**
+ * A start must be this many times the running current: a lower one may be no more than what the room then runs with.
+ */
 const CLEAR_START = 2.5;
 
-/** Both sides' stall currents moved alike, by at least this part: that is cold copper, or the supply. */
+/**
+ * If the other sides' stall currents moved by more than this part of the own, they share the move: cold copper, or the
+ * supply.
+ */
 const SHARED_PART = 0.5;
 /**
- * What both together do at most to a stall: what moves more is the logger's scale. A temperature that was recorded, as the
- * supply was, leaves little of a fall: the motor's own warmth. Guesses, no source.
+ * The most that weather and supply together do to a stall: a larger shared move is the logger's scale. Where
+ * temperature and supply are both recorded, only the motor's own warmth is left for a fall. Natural logarithms;
+ * guesses, no source.
  */
 const MOST_SHARED = { fall: 0.15, weather: MOST_WEATHER + 0.06, supplyToo: MOST_WEATHER + 0.2 };
 
 /**
- * How much a side's stall current rose over the latest strokes; null where it was not read, or where the other sides
- * share it and weather or supply may do as much. The stall at the end stop lasts and is read well. The inrush is over
- * before a slow logger sees its peak, but the peaks of all sides fall between the same two samples: what the others'
- * rose is taken off.
+ * How much a side's stall current rose over the latest strokes, natural logarithm. Null where it was not read, or where
+ * the other sides share the move and weather or supply may do as much.
+ *
+ * The stall at the end stop lasts and is read well. The inrush may be over before a slow logger sees its peak, but the
+ * peaks of all sides fall between the same two samples: so the others' rise is taken off.
  */
 export function stallRise(context: FindingContext, side: string): number | null {
   const { state, analysis } = context;
@@ -50,7 +59,7 @@ function mostShared({ conditions: [supply, temperature] }: FindingContext, own: 
   return temperature === null || own > 0 ? MOST_SHARED.weather : MOST_SHARED.fall;
 }
 
-/** Whether a stall at the end stop, of all sides as ever, was read on this stroke and before. */
+/** Whether a stall at the end stop was read on this stroke and before, with all sides stalling as usual. */
 export function readsStop({ state, analysis, direction, residual }: FindingContext, side: string): boolean {
   if (residual(side, 'endStopAmps') === null || state.scale[side].endStop.length < 2) return false;
   if (!endsAtStandstill(analysis.sides[side])) return false;

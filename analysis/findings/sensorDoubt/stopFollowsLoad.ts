@@ -3,17 +3,23 @@ import { median } from '../../statistics/median.ts';
 import { DIRECTIONS } from '../../trace.ts';
 import { SCALE_STROKES } from './scaleMemory.ts';
 
-/** By so much more than the start, natural logarithm, and by so much of its own change, the stop has moved. Guesses, no source. */
+/**
+ * The stop moved more than the start by at least this, natural logarithm, and by this part of its own move. Guesses, no
+ * source.
+ */
 const LEAST_APART = 0.05;
 const APART_PART = 0.5;
-/** What the start leaves open of that: standard deviations of the median (1.25 of one, over the root of their number). */
+/**
+ * And by this many standard deviations of the median start, which is 1.25 of a single one's over the root of their
+ * number.
+ */
 const SIGMAS = 2;
 const MEDIAN_SPREAD = 1.25;
 
 /**
- * Whether what a side draws at its end, one way at least, lately rose while its start did not. Supply, copper and sensor move the current at
- * standstill wherever it is read; an end that moves alone is held by a clutch, or by what the room is pressed against, and
- * tells of the load.
+ * Whether what a side draws at its stop lately rose, in one direction at least, while its start did not. Supply, copper
+ * and sensor move the current at standstill wherever it is read. A stop that moves alone is held by a clutch, or by
+ * what the room is pressed against, and follows the load.
  */
 export function stopFollowsLoad({ scale }: RoomState, side: string): boolean {
   const memory = scale[side];

@@ -2,13 +2,16 @@ import type { StrokeEvent } from '../../history.ts';
 import type { ClockMemory } from './clockMemory.ts';
 
 /**
- * A room makes one stroke at a time. Two loggers may tell of the same one, side by side, and either may tell of it twice: so
- * many in a row at one and the same moment are told by a clock that stands, or by the time at which they were sent. A guess,
- * no source.
+ * A room makes one stroke at a time. Two loggers may record the same one side by side, and either may send it twice;
+ * but this many in a row with the very same start come from a clock that stands, or are stamped when they were sent. A
+ * guess, no source.
  */
 const FEWEST_TOGETHER = 6;
 
-/** Whether the clock seems to stand: takes the stroke into the memory, once for each. One whose date cannot be has no moment of its own. */
+/**
+ * Takes a stroke into the memory (once for each) and answers whether the clock seems to stand. A stroke with an
+ * impossible date has no start to compare.
+ */
 export function clockStands(
   memory: ClockMemory,
   { atMs, placedByArrival = false }: Pick<StrokeEvent, 'atMs' | 'placedByArrival'>,

@@ -1,6 +1,6 @@
 import { DIRECTIONS, type Direction } from '../../trace.ts';
 
-/** The way that a side's current was recorded: positive or negative while it drives. */
+/** The sign with which a side's current was recorded while it drives. */
 export type Sign = 1 | -1;
 
 /** What signs a side's current has had, by direction; plain numbers, so that the state is JSON. */
@@ -11,7 +11,9 @@ export interface SignMemory {
   turnedRun: number;
 }
 
-/** So many strokes of a direction tell how it reads; after so many more the other way is how it does. */
+/**
+ * This many strokes tell the usual sign of a direction; after this many with the other sign that becomes the usual one.
+ */
 const FEWEST = 3;
 const ADOPTED = 12;
 
@@ -21,8 +23,8 @@ export function beginSignMemory(): SignMemory {
 }
 
 /**
- * Takes a stroke's sign in and answers whether the sensor has been turned round: it reads both directions the other way than
- * it used to. One direction alone tells a logger that sends no sign, or sends one now.
+ * Takes a stroke's sign in and answers whether the sensor has been turned round: it reads both directions with the
+ * other sign than it used to. If one direction alone changed, the logger has begun or ceased to send signs.
  */
 export function isTurned(memory: SignMemory, direction: Direction, sign: Sign): boolean {
   memory.latest[direction] = sign;
@@ -39,7 +41,7 @@ export function isTurned(memory: SignMemory, direction: Direction, sign: Sign): 
   return false;
 }
 
-/** Whether a sensor is known to read one direction with the other sign than the other. */
+/** Whether a sensor is known to read the two directions with opposite signs. */
 export function tellsSign({ usual: { extend, retract } }: SignMemory): boolean {
   if (extend === null || retract === null) return false;
   return extend.sign !== retract.sign && Math.min(extend.strokes, retract.strokes) >= FEWEST;

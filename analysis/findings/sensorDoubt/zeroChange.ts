@@ -12,19 +12,25 @@ import { FEWEST_BOTH_WAYS, LATEST_EACH_WAY } from './bothWays.ts';
 import { MOVED_PART } from './movedLoad.ts';
 import { beginZeroMemory, type ReadPeak, type ReadStroke, type ZeroMemory } from './zeroMemory.ts';
 
-/** While it is said already, this part of what else would be will do to go on. */
+/** While a warning is open, this part of the limits is enough for it to go on. */
 const STILL_PART = 0.5;
-/** Both ways, or running and stalled, by the same amount, within this part of it. */
+/** A zero moves both directions, or running and stall current, by the same amount, within this part of it. */
 const ALIKE = 0.4;
-/** The stall moved by more than chance does: standard deviations of the latest strokes' mean. */
+/** The stall must have moved by this many standard deviations of the latest strokes' mean: more than by chance. */
 const SIGMAS = 2;
-/** A load slows the motor that bears it, and a wrong zero slows nothing: by so much, natural logarithm, a guess. */
+/**
+ * A load slows the motor that bears it by more than this, natural logarithm; a wrong zero slows nothing. A guess, no
+ * source.
+ */
 const SLOWED = 0.06;
 
 /**
- * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did not. A
- * reversed current reads with the other sign, so that a moved zero adds in one direction what it takes off in the other; friction raises both. Where the sign is not told, a moved zero adds as many amperes to the stall as to the
- * running current, and slows nothing; friction leaves the stall, which is V/R, and slows the room.
+ * By how many amperes a side's zero seems to have moved, where its records hold no rest to tell it by; null: it did
+ * not.
+ *
+ * Where a reversed current reads with the other sign, a moved zero adds in one direction what it takes off in the
+ * other, while friction raises both. Where the sign is not recorded, a moved zero adds as many amperes to the stall as
+ * to the running current and slows nothing, while friction leaves the stall, which is V/R, and slows the room.
  */
 export function zeroChange(context: FindingContext, side: string): number | null {
   const { state, analysis, direction } = context;
@@ -55,8 +61,9 @@ function byDirections({ extend, retract }: ZeroMemory): number | null {
 }
 
 /**
- * Null without a recorded supply: it moves both the stall and the time; and where the side stalls alone that did not.
- * Where no stall was read the start stands for it, as well as it is read; one that is held low follows the load.
+ * What a stroke without a rest tells of its zero. Null without a recorded supply, which moves both stall and time, and
+ * where the sides do not stall as they usually do. Where no stall was read the start stands for it, unless a controller
+ * holds it low: then it follows the load.
  */
 function readStroke(context: FindingContext, side: string, amps: number): ReadStroke | null {
   const { state, analysis, direction, residual } = context;
@@ -85,10 +92,16 @@ function readPeak(amps: number | null, judged: Residual | null): ReadPeak {
   return { amps: amps * (1 - Math.exp(-judged.rise)), spread: amps * judged.deviation };
 }
 
-/** A motor draws so many times as much at its start as it runs at, at the least; less is held there. A guess, no source. */
+/**
+ * A motor's start draws at least this many times its running current; a lower one is held by a controller. A guess, no
+ * source.
+ */
 const LEAST_START = 1.3;
 
-/** Whether another side changed the other way: a load that moved is no zero, though starts and stops read as much more by chance. */
+/**
+ * Whether another side changed the other way: that is a load that moved, even if starts and stops read as much more by
+ * chance.
+ */
 function isBorneByOther({ state, analysis, residual }: FindingContext, side: string, amps: number): boolean {
   return state.room.sides.some((other) => {
     const judged = other === side ? null : residual(other, 'runningAmps');
@@ -115,8 +128,8 @@ function byStall({ read }: ZeroMemory, sigmas: number): number | null {
 }
 
 /**
- * Whether the starts, or the stops, read what they did: a zero adds to all that is read, while an end that follows the load rises
- * without the start, and a start that came between two samples reads more by chance.
+ * Whether the starts, or the stops, read what they did. A moved zero adds to every reading. A stop that follows the
+ * load rises without the start, and a start whose peak falls between two samples reads more or less by chance.
  */
 function peaksStay(peaks: readonly ReadPeak[], running: number): boolean {
   const read = peaks.filter((peak) => peak !== null);

@@ -1,9 +1,12 @@
 import type { Direction } from '../../trace.ts';
 
-/** What a start or a stop read over what was expected, and a healthy one's standard deviation, amperes; null: none was judged. */
+/**
+ * How far a start or a stop read above what was expected, and a healthy one's standard deviation, amperes; null: none
+ * was judged.
+ */
 export type ReadPeak = { readonly amps: number; readonly spread: number } | null;
 
-/** What one stroke read over what was expected of it. */
+/** How far one stroke read above what was expected of it. */
 export interface ReadStroke {
   readonly runningAmps: number;
   readonly stallAmps: number;
@@ -15,7 +18,9 @@ export interface ReadStroke {
   readonly longer: number;
 }
 
-/** One side's latest strokes without any rest: amperes over what was expected, by direction; and all it read. */
+/**
+ * One side's latest strokes without a rest: amperes above what was expected, by direction, and everything they read.
+ */
 export interface ZeroMemory extends Record<Direction, number[]> {
   read: ReadStroke[];
 }
