@@ -12,8 +12,9 @@ export const BEYOND_PROBABILITY = 1 / 400;
 const MOST_DEGREES = 8;
 
 /**
- * How many standard deviations a stroke may lie either way before its room's own strokes tell: Student's t for those that the
- * spread was estimated from (W. S. Gosset, 1908), and for the tails of strokes.
+ * How many standard deviations a stroke may lie off in either direction, as long as its room's own strokes do not tell:
+ * Student's t, with degrees of freedom for the strokes that the spread was estimated from (W. S. Gosset, 1908), and no
+ * more than strokes' own tails have.
  */
 export function beyondQuantile(degreesOfFreedom = MOST_DEGREES): number {
   return studentTUpperQuantile(BEYOND_PROBABILITY / 2, Math.min(MOST_DEGREES, degreesOfFreedom));

@@ -3,12 +3,12 @@ import { invertSymmetric } from '../statistics/solveSymmetric.ts';
 import type { LentPrior } from './lent.ts';
 import type { MeasurePrior } from './priors.ts';
 
-/** A given scale counts for so many strokes that the room's own cannot change it. */
+/** The weight, in strokes, that makes a given scale stay whatever the room's own strokes say. */
 const GIVEN = 1e9;
 
 /**
  * A room's own strokes combined with what rooms of its model lend. The noise is estimated about the room's own level
- * first: a room that lies far from its model is no noisy room, though its strokes lie far from what was expected.
+ * first, because a room far from its model is not noisy although its strokes lie far from what was expected.
  *
  * `rows` and `responses` as for `shrunkRegression`; null where that is.
  */

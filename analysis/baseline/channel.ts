@@ -34,7 +34,7 @@ export interface Shape {
 export interface Channel {
   readonly side: string;
   readonly direction: Direction;
-  /** Of each reference stroke, and what they take the temperature from. */
+  /** The conditions of each reference stroke, and where its temperature is taken from. */
   conditions: Conditions[];
   weather: Weather;
   /** By reference stroke, by measure, on the measure's scale. */
@@ -48,19 +48,25 @@ export interface Channel {
   /** When the latest reference stroke was made, milliseconds since 1970. */
   learntAtMs: number;
   /**
-   * The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. After work on
-   * the mechanism the old one stands until the first stroke that teaches.
+   * The usual profile: a moving mean of the median amps by travel position; null where nothing was measured. After work
+   * on the mechanism the old one stands until the first stroke is learnt.
    */
   profile: (number | null)[];
-  /** Since the latest light service: how far each stroke lay from the reference, by measure; null: none is awaited. */
+  /**
+   * How far each stroke since the latest light service lay from the reference, by measure; null: no such strokes are
+   * awaited.
+   */
   settling: (number | null)[][] | null;
   /** Reference strokes needed before it is used. */
   needed: number;
   /** Samples a second of the reference strokes; null: not known. */
   rateHz: number | null;
-  /** Whether its stalls, too short for the slower of two rates, have been learnt anew since the rate changed. */
+  /**
+   * Whether its stalls are learnt anew since the sampling rate changed, being too short for the slower of the two
+   * rates.
+   */
   readsStallsAnew: boolean;
-  /** Whether what goes by the other sides (`goesByOtherSides`) has been learnt anew since work on another side alone. */
+  /** Whether what goes by the other sides (`goesByOtherSides`) is learnt anew since work on another side alone. */
   comparesAnew: boolean;
   /** What the motor's copper last read, and when; null: never. */
   copper: { readonly degrees: number; readonly isShared: boolean; readonly atMs: number } | null;
@@ -93,33 +99,39 @@ export function beginChannel(side: string, direction: Direction, lent: Lent | nu
   };
 }
 
-/** Whether it has as many strokes as a normal takes. There may be no fit all the same, as where all of them were parts. */
+/**
+ * Whether it has as many strokes as a normal needs. There may still be no fit, as where all of them were parts of
+ * strokes.
+ */
 export function hasEnough(channel: Channel): boolean {
   return channel.values.length >= channel.needed;
 }
 
-/** Whether strokes can be held against it. */
+/** Whether strokes can be compared with it. */
 export function isReady(channel: Channel): boolean {
   return hasEnough(channel) && channel.fits.some((fit) => fit !== null);
 }
 
-/** Whether it goes by what rooms of its model lend it: until it has the strokes that it would need alone, or an older shape. */
+/**
+ * Whether it goes by what rooms of its model lend it: until it has as many strokes as it would need alone, or a shape
+ * from before.
+ */
 export function isBorrowing(channel: Channel): boolean {
   const own = channel.values.length >= LEARNING_STROKES || channel.shapes.some((shape) => shape !== null);
   return channel.lent !== null && !own;
 }
 
-/** Whether strokes can be held against what its own strokes say, and not what others lend it. */
+/** Whether strokes can be compared with a normal from its own strokes, and not with what others lend it. */
 export function hasOwnNormal(channel: Channel): boolean {
   return isReady(channel) && !isBorrowing(channel);
 }
 
-/** Whether the usual profile is still the one of before the latest work on the mechanism. */
+/** Whether the usual profile is still the one from before the latest work on the mechanism. */
 export function hasFormerProfile({ values, profile }: Channel): boolean {
   return values.length === 0 && profile.length > 0;
 }
 
-/** Forgets one measure's normal and what the reference strokes said of it; its shape stays, where it has one. */
+/** Forgets one measure's normal and its values in the reference strokes; a shape from before stays. */
 export function forgetMeasure(channel: Channel, index: number): void {
   channel.fits[index] = null;
   channel.level[index] = 0;
@@ -131,7 +143,7 @@ export function forgetMeasure(channel: Channel, index: number): void {
 /** An old spread counts for no more strokes than this beside the new ones: a guess, no source. */
 const MOST_WEIGHT = 12;
 
-/** What a new baseline may start from. */
+/** The shape of an old fit, from which a new one may start. */
 export function shapeOf(old: Fit): Shape {
   return {
     slopes: [old.coefficients[1], old.coefficients[2]],

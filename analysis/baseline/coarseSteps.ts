@@ -1,19 +1,19 @@
 import type { MeasureName, SideMeasures } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 
-/** A spread of fewer steps of the sensor's converter than this, or a roughness of so small a part of one, is not measured. */
+/** A measure of less than this many steps of the sensor's converter cannot be measured. */
 const FEWEST_STEPS: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 2, roughness: 0.5 };
 /** How far a measure may be off because readings come in steps, as a part of a step. */
 const STEP_ERROR: Readonly<Partial<Record<MeasureName, number>>> = { spreadAmps: 0.6, roughness: 0.2 };
-/** With fewer readings to each level than this the levels are not the converter's. */
+/** With fewer readings at each level than this, the levels are not steps of the converter. */
 const FEWEST_A_LEVEL = 3;
 const SAME_AMPS = 1e-6;
 
 const STEPS = new WeakMap<readonly (number | null)[], number>();
 
 /**
- * The step between a coarse converter's readings, amperes, as a side's profile shows it: medians that take few levels
- * only. 0 where they take many, and where the profile is empty.
+ * The step between a coarse converter's readings, amperes, as a side's profile shows it: its medians then have a few
+ * levels only. 0 where they have many, and where the profile is empty.
  */
 export function stepAmpsOf({ profile }: Pick<SideMeasures, 'profile'>): number {
   let step = STEPS.get(profile);
@@ -35,7 +35,7 @@ function stepOf(amps: readonly number[]): number {
   return median(gaps);
 }
 
-/** Whether a measure is too small for the sensor's steps to tell it. */
+/** Whether a measure is too small to be measured in the sensor's steps. */
 export function isTooCoarse(measured: SideMeasures, measure: MeasureName, value: number): boolean {
   const fewest = FEWEST_STEPS[measure];
   return fewest !== undefined && value < fewest * stepAmpsOf(measured);

@@ -1,21 +1,22 @@
 import { DAY_MS } from '../history.ts';
 import { type CopperRead, type CopperScale, copperDegrees, copperScale } from './copper.ts';
 
-/** What values are brought to, of a system of 12 V; of another as much higher or lower. */
+/** The supply that values are brought to, for a system of 12 V; in proportion for another. */
 export const REFERENCE_VOLTS = 12.6;
-/** Of the ambient air, degrees Celsius. */
+/** The temperature of the air that values are brought to, degrees Celsius. */
 export const REFERENCE_C = 20;
 const REFERENCE_NOMINAL_VOLTS = 12;
 
-/** The supply of a system as one of 12 V would have it: what a volt does depends on of how many it is one. */
+/** The supply that a system of 12 V would have instead, volts: what one volt does depends on the nominal voltage. */
 export function asOfTwelveVolts(supplyVolts: number, nominalVolts: number): number {
   return (supplyVolts * REFERENCE_NOMINAL_VOLTS) / nominalVolts;
 }
 
 /**
- * What one side's stroke was made under: mean supply, as of a 12 V system, less 12.6 V, and ambient less 20 °C, null where not
- * recorded; the season by the calendar, degrees about the mean of the year; and what the motor's copper last read
- * (`copperReading`). A list, since each reference stroke of the room's state keeps one.
+ * The conditions of one side's stroke: mean supply, as of a 12 V system, less 12.6 V; ambient temperature less 20 °C
+ * (both null where not recorded); the season by the calendar, degrees about the mean of the year; and what the motor's
+ * copper last read (`copperReading`). A list and no object, because each reference stroke in the room's state keeps
+ * one.
  */
 export type Conditions = readonly [
   volts: number | null,
@@ -24,7 +25,7 @@ export type Conditions = readonly [
   copper: CopperRead | null,
 ];
 
-/** What the record of a stroke says of its conditions; null where nobody recorded it. */
+/** The conditions that the record of a stroke holds; null where not recorded. */
 interface RecordedConditions {
   readonly supplyVolts: number | null;
   readonly nominalVolts: number;
@@ -42,18 +43,26 @@ export function conditionsAt(
 }
 
 const YEAR_MS = 365.25 * DAY_MS;
-/** The coldest time of the northern year lags its shortest day by a month; the southern one is its mirror. */
+/**
+ * The coldest day of the northern year, counted from the year's begin: a month after the shortest. The southern year is
+ * its mirror.
+ */
 const COLDEST_DAYS = 20;
-/** Half the swing of a temperate year's mean temperature; a room's own slope says how much of it there is. */
+/**
+ * Half the swing of the mean temperature over a temperate year. A room's own slope adapts to how much of it there is.
+ */
 const HALF_SWING_C = 10;
 
-/** A temperate northern year, degrees about its mean; where a coach winters elsewhere, its slope comes out smaller. */
+/**
+ * The season of a temperate northern year, degrees about its mean. Where a coach winters elsewhere its slope comes out
+ * smaller.
+ */
 function seasonDegrees(atMs: number): number {
   const year = (atMs - COLDEST_DAYS * DAY_MS) / YEAR_MS;
   return Math.round(-100 * HALF_SWING_C * Math.cos(2 * Math.PI * year)) / 100;
 }
 
-/** What a normal takes the temperature from: what was recorded, the motor's copper, or the season. */
+/** Where a normal takes the temperature from: the recorded air, the motor's copper, or the season. */
 export type Weather =
   | { readonly by: 'ambient' }
   | { readonly by: 'season' }
@@ -65,8 +74,8 @@ export const BY_AMBIENT: Weather = { by: 'ambient' };
 export const BY_SEASON: Weather = { by: 'season' };
 
 /**
- * What stands for the temperature where none of the strokes that a normal is made of recorded it: the motor's copper where
- * it was read, else the season. A room that draws more in the cold does so every winter.
+ * Where a normal made of these strokes takes the temperature from: the air if any of them recorded it, else the motor's
+ * copper if that was read, else the season, because a room that draws more in the cold does so every winter.
  */
 export function weatherOf(reference: readonly Conditions[]): Weather {
   if (reference.some(([, degrees]) => degrees !== null)) return BY_AMBIENT;
@@ -74,7 +83,7 @@ export function weatherOf(reference: readonly Conditions[]): Weather {
   return scale === null ? BY_SEASON : { by: 'copper', scale };
 }
 
-/** Degrees that a stroke was made at, from where its normal counts them; null: not known. */
+/** The temperature of a stroke in degrees, counted from the origin of its normal's `weather`; null: not known. */
 export function degreesOf([, degrees, season, copper]: Conditions, weather: Weather): number | null {
   switch (weather.by) {
     case 'ambient':
@@ -86,12 +95,12 @@ export function degreesOf([, degrees, season, copper]: Conditions, weather: Weat
   }
 }
 
-/** Regressors of a stroke: 1, volts and degrees from the reference; what was not recorded counts as at it (0). */
+/** Regressors of a stroke: 1, and volts and degrees from the reference, 0 for what was not recorded. */
 export function regressors(conditions: Conditions, weather: Weather): number[] {
   return [1, conditions[0] ?? 0, degreesOf(conditions, weather) ?? 0];
 }
 
-/** Where a covariance of what belongs to the `regressors`, row after row, holds the variances of the two slopes. */
+/** The index of the variance of the slope per volt in a covariance of the `regressors`, row after row. */
 export const PER_VOLT_VARIANCE = 4;
-/** The same of the slope per degree. */
+/** The same for the slope per degree. */
 export const PER_DEGREE_VARIANCE = 8;

@@ -3,17 +3,21 @@ import { COPPER_PER_C } from '../motor/copper.ts';
 import { median } from '../statistics/median.ts';
 import { endsAtStandstill } from './endsAtStandstill.ts';
 
-/** A motor that ran so shortly before is warmer than the weather: its copper tells of itself. A guess, no source. */
+/**
+ * A motor that ran within this time before is warmer than the weather, and its copper tells only that. A guess, no
+ * source.
+ */
 const COOLED_MS = 20 * 60_000;
 
 /**
- * What the copper of one side's motor and leads says of the temperature, in degrees: the current at standstill is V/R,
- * and copper takes 0.393 % a degree (IEC 60028). Null where no stall at the end stop was read, where the supply
- * was not read during it, and where the motor had not cooled down. `restedMs`: how long it had rested; null: not known. The
- * supply while the room ran is no V of the stall: a battery that grew old, or another source, gives less of it there by what
- * its own resistance takes, which would read as tens of degrees.
+ * The temperature in degrees according to the copper of one side's motor and leads: the current at standstill is V/R,
+ * and copper's resistance rises by 0.393 % a degree (IEC 60028). The origin differs from motor to motor, so that only
+ * differences mean anything.
  *
- * The origin differs from motor to motor: only differences mean anything.
+ * Null where no stall at the end stop was read, where the supply was not read during it, and where the motor had not
+ * cooled down. `restedMs`: how long it had rested; null: not known. The supply while the room ran will not do for V: a
+ * battery that grew old, or another source, loses more volts at the stall to its own resistance, which would read as
+ * tens of degrees.
  */
 export function copperReading(
   { sides }: Pick<DoneAnalysis, 'sides'>,
@@ -33,23 +37,23 @@ export function copperReading(
   return Number.isFinite(reading) ? Math.round(100 * reading) / 100 : null;
 }
 
-/** What the copper says of a stroke's temperature. */
+/** A temperature read off the copper, as a stroke keeps it. */
 export interface CopperRead {
   readonly degrees: number;
-  /** How old the reading is: weather lasts for some days. */
+  /** How old the reading is, days: weather lasts for some days. */
   readonly days: number;
-  /** Whether the other side's copper says so too: a clamp whose scale changed is alone with it. */
+  /** Whether the other side's copper agrees: if one clamp changed its scale, it does not. */
   readonly isShared: boolean;
 }
 
-/** What a reference's readings are held against. */
+/** The origin and the limit of a reference's copper readings, degrees. */
 export interface CopperScale {
   readonly usual: number;
-  /** What is warmer is counted as this. */
+  /** A warmer reading counts as this. */
   readonly warmest: number;
 }
 
-/** So many of the reference's strokes must have been read. */
+/** At least this part of the reference's strokes, and this many, must have a reading. */
 const LEAST_READ = 0.5;
 const FEWEST_READ = 4;
 /**
@@ -58,14 +62,19 @@ const FEWEST_READ = 4;
  */
 const MOST_UNSTEADY_C = 8;
 /**
- * A bad contact reads as warm copper too, and would make a rise of what is none: no more warmth than this is believed. A
- * guess, no source.
+ * No more warmth than this is believed: a bad contact reads as warm copper too, and would make a usual current look
+ * like a rise. A guess, no source.
  */
 const MOST_WARMER_C = 4;
-/** No weather that anybody camps in is so much colder than a reference's own: a sensor that changed is. A guess, no source. */
+/**
+ * No more cold than this is believed: nobody camps in weather that much colder than a reference's, but a changed sensor
+ * reads so. A guess, no source.
+ */
 const MOST_COLDER_C = 40;
 
-/** The median absolute difference of two normal values, as a part of the standard deviation of one: sqrt(2) x 0.6745. */
+/**
+ * The median absolute difference of two normal values, as a part of the standard deviation of one: sqrt(2) x 0.6745.
+ */
 const MEDIAN_DIFFERENCE = 0.954;
 
 /** The scale of a reference, `reads` in order of time; null where too few were read, or too badly. */
@@ -78,10 +87,10 @@ export function copperScale(reads: readonly (CopperRead | null)[]): CopperScale 
   return { usual, warmest: Math.min(usual + MOST_WARMER_C, Math.max(...known)) };
 }
 
-/** Degrees about the reference's usual, as far as the copper is believed; null: not known. */
+/** Degrees from the reference's usual, limited to what is believed of the copper; null: not known. */
 export function copperDegrees({ usual, warmest }: CopperScale, read: CopperRead | null): number | null {
   return read === null ? null : Math.max(-MOST_COLDER_C, Math.min(read.degrees, warmest) - usual);
 }
 
-/** Weather of so many days ago tells nothing any more. */
+/** A reading older than this many days tells nothing of the weather. */
 export const MOST_DAYS = 30;

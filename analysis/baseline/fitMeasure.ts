@@ -10,17 +10,20 @@ import { stallFollowsSupply } from './stallFollowsSupply.ts';
 import { RELEARNING_STROKES } from './strokesNeeded.ts';
 
 /**
- * What the copper's weather is asked for: the force that a room takes. What it is read from would explain itself, and a
- * share follows no weather.
+ * The measures that take the weather from the copper: those of the force that a room takes. The measures that the
+ * copper is read from would explain themselves, and a share follows no weather.
  */
 const BY_COPPER: ReadonlySet<MeasureName> = new Set(['runningAmps', 'runningAmpsP90']);
 
-/** What a measure's normal takes the temperature from. */
+/** Where a measure's normal takes the temperature from. */
 export function weatherFor({ weather }: Channel, measure: MeasureName): Weather {
   return weather.by === 'copper' && !BY_COPPER.has(measure) ? BY_SEASON : weather;
 }
 
-/** What the reference strokes that were `whole` say of one measure; null: too little. */
+/**
+ * The fit of one measure to those reference strokes that were `whole` (`wholeStrokes`); null: too few, or nothing to
+ * start from.
+ */
 export function fitMeasure(
   channel: Channel,
   name: MeasureName,
@@ -37,7 +40,7 @@ export function fitMeasure(
   const known = bySeason ? unseenTemperature(powered) : powered;
   const lent = shape === null ? lentPrior(channel, index, bySeason) : null;
   if (rows.length < leastRows(shape, lent)) return null;
-  // What nobody lends is learnt as it would be alone.
+  // A measure that nobody lends is learnt as it would be alone, from more strokes.
   if (lent === null && isBorrowing(channel)) return null;
   const options = optionsOf(known, shape, median(responses));
   const fitOwn = weather.by === 'ambient' ? besidesWearingIn : shrunkRegression;
@@ -56,14 +59,17 @@ export function fitMeasure(
   };
 }
 
-/** Strokes within which a new or mended room wears in by two thirds, and by how much, in what strokes differ by. Guesses, no source. */
+/**
+ * A new or mended room wears in by two thirds within this many strokes, and by about this many standard deviations of a
+ * stroke. Guesses, no source.
+ */
 const WEARING_IN = { strokes: 6, spreads: 3 };
 
 /**
- * The fit with one more regressor, a course that dies out. Without it a room that wears in, or dries, while spring turns to
- * summer would seem to follow the weather. The course is taken about its own mean, so that the level stays that of all strokes;
- * where it cannot be told from weather the prior slopes decide. Only where the temperature was recorded: the season
- * changes as evenly as a room wears in.
+ * The fit with one more regressor, a course that dies out. Without it a room that wears in, or dries, while spring
+ * turns to summer would seem to follow the weather. The course is taken about its own mean, so that the level stays
+ * that of all strokes. Where it cannot be told from weather the prior slopes decide. Only used where the temperature
+ * was recorded: the season changes as evenly as a room wears in.
  */
 function besidesWearingIn(
   rows: readonly number[][],
@@ -106,13 +112,16 @@ function reference(channel: Channel, index: number, whole: readonly boolean[], w
   return { rows, responses };
 }
 
-/** Strokes that a fit needs: what is known of the room, or lent to it, stands for some. */
+/** Strokes that a fit needs: fewer where something is known from before or lent. */
 function leastRows(shape: Shape | null, lent: LentPrior | null): number {
   if (lent !== null) return 1;
   return shape === null ? 3 : RELEARNING_STROKES;
 }
 
-/** What is lent counts by temperature. For a room that goes by the season it says how much weather matters, not which way. */
+/**
+ * What is lent to a measure. Its slope is per degree of temperature: for a room that goes by the season it tells how
+ * much weather matters, not which way.
+ */
 function lentPrior(channel: Channel, index: number, bySeason: boolean): LentPrior | null {
   const lent = channel.lent?.measures[index] ?? null;
   if (lent === null || !bySeason) return lent;
@@ -134,8 +143,8 @@ function optionsOf(prior: MeasurePrior, shape: Shape | null, level: number) {
 }
 
 /**
- * The spread that is left of 16 strokes is known to a fifth (of a normal's standard deviation): the season tells the
- * weather better than the copper only where it leaves less by more than twice that.
+ * The spread left over from 16 strokes is known to a fifth (the standard error of a normal's standard deviation). The
+ * season counts as telling the weather better than the copper only if it leaves less by more than twice that.
  */
 const LEAVES_MORE = 1.4;
 

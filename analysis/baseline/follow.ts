@@ -3,13 +3,17 @@ import type { Channel } from './channel.ts';
 import type { Residual } from './judge.ts';
 
 /**
- * How fast the level follows a change that is no fault, as a part of the difference: either way, and down once the latest
- * strokes ran easier; and how far up it may ever go, in standard deviations. Guesses, no source.
+ * How fast the level follows a change that is no fault, as a part of the difference: in either direction, and faster
+ * down once the latest strokes ran easier. And how far up it may ever go, standard deviations of a stroke. Guesses, no
+ * source.
  */
 const FOLLOW = 0.04;
 const FOLLOW_DOWN = 0.25;
 const MOST_FOLLOWED_UP = 2;
-/** The latest strokes: a moving mean of their residuals over about four, and from how many deviations on they run easier. */
+/**
+ * The latest strokes are a moving mean of residuals over about four; they run easier if it is this many deviations
+ * below 0.
+ */
 const RECENT_PART = 0.25;
 const EASIER_SIGMAS = 0.8;
 
@@ -27,7 +31,7 @@ export function follow(channel: Channel, judged: Residual): void {
   const { residual } = judged;
   channel.recent[index] += RECENT_PART * (residual - channel.recent[index]);
   let level = channel.level[index] + FOLLOW * residual;
-  // Of what compares the sides neither way is easier.
+  // A measure that compares the sides has no easier direction.
   const symmetric = isBetweenSides(judged.measure);
   if (!symmetric && channel.recent[index] < -EASIER_SIGMAS * fit.scale) {
     level += FOLLOW_DOWN * channel.recent[index];

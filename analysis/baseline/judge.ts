@@ -10,18 +10,19 @@ import type { Reading } from './reading.ts';
 import { fromScale } from './scale.ts';
 import { unrecordedSpread } from './unrecordedSpread.ts';
 
-/** What weather that nobody recorded can do, in standard deviations: a fall within it is no new normal. */
+/** A fall within this many standard deviations of what unrecorded weather may do is no new normal. */
 export const SEASON_SPREADS = 1.5;
 /**
- * What the ground that a coach stands on adds to some stays only, on the measure's scale: a reference of few stays knows
- * little of it, and a healthy stroke there is not beyond its limits. It decides which side stalls first, too: alone, on a
- * supply that sags less, it draws more, and its turns seem more. Guesses, no source; no chart counts with them.
+ * What the ground that a coach stands on adds on some stays, a standard deviation on the measure's scale. A reference
+ * of few stays knows little of it, and a healthy stroke on other ground is not to lie beyond the limits. The ground
+ * also decides which side stalls first: that one stalls alone, on a supply that sags less, draws more, and seems to
+ * make more turns. Guesses, no source; the charts do not count with them.
  */
 const GROUND: Readonly<Partial<Record<MeasureName, number>>> = { share: 0.006, lagS: 0.05, turnsAs: 0.025 };
 
 /**
- * The ground that a room's own stays show is in its strokes, and so in its own limit; what is known beforehand counts beside
- * them like so many strokes of a direction: some forty stays. A guess, no source.
+ * What the ground adds shows in a room's own strokes, and so in its own limit, the more stays there were. What is known
+ * beforehand counts beside them like this many strokes of a direction: some forty stays. A guess, no source.
  */
 const GROUND_STROKES = 120;
 
@@ -31,8 +32,8 @@ export interface Residual {
   /** Value less what the baseline expects, benign drift included. */
   readonly residual: number;
   /**
-   * Value less the reference's own expectation: upward drift is not excused, downward drift is followed as far as no
-   * unrecorded season explains it.
+   * Value less the reference's own expectation. Upward drift is not excused; downward drift is followed as far as it is
+   * more than an unrecorded season explains.
    */
   readonly rise: number;
   /** Value less the reference's own expectation, whatever has been followed since. */
@@ -47,17 +48,22 @@ export interface Residual {
   readonly unrecorded: number;
   /** Whether the temperature is known: recorded, or read off the motor's copper. */
   readonly knowsWeather: boolean;
-  /** What this motor's copper alone says that weather adds: a clamp that lies makes it a lie too. */
+  /** What weather adds according to this motor's copper alone: a wrong clamp makes that wrong too. */
   readonly byCopper: number;
-  /** As in the `Reading`. */
+  /** The `zero` of the `Reading`. */
   readonly zero: number;
   /** What the baseline expects, and the value brought to 12.6 V and 20 °C, in the measure's own unit. */
   readonly expected: number;
   readonly adjusted: number;
-  /** How far a residual may lie either way before the room's own strokes tell, and whether this one lies further: for learning and findings. */
+  /**
+   * The limit set beforehand, before the room's own strokes tell, and whether this residual lies beyond it: for
+   * learning and findings.
+   */
   readonly limit: number;
   readonly beyond: boolean;
-  /** The single-stroke limit as the room's own strokes tell it (`ownLimit.ts`), and whether this one lies further: what people are told. */
+  /**
+   * The limit that the room's own strokes tell (`ownLimit.ts`), and whether this residual lies beyond it: for people.
+   */
   readonly ownLimit: number;
   readonly beyondOwn: boolean;
 }
@@ -79,7 +85,7 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
   const quantile = beyondQuantile(fit.degreesOfFreedom);
   const usual = Math.hypot(standardDeviation, unrecorded, GROUND[measure] ?? 0);
   const limit = quantile * Math.hypot(usual, zero);
-  // What comes with some strokes only, an unseen zero, the others tell nothing of.
+  // An unseen zero comes with some strokes only, so that the others do not tell it.
   const ownLimit = quantile * Math.hypot(own.factor * usual, zero, groundBeside(own, measure));
   const followed = isBetweenSides(measure) ? 0 : Math.min(0, level + SEASON_SPREADS * unrecorded);
   return {
@@ -103,16 +109,19 @@ export function judgeMeasure(channel: Channel, reading: Reading): Residual | nul
   };
 }
 
-/** What the ground may add that a room's own strokes have not told of yet, a standard deviation on the measure's scale. */
+/**
+ * What the ground may add beyond what the room's own strokes have shown yet, a standard deviation on the measure's
+ * scale.
+ */
 function groundBeside(own: OwnLimit, measure: MeasureName): number {
   const known = GROUND[measure] ?? 0;
   return known === 0 ? 0 : known * Math.sqrt(GROUND_STROKES / (GROUND_STROKES + strokesTold(own)));
 }
 
 /**
- * The level that a rise of a measure is counted from, in the measure's own unit, under the conditions of its limits: the
- * reference's, or what was followed below it. A rise that the level followed is left out, or a line a fifth above it would move
- * away as the rise goes on. Null while learning.
+ * The level that a rise of a measure is counted from, in the measure's own unit, under the conditions of its limits:
+ * that of the reference, or a lower one that was followed since. A rise that was followed does not count, or a line a
+ * fifth above the level would move away as the rise goes on. Null while learning.
  */
 export function normalOfMeasure(channel: Channel, measure: MeasureName): number | null {
   const index = MEASURE_INDEX[measure];
@@ -122,9 +131,9 @@ export function normalOfMeasure(channel: Channel, measure: MeasureName): number 
 }
 
 /**
- * The single-stroke limits of a measure at 12.6 V and 20 °C, or at what stands for that where nobody recorded it: the year's
- * mean, the motor's usual copper. They lie as far from the middle as the limits of the latest strokes did, under the conditions
- * that those were made under. Null while learning.
+ * The single-stroke limits of a measure at 12.6 V and 20 °C, or where the temperature was not recorded at the year's
+ * mean or the motor's usual copper. They lie as far from the centre as those of the latest strokes did under their own
+ * conditions. Null while learning.
  */
 export function limitsOfMeasure(channel: Channel, measure: MeasureName): Limits | null {
   const index = MEASURE_INDEX[measure];

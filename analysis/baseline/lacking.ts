@@ -4,11 +4,12 @@ import { READ_OFF_SAMPLES, READ_OFF_STALL } from './samplingRate.ts';
 import { LEARNING_STROKES } from './strokesNeeded.ts';
 
 /**
- * What of a stroke may still teach a reference that is complete but for what is learnt anew: after a change of the sampling
- * rate (`takeRate`), or after work on another side (`compareAnew`); null: nothing. By index of MEASURES, as `values` are.
+ * The values of a stroke that may still teach a complete reference, because those measures are learnt anew: after a
+ * change of the sampling rate (`takeRate`), or after work on another side (`compareAnew`). Null: none. By index of
+ * MEASURES, as `values` are.
  *
- * `isOdd`: the stroke does not lie within its normal. Only what goes by the other sides is learnt from such a one: work on
- * one side moves load to or from the other, whose current is another then.
+ * `isOdd`: whether the stroke lies outside its normal. Such a stroke teaches only the measures that go by the other
+ * sides: work on one side moves load to or from the other, whose current has then changed.
  */
 export function lacking(
   channel: Channel,

@@ -20,7 +20,7 @@ export function learn(
   channel.conditions.push(conditions);
   channel.values.push(values);
   if (hasEnough(channel) && !isBorrowing(channel)) keepBeforeStep(channel);
-  // What is lent counts the degrees from 20 °C, which no copper knows.
+  // What is lent counts degrees from 20 °C, which copper cannot tell: it knows only differences.
   channel.weather = weatherOf(channel.lent === null ? channel.conditions : channel.conditions.map(unread));
   if (!hasEnough(channel)) return;
   const whole = wholeStrokes(channel.values);
@@ -28,7 +28,7 @@ export function learn(
   channel.fits = MEASURE_NAMES.map((name) => fitMeasure(channel, name, whole));
 }
 
-/** Strokes after a step that a fault makes are no normal: they leave the reference again, which is usable without them. */
+/** Takes the strokes after a step such as a fault makes out of the reference again, which is usable without them. */
 function keepBeforeStep(channel: Channel): void {
   const before = strokesBeforeStep(channel);
   if (before === channel.values.length) return;
@@ -41,7 +41,9 @@ function unread([volts, degrees, season]: Conditions): Conditions {
   return [volts, degrees, season, null];
 }
 
-/** How far outside all reference strokes so far a condition is news to the slopes: volts and degrees. */
+/**
+ * How far outside those of all reference strokes a condition must lie to teach the slopes something: volts and degrees.
+ */
 const NEWS = { volts: 0.3, degrees: 3 };
 
 /** Whether a stroke's supply or temperature lies outside what the reference has seen, by enough to teach a slope. */
@@ -58,19 +60,25 @@ export function isNews(channel: Channel, conditions: Conditions): boolean {
   );
 }
 
-/** Unlike the regressor, copper that is warmer than the reference's is news. */
+/**
+ * The temperature of a stroke. Copper warmer than the reference's counts here in full, unlike in the regressor, which
+ * limits it.
+ */
 function newsDegrees(conditions: Conditions, weather: Weather): number | null {
   if (weather.by !== 'copper') return degreesOf(conditions, weather);
   return copperDegrees({ ...weather.scale, warmest: Number.POSITIVE_INFINITY }, conditions[3]);
 }
 
-/** The ground of one stay alone may make as much, on the measure's scale: what eased by less is left to `follow`. A guess. */
+/**
+ * The ground of one stay may ease a room by this much, on the measure's scale: a smaller ease is left to `follow`. A
+ * guess, no source.
+ */
 const LEAST_EASED = 0.05;
 
 /**
- * After a light service (cleaning, lubricating) the old reference stands, so that work that made things worse shows;
- * where the next strokes run easier than it, its level comes down to them at once. `differences`: value less the
- * reference's expectation, by measure: with what was followed since, which the new level replaces.
+ * Takes in a stroke after a light service (cleaning, lubricating). The old reference stands, so that work that made
+ * things worse shows; but if the next strokes run easier, its level comes down to them at once. `differences`: value
+ * less the reference's expectation, by measure, including what was followed since, which the new level replaces.
  */
 export function settle(channel: Channel, differences: (number | null)[]): void {
   if (channel.settling === null) return;
@@ -92,18 +100,22 @@ export function settle(channel: Channel, differences: (number | null)[]): void {
   bringDown(channel, moves);
 }
 
-/** A side that works no harder than by this much took nothing over, on the measure's scale. A guess, no source. */
+/** A side whose current rose by less than this took no load over, on the measure's scale. A guess, no source. */
 const NO_HARDER = 0.03;
 
 /**
- * Whether a light service eased one side more than the other: this one, whose share fell with its current, or the other, where
- * the share grew though this one works no harder. Then, and then alone, they share and arrive otherwise than they did.
+ * Whether a light service eased one side more than the other: this one, if its share fell with its current, or the
+ * other, if this one's share grew though it works no harder. Only then do they share the load, and arrive, otherwise
+ * than before.
  */
 function hasEasedOne(running: number, share: number): boolean {
   return share < 0 ? running < -LEAST_EASED : running < NO_HARDER;
 }
 
-/** Moves the level of the reference, its strokes with it: what it learns later is fitted together with them. */
+/**
+ * Moves the level of the reference together with its strokes, because what it learns later is fitted together with
+ * them.
+ */
 function bringDown(channel: Channel, moves: readonly number[]): void {
   channel.values = channel.values.map((stroke) =>
     stroke.map((value, index) => (value === null ? null : value + moves[index])),
@@ -117,7 +129,7 @@ function bringDown(channel: Channel, moves: readonly number[]): void {
   });
 }
 
-/** Lets the usual profile take in one more stroke: a plain mean at first, later one that forgets. */
+/** Takes one more stroke into the usual profile: a plain mean at first, later one that forgets. */
 export function learnProfile(channel: Channel, profile: readonly (number | null)[]): void {
   const part = 1 / Math.max(1, Math.min(REFERENCE_STROKES, channel.values.length));
   channel.profile = profile.map((amps, bin) => {
@@ -128,8 +140,8 @@ export function learnProfile(channel: Channel, profile: readonly (number | null)
 }
 
 /**
- * Starts the reference anew after a service, from the shape of the old one: slopes and spread, not the level. A normal
- * that still was more the others' than its own has no shape of its own to keep.
+ * Starts the reference anew after a service, from the shape of the old one: its slopes and spread, not its level. A
+ * normal that was still borrowed has no shape of its own to keep.
  */
 export function relearn(channel: Channel): void {
   if (!isBorrowing(channel)) {
@@ -145,7 +157,10 @@ export function relearn(channel: Channel): void {
   channel.ownLimits = channel.ownLimits.map(withNewNormal);
 }
 
-/** After work on another side alone the sides may share and arrive otherwise, and sooner, than they did: that is learnt anew. */
+/**
+ * After work on another side alone: the sides may share the load, and arrive, otherwise than before, so that this is
+ * learnt anew.
+ */
 export function compareAnew(channel: Channel): void {
   MEASURE_NAMES.forEach((measure, index) => {
     if (!goesByOtherSides(measure)) return;

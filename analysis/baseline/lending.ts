@@ -8,14 +8,14 @@ import { LEARNING_STROKES } from './strokesNeeded.ts';
 import { wholeStrokes } from './wholeStrokes.ts';
 
 /**
- * What a room's first strokes say of one measure, on the measure's scale. Nothing of it was borrowed from another room,
- * so that lending goes round in no circle and no room's normal changes with the third.
+ * What a room's first strokes tell of one measure, on the measure's scale. Nothing of it was borrowed, so that lending
+ * does not go round in a circle, and a change in one room does not reach a third.
  */
 export interface LentMeasure {
   /** Mean supply less 12.6 V and ambient less 20 °C; what was not recorded counts as at the reference. */
   readonly conditions: readonly [number, number];
   readonly value: number;
-  /** Of `value` as that room's own level under those conditions. */
+  /** The variance of `value` as that room's own level under those conditions. */
   readonly variance: number;
   /** X'X and X'y about the means, over the noise variance: what the strokes say of the slopes. */
   readonly slopeInformation: readonly [number, number, number, number];
@@ -75,8 +75,8 @@ interface KnownStroke {
 }
 
 /**
- * Null where fewer than half of the strokes have the measure. A stroke that its owner broke off or took up again tells how
- * long a part of the way takes, and spreads so wide that the borrower would take parts for its own whole ones.
+ * One measure to be lent; null where fewer than half of the strokes have it. Strokes that were broken off or taken up
+ * again are left out: they would spread so wide that the borrower would take parts of strokes for whole ones.
  */
 function lentMeasure(
   { conditions, values }: Lending,
@@ -115,7 +115,10 @@ function fitAlone(known: readonly KnownStroke[], prior: MeasurePrior): ShrunkReg
   );
 }
 
-/** What the strokes say without any prior: means and products about them, weighted as in the fit, over its noise. */
+/**
+ * What the strokes tell without any prior: their means, and the products about those, weighted as in the fit, over its
+ * noise variance.
+ */
 function summarised(
   known: readonly KnownStroke[],
   { weights, scale }: ShrunkRegression,
@@ -147,7 +150,9 @@ function summarised(
   };
 }
 
-/** A supply or temperature that nobody recorded may have been off all along: the strokes of one season share it. */
+/**
+ * The variance of a supply or temperature that was not recorded: it may have been off on all strokes of a season alike.
+ */
 function unrecordedVariance(prior: MeasurePrior, strokes: readonly KnownStroke[]): number {
   return [prior.perVolt, prior.perDegree].reduce((sum, slope, i) => {
     const part = strokes.filter(({ conditions }) => conditions[i] === null).length / strokes.length;

@@ -30,20 +30,22 @@ export interface Lent {
 
 /** Own strokes needed by the number of rooms that lend: with three and more the second stroke is judged. */
 const NEEDED = [Number.POSITIVE_INFINITY, 4, 2, 1] as const;
-/** The guess of how far rooms of a model differ is worth so many rooms. */
+/** The guess of how far rooms of a model differ counts for this many rooms. */
 const GUESS_ROOMS = 3;
-/** Rooms whose running currents differ by more than this (natural logarithm) are of a model in name only. */
+/** Rooms whose running currents spread by more than this (natural logarithm) are of one model in name only. */
 const MOST_SPREAD = 0.2;
-/** A room this many spreads from the middle of the others does not lend: it may well have been faulty when it learnt. */
+/**
+ * A room this many spreads from the middle of the others does not lend: it may well have been faulty when it learnt.
+ */
 const OUTLYING_SPREADS = 3;
-/** How far the slopes of two rooms of a model differ, as a part of how far those of any two rooms do. */
+/** How far the slopes of rooms of one model differ, as a part of how far those of any rooms do. */
 const SLOPES_DIFFER = 0.5;
-/** The noise that the lending rooms share is worth as many strokes as a shape kept from before a service. */
+/** The noise of the lending rooms counts for as many strokes as a shape kept from before a service. */
 const SCALE_WEIGHT = 12;
 
 /**
- * What a room that is still learning may take from rooms of the same coach model, each given by the normal that it
- * learnt from its own strokes alone. Null where nobody lends, or where those who would are not alike.
+ * What a room that is still learning may borrow from rooms of the same coach model. `normals`: what each learnt from
+ * its own strokes alone. Null where no room lends, or where those that would are not alike.
  *
  * The rooms' levels are taken to scatter normally about the model's: the variance between them is that of Paule and
  * Mandel, mixed with a guess while they are few (as a scaled inverse chi-squared prior would, A. Gelman et al.,
@@ -96,7 +98,9 @@ function groupOf(lent: LentMeasure): InterceptGroup {
   return { response: value, regressors: conditions, variance, slopeInformation, slopeScores };
 }
 
-/** Leaves out what lies far from the others (F. R. Hampel's identifier); of two nobody can say which. */
+/**
+ * Leaves out what lies far from the others (F. R. Hampel's identifier). Of two nobody can say which is off: both stay.
+ */
 function withoutOutlying(lent: readonly LentMeasure[], name: MeasureName): readonly LentMeasure[] {
   if (lent.length < 3) return lent;
   const { perVolt, perDegree } = PRIORS[name];
@@ -110,7 +114,10 @@ function withoutOutlying(lent: readonly LentMeasure[], name: MeasureName): reado
   );
 }
 
-/** The estimate counts for as many rooms as tell their level better than the guess does, less one. */
+/**
+ * The variance between rooms, mixed of estimate and guess. The estimate counts for as many rooms, less one, as tell
+ * their level better than the guess.
+ */
 function mixedVariance(groups: readonly InterceptGroup[], estimate: number, guess: number): number {
   const telling = groups.reduce((sum, { variance }) => sum + guess / (guess + variance), 0);
   const weight = Math.max(0, telling - 1);

@@ -10,20 +10,20 @@ export interface ReferenceProfile {
   readonly runningAmps: number;
 }
 
-/** Amperes by travel position, one per bin of a profile; null where too few strokes say anything. */
+/** Amperes by travel position, one per bin of a profile; null where too few strokes were measured. */
 export interface NormalProfile {
   readonly lower: (number | null)[];
   readonly centre: (number | null)[];
   readonly upper: (number | null)[];
 }
 
-/** Fewer strokes say nothing of their spread at one place. */
+/** Fewer strokes do not tell their spread at one place. */
 const FEWEST_STROKES = 3;
 /** At one place about one healthy stroke in 400 lies outside, as with the limits of a whole stroke. */
 const BEYOND_PROBABILITY = 1 / 400;
-/** What the whole travel says of the spread is worth so many strokes at each place. */
+/** The spread over the whole travel counts for this many strokes at each place. */
 const POOLED_WEIGHT = 6;
-/** No record of a current repeats to less than this, as a part of it. */
+/** No record of a current repeats better than to this part of it. */
 const LEAST_SPREAD = 0.01;
 
 /**

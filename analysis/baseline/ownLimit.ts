@@ -4,53 +4,68 @@ import { studentTUpperTail } from '../statistics/studentT.ts';
 import { BEYOND_PROBABILITY, beyondQuantile } from './beyondQuantile.ts';
 
 /**
- * What a channel's own strokes have told of the single-stroke limits of one measure. The `limit` of a `Residual` is set before
- * they are known, for strokes as unlike as real ones may be: of a room whose strokes are plainer not one in thousands is
- * beyond it.
+ * What a channel's own strokes have told of the single-stroke limits of one measure. The `limit` of a `Residual` is set
+ * beforehand, for strokes that differ as much as real ones may: in a room whose strokes are more alike not one in
+ * thousands lies beyond it.
  */
 export interface OwnLimit {
-  /** Strokes by how large a part of that limit their residual was: one number for each of CLASSES, and one for what is larger. */
+  /**
+   * How many strokes had a residual of which part of that limit: one count for each of CLASSES, and one for what is
+   * larger.
+   */
   readonly counts: readonly number[];
-  /** How many times as far as that limit one healthy stroke in 400 lies. */
+  /** The room's own limit as a multiple of that limit: about one healthy stroke in 400 lies beyond it. */
   readonly factor: number;
-  /** The room's own limit as it was of late, on the measure's scale: a moving mean; null: no stroke was judged. */
+  /** The room's own limit on its latest strokes, on the measure's scale: a moving mean; null: no stroke was judged. */
   readonly usual: number | null;
   /** Whether the latest stroke lay beyond that limit. */
   readonly wasBeyond: boolean;
 }
 
-/** Upper ends of the classes. */
+/** Upper ends of the classes, as parts of the limit. */
 const CLASSES = [0.03, 0.06, 0.12, 0.2, 0.3, 0.42, 0.6, 0.8, 1, 1.3, 1.7, 2.2];
-/** What lies so many times as far as the limit is no stroke of the usual kind, and tells nothing of them. A guess, no source. */
+/** A stroke beyond this many times the limit is no usual one and does not count. A guess, no source. */
 const FAR = 3;
-/** One beyond the room's own limit counts as so many times as far, however far it is (P. J. Huber, 1981, Robust Statistics). A guess. */
+/**
+ * A stroke beyond the room's own limit counts as this many times that limit, however far it lies (P. J. Huber, 1981,
+ * Robust Statistics). The number is a guess.
+ */
 const JUST_BEYOND = 1.15;
-/** Once so many strokes are counted all count half, so that the latest years tell most. A guess, no source. */
+/**
+ * Once this many strokes are counted all counts are halved, so that the latest years weigh most. A guess, no source.
+ */
 const MOST_COUNTED = 400;
-/** From so many strokes on one more says little: the limit is looked for anew with each fourth, as it takes a while. */
+/**
+ * From this many strokes on one more changes little: the limit, which takes a while to find, is found anew with each
+ * fourth only.
+ */
 const FEW = 24;
 const SELDOM = 4;
 /** The moving mean of the limit spans about four strokes. A guess, no source. */
 const USUAL_PART = 0.25;
 
 /**
- * What strokes may be, as a part of what the limit was set for: how widely they spread, and the degrees of freedom of their
- * tails with how likely each is beforehand. Rooms spread by some three quarters of it, as a rule by no less than half and
- * no more than all; near the normal distribution more often than not, and now and then with tails as fat as the test rig's:
- * what friction, weather and the ground of a stay move, seldom what the winding tells, or the shares of the sides. Guesses,
- * from simulated rooms of many makes.
+ * The kinds of strokes that a room may have, and how likely each is beforehand. `SPREADS`: how widely its strokes
+ * spread, as a part of what the limit was set for: some three quarters, as a rule no less than half and no more than
+ * all. `DEGREES`: the degrees of freedom of their tails, near the normal distribution more often than not, and now and
+ * then as fat as the test rig's. The plain measures (what the winding tells, the shares of the sides) seldom have fat
+ * tails; those that friction, weather and the ground move have them more often. Guesses, from simulated rooms of many
+ * makes.
  */
 const SPREADS = { least: 0.15, most: 2, count: 16, usual: 0.74, logSpread: 0.35 };
 const DEGREES = [2.5, 4, 8, 30, 300];
 const LIKELY = { usual: [0.1, 0.1, 0.3, 0.5, 0], plain: [0.02, 0.04, 0.14, 0.3, 0.5] };
 type Tails = keyof typeof LIKELY;
 const PLAIN: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'endStopAmps', 'share', 'roughness']);
-/** Strokes of one stay are alike: ten tell as much as seven of other stays. A guess, no source. */
+/**
+ * The weight of a stroke. Strokes of one stay are alike, so that ten tell as much as seven of different stays. A guess,
+ * no source.
+ */
 const WEIGHT = 0.7;
 /**
- * Factors that are tried. No room's limits become narrower than the least, whatever its strokes tell, nor wider than they were set
- * beforehand, or a slow fault would widen them before it is told. The peak of a start is the exception: no slow fault moves it, and
- * where samples are far apart some strokes of a room show it and some do not.
+ * The factors that are tried. Whatever its strokes tell, a room's limits become neither narrower than the least nor
+ * wider than they were set beforehand, or a slow fault would widen them before it is found. The peak of a start is the
+ * exception: no slow fault moves it, and where samples are far apart some strokes of a room show it and some do not.
  */
 const FACTORS = { least: 0.2, most: 3, count: 55 };
 const MOST_FACTOR: Readonly<Partial<Record<MeasureName, number>>> = { inrushAmps: FACTORS.most };
@@ -61,19 +76,19 @@ export function beginOwnLimit(measure: MeasureName): OwnLimit {
   return { counts, factor: factorOf(counts, measure), usual: null, wasBeyond: false };
 }
 
-/** A new normal has limits of its own; how its strokes lie within them stays as it was. */
+/** For a new normal: it has other limits, but its strokes are taken to lie within them as before. */
 export function withNewNormal(own: OwnLimit): OwnLimit {
   return { ...own, usual: null };
 }
 
-/** How many strokes it was told by, of late. */
+/** How many strokes the limit is known from, older ones counted for less. */
 export function strokesTold({ counts }: Pick<OwnLimit, 'counts'>): number {
   return counts.reduce((sum, count) => sum + count, 0);
 }
 
 /**
- * Takes in one more healthy stroke. An odd one comes alone: what lies beyond the limit right after another that did may be a
- * fault that has begun, and counts for nothing, or the fault would widen the limits that it is held against.
+ * Takes in one more healthy stroke. Odd strokes come alone: one beyond the limit right after another may be a fault
+ * that has begun. It does not count, or the fault would widen the limits that it is measured against.
  */
 export function noteResidual(
   own: OwnLimit,
@@ -97,10 +112,10 @@ export function noteResidual(
 }
 
 /**
- * The factor beyond which one healthy stroke in 400 is foreseen: the posterior predictive quantile of Student's t whose spread
- * and degrees of freedom are known from the counted strokes and from other rooms, summed over a grid of both (A. Gelman, J. B.
- * Carlin, H. S. Stern, D. B. Dunson, A. Vehtari, D. B. Rubin, 2013, Bayesian Data Analysis, sections 3.7 and 17.2). Few strokes
- * leave it near what is usual, and a single odd one among many moves it little.
+ * The factor beyond which one healthy stroke in 400 is expected: the posterior predictive quantile of Student's t whose
+ * spread and degrees of freedom are known from the counted strokes and from other rooms, summed over a grid of both (A.
+ * Gelman, J. B. Carlin, H. S. Stern, D. B. Dunson, A. Vehtari, D. B. Rubin, 2013, Bayesian Data Analysis, sections 3.7
+ * and 17.2). Few strokes leave it near what is usual, and a single odd one among many moves it little.
  */
 function factorOf(counts: readonly number[], measure: MeasureName): number {
   return Math.min(MOST_FACTOR[measure] ?? 1, foreseenFactor(counts, measure));
@@ -116,7 +131,7 @@ function foreseenFactor(counts: readonly number[], measure: MeasureName): number
   });
   const aim = BEYOND_PROBABILITY * fromLogs(weights);
   const tail = (at: number) => dot(weights, tails[at]);
-  // The first factor beyond which fewer lie: the tails fall with it.
+  // The first factor beyond which fewer lie than that: the tails fall as the factor grows.
   let [above, last] = [0, factors.length];
   while (above < last) {
     const middle = (above + last) >> 1;
@@ -137,7 +152,7 @@ function addTimes(to: Float64Array, times: number, what: Float64Array): void {
 /** The logarithm of a part that adds nothing in double precision. */
 const NEGLIGIBLE = -40;
 
-/** Turns logarithms into what they are of, as parts of the largest, and answers the sum. */
+/** Replaces logarithms by their numbers, as parts of the largest, and answers the sum of those. */
 function fromLogs(logs: Float64Array): number {
   let most = Number.NEGATIVE_INFINITY;
   for (let at = 0; at < logs.length; at++) most = Math.max(most, logs[at]);
@@ -156,7 +171,7 @@ function dot(a: Float64Array, b: Float64Array): number {
   return sum;
 }
 
-/** What strokes may be, one kind an element. */
+/** The kinds of strokes that a room may have: each array has one element for each kind. */
 interface Grid {
   /** Logarithm of how likely each kind is beforehand. */
   readonly priors: Float64Array;
@@ -169,7 +184,7 @@ interface Grid {
 
 const made: Partial<Record<Tails, Grid>> = {};
 
-/** The same for all rooms: made once. */
+/** The grid is the same for all rooms, and made once. */
 function grid(tails: Tails): Grid {
   made[tails] ??= makeGrid(tails);
   return made[tails];

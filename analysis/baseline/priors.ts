@@ -39,7 +39,10 @@ const STALL: MeasurePrior = {
   scaleFloor: 0.04,
 };
 
-/** How much the current differs along the travel, amperes: a supply changes it by no rule, cold as much as the whole of it. */
+/**
+ * How much the current varies along the travel, amperes: a supply changes it by no rule, cold by the same part as the
+ * current itself.
+ */
 const SHAPE_AMPS: MeasurePrior = {
   perVolt: { mean: 0, spread: 0.05 },
   perDegree: { mean: -0.005, spread: 0.01 },
@@ -49,7 +52,9 @@ const SHAPE_AMPS: MeasurePrior = {
   levelSpread: 2,
 };
 
-/** How the current goes along the travel, as parts of its mean: neither supply nor weather tells it by any rule. */
+/**
+ * The course of the current along the travel, as parts of its mean: neither supply nor weather changes it by any rule.
+ */
 const SHAPE_PART: MeasurePrior = {
   perVolt: { mean: 0, spread: 0.01 },
   perDegree: { mean: 0, spread: 0.002 },
@@ -102,11 +107,11 @@ export const PRIORS: Readonly<Record<MeasureName, MeasurePrior>> = {
   },
 };
 
-/** What batteries and shore power do from one stay to the next, volts: as a rule, and at the least. Guesses, no source. */
+/** How far the supply differs from one stay to the next, volts: usually, and at the least. Guesses, no source. */
 const SUPPLY_VOLTS = 0.5;
 const LEAST_SUPPLY_VOLTS = 0.25;
 
-/** Where nobody records the supply, what it does to a measure is part of that measure's spread. */
+/** The prior where the supply is not recorded: what it does to a measure becomes part of that measure's spread. */
 export function unseenSupply(prior: MeasurePrior): MeasurePrior {
   const perVolt = Math.abs(prior.perVolt.mean);
   return {
@@ -117,8 +122,8 @@ export function unseenSupply(prior: MeasurePrior): MeasurePrior {
 }
 
 /**
- * Where nobody records the temperature, the season stands for it: as steep a slope as a temperature's, either way
- * round, since nobody tells on which half of the earth a coach winters.
+ * The prior where the temperature is not recorded and the season stands for it: a slope as steep as a temperature's, of
+ * either sign, because nobody tells on which half of the earth a coach winters.
  */
 export function unseenTemperature(prior: MeasurePrior): MeasurePrior {
   const { mean, spread } = prior.perDegree;
@@ -129,7 +134,7 @@ export function unseenTemperature(prior: MeasurePrior): MeasurePrior {
 export const UNRECORDED: readonly [number, number] = [0.4, 8];
 /** How far the weather of some weeks may be off the season, degrees: a guess, no source. */
 export const UNSEASONABLE_C = 4;
-/** Within so many days it may have become that: a guess, no source. */
+/** Within this many days it may get there: a guess, no source. */
 export const WEATHER_DAYS = 10;
 
 /**

@@ -1,17 +1,17 @@
 import { MEASURE_INDEX, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { type Channel, forgetMeasure, shapeOf } from './channel.ts';
 
-/** What is read off single samples depends on how many there are: a peak between two of them is not seen. */
+/** The measures read off single samples, which depend on the sampling rate: a peak between two samples is not seen. */
 export const READ_OFF_SAMPLES: ReadonlySet<MeasureName> = new Set(['inrushAmps', 'roughness']);
-/** What is read off the stall, which may be brief: a few samples. */
+/** The measures read off the stall, which may last for a few samples only. */
 export const READ_OFF_STALL: ReadonlySet<MeasureName> = new Set(['endStopAmps', 'turnsAs']);
-/** Rates nearer to each other than this, natural logarithm, are one: clocks drift by less. A guess, no source. */
+/** Rates that differ by less than this, natural logarithm, are the same: clocks drift by less. A guess, no source. */
 const SAME_RATE = 0.1;
 
 /**
- * Whether a measure depends on the sampling rate: those of `READ_OFF_SAMPLES`; a motor's turns where no stall is read, since the
- * peak of its start counts them then; and, where stalls last for a few samples only (`briefStalls`), the stall and the turns that
- * it counts.
+ * Whether a measure depends on the sampling rate: those of `READ_OFF_SAMPLES`; a motor's turns where no stall is read,
+ * which are then worked out from the peak of its start; and, where stalls last for a few samples only (`briefStalls`),
+ * the stall and the turns worked out from it.
  */
 function isReadOffSamples({ fits }: Channel, measure: MeasureName, briefStalls: boolean): boolean {
   if (READ_OFF_SAMPLES.has(measure)) return true;
@@ -37,8 +37,8 @@ export function isSameRecording(
 }
 
 /**
- * Takes a stroke's sampling rate for the reference's. Where it is another than before, what is read off single samples
- * is learnt anew, from the old one's shape; everything else stands.
+ * Makes a stroke's sampling rate that of the reference. If it has changed, what is read off single samples is learnt
+ * anew from the shape of the old fit; everything else stands.
  */
 export function takeRate(channel: Channel, rateHz: number | null, briefStalls: boolean): void {
   if (rateHz === null) return;

@@ -4,7 +4,7 @@ const RATIOS: ReadonlySet<MeasureName> = new Set(
   MEASURES.filter((measure) => measure.scale === 'ratio').map((measure) => measure.name),
 );
 
-/** Below this a ratio measure says nothing; its logarithm would run away. */
+/** A ratio measure counts as no less than this, or its logarithm would run away. */
 const SMALLEST = 1e-6;
 
 /** A measure on the scale of its baseline: the natural logarithm of a ratio measure, a difference as it is. */

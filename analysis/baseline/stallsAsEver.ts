@@ -2,13 +2,15 @@ import { type DoneAnalysis, MEASURE_INDEX } from '../measures.ts';
 import { lagAtStops } from '../stroke/lag.ts';
 import type { Channel } from './channel.ts';
 
-/** A lag further from its usual than this, seconds and standard deviations: a guess, no source. */
+/**
+ * A lag has moved if it is further from its usual than this many seconds and standard deviations. Guesses, no source.
+ */
 const LAG_MOVED = { leastS: 0.1, sigmas: 4 };
 
 /**
- * Whether the sides come to their ends together, or apart, as they did when the normal was learnt. A side that stalls while
- * the other still runs, or has stopped, pulls the supply down by less than two do: its stall is higher, and neither its copper
- * colder nor its sensor another. True where no lag is known.
+ * Whether the sides come to their ends together, or as far apart, as when the normal was learnt. A side that stalls
+ * while the other still runs, or has stopped, pulls the supply down by less than two do: its stall is higher although
+ * neither its copper is colder nor its sensor has changed. True where no lag is known.
  */
 export function stallsAsEver(channel: Channel | undefined, analysis: DoneAnalysis): boolean {
   const lagS = lagAtStops(analysis);

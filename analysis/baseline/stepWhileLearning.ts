@@ -5,8 +5,8 @@ import { weatherFor } from './fitMeasure.ts';
 import { type MeasurePrior, PRIORS, UNSEASONABLE_C, unseenSupply } from './priors.ts';
 
 /**
- * Steps that are a fault's way and no room's: by at least so much on the measure's scale. A room that runs easier than at
- * first, or slower, has bedded in or is cold. Guesses, no source.
+ * Steps such as a fault makes, on the measure's scale. A room that runs easier than at first has bedded in, and one
+ * that runs slower is cold: those are none. Guesses, no source.
  */
 const STEPS: readonly { readonly measure: MeasureName; readonly isFault: (step: number) => boolean }[] = [
   { measure: 'runningAmps', isFault: (step) => step > 0.1 },
@@ -16,26 +16,26 @@ const STEPS: readonly { readonly measure: MeasureName; readonly isFault: (step: 
   { measure: 'lagS', isFault: (step) => Math.abs(step) > 0.4 },
 ];
 
-/** Whether a measure that departs by so much from what is expected departs as a fault makes it, on the measure's scale. */
+/** Whether a departure from what is expected is such as a fault makes; on the measure's scale. */
 export function isFaultsWay(measure: MeasureName, departure: number): boolean {
   return STEPS.some((step) => step.measure === measure && step.isFault(departure));
 }
 
-/** So many strokes before a step tell what the room was like, and so many after it that it lasts. */
+/** At least this many strokes before a step tell what the room was like, and this many after it tell that it lasts. */
 const LEAST_BEFORE = 4;
 const LEAST_AFTER = 2;
 
 /**
- * How many standard errors a step must stand out by, at the best of all places among few strokes: by the t distribution of
- * some ten degrees of freedom once in a thousand at one place.
+ * How many standard errors a step must stand out by, at the best of all places among few strokes. By the t distribution
+ * with some ten degrees of freedom that comes by chance once in a thousand at one place.
  */
 const STANDS_OUT = 4.5;
 
 /**
- * Of the strokes that a reference has been made of so far, how many were made before something stepped that a fault would
- * make step, and stayed there: those are the room's normal, and what came after is held against it. All of them where
- * nothing did. A two-sample t statistic at each place, the spread shrunk toward what is expected of any room; a place is
- * sought as by A. N. Pettitt (1979), of whose ranks eight strokes have too few.
+ * How many of the reference strokes so far were made before a step such as a fault makes, that lasted: those are the
+ * room's normal, and what came after is compared with it. All of them where there is no such step. At each place the
+ * two-sample t statistic is taken, with the spread shrunk towards what is expected of any room. The place is searched
+ * for as by A. N. Pettitt (1979), whose rank test needs more than eight strokes.
  */
 export function strokesBeforeStep(channel: Channel): number {
   let best = { score: STANDS_OUT, before: channel.values.length };
@@ -53,7 +53,7 @@ export function strokesBeforeStep(channel: Channel): number {
 interface Level {
   /** Index among the reference strokes. */
   readonly stroke: number;
-  /** What the measure read, brought to the usual conditions by what they do as a rule. */
+  /** The measure, brought to the usual conditions by the slopes that hold for any room. */
   readonly value: number;
 }
 
@@ -71,7 +71,7 @@ function levelsOf(channel: Channel, measure: MeasureName): Level[] {
   });
 }
 
-/** Of one stroke, by what is expected of any room where supply and temperature are as well known as here. */
+/** What spread is expected of a stroke in any room whose supply and temperature are as well known as here. */
 function spreadOf(channel: Channel, measure: MeasureName): MeasurePrior {
   const prior = PRIORS[measure];
   const powered = channel.conditions.some(([volts]) => volts !== null) ? prior : unseenSupply(prior);

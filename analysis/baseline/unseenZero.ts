@@ -1,9 +1,9 @@
 import { DAY_MS } from '../history.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
 
-/** How far a clamp's zero wanders where nobody sees it at rest, amperes: a guess, no source. */
+/** How far a clamp's zero wanders that is not seen at rest, a standard deviation, amperes: a guess, no source. */
 const ZERO_AMPS = 0.2;
-/** Within so many days it may have wandered so far: a guess, no source. */
+/** Within this many days it may have wandered that far: a guess, no source. */
 const ZERO_DAYS = 10;
 
 const OF_THE_CURRENT: ReadonlySet<MeasureName> = new Set([
