@@ -3,10 +3,11 @@ import type { App } from '../appTypes.ts';
 import { PatientTurns } from '../limits/patientTurns.ts';
 import { jsonOrCsv, sendText, wantsCsv } from '../requests/sendText.ts';
 import { strokesOfRoom } from '../results/strokesOfRoom.ts';
+import { joinInTurns } from '../results/trace/joinInTurns.ts';
 import { readInTurn } from '../results/trace/readInTurn.ts';
 import { readTrace } from '../results/trace/readTrace.ts';
 import { isThinner, thinTrace } from '../results/trace/thinTrace.ts';
-import { traceAsCsv, traceAsJson } from '../results/trace/traceText.ts';
+import { csvOfTrace, jsonOfTrace } from '../results/trace/traceText.ts';
 import { travelOfStroke } from '../results/trace/travelOfStroke.ts';
 import { ByIdParams, pageOf } from '../schemas/common.ts';
 import { Stroke, StrokesQuery, Trace } from '../schemas/stroke.ts';
@@ -41,8 +42,9 @@ export async function strokeResultRoutes(app: App): Promise<void> {
         ? readInTurn(read, (bytes) => request.holdAnswer(reply, bytes))
         : read());
       const trace = points === undefined ? sent : thinTrace(sent, points);
-      if (wantsCsv(reply)) return sendText(reply, 'text/csv', traceAsCsv(trace));
-      return sendText(reply, 'application/json', traceAsJson(trace, isThinner(trace, sent)));
+      if (wantsCsv(reply)) return sendText(reply, 'text/csv', await joinInTurns(csvOfTrace(trace)));
+      const pieces = jsonOfTrace(trace, isThinner(trace, sent));
+      return sendText(reply, 'application/json', await joinInTurns(pieces));
     },
   );
 
