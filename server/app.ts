@@ -25,7 +25,7 @@ import { answerBrokenRequest } from './requests/answerBrokenRequest.ts';
 import { checkHead } from './requests/checkHead.ts';
 import { refuseInvalid } from './requests/createOnce.ts';
 import { answerProblem } from './requests/errorHandler.ts';
-import { ignoreUpgrades } from './requests/ignoreUpgrades.ts';
+import { ignoreUpgrades, UPGRADE_TO_WEBSOCKETS_ONLY } from './requests/ignoreUpgrades.ts';
 import { answerUnknownRoute, rememberRoutes } from './requests/knownRoutes.ts';
 import { lingerBehind } from './requests/lingerBehind.ts';
 import { answerError } from './requests/pageReader.ts';
@@ -176,6 +176,7 @@ function timeoutsOf({ headersWithinMs, bodyAtMostMs, waitMs }: Limits) {
     http: {
       // Asked for by `checkHead`, in our words.
       requireHostHeader: false,
+      ...UPGRADE_TO_WEBSOCKETS_ONLY,
       headersTimeout: headersWithinMs,
       requestTimeout: requestWithinMs,
       connectionsCheckingInterval: Math.min(LOOK_AT_CONNECTIONS_EVERY_MS, headersWithinMs),

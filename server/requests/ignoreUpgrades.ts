@@ -9,9 +9,15 @@ type Upgraded = (request: IncomingMessage, socket: Socket, head: Buffer) => void
 const OF_UPGRADE = new Set(['upgrade', 'http2-settings']);
 
 /**
+ * The option of Node's HTTP server, from 24.9 on, by which it takes only what offers a WebSocket for an upgrade and everything
+ * else for an ordinary request. Older ones do not know it and leave it to `ignoreUpgrades`.
+ */
+export const UPGRADE_TO_WEBSOCKETS_ONLY = { shouldUpgradeCallback: offersWebSocket };
+
+/**
  * Ignores an offer of another protocol than WebSocket, such as clients of HTTP/2 make on a plain connection (`h2c`): RFC 9110,
- * section 7.8, allows that. Node would hand the request, body and all, to whoever takes WebSockets. So it is read once more from
- * its beginning without the offer; once on a connection, which no client exceeds.
+ * section 7.8, allows that. A Node without the option above would hand the request, body and all, to whoever takes WebSockets.
+ * So it is read once more from its beginning without the offer; once on a connection, which no client exceeds.
  */
 export const ignoreUpgrades = fp(async (app: App) => {
   app.addHook('onReady', async () => {
