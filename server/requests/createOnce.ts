@@ -122,9 +122,9 @@ function isOf(caller: Caller, key: string) {
   return ({ and }: ExpressionBuilder<Tables, 'idempotency_keys'>) => and(namesOf(caller, key));
 }
 
-/** What must be the same for the answer to be the same. */
+/** What must be the same for the answer to be the same. Ids in it may come in capitals. */
 function addressHash(request: FastifyRequest): Buffer {
-  const path = request.url.split('?', 1)[0];
+  const path = request.url.split('?', 1)[0].toLowerCase();
   return createHash('sha256')
     .update(JSON.stringify([request.method, path]))
     .digest();

@@ -32,8 +32,10 @@ declare module 'fastify' {
   }
 }
 
+const ASKING = 'OPTIONS';
+
 /**
- * 405 where another method would do. Where the address is known but for an id too long to be one, 404. The pages have
+ * 405 where another method would do, and which ones where that is asked. Where the address is known but for an id too long to be one, 404. The pages have
  * addresses of their own; any other is 404, said on a page to whoever wants to read one.
  */
 export function answerUnknownRoute(
@@ -46,10 +48,12 @@ export function answerUnknownRoute(
     .flatMap((route) => [...route.methods]);
   if (methods.includes(request.method)) return sendProblem(reply, notFound('thing'));
   if (methods.length > 0) {
-    const allow = [...new Set(methods)].sort().join(', ');
+    const inOrder = (names: readonly string[]) => [...new Set(names)].sort().join(', ');
+    const allow = inOrder([...methods, ASKING]);
+    if (request.method === ASKING) return reply.code(204).header('allow', allow).send();
     return sendProblem(
       reply,
-      new ProblemError('method-not-allowed', `Use ${allow}.`, { headers: { allow } }),
+      new ProblemError('method-not-allowed', `Use ${inOrder(methods)}.`, { headers: { allow } }),
     );
   }
   const isRead = ['GET', 'HEAD'].includes(request.method);

@@ -200,14 +200,21 @@ describe('an address', () => {
   });
 
   test.each([
-    ['PUT', '/coaches', 'GET, HEAD, POST'],
-    ['DELETE', '/coaches', 'GET, HEAD, POST'],
-    ['POST', `/coaches/${crypto.randomUUID()}`, 'DELETE, GET, HEAD, PATCH'],
-    ['POST', '/readyz', 'GET, HEAD'],
-  ])('%s %s is 405 and names the methods', async (method, path, allow) => {
+    ['PUT', '/coaches', 'GET, HEAD, OPTIONS, POST'],
+    ['DELETE', '/coaches', 'GET, HEAD, OPTIONS, POST'],
+    ['POST', `/coaches/${crypto.randomUUID()}`, 'DELETE, GET, HEAD, OPTIONS, PATCH'],
+    ['POST', '/readyz', 'GET, HEAD, OPTIONS'],
+  ])('%s %s is 405 and names the methods, which whoever asks is told', async (method, path, allow) => {
     const answer = await send(method, path);
     expect([answer.status, answer.headers.get('allow')]).toEqual([405, allow]);
     expect(answer.body.type).toBe('/problems/method-not-allowed');
+    const asked = await service.request('OPTIONS', path);
+    expect([asked.status, asked.headers.get('allow'), asked.text]).toEqual([204, allow, '']);
+    expect(asked.headers.has('access-control-allow-origin')).toBe(false);
+  });
+
+  test('what could be done at an address that there is not is not told', async () => {
+    expect((await service.request('OPTIONS', '/nothing')).status).toBe(404);
   });
 
   test.each([

@@ -74,6 +74,13 @@ test('the key at another address is refused', async () => {
   expect([answer.status, answer.body.type]).toEqual([422, '/problems/idempotency-key-reused']);
 });
 
+test('the same address with its id in capitals is no other one', async () => {
+  const body = { name: 'Clamp', sensor: 'clamp' };
+  const first = await post(`/coaches/${coach}/loggers`, body, 'capitals');
+  const again = await post(`/coaches/${coach.toUpperCase()}/loggers`, body, 'capitals');
+  expect([again.status, again.text]).toEqual([201, first.text]);
+});
+
 test("a stranger's same key is another key", async () => {
   const mine = await post('/coaches', { name: 'Same' }, 'shared');
   const theirs = await post('/coaches', { name: 'Same' }, 'shared', stranger.token);
