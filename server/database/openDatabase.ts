@@ -6,6 +6,7 @@ import { plannedOnce } from './plannedOnce.ts';
 import { PlannedTexts } from './plannedTexts.ts';
 import type { RowScope } from './rowScope.ts';
 import { ScopedPool } from './scopedPool.ts';
+import { withSettings } from './withSettings.ts';
 
 /** A pool and Kysely on it, both in one scope. */
 export interface Database {
@@ -24,6 +25,21 @@ const CONNECTIONS = 10;
 const CONNECT_WITHIN_MS = 5000;
 /** Finds out about a server that is gone without a word. */
 const KEEP_ALIVE_AFTER_MS = 10_000;
+
+/**
+ * What our statements and the driver rely on, as Postgres comes with it. Whoever runs the server may have set it
+ * otherwise for others: times in a zone of its own, dates that the driver cannot read.
+ */
+const RELIED_ON = {
+  timezone: 'UTC',
+  datestyle: 'ISO',
+  intervalstyle: 'postgres',
+  bytea_output: 'hex',
+  extra_float_digits: '1',
+  standard_conforming_strings: 'on',
+  default_transaction_isolation: 'read committed',
+  default_transaction_deferrable: 'off',
+};
 
 /** How long Postgres lets a connection's statements take. */
 interface Patience {
@@ -66,12 +82,11 @@ export function openDatabase(
   { patience = OF_REQUESTS, itsOwn = {}, isDerived = false }: OpenOptions = {},
 ): Database {
   const options = {
-    connectionString: url,
+    connectionString: withSettings(url, isDerived ? { ...RELIED_ON, synchronous_commit: 'off' } : RELIED_ON),
     max: connections,
     connectionTimeoutMillis: CONNECT_WITHIN_MS,
     application_name: 'slideload',
     ...patience,
-    ...(isDerived ? { options: '-c synchronous_commit=off' } : {}),
     keepAlive: true,
     keepAliveInitialDelayMillis: KEEP_ALIVE_AFTER_MS,
   };

@@ -1,4 +1,5 @@
 import pg from 'pg';
+import { withSettings } from './withSettings.ts';
 
 /** Owns our tables where whoever connects could not be held to row-level security; nobody can sign in as it. */
 export const PLAIN_OWNER = 'slideload_owner';
@@ -19,7 +20,7 @@ export async function plainOwnerUrl(url: string, warn: (message: string) => void
     await client.query('select pg_advisory_xact_lock($1)', [LOCK]);
     await makeOwner(client);
     await client.query('commit');
-    return withRole(url);
+    return withSettings(url, { role: PLAIN_OWNER });
   } catch (error) {
     if (!(error instanceof pg.DatabaseError) || error.code !== INSUFFICIENT_PRIVILEGE) throw error;
     warn(
@@ -94,10 +95,3 @@ const OURS_TO_GIVE = `
     where t.typtype in ('c', 'e', 'd') and (t.typrelid = 0 or exists (
       select from pg_class c where c.oid = t.typrelid and c.relkind = 'c'
     )) and not exists (select from pg_depend d where d.objid = t.oid and d.deptype = 'e')`;
-
-function withRole(url: string): string {
-  const parsed = new URL(url);
-  const before = parsed.searchParams.get('options');
-  parsed.searchParams.set('options', [before, `-c role=${PLAIN_OWNER}`].filter(Boolean).join(' '));
-  return parsed.href;
-}
