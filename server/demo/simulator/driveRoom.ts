@@ -2,9 +2,11 @@ import type { StrokeCondition } from './condition.ts';
 import { copperFactor } from './copper.ts';
 import { loadTables } from './loadTable.ts';
 import { type MovingSide, stepCurrent, stepHeat, stepMotion } from './movingSide.ts';
+import { opposingForce } from './opposingForce.ts';
 import type { SimulatedRoom } from './room.ts';
+import { strokeCourse } from './strokeCourse.ts';
 import { StrokeTape } from './strokeTape.ts';
-import { terminalVolts } from './supply.ts';
+import { type Supply, terminalVolts } from './supply.ts';
 
 const STEP_S = 0.002;
 const GRAVITY = 9.81;
@@ -61,72 +63,27 @@ function createSides(room: SimulatedRoom, condition: StrokeCondition, heading: n
   });
 }
 
-/** How far into the stroke a position lies, metres. */
-function metresTo(position: number, room: SimulatedRoom, condition: StrokeCondition): number {
-  return Math.abs(position - condition.startPosition) * room.facts.travelMetres;
-}
-
 /**
  * One stroke by semi-implicit time steps (Euler-Cromer; the winding's own equation implicit) of the permanent-magnet
  * motor: `V = I R + L dI/dt + K w`, `J dw/dt = K (I - I0) - load`, all sides on one supply and one room.
  */
 export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): DrivenStroke {
   const { load, control } = room;
-  const { supply } = condition;
-  const travel = room.facts.travelMetres;
-  const heading = condition.direction === 'extend' ? 1 : -1;
-  const sides = createSides(room, condition, heading);
-  const lastCell = sides[0].table.length - 1;
-  const cold = 20 - condition.ambientC;
-  const dry = (1 - load.viscousPart) * Math.max(1 + load.coldFrictionPerC * cold, 0.5);
-  const viscous = (load.viscousPart * Math.exp(cold / load.coldStiffeningC)) / load.speedMetresPerS;
-  const stopMetres = metresTo(condition.stopPosition, room, condition);
-  const releaseMetres =
-    condition.releasePosition === null
-      ? Number.POSITIVE_INFINITY
-      : metresTo(condition.releasePosition, room, condition);
-  const plannedPauses = condition.pauses
-    .map((pause) => ({ atMetres: metresTo(pause.position, room, condition), durationS: pause.durationS }))
-    .sort((one, other) => one.atMetres - other.atMetres);
+  const course = strokeCourse(room, condition);
+  const sides = createSides(room, condition, course.heading);
+  const forceOn = opposingForce(room, condition, course);
+  const voltsUnder = sinkingSupply(condition.supply);
+  const expectedSteps = Math.ceil((1.5 * course.stopMetres) / load.speedMetresPerS / STEP_S) + 1000;
+  const tape = new StrokeTape(sides.length, expectedSteps);
   const pauses: { fromS: number; toS: number }[] = [];
-  const tape = new StrokeTape(
-    sides.length,
-    Math.ceil((1.5 * stopMetres) / load.speedMetresPerS / STEP_S) + 1000,
-  );
-
-  /** All that stands against one side at this moment, newtons. */
-  const forceOn = (side: MovingSide, meanMetres: number): number => {
-    const position = condition.startPosition + (heading * side.goneMetres) / travel;
-    const cell = Math.min(Math.max(position * lastCell, 0), lastCell - 1e-3);
-    const below = cell | 0;
-    const resistance = side.table[below] + (side.table[below + 1] - side.table[below]) * (cell - below);
-    let force = resistance * (dry + viscous * side.radiansPerS * side.motor.metresPerRadian) + side.slopeN;
-    const apart = side.goneMetres - meanMetres;
-    const beyondPlay = Math.abs(apart) - control.skewPlayMetres / 2;
-    if (beyondPlay > 0) force += Math.sign(apart) * beyondPlay * control.skewNPerMetre;
-    const pressed = side.goneMetres - stopMetres;
-    return pressed > 0 ? force + pressed * side.stopNPerMetre : force;
-  };
-
-  let sagAmps = 0;
-  let drawnAs = 0;
   let resumeS = 0;
   let endS: number | null = null;
   for (let now = 0; endS === null || now < endS + RUN_OUT_S; now = tape.steps * STEP_S) {
-    let total = 0;
-    let leastMetres = Number.POSITIVE_INFINITY;
-    let meanMetres = 0;
-    for (const side of sides) {
-      total += side.amps;
-      meanMetres += side.goneMetres / sides.length;
-      leastMetres = Math.min(leastMetres, side.goneMetres);
-    }
-    drawnAs += total * STEP_S;
-    sagAmps += ((total - sagAmps) * STEP_S) / supply.sagS;
-    const bus = terminalVolts(supply, total, sagAmps, drawnAs);
+    const { totalAmps, leastMetres, meanMetres } = stateOf(sides);
+    const bus = voltsUnder(totalAmps);
     tape.begin(bus);
 
-    const nextPause = plannedPauses[pauses.length];
+    const nextPause = course.pauses[pauses.length];
     if (nextPause && now >= resumeS && meanMetres >= nextPause.atMetres) {
       resumeS = now + nextPause.durationS;
       pauses.push({ fromS: now, toS: resumeS });
@@ -135,32 +92,21 @@ export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): Driv
         side.stalledS = 0;
       }
     }
-    const ending = meanMetres >= releaseMetres || now >= control.timeoutS;
+    const ending = meanMetres >= course.releaseMetres || now >= control.timeoutS;
 
-    let running = 0;
     for (let index = 0; index < sides.length; index++) {
       const side = sides[index];
       if (ending && side.offS === null) side.offS = now;
       const powered = side.offS === null && now >= resumeS;
-      // A side at its stop has nobody to wait for: it stalls under the full voltage.
-      const waits = condition.keepsStep && side.stopS === null;
-      const lead = side.goneMetres - leastMetres;
-      const duty = waits ? Math.max(1 - control.stepGainPerMetre * lead, LEAST_DUTY) : 1;
+      const duty = dutyOf(side, room, condition, leastMetres);
       stepCurrent(side, powered ? bus * condition.voltageFactors[index] * duty : null, STEP_S);
       stepMotion(side, forceOn(side, meanMetres), STEP_S);
       stepHeat(side, condition.ambientC, STEP_S);
-      if (side.stopS === null && side.goneMetres > stopMetres) side.stopS = now;
-
-      if (powered && now - side.startedS > START_GRACE_S) {
-        const metresPerS = side.radiansPerS * side.motor.metresPerRadian;
-        side.stalledS = metresPerS < STANDSTILL_PART * load.speedMetresPerS ? side.stalledS + STEP_S : 0;
-        if (side.stalledS >= control.stallS) side.offS = now;
-      }
-      if (side.offS === null) running++;
-      const position = condition.startPosition + (heading * side.goneMetres) / travel;
-      tape.set(index, side.amps, Math.min(Math.max(position, 0), 1));
+      if (side.stopS === null && side.goneMetres > course.stopMetres) side.stopS = now;
+      if (powered) switchOffStalled(side, room, now);
+      tape.set(index, side.amps, Math.min(Math.max(course.positionOf(side.goneMetres), 0), 1));
     }
-    if (running === 0) endS ??= now;
+    if (sides.every(({ offS }) => offS !== null)) endS ??= now;
   }
 
   return {
@@ -172,4 +118,53 @@ export function driveRoom(room: SimulatedRoom, condition: StrokeCondition): Driv
     events: sides.map(({ stopS, offS }) => ({ stopS, offS: offS ?? tape.steps * STEP_S })),
     pauses,
   };
+}
+
+/** What all sides draw together, and how far the hindmost and their mean have gone. */
+function stateOf(sides: readonly MovingSide[]): {
+  totalAmps: number;
+  leastMetres: number;
+  meanMetres: number;
+} {
+  let totalAmps = 0;
+  let leastMetres = Number.POSITIVE_INFINITY;
+  let meanMetres = 0;
+  for (const side of sides) {
+    totalAmps += side.amps;
+    meanMetres += side.goneMetres / sides.length;
+    leastMetres = Math.min(leastMetres, side.goneMetres);
+  }
+  return { totalAmps, leastMetres, meanMetres };
+}
+
+/** The volts of a supply step by step, each under so many amperes: they sink with what has been drawn so far. */
+function sinkingSupply(supply: Supply): (amps: number) => number {
+  let sagAmps = 0;
+  let drawnAs = 0;
+  return (amps) => {
+    drawnAs += amps * STEP_S;
+    sagAmps += ((amps - sagAmps) * STEP_S) / supply.sagS;
+    return terminalVolts(supply, amps, sagAmps, drawnAs);
+  };
+}
+
+/** The part of the voltage that a controller leaves to a side which is ahead of the hindmost. */
+function dutyOf(
+  side: MovingSide,
+  { control }: SimulatedRoom,
+  condition: StrokeCondition,
+  leastMetres: number,
+): number {
+  // A side at its stop has nobody to wait for: it stalls under the full voltage.
+  if (!condition.keepsStep || side.stopS !== null) return 1;
+  const lead = side.goneMetres - leastMetres;
+  return Math.max(1 - control.stepGainPerMetre * lead, LEAST_DUTY);
+}
+
+/** Switches a side off once it has stood still under power for as long as the controller lets it. */
+function switchOffStalled(side: MovingSide, { load, control }: SimulatedRoom, now: number): void {
+  if (now - side.startedS <= START_GRACE_S) return;
+  const metresPerS = side.radiansPerS * side.motor.metresPerRadian;
+  side.stalledS = metresPerS < STANDSTILL_PART * load.speedMetresPerS ? side.stalledS + STEP_S : 0;
+  if (side.stalledS >= control.stallS) side.offS = now;
 }
