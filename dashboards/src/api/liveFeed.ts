@@ -1,3 +1,4 @@
+import { knownStatuses } from './knownStatuses.ts';
 import type { LivePush } from './types.ts';
 import { watchSilence } from './watchSilence.ts';
 
@@ -27,13 +28,11 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
   let socket: WebSocket | null = null;
   let waitMs = FIRST_TRY_AGAIN_MS;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  /** What is pushed only because it was asked for in a silence, and is known already, is no news. */
-  let asked: string | null = null;
-  const lastStatus = new Map<string, string>();
+  const statuses = knownStatuses();
   const silence = watchSilence(
     () => {
-      asked = roomIds[0];
-      if (socket?.readyState === WebSocket.OPEN) watch(socket, asked);
+      statuses.ask(roomIds[0]);
+      if (socket?.readyState === WebSocket.OPEN) watch(socket, roomIds[0]);
     },
     () => openNow(),
   );
@@ -41,8 +40,7 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
   const letGo = () => {
     clearTimeout(timer);
     silence.stop();
-    asked = null;
-    lastStatus.clear();
+    statuses.forget();
     const was = socket;
     socket = null;
     was?.close();
@@ -59,11 +57,7 @@ export function openLiveFeed({ roomIds, onBegin, onPush, onLive }: FeedParts): (
     if (push.type === 'status') {
       onLive(true);
       waitMs = FIRST_TRY_AGAIN_MS;
-      const text = JSON.stringify(push.status);
-      const isKnown = asked === push.roomId && lastStatus.get(push.roomId) === text;
-      if (asked === push.roomId) asked = null;
-      if (isKnown) return;
-      lastStatus.set(push.roomId, text);
+      if (!statuses.isNews(push)) return;
     }
     onPush(push);
   };

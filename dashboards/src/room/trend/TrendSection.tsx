@@ -1,50 +1,15 @@
-import { useCallback, useId, useState } from 'preact/hooks';
 import type { MeasureTitle, Room } from '../../api/types.ts';
+import { Choice } from '../../components/sending/Choice.tsx';
 import { Field } from '../../components/sending/Field.tsx';
 import { referenceText } from '../../format.ts';
 import { replaceAddress, usePath, useSearch } from '../../router.ts';
 import { words } from '../../words.ts';
 import { SideTrend } from './SideTrend.tsx';
 import { type TrendQuestion, trendQuestionOf, trendSearch } from './trendQuestion.ts';
+import { useSharedExtent } from './useSharedExtent.ts';
 
 /** A measure of the whole stroke, the same whichever side is asked for. */
 const OF_WHOLE_STROKE = 'lagS';
-
-interface ChoiceProps<Value extends string> {
-  readonly label: string;
-  /** What the option that is taken means, where its name alone does not tell. */
-  readonly hint?: string;
-  readonly options: readonly (readonly [Value, string])[];
-  readonly value: Value;
-  readonly onChange: (value: Value) => void;
-}
-
-/** A few options side by side, one of them taken. */
-function Choice<Value extends string>({ label, hint, options, value, onChange }: ChoiceProps<Value>) {
-  const name = useId();
-  return (
-    <fieldset class="choice" aria-describedby={hint === undefined ? undefined : `${name}-hint`}>
-      <legend>{label}</legend>
-      {options.map(([option, text]) => (
-        <label key={option}>
-          <input
-            type="radio"
-            name={name}
-            value={option}
-            checked={option === value}
-            onChange={() => onChange(option)}
-          />
-          <span>{text}</span>
-        </label>
-      ))}
-      {hint !== undefined && (
-        <p class="hint" id={`${name}-hint`}>
-          {hint}
-        </p>
-      )}
-    </fieldset>
-  );
-}
 
 interface SectionProps {
   readonly room: Room;
@@ -61,18 +26,10 @@ export function TrendSection({ room, measures, version }: SectionProps) {
   const question = trendQuestionOf(useSearch());
   const { measure: name, direction, scale } = question;
   const ask = (part: Partial<TrendQuestion>) => replaceAddress(path + trendSearch({ ...question, ...part }));
-  const [extents, setExtents] = useState<Readonly<Record<string, readonly [number, number]>>>({});
   const measure = measures.find((m) => m.name === name) ?? measures[0];
   const sides = measure.name === OF_WHOLE_STROKE ? [null] : room.sides;
   const shown = `${measure.name}/${direction}/${scale}`;
-  const report = useCallback((key: string, extent: readonly [number, number]) => {
-    setExtents((held) =>
-      held[key]?.[0] === extent[0] && held[key]?.[1] === extent[1] ? held : { ...held, [key]: extent },
-    );
-  }, []);
-  const reported = sides.flatMap((side) => extents[`${shown}/${side}`] ?? []);
-  const extent: readonly [number, number] | null =
-    reported.length === 0 ? null : [Math.min(...reported), Math.max(...reported)];
+  const { extent, report } = useSharedExtent(sides.map((side) => `${shown}/${side}`));
   return (
     <section aria-labelledby="trend">
       <h2 id="trend">{words.trend.title}</h2>
