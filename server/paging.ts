@@ -1,4 +1,4 @@
-import { type SelectQueryBuilder, sql } from 'kysely';
+import { type RawBuilder, type SelectQueryBuilder, sql } from 'kysely';
 import { z } from 'zod';
 import { invalidField } from './problems.ts';
 import { Id, Time } from './schemas/common.ts';
@@ -40,7 +40,13 @@ export async function pageById<DB, Table extends keyof DB, Row extends { readonl
   return answerPage(list, pageFrom(rows, limit), itemOf, ({ id }) => [id]);
 }
 
-/** One page of what a query finds, the latest first by that column, then by id. */
+/** What puts rows of one time in order before their ids do, which follow from nothing that a reader knows. */
+interface AtOneTime<Row> {
+  readonly column: RawBuilder<string>;
+  of(row: Row): string;
+}
+
+/** One page of what a query finds, the latest first by that column, then by what is said of rows of one time, then by id. */
 export async function pageByTime<
   DB,
   Table extends keyof DB,
@@ -52,15 +58,33 @@ export async function pageByTime<
   column: Column,
   { list, limit, cursor }: AskedOfList,
   itemOf: (row: Row) => Item,
+  atOneTime?: AtOneTime<Row>,
 ): Promise<AnsweredPage<Item>> {
-  const time = sql.ref(column);
-  const after = readCursor(list, cursor, TimePlace);
+  const columns: readonly RawBuilder<unknown>[] = [
+    sql.ref(column),
+    ...(atOneTime === undefined ? [] : [atOneTime.column]),
+    sql`id`,
+  ];
+  const placeOf = (row: Row) => [
+    row[column].toISOString(),
+    ...(atOneTime === undefined ? [] : [atOneTime.of(row)]),
+    row.id,
+  ];
+  const shape: z.ZodType<readonly string[]> = atOneTime === undefined ? TimePlace : TimeAndNamePlace;
+  const after = readCursor(list, cursor, shape);
   const left =
-    after === null
-      ? query
-      : query.where(sql<boolean>`(${time}, id) < (${after[0]}::timestamptz, ${after[1]}::uuid)`);
-  const rows = await left.orderBy(time, 'desc').orderBy(sql`id`, 'desc').limit(oneMoreThan(limit)).execute();
-  return answerPage(list, pageFrom(rows, limit), itemOf, (row) => [row[column].toISOString(), row.id]);
+    after === null ? query : query.where(sql<boolean>`(${sql.join(columns)}) < (${sql.join(typed(after))})`);
+  const ordered = columns.reduce((found, each) => found.orderBy(each, 'desc'), left);
+  const rows = await ordered.limit(oneMoreThan(limit)).execute();
+  return answerPage(list, pageFrom(rows, limit), itemOf, placeOf);
+}
+
+/** As Postgres compares them with the columns. */
+function typed(place: readonly string[]): RawBuilder<unknown>[] {
+  return place.map((value, i) => {
+    if (i === 0) return sql`${value}::timestamptz`;
+    return i === place.length - 1 ? sql`${value}::uuid` : sql`${value}::text`;
+  });
 }
 
 /** Some rows of a list, and whether there are more behind them. */
@@ -82,6 +106,7 @@ export function pageFrom<Row>(found: readonly Row[], limit: number): Page<Row> {
 type ListPlace = readonly (string | number)[];
 
 const TimePlace = z.tuple([Time, Id]);
+const TimeAndNamePlace = z.tuple([Time, z.string().regex(/^[\p{L}\p{N}\p{P}\p{Z}\p{S}\p{M}]{1,500}$/u), Id]);
 const IdPlace = z.tuple([Id]);
 
 /** Reads a cursor of a list. One that is broken, or was given by another list, is the problem `invalid-field`. */

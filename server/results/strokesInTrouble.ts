@@ -36,6 +36,8 @@ export async function strokesInTrouble(
     .where((where) => where.or([where('cleared_at', 'is', null), where('cleared_at', '>=', workAt)]))
     .where('kind', 'not in', NOT_OF_THE_ROOM)
     .orderBy('opened_at', 'desc')
+    // Of two that one stroke raised always the same one is told.
+    .orderBy('kind')
     .execute();
   for (const { opened_at: openedAt, kind } of warnings) {
     const strokes = before.filter(({ atMs }) => atMs >= openedAt.getTime());

@@ -26,8 +26,14 @@ export async function listWarnings(
       .where('w.acknowledged_at', state === 'open' ? 'is' : 'is not', null);
   }
   const list = `warnings/${roomId ?? 'all'}`;
-  return pageByTime(query, 'opened_at', { list, limit, cursor }, warningView);
+  return pageByTime(query, 'opened_at', { list, limit, cursor }, warningView, KIND_AND_SIDE);
 }
+
+/** Of several that one stroke raised: the same in every room, whatever their ids are. */
+const KIND_AND_SIDE = {
+  column: sql<string>`(kind || ' ' || coalesce(side, ''))`,
+  of: ({ kind, side }: WarningRow) => `${kind} ${side ?? ''}`,
+};
 
 /**
  * A warning of the account, by its id or one that it stood under before; to everyone else it does not exist.
@@ -57,6 +63,8 @@ export async function findWarnings(
     .where('w.account_id', '=', accountId)
     .where('w.room_id', '=', roomId)
     .orderBy('w.opened_at')
+    .orderBy('w.kind')
+    .orderBy('w.side')
     .orderBy('w.id')
     .execute();
   return rows.map(warningView);
