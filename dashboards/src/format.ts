@@ -6,7 +6,7 @@ import { words } from './words.ts';
 let whenFormat: Intl.DateTimeFormat;
 let dayFormat: Intl.DateTimeFormat;
 /** Words, which stand within sentences of the page: in its language, whatever numbers and dates are written in. */
-const agoFormat = new Intl.RelativeTimeFormat(words.language, { numeric: 'auto' });
+const agoFormat = new Intl.RelativeTimeFormat(words.language);
 let percentFormat: Intl.NumberFormat;
 let finePercentFormat: Intl.NumberFormat;
 let signedPercentFormat: Intl.NumberFormat;
@@ -52,7 +52,7 @@ export function agoText(at: string | number, nowMs = Date.now()): string {
   for (const [unit, size] of steps) {
     if (Math.abs(seconds) >= size) return agoFormat.format(Math.round(seconds / size), unit);
   }
-  return agoFormat.format(0, 'minute');
+  return words.justNow;
 }
 
 /** Enough digits to tell two strokes apart, no more: 0.42, 9.1, 143. */

@@ -25,7 +25,7 @@ export const mailWords = {
   line: (event: WarningEvent, severity: Severity, coach: string, room: string) =>
     `${coach}, ${room}: ${what(event, severity)}.`,
   since: (when: string) => `First seen ${when}.`,
-  wasOpen: (from: string, to: string) => `It stood from ${from} to ${to}.`,
+  wasOpen: (from: string, to: string) => `It was open from ${from} to ${to}.`,
   /** What its reader is to do, as the pages say it of a room. */
   means: {
     watch: 'It can wait; keep an eye on it.',
@@ -39,15 +39,15 @@ export const mailWords = {
   promise:
     'These are measurements and likely causes, not a promise. Look before you move a room, and keep everyone out of its travel.',
   asked: 'You get this because you asked for it.',
-  change: (url: string) => `Change what you are told: ${url}`,
+  change: (url: string) => `Change your notices: ${url}`,
   end: (url: string) => `End these messages: ${url}`,
 
   silentSubject: (coach: string, logger: string) => `${coach}: ${logger} is silent`,
   silent: (coach: string, logger: string, days: number) =>
-    `${coach}: the logger ${logger} was not heard for ${count(days, 'day', 'days')}.`,
+    `${coach}: the logger ${logger} has not been heard from for ${count(days, 'day', 'days')}.`,
   lastHeard: (when: string) =>
-    `Last heard ${when}. Look at its supply and its network, unless the coach just stands still.`,
-  neverHeard: 'It was never heard. Look at its token, its supply and its network.',
+    `Last heard from ${when}. Check its supply and its network, unless the coach is simply parked.`,
+  neverHeard: 'It has never been heard from. Check its token, its supply and its network.',
 
   digest: 'Your week: rooms that need work',
   digestRooms: (rooms: Readonly<Record<string, number>>) =>
@@ -58,5 +58,5 @@ export const mailWords = {
   digestSilent: (n: number) => `Silent loggers: ${n}.`,
   worst: (verdict: Severity, coach: string, room: string) => `${coach}, ${room}: ${SEVERITIES[verdict]}.`,
   pausedMail: (email: string) => `Mail to ${email} is paused: the mailbox was refused.`,
-  troubledWebhook: (url: string) => `The webhook ${url} does not answer well.`,
+  troubledWebhook: (url: string) => `The webhook ${url} is failing.`,
 } as const;

@@ -141,7 +141,7 @@ async function scenesOf(dealer: Api): Promise<Scene[]> {
       path: '/',
       answered: (page) => page.locator('.coach').first().waitFor(),
       interact: async (page) => {
-        await page.getByLabel('Choose Stock').first().check();
+        await page.getByLabel('Select Stock').first().check();
         await page.getByText('Filters and order').click();
         await page.getByLabel('Search coach, model or room').pressSequentially('stock 12');
         await page.getByText(/coaches? shown/).waitFor();

@@ -24,14 +24,14 @@ const STATES: readonly State[] = [
     path: () => '/',
     reach: async (page) => {
       await page.getByRole('link', { name: /^Bedroom/ }).waitFor();
-      await page.getByLabel('Choose Juniper 31').check();
-      await page.getByLabel('Note for all of them (if you like)').waitFor();
+      await page.getByLabel('Select Juniper 31').check();
+      await page.getByLabel('Note for all of them (optional)').waitFor();
     },
   },
   {
     name: 'the coaches when none fits',
     path: () => '/?q=nothing%20has%20this%20name&silent=true',
-    reach: (page) => page.getByRole('heading', { name: 'No coach fits' }).waitFor(),
+    reach: (page) => page.getByRole('heading', { name: 'No coach matches' }).waitFor(),
   },
   {
     name: 'a coach, all of it opened',
@@ -45,7 +45,7 @@ const STATES: readonly State[] = [
       for (const form of await page.locator('.opens > summary').all()) await form.click();
       await page.getByLabel('Name of the room').waitFor();
       await page.getByRole('button', { name: 'Delete', exact: true }).last().click();
-      await page.getByText('That is not the same name.').waitFor();
+      await page.getByText('The name is not the same.').waitFor();
       await page.getByLabel('Name of the logger').last().fill('Spare');
       await page.getByRole('button', { name: 'Add a logger' }).click();
       await page.getByText('It is shown this once.').waitFor();
@@ -101,7 +101,7 @@ const STATES: readonly State[] = [
         .getByRole('button', { name: /^I have seen this/ })
         .first()
         .click();
-      await page.getByLabel('Note (if you like)').waitFor();
+      await page.getByLabel('Note (optional)').waitFor();
       await page.locator('canvas').first().waitFor();
     },
   },

@@ -85,10 +85,10 @@ describePages('before and after', (place) => {
     expect(await running.locator('svg.interval-sure').count()).toBe(1);
     expect(await front.locator('.profile-band').count()).toBe(2);
     await front.getByText(/^[456] strokes before, 6 after/).waitFor();
-    await front.getByText(/^Surely changed: \d.*\sA less along the whole travel\.$/).waitFor();
+    await front.getByText(/^Clearly changed: \d.*\sA less along the whole travel\.$/).waitFor();
     const rear = page.getByRole('figure', { name: 'The rear side, coming in' });
     const unmoved = rear.getByRole('row', { name: /^Running current \(median\)/ });
-    await unmoved.getByText(/^No sure change: /).waitFor();
+    await unmoved.getByText(/^No clear change: /).waitFor();
     expect(await unmoved.locator('svg.interval-sure').count()).toBe(0);
   });
 

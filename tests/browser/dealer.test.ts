@@ -69,7 +69,7 @@ describePages('the dealer', (place) => {
     await standsStill(page);
     expect(await page.getByLabel('Room', { exact: true }).inputValue()).toBe('Dinette');
     await page.getByLabel('Verdict').selectOption('stop');
-    await page.getByRole('heading', { name: 'No coach fits' }).waitFor();
+    await page.getByRole('heading', { name: 'No coach matches' }).waitFor();
     expect(troubles).toEqual([]);
   });
 
@@ -142,9 +142,9 @@ describePages('the dealer', (place) => {
 
   test('marks the warnings of chosen coaches as seen with one note', async () => {
     const { page } = await openLot();
-    await page.getByLabel('Choose Juniper 31').check();
-    await page.getByText('1 coach chosen').waitFor();
-    await page.getByLabel('Note for all of them (if you like)').fill('Booked for Friday.');
+    await page.getByLabel('Select Juniper 31').check();
+    await page.getByText('1 coach selected').waitFor();
+    await page.getByLabel('Note for all of them (optional)').fill('Booked for Friday.');
     await page.getByRole('button', { name: 'Mark their warnings as seen' }).click();
     await page.getByText(/\d warnings? marked as seen\./).waitFor();
     const { items } = await ask<{ items: { acknowledgement: { note: string } | null }[] }>(
@@ -217,7 +217,7 @@ describePages('the dealer', (place) => {
     await page.getByText('Delete this coach').click();
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
-    await page.getByText('That is not the same name.').waitFor();
+    await page.getByText('The name is not the same.').waitFor();
     expect(await page.evaluate('document.activeElement.value')).toBe('Stock');
     await page.getByLabel('To delete, type the name: Stock 9').fill('Stock 9');
     await page.getByRole('button', { name: 'Delete', exact: true }).click();

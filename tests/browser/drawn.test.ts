@@ -174,7 +174,7 @@ describePages('a page that the service has drawn', (place) => {
     await page.context().setOffline(true);
     await page.reload();
     await page.locator('.answer').filter({ hasText: 'Bedroom' }).waitFor();
-    await page.getByText(/^As of .*, no network now\./).waitFor();
+    await page.getByText(/^No network now\. What you see is from .*;/).waitFor();
   });
 
   test('comes from the service again on the next visit, and its files from the device', async () => {

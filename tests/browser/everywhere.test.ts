@@ -119,11 +119,11 @@ describePages('every page', (place) => {
       route.fulfill({ response: await route.fetch({ url: '/index.html' }) }),
     );
     await page.goto(`/coaches/${fleet.coach.id}`);
-    await page.getByText('The page met something it did not expect.').waitFor();
+    await page.getByText('Something went wrong on this page.').waitFor();
     expect(troubles.join()).toMatch(/undefined/);
     await page.getByRole('link', { name: 'Coaches' }).click();
     await page.getByRole('heading', { level: 1, name: 'Coaches' }).waitFor();
-    expect(await page.getByText('The page met something it did not expect.').count()).toBe(0);
+    expect(await page.getByText('Something went wrong on this page.').count()).toBe(0);
   });
 
   test('draws its pictures once there is a network, where it came without', async () => {
@@ -145,7 +145,7 @@ describePages('every page', (place) => {
     const asked = new Set<string>();
     await page.route(courses, (route) => void asked.add(route.request().url()));
     await page.goto(`/rooms/${fleet.worsening.id}`);
-    await page.getByRole('region', { name: 'Over time' }).getByText('Fetching…').first().waitFor();
+    await page.getByRole('region', { name: 'Over time' }).getByText('Loading…').first().waitFor();
     // One for each side.
     await expect.poll(() => asked.size).toBe(2);
     await page.clock.fastForward(61_000);
@@ -178,7 +178,7 @@ describePages('every page', (place) => {
       line.breakAt(/^\/api\/v1\/rooms\/[^/]+\/trend/);
       await page.goto(`${line.url}/rooms/${fleet.worsening.id}`);
       await page.getByText('The service cannot be reached.').first().waitFor();
-      expect(await page.getByText('The page met something it did not expect.').count()).toBe(0);
+      expect(await page.getByText('Something went wrong on this page.').count()).toBe(0);
       line.breakAt(null);
       await page.clock.fastForward(4_000);
       await page.getByRole('figure', { name: 'Side: front' }).waitFor();

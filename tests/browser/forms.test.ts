@@ -28,7 +28,7 @@ describePages('a form that is filled in wrongly', (place) => {
     for (const said of [
       'Two sides have the same name.',
       'Enter centimetres, at most 1,000, or leave it empty.',
-      'Enter amperes above 0, at most 1000, or leave it empty.',
+      'Enter amps above 0, at most 1000, or leave it empty.',
     ])
       expect([said, await times(form, said)]).toEqual([said, 1]);
     // A name that only the service knows to be impossible.
@@ -53,7 +53,7 @@ describePages('a form that is filled in wrongly', (place) => {
     expect(await name.evaluate((field) => field.getBoundingClientRect().top)).toBeLessThan(
       NARROW.viewport.height,
     );
-    const hint = /^Each that a motor or a gear of its own moves/;
+    const hint = /^Each side that has its own motor or gear/;
     await page.getByLabel('Driven sides').waitFor();
     await page.getByText(hint).waitFor();
   });
@@ -67,6 +67,24 @@ describePages('a form that is filled in wrongly', (place) => {
     await page.getByRole('link', { name: 'Add a recording from a file' }).waitFor();
     await page.getByRole('button', { name: 'Add the first logger' }).click();
     await page.getByLabel('Name of the logger').and(page.locator(':focus')).waitFor();
+  });
+
+  test('whoever is led to a wire, a clamp or a gear reads what to mind there first', async () => {
+    const api = await place.api();
+    const bare = await addCoach(api, 'Juniper 33');
+    const den = await addRoom(api, bare, 'Den');
+    const { page } = await place.visitAs(place.person, `/coaches/${bare.id}`, NARROW);
+    await page.getByRole('button', { name: 'Add the first logger' }).click();
+    const adding = page.locator('form', { has: page.getByLabel('Name of the logger') });
+    await adding.getByRole('heading', { name: 'Before you fit it' }).waitFor();
+    await adding.getByText(/^Keep everyone, and every hand, out of the travel/).waitFor();
+    await adding.getByText(/^Disconnect the supply before you touch motors or wiring/).waitFor();
+    await page.getByText('Add a room').click();
+    await page.getByText('Gear and supply').click();
+    await page.getByText(/nobody in the travel of the room and the supply disconnected\.$/).waitFor();
+    expect(await violationsOn(page)).toEqual([]);
+    await page.goto(`/rooms/${den.id}/upload`);
+    await page.getByText(/^Before you clamp a wire: keep everyone out of the travel/).waitFor();
   });
 
   test('a coach, a person and a webhook', async () => {

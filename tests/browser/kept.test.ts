@@ -15,9 +15,7 @@ describePages('how long recordings are kept', (place) => {
     expect(await span.inputValue()).toBe('');
     await page.getByText('Nothing has been removed yet.').waitFor();
     await span.selectOption('1 year');
-    await page
-      .getByText(/more than 1 year ago are removed in the coming night.*Nobody can bring them back/)
-      .waitFor();
+    await page.getByText(/more than 1 year ago are removed tonight.*Nobody can bring them back/).waitFor();
     expect(await kept()).toBeNull();
     expect(await violationsOn(page)).toEqual([]);
 

@@ -30,7 +30,7 @@ describePages(
 
     test('is chosen by each person, on a phone, and kept choice by choice', async () => {
       const { page, troubles } = await place.visitAs(place.person, '/settings', NARROW);
-      await page.getByRole('link', { name: 'What you are told' }).click();
+      await page.getByRole('link', { name: 'Notices' }).click();
       await page.getByText('There is no mail server here yet, so nothing is mailed.').waitFor();
       expect(await page.getByText('Mail goes to').count()).toBe(0);
       await page.getByLabel('Warnings by mail').selectOption({ label: 'From “Needs work” on' });
@@ -38,7 +38,7 @@ describePages(
       await page.getByLabel('Loggers silent for').fill('7');
       await page.getByLabel('From', { exact: true }).fill('22:00');
       await page.getByLabel('Loggers silent for').focus();
-      await page.getByText('Enter both: nothing is kept before.').waitFor();
+      await page.getByText('Enter both: nothing is saved before.').waitFor();
       expect(await page.getByText('Saved.').count()).toBe(0);
       await page.getByLabel('To', { exact: true }).fill('07:00');
       await page.getByLabel('To', { exact: true }).blur();
@@ -56,7 +56,7 @@ describePages(
       expect(await isWide(page)).toBe(false);
       expect(await violationsOn(page)).toEqual([]);
       await page.getByLabel('Loggers silent for').fill('a');
-      await page.getByText('Enter whole days from 1 to 365, or nothing.').waitFor();
+      await page.getByText('Enter whole days from 1 to 365, or leave it empty.').waitFor();
       await page.getByRole('button', { name: 'No quiet hours' }).click();
       await expect.poll(async () => (await settingsOf(api)).quiet).toBeNull();
       expect(troubles).toEqual([]);
@@ -101,7 +101,7 @@ describePages(
       await page.getByRole('button', { name: 'I have kept it' }).click();
       await page.getByText(`More on ${receiver.url}`).click();
       await page.getByRole('button', { name: 'Send a test' }).click();
-      await page.getByRole('cell', { name: 'taken' }).waitFor();
+      await page.getByRole('cell', { name: 'delivered' }).waitFor();
       expect(receiver.received).toHaveLength(1);
       expect(await isWide(page)).toBe(false);
       expect(await violationsOn(page)).toEqual([]);
@@ -123,14 +123,14 @@ describePages(
         .where('email', '=', place.person.email)
         .executeTakeFirstOrThrow();
       const { page, troubles } = await place.visit(`/unsubscribe/${unsubscribeToken(reader)}`, NARROW);
-      await page.getByRole('button', { name: 'End it' }).waitFor();
+      await page.getByRole('button', { name: 'Stop it' }).waitFor();
       expect((await settingsOf(await place.api())).warningsFrom).toBe('watch');
       expect(await violationsOn(page)).toEqual([]);
-      await page.getByRole('button', { name: 'End it' }).click();
-      await page.getByText('It is ended.').waitFor();
+      await page.getByRole('button', { name: 'Stop it' }).click();
+      await page.getByText('Stopped.').waitFor();
       expect((await settingsOf(await place.api())).warningsFrom).toBeNull();
       await page.goto('/unsubscribe/nobody');
-      await page.getByRole('button', { name: 'End it' }).click();
+      await page.getByRole('button', { name: 'Stop it' }).click();
       await page.getByText('This link is not known here.').waitFor();
       expect(troubles.filter((trouble) => !trouble.includes('404'))).toEqual([]);
     });

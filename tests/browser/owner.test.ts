@@ -49,7 +49,9 @@ describePages('the owner of one coach, on a phone', (place) => {
     }
     await page.getByRole('img', { name: /^Picture of the last strokes/ }).waitFor();
     await page
-      .getByText(/The front side drew (just|\d+% (more|less) than) its normal the last time it went out/)
+      .getByText(
+        /The front side drew (its normal current|\d+% (more|less) than its normal) the last time it went out/,
+      )
       .waitFor();
     await page.getByText('Your dealer can let a technician see this coach').waitFor();
     expect(await page.getByText('Delete this coach').count()).toBe(0);
@@ -80,16 +82,16 @@ describePages('the owner of one coach, on a phone', (place) => {
     const { page, troubles } = await place.visit('/', NEW_PHONE);
     await signIn(page, owner);
     await page.locator('.answer').first().waitFor();
-    await page.getByText(/The front side drew .* its normal the last time/).waitFor();
+    await page.getByText(/The front side drew .*its normal .*the last time/).waitFor();
     await keptOnDevice(page);
     await page.context().setOffline(true);
     await page.reload();
     await page.getByRole('heading', { level: 1, name: 'Juniper 31' }).waitFor();
     await page.locator('.answer').filter({ hasText: 'Bedroom' }).getByText('Clear').waitFor();
-    await page.getByText(/The front side drew .* its normal the last time/).waitFor();
-    await page.getByText(/^As of .*, no network now\./).waitFor();
+    await page.getByText(/The front side drew .*its normal .*the last time/).waitFor();
+    await page.getByText(/^No network now\. What you see is from .*;/).waitFor();
     await page.context().setOffline(false);
-    await page.getByText(/no network now/).waitFor({ state: 'detached' });
+    await page.getByText(/No network now/).waitFor({ state: 'detached' });
     expect(troubles.filter((trouble) => !/ERR_INTERNET_DISCONNECTED|WebSocket/.test(trouble))).toEqual([]);
   });
 
@@ -128,9 +130,9 @@ describePages('the owner of one coach, on a phone', (place) => {
     await standsStill(page);
     await page.context().setOffline(true);
     await page.clock.fastForward('01:01');
-    await page.getByText(/^As of 1 minute ago, no network now\./).waitFor();
+    await page.getByText(/^No network now\. What you see is from 1 minute ago;/).waitFor();
     await page.clock.fastForward('31:00');
-    await page.getByText(/^As of 32 minutes ago, no network now\./).waitFor();
+    await page.getByText(/^No network now\. What you see is from 32 minutes ago;/).waitFor();
   });
 
   test('takes along what was kept on the device when signing out', async () => {
@@ -174,7 +176,7 @@ describePages('the owner of one coach, on a phone', (place) => {
     );
     await page.reload();
     await page.locator('.answer').filter({ hasText: 'Bedroom' }).waitFor();
-    await page.getByText(/^As of .*\. Asking for the latest/).waitFor();
+    await page.getByText(/^What you see is from .*\. Asking for the latest/).waitFor();
     release();
     await page.getByText(/Asking for the latest/).waitFor({ state: 'detached' });
   });

@@ -37,7 +37,7 @@ describePages('people', (place) => {
     expect(await violationsOn(dealer.page)).toEqual([]);
 
     const ines = await place.visit('/join', NARROW);
-    await ines.page.getByText('This address lacks its key.').waitFor();
+    await ines.page.getByText('This link is not complete.').waitFor();
     // The whole link, pasted into the same tab.
     await ines.page.goto(new URL(link).pathname + new URL(link).hash);
     await ines.page.getByLabel('Password').fill('short');
@@ -133,18 +133,18 @@ describePages('people', (place) => {
     expect(await violationsOn(here.page)).toEqual([]);
 
     await here.page.getByText('Change the password').click();
-    await here.page.getByLabel('Present password').fill('not this one');
+    await here.page.getByLabel('Current password').fill('not this one');
     await here.page.getByLabel('New password').fill(PASSWORD);
     await here.page.getByRole('button', { name: 'Change it' }).click();
-    await here.page.getByText('This is not your present password.').waitFor();
-    const present = here.page.getByLabel('Present password');
+    await here.page.getByText('This is not your current password.').waitFor();
+    const present = here.page.getByLabel('Current password');
     const next = here.page.getByLabel('New password');
     await present.fill(place.person.password);
     await next.fill(place.person.password);
     await here.page.getByRole('button', { name: 'Change it' }).click();
-    await here.page.getByText('This is your present password. Choose another one.').waitFor();
+    await here.page.getByText('This is your current password. Choose another one.').waitFor();
     // What the service said of the attempt before is no longer there beside it.
-    expect(await here.page.getByText('This is not your present password.').count()).toBe(0);
+    expect(await here.page.getByText('This is not your current password.').count()).toBe(0);
     await next.fill(PASSWORD);
     await here.page.getByLabel('Show what is typed').check();
     expect(await next.getAttribute('type')).toBe('text');

@@ -104,7 +104,7 @@ describePages('a room that got worse', (place) => {
       'What it likely is',
       'Before you touch anything',
       'What to check, in this order',
-      'What not to do, and what to mind',
+      'What not to do, and what to remember',
       'When to stop using the room',
     ]);
     await warning
@@ -203,8 +203,8 @@ describePages('a room that got worse', (place) => {
     await page.getByRole('button', { name: 'Lubricated' }).click();
     const work = works.getByRole('listitem').filter({ hasText: 'Lubricated' });
     await work.getByText('It takes two strokes').waitFor();
-    await page.getByRole('button', { name: 'Take it back' }).click();
-    await page.getByText('Taken back.').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Undone.').waitFor();
     await work.waitFor({ state: 'detached' });
   });
 
@@ -229,7 +229,7 @@ describePages('a room that got worse', (place) => {
     await page.getByRole('button', { name: 'Cancel' }).click();
     await expect.poll(() => page.evaluate('document.activeElement.textContent')).toBe('I have seen this');
     await open.first().click();
-    await page.getByLabel('Note (if you like)').fill('On the list for Friday.');
+    await page.getByLabel('Note (optional)').fill('On the list for Friday.');
     await page.getByRole('button', { name: 'Mark as seen' }).click();
     await page.getByText('On the list for Friday.').waitFor();
     expect(await open.count()).toBe(before - 1);
@@ -268,12 +268,12 @@ describePages('a room that got worse', (place) => {
     const courses = page.getByRole('region', { name: 'Over the last strokes' });
     const course = (room: string) => courses.getByRole('region', { name: room });
     await course('Bedroom')
-      .getByText(/Its warning stands: no single stroke ends it\.$/)
+      .getByText(/Its warning stays open: it takes more than one good stroke to clear it\.$/)
       .waitFor();
     await course('Dinette')
       .getByText(/That is usual for it\.$/)
       .waitFor();
-    expect(await course('Dinette').getByText('Its warning stands').count()).toBe(0);
+    expect(await course('Dinette').getByText('Its warning stays open').count()).toBe(0);
   });
 
   test('leads to a stroke and back', async () => {

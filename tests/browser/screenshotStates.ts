@@ -41,14 +41,15 @@ export async function shootTroubles(
   await page.reload({ waitUntil: 'networkidle' });
   await page.context().setOffline(true);
   await page.reload();
-  await page.getByText('no network').first().waitFor();
+  await page.getByText('No network').first().waitFor();
   await shoot('state-offline');
   await page.context().setOffline(false);
 
   const trends = '**/api/v1/rooms/*/trend**';
   await page.route(trends, () => {});
-  await page.goto(`${path}?again`);
-  await page.getByText('Fetching').first().waitFor();
+  // A course that the device has not kept: one that it has is shown instead.
+  await page.goto(`${path}?measure=durationS`);
+  await page.getByText('Loading').first().waitFor();
   await shoot('state-loading');
   await page.unroute(trends);
 

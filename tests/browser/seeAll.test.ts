@@ -43,7 +43,7 @@ describePages('all open warnings of a coach', (place) => {
     await caution.waitFor();
     await page.getByRole('link', { name: 'Bedroom' }).last().waitFor();
     expect(await violationsOn(page)).toEqual([]);
-    await page.getByLabel('Note for all of them (if you like)').fill('On the list for Tuesday.');
+    await page.getByLabel('Note for all of them (optional)').fill('On the list for Tuesday.');
     await page.getByRole('button', { name: /^I have seen/ }).click();
     await page.getByText(/^\d+ warnings? marked as seen\.$/).waitFor();
     await page.getByText(/open warnings? as seen$/).waitFor({ state: 'detached' });

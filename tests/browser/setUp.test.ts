@@ -11,7 +11,7 @@ describePages(
   (place) => {
     test('without its key the link is said to be incomplete', async () => {
       const { page } = await place.visit('/set-up');
-      await page.getByText('lacks its key').waitFor();
+      await page.getByText('is not complete').waitFor();
     });
 
     test('makes the first account once, and never tells its key to anybody by an address', async () => {

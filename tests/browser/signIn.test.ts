@@ -20,13 +20,13 @@ describePages('signing in and out', (place) => {
     await page.getByLabel('E-mail').fill(place.person.email);
     await page.getByLabel('Password').fill('not the password');
     await page.getByRole('button', { name: 'Sign in' }).click();
-    await page.getByText('This e-mail and password do not belong together.').waitFor();
+    await page.getByText('This e-mail or password is wrong.').waitFor();
     expect(await page.getByLabel('E-mail').inputValue()).toBe(place.person.email);
     await page.getByLabel('E-mail').fill('nobody');
     await page.getByLabel('Password').fill('');
     await page.getByRole('button', { name: 'Sign in' }).click();
     await page.getByText('Enter a whole address, such as name@example.com.').waitFor();
-    expect(await page.getByText('do not belong together').count()).toBe(0);
+    expect(await page.getByText('or password is wrong').count()).toBe(0);
   });
 
   test('asks whoever was signed out for the password alone', async () => {

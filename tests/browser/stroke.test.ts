@@ -51,12 +51,12 @@ describePages('one stroke', (place) => {
 
   test('is set aside with a note, and counted again', async () => {
     const { page } = await place.visitAs(place.person, `/strokes/${fleet.strokeIds[1]}`);
-    await page.getByLabel('Why (if you like)').fill('Somebody leaned on it.');
+    await page.getByLabel('Why (optional)').fill('Somebody leaned on it.');
     await page.getByRole('button', { name: 'Set this stroke aside' }).click();
     await page.getByRole('button', { name: 'Count this stroke again' }).waitFor();
     await page.reload();
     await page.getByRole('button', { name: 'Count this stroke again' }).waitFor();
-    expect(await page.getByLabel('Why (if you like)').inputValue()).toBe('Somebody leaned on it.');
+    expect(await page.getByLabel('Why (optional)').inputValue()).toBe('Somebody leaned on it.');
     await page.getByRole('button', { name: 'Count this stroke again' }).click();
     await page.getByRole('button', { name: 'Set this stroke aside' }).waitFor();
   });
@@ -91,10 +91,10 @@ describePages('one stroke', (place) => {
     await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
     await standsStill(page);
     await page.context().setOffline(true);
-    await page.getByText(/^As of .*no network now/).waitFor();
+    await page.getByText(/^No network now\. What you see is from .*;/).waitFor();
     await page.getByRole('region', { name: 'Measures', exact: true }).waitFor();
     await page.context().setOffline(false);
-    await page.getByText(/no network now/).waitFor({ state: 'detached' });
+    await page.getByText(/No network now/).waitFor({ state: 'detached' });
   });
 
   test('is printed under its coach and room, with nothing to press', async () => {
@@ -150,7 +150,7 @@ describePages('one stroke', (place) => {
     expect(await note.last().locator('p').allTextContents()).toEqual([
       expect.stringContaining('No side could be measured'),
       expect.stringMatching(/^Keep everyone out of the travel.* disconnect the supply before/),
-      expect.stringMatching(/^It counts neither .* looked at\.$/),
+      expect.stringMatching(/^It does not count .* checked\.$/),
     ]);
   });
 

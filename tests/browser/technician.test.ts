@@ -96,7 +96,7 @@ describePages('a technician beside the coach', (place) => {
 
   test('lays other strokes over it, up to eight in one picture, and can send that to somebody', async () => {
     const page = await openStroke(latestExtend());
-    await page.getByText('Lay other strokes over it').click();
+    await page.getByText('Compare with other strokes').click();
     const boxes = page.locator('.picks input');
     // Those that ran the same way are offered, all others on demand.
     await boxes.nth(8).waitFor();
@@ -114,7 +114,7 @@ describePages('a technician beside the coach', (place) => {
     await travelOf(page).locator('.key-letter').nth(6).waitFor();
     await travelOf(page).getByText('As a table').click();
     await travelOf(page).getByRole('columnheader', { name: 'B: front' }).waitFor();
-    await page.getByRole('button', { name: 'Take all away' }).click();
+    await page.getByRole('button', { name: 'Remove all' }).click();
     expect(await travelOf(page).locator('.key-letter').count()).toBe(0);
     expect(new URL(page.url()).search).toBe('');
   });
@@ -138,7 +138,7 @@ describePages('a technician beside the coach', (place) => {
     const travel = travelOf(page);
     await travel.getByRole('button', { name: 'Closer' }).click();
     await travel.getByText('Shown: 24% to 76%').waitFor();
-    await page.getByText('Lay other strokes over it').click();
+    await page.getByText('Compare with other strokes').click();
     await page.locator('.picks input').first().check();
     await travel.locator('.key-letter').first().waitFor();
     await travel.locator('.u-over').hover({ position: { x: 2, y: 100 } });
@@ -160,7 +160,7 @@ describePages('a technician beside the coach', (place) => {
     await travelOf(page)
       .getByText(/^Shown: (29|30)% to (60|61)%$/)
       .waitFor();
-    await travelOf(page).getByRole('button', { name: 'The whole' }).click();
+    await travelOf(page).getByRole('button', { name: 'Show all' }).click();
     await travelOf(page)
       .getByText(/^Shown/)
       .waitFor({ state: 'detached' });
@@ -195,7 +195,7 @@ describePages('a technician beside the coach', (place) => {
         /it reaches the service line of 10\.\d\sA in about \d+ more strokes this way, .* \(80% sure\)\./,
       )
       .waitFor();
-    await front.getByText('if it goes on so: when the service line is reached').waitFor();
+    await front.getByText('if it goes on like this: when the service line is reached').waitFor();
     await front.locator('canvas').waitFor();
     await front.getByRole('button', { name: 'Closer' }).click();
     await front.getByText(/^Shown: .* to /).waitFor();

@@ -33,10 +33,10 @@ describePages('adding a recording from a file', (place) => {
     (await ask<{ items: unknown[] }>(api, 'GET', `/rooms/${roomId}/strokes`)).items.length;
 
   async function correct(page: Page): Promise<void> {
-    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
-    await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amps');
+    await page.getByLabel('What column 3 is').selectOption('rear, current in amps');
     await page.getByLabel('When the recording began').fill('2026-05-02T16:20:11');
-    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByText('It is ready to be stored.').waitFor();
   }
 
   test('shows how it will be cut and what each column is before anything is stored; then stores it once', async () => {
@@ -45,7 +45,7 @@ describePages('adding a recording from a file', (place) => {
     await file(page).setInputFiles(csvFile(clampCsv()));
     const picture = page.getByRole('figure', { name: 'The recording and its strokes' });
     await picture
-      .getByText('2 strokes in 77.9 s of recording: 780 rows, columns parted by semicolons.')
+      .getByText('2 strokes in 77.9 s of recording: 780 rows, columns separated by semicolons.')
       .waitFor();
     await picture.locator('canvas').waitFor();
     await page.getByText('Column 2: choose above what it is, or that it is not used.').waitFor();
@@ -77,15 +77,15 @@ describePages('adding a recording from a file', (place) => {
     const start = page.getByLabel('When the recording began');
     const store = page.getByRole('button', { name: 'Store these 2 strokes' });
     await start.fill('2126-05-02T16:20:11');
-    const future = page.getByText('This start lies in the future. Enter when it was recorded.');
+    const future = page.getByText('This start is in the future. Enter when it was recorded.');
     await future.first().waitFor();
     expect(await future.count()).toBe(2);
     expect(await store.isDisabled()).toBe(true);
     await start.fill('2014-05-02T16:20:11');
-    await page.getByText('This start lies before 2015. Enter when it was recorded.').first().waitFor();
+    await page.getByText('This start is before 2015. Enter when it was recorded.').first().waitFor();
     expect(await store.isDisabled()).toBe(true);
     await start.fill('2026-05-06T16:20:11');
-    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByText('It is ready to be stored.').waitFor();
     expect(await store.isDisabled()).toBe(false);
   });
 
@@ -99,7 +99,7 @@ describePages('adding a recording from a file', (place) => {
       await new Promise<void>((go) => held.push(go));
       await route.continue();
     });
-    await page.getByLabel('What column 1 is').selectOption('front, current in amperes');
+    await page.getByLabel('What column 1 is').selectOption('front, current in amps');
     await page.getByText('Reading the file').waitFor();
     await rate.pressSequentially('10');
     await vi.waitFor(() => expect(held).toHaveLength(1));
@@ -126,7 +126,7 @@ describePages('adding a recording from a file', (place) => {
     await page.getByLabel('Direction of stroke 1').selectOption('Going out (extend)');
     await page.getByLabel('Direction of stroke 2').selectOption('Coming in (retract)');
     await page.getByLabel('When the recording began').fill('2026-05-03T16:20:11');
-    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByText('It is ready to be stored.').waitFor();
     await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
     await page.getByRole('link', { name: 'Open stroke 2' }).click();
     await page.getByRole('heading', { level: 1, name: 'Stroke coming in' }).waitFor();
@@ -136,7 +136,7 @@ describePages('adding a recording from a file', (place) => {
     const { page, troubles } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));
     await page.getByLabel('When the recording began').fill('2026-05-04T16:20:11');
-    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amps');
     const picture = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]);
     await file(page).setInputFiles({ name: 'photo.png', mimeType: 'image/png', buffer: picture });
     await page.getByRole('alert').getByText('another file that is not text').waitFor();
@@ -167,16 +167,16 @@ describePages('adding a recording from a file', (place) => {
   test('passes over what a meter writes above its table, and says of a table without titles what to do', async () => {
     const { page, troubles } = await openPage();
     await file(page).setInputFiles(csvFile(`Model;M 1\r\nSerial;123\r\n\r\n${clampCsv()}`));
-    await page.getByText(/kB · The 3 lines above the titles are passed over\.$/).waitFor();
+    await page.getByText(/kB · The 3 lines above the titles are skipped\.$/).waitFor();
     await page.getByRole('cell', { name: 'Ch1' }).waitFor();
     await page.getByText('Column 2: choose above').waitFor();
 
     await file(page).setInputFiles(csvFile(clampCsv().replace(/^.*\r\n/, '')));
     await page.getByText('The file has no titles. Choose above what each column is.').waitFor();
-    expect(await page.getByText('passed over').count()).toBe(0);
+    expect(await page.getByText('skipped').count()).toBe(0);
     expect(await page.getByText('header row').count()).toBe(0);
     await page.getByLabel('What column 1 is').selectOption('Time in seconds, or date and time');
-    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amps');
     await page.getByText('2 strokes in').waitFor();
     expect(troubles).toEqual([]);
   });
@@ -198,17 +198,17 @@ describePages('adding a recording from a file', (place) => {
   test('a session lost in mid-edit loses nothing entered', async () => {
     const { page } = await openPage();
     await file(page).setInputFiles(csvFile(clampCsv()));
-    await page.getByLabel('What column 2 is').selectOption('front, current in amperes');
+    await page.getByLabel('What column 2 is').selectOption('front, current in amps');
     // What was made of that has come: nothing that is on its way tells the page before somebody goes on.
     await page.getByText('Column 2: choose above').waitFor({ state: 'detached' });
     await page.getByText('Reading the file').waitFor({ state: 'detached' });
     await page.context().clearCookies();
-    await page.getByLabel('What column 3 is').selectOption('rear, current in amperes');
+    await page.getByLabel('What column 3 is').selectOption('rear, current in amps');
     await page.getByText('You were signed out.').waitFor();
     await signIn(page, place.person);
     expect(await page.getByLabel('What column 2 is').inputValue()).toBe('side/front/A');
     await page.getByLabel('When the recording began').fill('2026-05-05T16:20:11');
-    await page.getByText('Nothing stands in the way.').waitFor();
+    await page.getByText('It is ready to be stored.').waitFor();
     await page.getByRole('button', { name: 'Store these 2 strokes' }).click();
     await page.getByText('2 strokes were stored.').waitFor();
   });

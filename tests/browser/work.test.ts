@@ -54,8 +54,8 @@ describePages('work done on a room', (place) => {
     await page.unroute(/\/services$/);
     await section.getByRole('button', { name: 'Lubricated' }).click();
     await section.getByText('Saved: Lubricated.').waitFor();
-    await section.getByRole('button', { name: 'Take it back' }).click();
-    await section.getByText('Taken back.').waitFor();
+    await section.getByRole('button', { name: 'Undo' }).click();
+    await section.getByText('Undone.').waitFor();
   });
 
   test('of a day to come is refused in plain words before it is sent, where it is entered', async () => {
@@ -134,18 +134,18 @@ describePages('work done on a room', (place) => {
     await press('Adjusted');
     await section.getByText('Saved: Adjusted.').waitFor();
     expect(await focused()).toBe('Record work');
-    await press('Take it back');
-    await section.getByText('Taken back.').waitFor();
-    expect(await focused()).toBe('Taken back.');
+    await press('Undo');
+    await section.getByText('Undone.').waitFor();
+    expect(await focused()).toBe('Undone.');
 
     await ask(api, 'POST', `/rooms/${room.id}/services`, { kind: 'retimed', at: '2026-05-01T10:00:00Z' });
     await page.reload();
-    await press(/^Remove: Sides timed anew/);
+    await press(/^Remove: Sides retimed/);
     await press('Keep it');
     expect(await focused()).toBe('Remove');
     await page.keyboard.press('Enter');
     await press('Yes, remove it');
-    const line = section.getByRole('button', { name: /^Remove: Sides timed anew/ });
+    const line = section.getByRole('button', { name: /^Remove: Sides retimed/ });
     await line.waitFor({ state: 'detached' });
     expect(
       await page.evaluate('document.activeElement.closest("section").ariaLabelledByElements[0].id'),

@@ -18,7 +18,7 @@ interface LoggerFormProps {
 
 const SENSORS = entriesOf(words.forms.sensors);
 
-/** Makes a logger, or changes one. */
+/** Makes a logger, or changes one. Whoever adds one goes to the motor's wire next: what to mind there stands with it. */
 export function LoggerForm({ coachId, logger, onDone }: LoggerFormProps) {
   const say = words.forms;
   const close = useContext(CloseContext);
@@ -56,6 +56,16 @@ export function LoggerForm({ coachId, logger, onDone }: LoggerFormProps) {
         onChange={setSensor}
         problem={form.problemOf('sensor')}
       />
+      {logger === null && (
+        <div class="cautions">
+          <h3>{say.beforeFitting}</h3>
+          <ul>
+            {say.fittingCautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </div>
+      )}
     </InlineForm>
   );
 }

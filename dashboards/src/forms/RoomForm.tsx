@@ -102,6 +102,7 @@ export function RoomForm({ coachId, room, onDone }: RoomFormProps) {
         }
       >
         <summary>{say.moreOfRoom}</summary>
+        <p class="cautions">{say.moreOfRoomBefore}</p>
         {numberField('gearTeeth', say.gearTeeth)}
         {numberField('rackPitchMm', say.rackPitch)}
         {numberField('nominalVolts', say.nominalVolts)}

@@ -123,6 +123,7 @@ export function UploadPage({ id }: { readonly id: string }) {
       ) : (
         <>
           <p class="lead">{uploadWords.lead}</p>
+          <p class="cautions">{uploadWords.before}</p>
           <UploadHere room={room.value} />
         </>
       )}

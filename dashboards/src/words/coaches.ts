@@ -44,8 +44,8 @@ export const coachesWords = {
       heard: 'Longest silent first',
       newest: 'Newest first',
     },
-    none: 'No coach fits',
-    noneHint: 'Nothing here has all that you asked for.',
+    none: 'No coach matches',
+    noneHint: 'Nothing here has everything that you asked for.',
     listOf: 'List of coaches',
     shown: (shown: number, more: boolean) =>
       `${shown === 1 ? '1 coach' : `${shown} coaches`} shown${more ? ', and there are more' : ''}.`,
@@ -55,10 +55,10 @@ export const coachesWords = {
     silentFor: 'silent',
     borrowed: (share: string) => `${share} of its normal borrowed`,
     seenAndThere: 'seen, still there',
-    select: (name: string) => `Choose ${name}`,
-    selectShown: 'Choose all shown',
-    chosen: (n: number) => (n === 1 ? '1 coach chosen' : `${n} coaches chosen`),
-    unchoose: 'Choose none',
+    select: (name: string) => `Select ${name}`,
+    selectShown: 'Select all shown',
+    chosen: (n: number) => (n === 1 ? '1 coach selected' : `${n} coaches selected`),
+    unchoose: 'Clear the selection',
     acknowledge: 'Mark their warnings as seen',
     acknowledging: 'Saving…',
     acknowledged: (n: number) =>
@@ -67,16 +67,16 @@ export const coachesWords = {
         : n === 1
           ? '1 warning marked as seen.'
           : `${n} warnings marked as seen.`,
-    note: 'Note for all of them (if you like)',
+    note: 'Note for all of them (optional)',
     csvShown: 'Save the whole list as CSV',
-    csvChosen: 'Save the chosen as CSV',
-    saving: 'Fetching…',
+    csvChosen: 'Save the selected as CSV',
+    saving: 'Loading…',
     fileName: 'coaches.csv',
   },
 
   seeAll: {
     title: (n: number) => (n === 1 ? 'Mark the open warning as seen' : `Mark all ${n} open warnings as seen`),
-    lead: 'This says that you know of them. It mends nothing: they stay until the strokes run as they used to.',
+    lead: 'This says that you know about them. It fixes nothing: they stay open until the room runs normally again.',
     submit: (n: number) => (n === 1 ? 'I have seen it' : `I have seen all ${n}`),
   },
 } as const;

@@ -16,9 +16,9 @@ export const compareWords = {
     partly: (work: string, day: string) =>
       `In part: since “${work}” on ${day} the room draws less than before, but its warning has not gone.`,
     likely: (work: string, day: string) =>
-      `Likely yes: since “${work}” on ${day} its warning has gone. The current is not told apart from before.`,
+      `Likely yes: since “${work}” on ${day} its warning has gone. The current shows no clear change.`,
     same: (work: string, day: string) =>
-      `Not told apart yet: since “${work}” on ${day} the current has not surely changed.`,
+      `No clear change yet: since “${work}” on ${day} the current has not clearly changed.`,
     placeLess: (work: string, day: string) =>
       `Yes, at a place of the travel: since “${work}” on ${day} the room draws less there.`,
     placePartly: (work: string, day: string) =>
@@ -30,7 +30,7 @@ export const compareWords = {
     more: (work: string, day: string) =>
       `No, it is worse: since “${work}” on ${day} the room draws more than before.`,
     lostLoad: (work: string, day: string) =>
-      `No: since “${work}” on ${day} a side has run with hardly any load. That it draws less is no relief.`,
+      `No: since “${work}” on ${day} a side has run with hardly any load. That it draws less is not good news.`,
     unknown: (work: string, day: string) =>
       `Too early to tell: too few strokes have come in around “${work}” on ${day}.`,
   },
@@ -40,15 +40,15 @@ export const compareWords = {
       'The room draws less in the later span than in the earlier, though part of it draws a little more.',
     placeLess: 'At a place of the travel the room draws less in the later span than in the earlier.',
     placeMore: 'At a place of the travel the room draws more in the later span than in the earlier.',
-    same: 'The two spans are not told apart by the current.',
+    same: 'The current shows no clear change between the two spans.',
     both: 'Part of the room draws less in the later span, and part of it more.',
     more: 'The room draws more in the later span than in the earlier.',
-    lostLoad: 'In the later span a side runs with hardly any load. That it draws less is no relief.',
+    lostLoad: 'In the later span a side runs with hardly any load. That it draws less is not good news.',
     unknown: 'There are too few strokes in these spans to tell.',
   },
   warningGone: (kind: string, day: string) =>
-    `The warning that stood before it, “${kind}”, has been gone since ${day}.`,
-  warningStands: (kind: string) => `The warning that stood before it, “${kind}”, still stands.`,
+    `The warning that was open before it, “${kind}”, has been gone since ${day}.`,
+  warningStands: (kind: string) => `The warning that was open before it, “${kind}”, is still open.`,
   warningArose: (kind: string) => `A warning has come up since: “${kind}”.`,
   pictures: 'Along the travel, and measure by measure',
   before: 'Before',
@@ -56,7 +56,7 @@ export const compareWords = {
   beforeKey: 'before: line of the mean, band from the lowest to the highest stroke',
   afterKey: 'after: the same',
   change: 'Change, 95% interval',
-  changed: 'place that surely changed',
+  changed: 'place that clearly changed',
   intervalKey: 'change with its 95% interval, each by itself; the upright line is no change',
   measure: 'Measure',
   from: 'From',
@@ -78,19 +78,19 @@ export const compareWords = {
   ofLoad: (size: string) => `${size} of the load`,
   ofRunning: (size: string) => `${size} of the running current`,
   sure: (shift: string, near: string, far: string) => `${shift} (${near} to ${far})`,
-  unsure: (lower: string, upper: string) => `No sure change: ${lower} to ${upper}`,
+  unsure: (lower: string, upper: string) => `No clear change: ${lower} to ${upper}`,
   notTold: 'Too few strokes to tell',
-  noPlaces: 'No single place of the travel surely changed.',
+  noPlaces: 'No single place of the travel clearly changed.',
   places: (places: string, others: number) =>
     others === 0
-      ? `Surely changed: ${places}.`
-      : `Surely changed, most of all: ${places}; and ${others} more places, all marked below.`,
+      ? `Clearly changed: ${places}.`
+      : `Clearly changed, most of all: ${places}; and ${others} more places, all marked below.`,
   place: (from: string, to: string, change: string) => `${change} from ${from} to ${to} of the travel`,
   everywhere: (change: string) => `${change} along the whole travel`,
-  tableCaption: (reference: string) => `Brought to ${reference}`,
-  otherMeasures: (reference: string) => `The other measures, brought to ${reference}`,
+  tableCaption: (reference: string) => `Adjusted to ${reference}`,
+  otherMeasures: (reference: string) => `The other measures, adjusted to ${reference}`,
   moreNumbers: (group: string) => `All numbers: ${group}`,
-  tooFewHere: 'There are not strokes enough of this direction, before and after.',
+  tooFewHere: 'There are not enough strokes in this direction, before and after.',
   tooFew:
     'It takes two strokes before the work and two after it: one out and one in, or two of one direction. This page fills itself once they have come in. Counted so far:',
   tooFewInSpans:

@@ -8,11 +8,11 @@ export const keptWords = {
   months: (n: number) =>
     n === 1 ? '1 month' : n % 12 !== 0 ? `${n} months` : n === 12 ? '1 year' : `${n / 12} years`,
   means: (span: string) =>
-    `Recordings that came in more than ${span} ago are removed in the coming night, and all others once they are as old. Nobody can bring them back. Their strokes can then no longer be seen over time, saved as CSV or worked out anew.`,
+    `Recordings that came in more than ${span} ago are removed tonight, and all others once they are that old. Nobody can bring them back. Their strokes can then no longer be seen over time, saved as CSV or worked out again.`,
   meansNothing: 'Nothing is removed.',
   remove: 'Remove what is older',
   keepAll: 'Keep them for ever',
-  keepLonger: 'Keep them so long',
+  keepLonger: 'Keep them that long',
   saving: 'Saving…',
   saved: 'Saved.',
   runs: 'What was removed',

@@ -3,9 +3,9 @@ export const shellWords = {
   name: 'Slideload',
   /** The language that these words are in. */
   language: 'en',
-  tagline: 'What your slide rooms draw, and which of them need work.',
+  tagline: 'How your slide rooms are running, and which need work.',
   skip: 'Skip to the content',
-  loading: 'Fetching…',
+  loading: 'Loading…',
   tryAgain: 'Try again',
   more: 'Show more',
   restOfText: 'Show all of it',
@@ -13,6 +13,7 @@ export const shellWords = {
   none: '–',
   printed: 'Printed',
   joint: ' · ',
+  justNow: 'just now',
   onlySide: 'Motor',
   reference: (volts: string, temperature: string) => `${volts} and ${temperature}`,
   tableOf: (what: string) => `Table: ${what}`,
@@ -30,8 +31,9 @@ export const shellWords = {
   },
 
   offline: {
-    noNetwork: (ago: string) => `As of ${ago}, no network now. It goes on by itself once there is one.`,
-    slow: (ago: string) => `As of ${ago}. Asking for the latest…`,
+    noNetwork: (ago: string) =>
+      `No network now. What you see is from ${ago}; it updates by itself once there is one.`,
+    slow: (ago: string) => `What you see is from ${ago}. Asking for the latest…`,
   },
 
   problems: {
@@ -40,7 +42,7 @@ export const shellWords = {
       'The service cannot be reached. What you entered is still here. Send it again once there is a network.',
     service: 'The service could not answer. Nothing was changed; try again in a minute.',
     refused: 'The service did not accept this.',
-    page: 'The page met something it did not expect.',
+    page: 'Something went wrong on this page.',
     tooMany: (waitS: number) =>
       waitS > 0
         ? `Too many attempts. Wait ${Math.max(1, Math.ceil(waitS / 60))} min and try again.`
@@ -55,7 +57,7 @@ export const shellWords = {
     password: 'Password',
     submit: 'Sign in',
     busy: 'Signing in…',
-    wrong: 'This e-mail and password do not belong together.',
+    wrong: 'This e-mail or password is wrong.',
     emailMissing: 'Enter your e-mail address.',
     passwordMissing: 'Enter your password.',
     show: 'Show what is typed',
@@ -65,7 +67,7 @@ export const shellWords = {
   setUp: {
     title: 'Set up Slideload',
     lead: 'This makes the first account. The link works once.',
-    noToken: 'This address lacks its key. Open the link exactly as the service printed it.',
+    noToken: 'This link is not complete. Open all of it, exactly as the service printed it.',
     name: 'Your name',
     email: 'E-mail',
     password: 'Password',
@@ -84,5 +86,5 @@ export const shellWords = {
 
   units: { seconds: 's', travelPercent: (percent: string) => `${percent} of the travel` },
 
-  missing: { title: 'Nothing here', text: 'This address leads nowhere.', back: 'To the coaches' },
+  missing: { title: 'Nothing here', text: 'There is no page at this address.', back: 'To the coaches' },
 } as const;

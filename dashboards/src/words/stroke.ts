@@ -8,12 +8,12 @@ export const strokeWords = {
   pending: 'This stroke is stored and is still being worked out.',
   unusable: 'This stroke could not be used',
   unusableMeans:
-    'It counts neither for the normal nor for warnings. If the next one comes in like this, too, have the clamp, its wire and the logger looked at.',
+    'It does not count for the normal or for warnings. If the next one is like this too, have the clamp, its wire and the logger checked.',
   unusableBefore:
     'Keep everyone out of the travel of the room, and disconnect the supply before you touch a clamp or a wire.',
   travel: 'Along the travel',
   travelLead:
-    'Left is fully in, right is fully out, whichever way it ran. The inrush may go beyond the top of the picture.',
+    'Left is fully in, right is fully out, whichever way it ran. The inrush may go off the top of the picture.',
   turnLead: (turn: string) =>
     `One turn of the gear moves the room by ${turn}; turns are counted from fully in, whatever the gear's own mark.`,
   medianOf: (side: string) => `${side}, median in 64 steps`,
@@ -31,12 +31,12 @@ export const strokeWords = {
     `Outside its normal: ${stretches}${more === 0 ? '' : ` and at ${more} more places`}.`,
   gearTurn: 'a whole turn of the gear, from fully in',
   overlays: {
-    title: 'Lay other strokes over it',
+    title: 'Compare with other strokes',
     explain: (most: number) =>
       `Up to ${most} strokes in one picture. Each is shown by its medians, in a colour and with a letter of its own.`,
     both: 'Those that ran the other way, too',
-    none: 'There is no other stroke that was measured.',
-    clear: 'Take all away',
+    none: 'There is no other measured stroke.',
+    clear: 'Remove all',
   },
   travelAxis: 'Travel, from fully in to fully out',
   time: 'Over time',
@@ -65,8 +65,8 @@ export const strokeWords = {
   measure: 'Measure',
   share: 'Share of the load',
   lag: (s: string, late: string, early: string) =>
-    `The ${late} side came to its end ${s} after the ${early} side.`,
-  together: 'Both sides came to their end together.',
+    `The ${late} side reached its end ${s} after the ${early} side.`,
+  together: 'Both sides reached their end together.',
   supply: 'Mean supply while running',
   ambient: 'Temperature outside',
   doubts: 'Why to read this with care',
@@ -85,7 +85,7 @@ export const strokeWords = {
     `${side}: recorded for ${seconds}, highest ${peak}.`,
   correct: {
     title: 'Correct this record',
-    explain: 'The room is judged anew from this stroke on, and so is the room that it came from.',
+    explain: 'The room is judged again from this stroke on, and so is the room that it came from.',
     at: 'When it ran',
     atMissing: 'Enter when it ran.',
     atAhead: 'This time is still to come.',
@@ -96,9 +96,9 @@ export const strokeWords = {
   },
   setAside: {
     title: 'Set aside',
-    explain: 'A stroke that is set aside is kept, but counts neither for the normal nor for warnings.',
-    isAside: 'This stroke is set aside. It counts neither for the normal nor for warnings.',
-    note: 'Why (if you like)',
+    explain: 'A stroke that is set aside is kept, but does not count for the normal or for warnings.',
+    isAside: 'This stroke is set aside. It does not count for the normal or for warnings.',
+    note: 'Why (optional)',
     do: 'Set this stroke aside',
     undo: 'Count this stroke again',
     saving: 'Saving…',

@@ -1,7 +1,9 @@
 /** Adding a recording from a file. */
 export const uploadWords = {
   title: 'Add a recording',
-  lead: 'A CSV from a clamp meter or a logger, with a column of current for each side. You see what is made of it before anything is stored.',
+  lead: 'A CSV from a clamp meter or a logger, with a column of current for each side. You see how it is read before anything is stored.',
+  before:
+    'Before you clamp a wire: keep everyone out of the travel of the room, and disconnect the supply until the clamp is on.',
   notOwners: 'Recordings are added by dealers and technicians. Ask the one who looks after this coach.',
   drop: 'Drop the file here, or',
   choose: 'Choose a file',
@@ -21,17 +23,14 @@ export const uploadWords = {
     unread: 'The browser could not read the file. It may have been moved or removed.',
   },
   passedLines: (n: number) =>
-    n === 1
-      ? 'The line above the titles is passed over.'
-      : `The ${n} lines above the titles are passed over.`,
+    n === 1 ? 'The line above the titles is skipped.' : `The ${n} lines above the titles are skipped.`,
   noTitles: 'The file has no titles. Choose above what each column is.',
-  converted:
-    'The letters of this file are written in an older way. Check that the titles below read as they should.',
+  converted: 'The letters of this file use an older encoding. Check that the titles below look right.',
   found: 'What was found',
   summary: (strokes: number, seconds: string, rows: string, columns: string) =>
     `${strokes === 0 ? 'No stroke' : strokes === 1 ? '1 stroke' : `${strokes} strokes`} in ${seconds} of recording: ${rows} rows, ${columns}.`,
   oneColumn: 'one column',
-  partedBy: (delimiter: string) => `columns parted by ${delimiter}`,
+  partedBy: (delimiter: string) => `columns separated by ${delimiter}`,
   // Asked for by whatever a file is parted by.
   delimiters: { ',': 'commas', ';': 'semicolons', '\t': 'tabs' } as Readonly<Record<string, string>>,
   picture: 'The recording and its strokes',
@@ -41,7 +40,7 @@ export const uploadWords = {
   column: 'Column',
   titleInFile: 'Title in the file',
   first: 'First values',
-  taken: 'Taken for',
+  taken: 'Read as',
   takenFor: (n: number) => `What column ${n} is`,
   unnamed: 'no title',
   pick: 'Please choose',
@@ -59,14 +58,14 @@ export const uploadWords = {
     'ambient/F': 'Temperature in °F',
   },
   sideIn: (side: string, unit: string) => `${side}, current in ${unit}`,
-  amperes: 'amperes',
-  milliamperes: 'milliamperes',
+  amperes: 'amps',
+  milliamperes: 'milliamps',
   start: 'When the recording began',
-  startHint: 'The moment of the first row, in your own time.',
+  startHint: 'When its first row was recorded, in your local time.',
   startMissing: 'The file does not say when it was recorded. Enter it.',
-  startFuture: 'This start lies in the future. Enter when it was recorded.',
-  startLongAgo: 'This start lies before 2015. Enter when it was recorded.',
-  startBad: 'This is no day and time.',
+  startFuture: 'This start is in the future. Enter when it was recorded.',
+  startLongAgo: 'This start is before 2015. Enter when it was recorded.',
+  startBad: 'This is not a date and time.',
   rate: 'Samples a second',
   rateHint: 'There is no column of times, so the rate must be known.',
   rateMissing: 'Enter how many samples there are to a second.',
@@ -79,8 +78,8 @@ export const uploadWords = {
   directionOf: (n: number) => `Direction of stroke ${n}`,
   notTold: 'Please choose',
   directionMissing: (n: number) => `Stroke ${n}: the sign of the current does not tell the direction.`,
-  problems: 'What stands in the way',
-  ready: 'Nothing stands in the way.',
+  problems: 'Before it can be stored',
+  ready: 'It is ready to be stored.',
   store: (n: number) =>
     n === 0 ? 'No stroke to store' : n === 1 ? 'Store this stroke' : `Store these ${n} strokes`,
   storing: 'Storing…',

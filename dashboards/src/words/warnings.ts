@@ -12,14 +12,14 @@ export const warningsWords = {
     seen: 'What was measured',
     before: 'Before you touch anything',
     checks: 'What to check, in this order',
-    never: 'What not to do, and what to mind',
-    noForce: 'Do not force it. Let go of the switch when the room labours or stops.',
+    never: 'What not to do, and what to remember',
+    noForce: 'Do not force it. Let go of the switch when the room strains or stops.',
     stopTitle: 'When to stop using the room',
     stopWhen: {
       watch:
         'It can wait. Stop at once if the room jerks, leans, grinds or stops by itself, or if this turns into “Needs work”.',
       service:
-        'Use it no more than you must, and have it looked at before the next trip. Stop at once if it jerks, leans, grinds or stops by itself.',
+        'Use it as little as you can, and have it looked at before the next trip. Stop at once if it jerks, leans, grinds or stops by itself.',
       stop: 'Now. Leave the room where it is. Do not try it again until somebody has found the cause.',
     },
     sureTitle: 'How sure this is',
@@ -35,10 +35,9 @@ export const warningsWords = {
       severalStrokes: 'Several strokes in a row agree.',
       // Of the other kinds the strokes tell how sure it is.
       byKind: {
-        'heavy-room': 'It was measured as it is. No normal is needed to say it.',
-        'weak-supply': 'It was measured as it is, in two strokes or more.',
-        'sensor-doubt':
-          'The record shows it. What the room itself does cannot be told until it is put right.',
+        'heavy-room': 'It was measured directly. No normal is needed to say it.',
+        'weak-supply': 'It was measured directly, in two strokes or more.',
+        'sensor-doubt': 'The record shows it. What the room itself does is not known until that is fixed.',
       } as Partial<Record<WarningKind, string>>,
     },
     likelyTitle: 'What it likely is',
@@ -55,7 +54,7 @@ export const warningsWords = {
       'heavy-room':
         'The room is too heavy for its motors as it stands. Often the racks carry weight that the rollers should carry.',
       'short-travel':
-        'Something stops the room early. It may be a thing in its way, a lock for travel that still holds, a seal, or a stop that was set anew.',
+        'Something stops the room early. It may be a thing in its way, a lock for travel that still holds, a seal, or an end stop that was changed.',
       'weak-supply': 'The motors get too little voltage. A low battery or a poor contact is the usual cause.',
       'draw-rebound': 'The last work helped, but not for long. The cause behind it is likely still there.',
       'sensor-doubt':
@@ -65,9 +64,9 @@ export const warningsWords = {
       'same-place':
         'Something catches at one place, every time. It is often a screw that stands out, or a dent in the rack.',
       'once-per-turn':
-        'Something catches once in every turn of the gear. It is often a worn or broken tooth of it.',
+        'Something catches once in every turn of the gear. It is often a worn or broken tooth.',
       scattered:
-        'Something catches now here, now there. It is often a gear that does not sit firmly in its rack.',
+        'Something catches, each time at another place. It is often a gear that does not sit firmly in its rack.',
     },
     likelyMisdated:
       'The clock of the logger is likely off, or somebody entered a wrong date. How much the room drew can be trusted; when it did, and where on its way, cannot.',
@@ -90,7 +89,7 @@ export const warningsWords = {
     },
     acknowledge: 'I have seen this',
     acknowledgeTitle: (headline: string) => `I have seen this: ${headline}`,
-    note: 'Note (if you like)',
+    note: 'Note (optional)',
     save: 'Mark as seen',
     saving: 'Saving…',
     cancel: 'Cancel',
@@ -98,13 +97,13 @@ export const warningsWords = {
     first: 'First stroke',
     latest: 'Latest stroke',
     seenBy: (who: string | null, when: string) => `Seen ${who === null ? '' : `by ${who} `}on ${when}`,
-    cleared: (when: string) => `Gone since ${when}`,
+    cleared: (when: string) => `Cleared on ${when}`,
     kinds: {
       'rising-draw': 'Drawing more than it used to',
       'uneven-sides': 'One side works harder',
       'stall-spike': 'Spikes in mid-travel',
       'dropped-load': 'One side runs without load',
-      'late-side': 'One side comes late',
+      'late-side': 'One side is late',
       'heavy-room': 'Heavy from the start',
       'short-travel': 'Stops before its usual travel',
       'weak-supply': 'Supply too low while running',
@@ -118,7 +117,7 @@ export const warningsWords = {
     },
     side: 'Side',
     place: 'Place',
-    pattern: 'How it comes',
+    pattern: 'Pattern',
     direction: 'Which way',
   },
 
@@ -130,12 +129,12 @@ export const warningsWords = {
     names: {
       risePercent: 'Above its normal by',
       measuredAmps: 'Latest stroke',
-      expectedAmps: 'Expected of it',
+      expectedAmps: 'Expected',
       runningAmps: 'Running current',
       limitAmps: 'Limit',
       timesLimit: 'Times the limit',
       modelAmps: 'Others of its model',
-      timesModel: 'Times those',
+      timesModel: 'Times as much as those',
       stallAmps: 'Standing still',
       partOfStall: 'Part of that',
       heightPercent: 'Height of the spikes',

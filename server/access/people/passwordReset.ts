@@ -35,7 +35,7 @@ export async function mailPasswordReset(
     to: email,
     subject: 'Set a new password',
     text: [
-      `Somebody, probably you, asked to set the password of ${email} anew. Within an hour, once, this does it:`,
+      `Somebody, probably you, asked for a new password for ${email}. This link sets it. It works once, within an hour:`,
       `${publicUrl}/reset#${token}`,
       'If it was not you, do nothing: the password stays as it is.',
     ].join('\n\n'),

@@ -92,7 +92,9 @@ describe('news', () => {
     }
     expect(await deliveries(id)).toHaveLength(2);
     expect(news.mailsTo(told.dealer.email)).toHaveLength(2);
-    expect(news.mailsTo(told.dealer.email)[0]).toContain('Board under the step was not heard for 14 days');
+    expect(news.mailsTo(told.dealer.email)[0]).toContain(
+      'Board under the step has not been heard from for 14 days',
+    );
   });
 });
 

@@ -17,7 +17,7 @@ test('what one stroke drew is not taken for how far the strokes have risen', () 
   expect(lines).toEqual([
     ['Above its normal by', '18%'],
     ['Latest stroke', '19.5\u00a0A'],
-    ['Expected of it', '18.0\u00a0A'],
+    ['Expected', '18.0\u00a0A'],
   ]);
 });
 

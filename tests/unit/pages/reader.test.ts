@@ -58,6 +58,9 @@ describe('values', () => {
     readAs(german);
     const at = Date.parse('2026-05-02T16:00:00Z');
     expect(agoText(at, at + 3 * 3_600_000)).toBe('3 hours ago');
+    // They follow "last stroke" and "heard".
+    expect(agoText(at, at + 20_000)).toBe('just now');
+    expect(agoText(at, at + 31 * 86_400_000)).toBe('1 month ago');
   });
 
   test('at an axis are written as finely as its steps are', () => {
