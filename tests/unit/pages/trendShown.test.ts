@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Trend } from '../../../dashboards/src/api/types.ts';
+import { frameOfAll, frameOfTrend } from '../../../dashboards/src/charts/trend/trendFrame.ts';
 import { trendExtent } from '../../../dashboards/src/charts/trend/trendValues.ts';
 import { readAs } from '../../../dashboards/src/reader.ts';
 import { trendSummary } from '../../../dashboards/src/room/trend/trendSummary.ts';
@@ -72,5 +73,27 @@ describe('what is said of it', () => {
       /service line of 9\.6 A in about 12 more strokes this way, 8 to 20 \(80% sure\)\.$/,
     );
     expect(said(null)).toMatch(/12 more strokes this way, 8 or more \(80% sure\)\.$/);
+  });
+});
+
+describe('what the pictures of all sides share', () => {
+  const days = (from: number, to: number) =>
+    [from, to].map((day) => Date.parse(`2026-05-0${day}T12:00:00.000Z`) / 1000);
+
+  test('holds every side: its values, its strokes and what is to come of it', () => {
+    const other = { ...TREND, points: [point(2, 20, 20, null), point(6, 3, 3, null)] } as Trend;
+    const frames = [frameOfTrend(TREND, 'adjusted')!, frameOfTrend(other, 'adjusted')!];
+    expect(frameOfAll(frames)).toEqual({ values: [3, 20], times: days(1, 6) });
+    const foreseen = frameOfTrend({ ...TREND, forecast: FORECAST } as Trend, 'adjusted')!;
+    // Of a stroke a day more could come than it has room for: three fifths of the two days that were.
+    expect(foreseen.times).toEqual([days(1, 3)[0], days(1, 3)[1] + 0.6 * 2 * 86_400]);
+    expect(frameOfAll([...frames, foreseen])!.times).toEqual(days(1, 6));
+  });
+
+  test('begins with work done before the first stroke, and is nothing where there is no stroke', () => {
+    const worked = { ...TREND, services: [{ at: '2026-04-30T12:00:00.000Z' }] } as Trend;
+    expect(frameOfTrend(worked, 'measured')!.times[0]).toBe(days(1, 1)[0] - 86_400);
+    expect(frameOfTrend({ ...TREND, points: [], limits: null }, 'adjusted')).toBeNull();
+    expect(frameOfAll([])).toBeNull();
   });
 });

@@ -5,7 +5,9 @@ import { readersDate, timeAxis, uprightAxis } from '../drawn/axes.ts';
 import { fontOf, inside, pixels, writeOver } from '../drawn/pens.ts';
 import type { PlotLibrary, PlotSpec } from '../plot/drawPlot.ts';
 import { type ChartTheme, lookOf } from '../plot/theme.ts';
-import { drawForecast, endOfForecast, forecastLine } from './trendForecast.ts';
+import { forecastLine } from './forecastLine.ts';
+import { drawForecast } from './trendForecast.ts';
+import type { TrendFrame } from './trendFrame.ts';
 import { drawPoints } from './trendPoints.ts';
 import { shownValue, type TrendScale } from './trendValues.ts';
 
@@ -62,24 +64,22 @@ interface TrendPicture {
   readonly sideIndex: number;
   readonly unit: string;
   /** The same for all sides, so that they can be compared by eye. */
-  readonly extent: readonly [number, number];
+  readonly frame: TrendFrame;
 }
 
 /** The picture of one side's trend: normal band, course, points, and work done. */
 export function trendSpec(
-  { trend, scale, sideIndex, unit, extent }: TrendPicture,
+  { trend, scale, sideIndex, unit, frame }: TrendPicture,
   theme: ChartTheme,
   library: PlotLibrary,
 ): PlotSpec {
   const { colour } = lookOf(theme, sideIndex);
   const times = trend.points.map((p) => Date.parse(p.at) / 1000);
-  const all = [...times, ...trend.services.map((s) => Date.parse(s.at) / 1000)];
-  const first = all.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-  const last = all.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const [first, end] = frame.times;
+  const [low, high] = frame.values;
   const forecast = scale === 'adjusted' ? forecastLine(trend) : null;
-  const end = forecast === null ? last : Math.max(last, endOfForecast(forecast, first));
   const spare = Math.max(3600, (end - first) * 0.03);
-  const room = Math.max((extent[1] - extent[0]) * 0.12, Math.abs(extent[1]) * 0.02, 1e-6);
+  const room = Math.max((high - low) * 0.12, Math.abs(high) * 0.02, 1e-6);
   const expected = trend.points.map((p) => (scale === 'measured' ? p.expected : null));
   return {
     data: [times, trend.points.map((p) => shownValue(p, scale)), expected],
@@ -89,9 +89,11 @@ export function trendSpec(
       scales: {
         x: {
           time: true,
-          range: (_, min, max) => (min <= first && max >= last ? [first - spare, end + spare] : [min, max]),
+          // Asked of its own strokes at first, from the first to the last: that is the whole.
+          range: (_, min, max) =>
+            min === times[0] && max === times[times.length - 1] ? [first - spare, end + spare] : [min, max],
         },
-        y: { range: () => [extent[0] - room, extent[1] + room] },
+        y: { range: () => [low - room, high + room] },
       },
       tzDate: readersDate(library),
       axes: [timeAxis(theme), uprightAxis(theme, unit)],

@@ -5,8 +5,9 @@ import type { PlotLibrary } from '../../charts/plot/drawPlot.ts';
 import { Plot } from '../../charts/plot/Plot.tsx';
 import type { ChartTheme } from '../../charts/plot/theme.ts';
 import type { View } from '../../charts/plot/view.ts';
+import { frameOfTrend, type TrendFrame } from '../../charts/trend/trendFrame.ts';
 import { trendSpec } from '../../charts/trend/trendSpec.ts';
-import { shownValue, type TrendScale, trendExtent } from '../../charts/trend/trendValues.ts';
+import { shownValue, type TrendScale } from '../../charts/trend/trendValues.ts';
 import { quantity, whenText } from '../../format.ts';
 import { navigate } from '../../router.ts';
 import { sideTitle } from '../../sideName.ts';
@@ -17,6 +18,9 @@ import { trendSummary } from './trendSummary.ts';
 
 const HEIGHT_PX = 230;
 
+/** Of a trend without a stroke. */
+const NOTHING: TrendFrame = { values: [0, 1], times: [0, 1] };
+
 /** What is drawn of a side, and on which scale. */
 export interface DrawnTrend {
   readonly room: Room;
@@ -25,8 +29,8 @@ export interface DrawnTrend {
   readonly side: string | null;
   readonly scale: TrendScale;
   /** Of all sides that are shown, so that their pictures can be compared by eye; null until one is known. */
-  readonly extent: readonly [number, number] | null;
-  readonly report: (key: string, extent: readonly [number, number]) => void;
+  readonly frame: TrendFrame | null;
+  readonly report: (key: string, frame: TrendFrame) => void;
   readonly reportAs: string;
 }
 
@@ -42,18 +46,18 @@ const viewText = ({ min, max }: View) => words.zoom.span(whenText(min * 1000), w
 
 /** A side's course as a picture, in words and as a table. */
 export function TrendChart(props: TrendChartProps) {
-  const { trend, scale, side, room, measure, extent, report, reportAs, onView } = props;
+  const { trend, scale, side, room, measure, frame, report, reportAs, onView } = props;
   const sideIndex = side === null ? 0 : room.sides.indexOf(side);
   const { unit } = measure;
-  const own = useMemo(() => trendExtent(trend, scale), [trend, scale]);
-  const [low, high] = extent ?? own ?? [0, 1];
+  const own = useMemo(() => frameOfTrend(trend, scale), [trend, scale]);
+  const shown = frame ?? own;
   useEffect(() => {
     if (own !== null) report(reportAs, own);
   }, [own, report, reportAs]);
   const spec = useCallback(
     (theme: ChartTheme, library: PlotLibrary) =>
-      trendSpec({ trend, scale, sideIndex, extent: [low, high], unit }, theme, library),
-    [trend, scale, sideIndex, low, high, unit],
+      trendSpec({ trend, scale, sideIndex, frame: shown ?? NOTHING, unit }, theme, library),
+    [trend, scale, sideIndex, shown, unit],
   );
   const readout = (index: number | null) => {
     const point = index === null ? undefined : trend.points[index];

@@ -6,7 +6,7 @@ import { replaceAddress, usePath, useSearch } from '../../router.ts';
 import { words } from '../../words.ts';
 import { SideTrend } from './SideTrend.tsx';
 import { type TrendQuestion, trendQuestionOf, trendSearch } from './trendQuestion.ts';
-import { useSharedExtent } from './useSharedExtent.ts';
+import { useSharedFrame } from './useSharedFrame.ts';
 
 /** A measure of the whole stroke, the same whichever side is asked for. */
 const OF_WHOLE_STROKE = 'lagS';
@@ -29,7 +29,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
   const measure = measures.find((m) => m.name === name) ?? measures[0];
   const sides = measure.name === OF_WHOLE_STROKE ? [null] : room.sides;
   const shown = `${measure.name}/${direction}/${scale}`;
-  const { extent, report } = useSharedExtent(sides.map((side) => `${shown}/${side}`));
+  const { frame, report } = useSharedFrame(sides.map((side) => `${shown}/${side}`));
   return (
     <section aria-labelledby="trend">
       <h2 id="trend">{words.trend.title}</h2>
@@ -86,7 +86,7 @@ export function TrendSection({ room, measures, version }: SectionProps) {
             side={side}
             scale={scale}
             version={version}
-            extent={extent}
+            frame={frame}
             report={report}
             reportAs={`${shown}/${side}`}
           />
