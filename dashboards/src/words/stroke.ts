@@ -73,6 +73,7 @@ export const strokeWords = {
   doubtKinds: {
     clipped: 'Cut off at the top',
     offset: 'Zero is off',
+    scale: 'Scale is off',
     gaps: 'Gaps',
     noise: 'Noisy',
     clock: 'Clock in doubt',
