@@ -1,4 +1,5 @@
 import { endsStalled, type RecordedSide } from './endsStalled.ts';
+import { heldStrokes } from './heldStrokes.ts';
 import type { SampleRange } from './sampleRange.ts';
 import { steadyCurrent } from './steadyCurrent.ts';
 import { strokesOfPieces, usualStrokeS } from './strokesOfPieces.ts';
@@ -17,6 +18,13 @@ const LEAST_ACTIVE_AMPS = 0.1;
 /** Sensor noise stays below four of its standard deviations. */
 const NOISE_FACTOR = 4;
 
+/** Where a recording is cut into strokes. */
+export interface CutRecording {
+  readonly ranges: readonly SampleRange[];
+  /** Whether a motor that is held in place was cut where it rests: its current has the sign of its load, whichever way it moves. */
+  readonly isHeld: boolean;
+}
+
 interface Run extends SampleRange {
   readonly sign: 1 | -1;
 }
@@ -25,18 +33,34 @@ interface Run extends SampleRange {
  * Cuts a continuous recording into strokes by activity: where any side's current, steadied over a few samples, stands
  * clear of its rest. Pauses under 10 s stay within a stroke, unless the motor comes back from one with the other sign,
  * for that is the way back. Where no sign changes, as with a meter that knows none, the way back shows in the end stop
- * before the pause, or in the strokes' lengths (`strokesOfPieces.ts`). Up to 2 s of rest stay before and behind each stroke. `timesS` rises strictly and is as
+ * before the pause, or in the strokes' lengths (`strokesOfPieces.ts`). A motor that is held in place while it rests is
+ * never at rest by its current: `heldStrokes.ts`. Up to 2 s of rest stay before and behind each stroke. `timesS` rises strictly and is as
  * long as each of `sides`, amperes with NaN for missed samples. A recording in which nothing flows has no stroke: the
  * answer is empty. Ranges come in order and do not overlap.
  */
-export function splitRecording(timesS: Float64Array, sides: readonly Float64Array[]): SampleRange[] {
+export function splitRecording(timesS: Float64Array, sides: readonly Float64Array[]): CutRecording {
   const recorded = sides.map((amps) => ({ amps, steady: steadyCurrent(amps) }));
   const { stretches, turns } = stretchesOf(timesS, activeRuns(timesS, activeSigns(recorded)));
-  const strokes = turns ? stretches.map(joined) : withoutSigns(timesS, recorded, stretches);
-  return strokes.map(({ from, to }, i) => ({
+  const driven = turns ? stretches.map(joined) : withoutSigns(timesS, recorded, stretches);
+  const strokes = driven.flatMap((stroke) => heldWithin(timesS, sides, stroke));
+  const ranges = strokes.map(({ from, to }, i) => ({
     from: reach(timesS, from, -1, i === 0 ? 0 : middle(strokes[i - 1].to, from)),
     to: reach(timesS, to - 1, 1, i === strokes.length - 1 ? timesS.length : middle(to, strokes[i + 1].from)),
   }));
+  return { ranges, isHeld: strokes.length > driven.length };
+}
+
+/** The strokes within a stretch of drive of a motor that is held in place; the stretch itself where that is not so. */
+function heldWithin(
+  timesS: Float64Array,
+  sides: readonly Float64Array[],
+  { from, to }: SampleRange,
+): SampleRange[] {
+  const together = Float64Array.from({ length: to - from }, (_, i) =>
+    sides.reduce((sum, amps) => sum + amps[from + i], 0),
+  );
+  const strokes = heldStrokes(timesS.subarray(from, to), together);
+  return strokes?.map((stroke) => ({ from: from + stroke.from, to: from + stroke.to })) ?? [{ from, to }];
 }
 
 /** For each sample the sign of the side that is furthest above its own threshold; 0 at rest. */

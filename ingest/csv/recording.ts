@@ -15,6 +15,8 @@ export interface Recording {
   /** Seconds from the first row, one for each. */
   readonly timesS: Float64Array;
   readonly ranges: readonly SampleRange[];
+  /** Whether it is that of a motor which is held in place between its strokes: then the sign tells no direction. */
+  readonly isHeld: boolean;
   /** False where no current stands clear of rest: the whole is taken for one stroke all the same. */
   readonly flows: boolean;
 }
@@ -65,15 +67,15 @@ function secondsFromFirst(table: RecordedTable, rateHz: number | null): Float64A
 }
 
 /** Whole when there is but one stroke in it, and it is no longer than a stroke may be. */
-function cut(table: RecordedTable, timesS: Float64Array): Pick<Recording, 'ranges' | 'flows'> {
+function cut(table: RecordedTable, timesS: Float64Array): Pick<Recording, 'ranges' | 'isHeld' | 'flows'> {
   const whole = { from: 0, to: timesS.length };
-  const ranges = splitRecording(
+  const { ranges, isHeld } = splitRecording(
     timesS,
     table.sides.map(({ values }) => Float64Array.from(values)),
   );
   const flows = ranges.length > 0;
   const isOne = !flows || (ranges.length === 1 && timesS.length <= MAX_SAMPLES);
-  return { ranges: isOne ? [whole] : ranges, flows };
+  return { ranges: isOne ? [whole] : ranges, isHeld, flows };
 }
 
 /** To the microsecond: decimals that a subtraction spoiled come back. */

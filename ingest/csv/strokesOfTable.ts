@@ -28,7 +28,7 @@ export function strokesOfCsv(text: string, query: SentQuery): TranslatedForm {
 
 export function strokesOfRecording(recording: Recording, query: SentQuery): TranslatedForm {
   const { table, ranges } = recording;
-  const directions = directionsOf(query, table, ranges);
+  const directions = directionsOf(query, recording);
   const startedAtMs = startOf(query, table);
   const cuts = ranges.map((range, n) => {
     const own = { key: keyOf(query, n), roomId: query.roomId, direction: directions[n] };
@@ -50,33 +50,43 @@ function keyOf({ key }: SentQuery, n: number): string | undefined {
 }
 
 /** What the query says, one for all or one for each; else the sign of the current must tell it. */
-function directionsOf(
-  { direction }: SentQuery,
-  table: RecordedTable,
-  ranges: readonly SampleRange[],
-): (string | undefined)[] {
+function directionsOf({ direction }: SentQuery, recording: Recording): (string | undefined)[] {
+  const { table, ranges, timesS } = recording;
   if (direction !== undefined) {
     const said = direction.split(',').map((one) => one.trim());
     if (said.length === 1) return ranges.map(() => said[0]);
     if (said.length === ranges.length) return said;
-    throw DecodeError.at('/direction', `${said.length} directions are given for ${ranges.length} strokes.`);
+    throw DecodeError.at('/direction', whyUnfit(said.length, ranges, timesS));
   }
   // Whether positive extends is the room's to say; here it only matters that the sign can be told. A sender is taken at its
-  // signs, also where all are alike; a person, whose meter may know none, is asked (`directionsToShow`).
-  const told = directionsBySign(table, ranges, 'extend');
+  // signs, also where all are alike; a person, whose meter may know none, is asked (`directionsToShow`), and so is whoever
+  // sends the record of a motor that draws current of one sign whichever way it moves.
+  const told = recording.isHeld
+    ? directionsToShow(table, ranges, 'extend')
+    : directionsBySign(table, ranges, 'extend');
   const untold = told.indexOf(null);
   if (untold < 0) return ranges.map(() => undefined);
   throw DecodeError.at('/direction', whyUntold(untold, told));
 }
 
-const ASK = 'say direction=extend or direction=retract in the query, or one for each stroke with commas';
+const ASK = 'say direction=extend or direction=retract in the query';
+const LISTED_STROKES = 12;
 
 /** Why the direction of stroke `n` (from 0) is asked for, and how to say it. */
 export function whyUntold(n: number, told: readonly (Direction | null)[]): string {
   if (told.length === 1) return `The sign of the current does not tell the direction: ${ASK}.`;
+  const each = `${ASK}, or one for each of the ${told.length} strokes with commas: direction=extend,retract,…`;
   return told.every((direction) => direction === null)
-    ? `The sign of the current does not tell the directions of the ${told.length} strokes: ${ASK}.`
-    : `The sign of the current does not tell the direction of stroke ${n + 1}: ${ASK}.`;
+    ? `The sign of the current does not tell the directions of the ${told.length} strokes: ${each}`
+    : `The sign of the current does not tell the direction of stroke ${n + 1}: ${each}`;
+}
+
+/** Why so many directions do not fit the strokes of a recording. */
+function whyUnfit(said: number, ranges: readonly SampleRange[], timesS: Float64Array): string {
+  const begins = ranges.slice(0, LISTED_STROKES).map(({ from }) => timesS[from].toFixed(1));
+  const more = ranges.length > LISTED_STROKES ? ' and so on' : '';
+  const found = ranges.length === 1 ? 'one stroke was found' : `${ranges.length} strokes were found`;
+  return `${said} directions are given, but ${found}, from ${begins.join(', ')}${more} seconds on. Say one for each, or one for all.`;
 }
 
 /** The direction of each stroke by the sign of its current; null where that does not tell. */

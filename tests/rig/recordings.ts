@@ -55,6 +55,29 @@ export function readRecordings(folder: string, heldS = 0): RigStroke[] {
   });
 }
 
+/** The whole recording of a run, and when the strokes in it begin and end, seconds. */
+export interface RigRun {
+  readonly file: string;
+  readonly csv: string;
+  readonly strokes: readonly { direction: Direction; startS: number; endS: number }[];
+}
+
+/** Every run of the folder as it lies there, in the order of its strokes.csv. */
+export function readRuns(folder: string): RigRun[] {
+  const rows = readTable(join(folder, CUTS));
+  return [...new Set(rows.map(([file]) => file))].map((file) => ({
+    file,
+    csv: readFileSync(join(folder, file), 'utf8'),
+    strokes: rows
+      .filter(([of]) => of === file)
+      .map(([, , , , , direction, start, end]) => ({
+        direction: oneOf(['extend', 'retract'] as const, direction),
+        startS: Number(start),
+        endS: Number(end),
+      })),
+  }));
+}
+
 /** The rows of a plain CSV file, less its header. */
 function readTable(path: string): string[][] {
   const lines = readFileSync(path, 'utf8').trim().split(/\r?\n/);

@@ -1,5 +1,6 @@
 import { greatest } from '../../statistics/greatest.ts';
 import { median } from '../../statistics/median.ts';
+import { quantile } from '../../statistics/quantile.ts';
 import { medianAbove } from './drivenLevel.ts';
 import { isLong, type RestSearch, SHORTEST_REST_S } from './rests.ts';
 
@@ -15,8 +16,10 @@ const LEAST_HELD_TIMES = 0.15;
 const MOST_HELD_TIMES = 2;
 /** This part of the way up from the level that it is held at to the one it runs on begins what may be movement. */
 export const MOVING_PART = 0.5;
-/** Where the held level is not known yet, this part of the way up from what a rest stays below does. */
-const FIRST_PART = 0.3;
+/** What lies lower than this part of it is held: what is only just set in motion may run on little more. */
+export const HELD_PART = 0.25;
+/** The lowest of a record, as a quantile: single samples may lie anywhere. */
+const LOWEST = 0.005;
 
 /** A motor that its controller holds in place before it moves it, or after; amperes as recorded. */
 export interface HeldLevel {
@@ -34,18 +37,17 @@ export function heldLevel({ signal, smooth, threshold, rough }: RestSearch): Hel
   const highest = greatest(signal.peakAmps);
   // Of nearly every motor its start alone tells that it was not held.
   if (highest - threshold > MOST_START_AMPS) return null;
-  const below = (level: number) => {
-    const low = signal.amps.filter((_, i) => smooth[i] < level);
-    return isLong(signal, low, SHORTEST_REST_S) ? median(low) : null;
-  };
-  const first = below(threshold + FIRST_PART * (rough - threshold));
-  if (first === null) return null;
-  const moving = first + MOVING_PART * (rough - first);
-  const heldAmps = below(moving);
-  if (heldAmps === null) return null;
-  const movingAmps = medianAbove(smooth, moving);
+  const lowest = quantile(smooth, LOWEST);
+  const movingAmps = medianAbove(smooth, lowest + MOVING_PART * (rough - lowest));
+  const low = signal.amps.filter((_, i) => smooth[i] < lowest + HELD_PART * (movingAmps - lowest));
+  if (!isLong(signal, low, SHORTEST_REST_S)) return null;
+  const level = { heldAmps: median(low), movingAmps };
+  return isHeld(level, highest) ? level : null;
+}
+
+/** Whether one level can be what holds a motor that draws the other one as it moves, and never more than `highest`, amperes. */
+export function isHeld({ heldAmps, movingAmps }: HeldLevel, highest: number): boolean {
   const adds = movingAmps - heldAmps;
-  if (heldAmps <= LEAST_HELD_TIMES * adds || heldAmps > MOST_HELD_TIMES * adds) return null;
-  const starts = highest - heldAmps > Math.min(MOST_START_AMPS, MOST_START_TIMES * adds);
-  return starts ? null : { heldAmps, movingAmps };
+  if (heldAmps <= LEAST_HELD_TIMES * adds || heldAmps > MOST_HELD_TIMES * adds) return false;
+  return highest - heldAmps <= Math.min(MOST_START_AMPS, MOST_START_TIMES * adds);
 }

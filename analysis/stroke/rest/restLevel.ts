@@ -1,10 +1,8 @@
 import { median } from '../../statistics/median.ts';
-import { quantileInPlace } from '../../statistics/quantile.ts';
-import { ReusedArray } from '../../statistics/reusedArray.ts';
 import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import { firstAtOrAfter, type Interval } from '../signal/interval.ts';
 import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
-import { drivenLevel, medianAbove } from './drivenLevel.ts';
+import { drivenLevel } from './drivenLevel.ts';
 import { edgeRest } from './edgeRest.ts';
 import { heldLevel } from './heldLevel.ts';
 import { withShortRest } from './longRest.ts';
@@ -22,6 +20,7 @@ import {
   type RestSearch,
   SHORTEST_REST_S,
 } from './rests.ts';
+import { type RoughLevels, roughLevels } from './roughLevels.ts';
 
 /** Windows of this length even out noise and leave every phase of a stroke standing. */
 export const SMOOTHING_S = 0.2;
@@ -58,7 +57,7 @@ export interface RestLevel {
  */
 export function restLevel(signal: SideSignal, otherStood: Interval | null = null): RestLevel {
   const smooth = rollingMedian(signal.amps, halfWindow(signal, SMOOTHING_S));
-  const whole = levelsOf(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
+  const whole = roughLevels(withShortRest(smooth, SHORTEST_DRIVE_S / signal.stepS));
   const unknown = { offsetAmps: null, stepAmps: 0, smooth };
   const held = heldLevel({ signal, smooth, ...whole });
   if (held !== null) {
@@ -92,10 +91,10 @@ export function restLevel(signal: SideSignal, otherStood: Interval | null = null
 function restOf(
   signal: SideSignal,
   smooth: Float64Array,
-  whole: Levels,
+  whole: RoughLevels,
   otherStood: Interval | null,
 ): { rough: number; found: Rest } {
-  const among = (levels: Levels): RestSearch => ({ signal, smooth, ...levels });
+  const among = (levels: RoughLevels): RestSearch => ({ signal, smooth, ...levels });
   const asRest = (found: Rest | null) =>
     found !== null && liesBeyondStart(signal, found.rest) ? null : found;
   const atEdges = edgeRest(among(whole));
@@ -103,7 +102,7 @@ function restOf(
   const isMost = first !== null && first.rest.length > LONGEST_HIGH_PART * smooth.length;
   const isDrive = isMost && beginsLower(signal, first.rest);
   if (isMost && (isDrive || !isFlat(first.rest))) {
-    const within = levelsOf(first.rest);
+    const within = roughLevels(first.rest);
     const found = asRest(edgeRest(among(within)) ?? pauseRest(among(within)));
     if (found !== null) return { rough: within.rough, found };
   }
@@ -141,24 +140,6 @@ function liesBeyondStart({ amps }: SideSignal, rest: Float64Array): boolean {
   const least = Math.max(FLAT_AMPS, LOWER_NOISES * differenceNoise(rest), NEARER_PART * level);
   const nearest = Math.abs(amps[0]);
   return level - nearest > least && rest.every((each) => Math.abs(each) > nearest);
-}
-
-/** What lies lowest and highest in a record, as quantiles: single samples may lie anywhere. */
-const LOWEST = 0.02;
-const HIGHEST = 0.9;
-/** From the one to the other, this part of the way up begins what may be drive. */
-const DRIVE_PART = 0.3;
-
-const forRanks = new ReusedArray();
-
-type Levels = Pick<RestSearch, 'threshold' | 'rough'>;
-
-function levelsOf(values: Float64Array): Levels {
-  const ranked = forRanks.copyOf(values);
-  const high = quantileInPlace(ranked, HIGHEST);
-  const low = quantileInPlace(ranked, LOWEST);
-  const rough = medianAbove(values, low + DRIVE_PART * (high - low));
-  return { threshold: low + DRIVE_PART * (rough - low), rough };
 }
 
 /** What a side read while another one stood; null where that is no rest of this one. */

@@ -2,8 +2,15 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { measureStroke } from '../../../analysis/measureStroke.ts';
 import type { RoomDescription } from '../../../analysis/trace.ts';
+import { readRecording } from '../../../ingest/csv/recording.ts';
 import { playRig, type RigResult } from '../../rig/playRig.ts';
-import { hasRecordings, RIG_RATE_HZ, type RigStroke, readRecordings } from '../../rig/recordings.ts';
+import {
+  hasRecordings,
+  RIG_RATE_HZ,
+  type RigStroke,
+  readRecordings,
+  readRuns,
+} from '../../rig/recordings.ts';
 import { rigTable, shareBeyond } from '../../rig/rigTable.ts';
 import { startService, type TestService } from '../../support/service.ts';
 
@@ -82,8 +89,57 @@ describe.skipIf(!isThere)(title, () => {
       expect(Math.abs(runningAmps / measured(stroke).runningAmps - 1)).toBeLessThan(0.025);
       // The set point moves for five seconds; the drive still settles for a while after some of its ways out.
       expect(durationS).toBeGreaterThan(4.7);
-      expect(durationS).toBeLessThan(6);
+      expect(durationS).toBeLessThan(6.5);
     });
+  });
+
+  test('a run that is sent whole as CSV is cut into its strokes, the way out after a way back without a rest too', () => {
+    for (const { file, csv, strokes } of readRuns(folder)) {
+      const { timesS, ranges } = readRecording(csv, { roomId: 'rig', key: file });
+      expect(ranges, file).toHaveLength(strokes.length);
+      ranges.forEach(({ from, to }, i) => {
+        expect(timesS[from]).toBeLessThan(strokes[i].startS + 0.25);
+        expect(timesS[to - 1]).toBeGreaterThan(strokes[i].endS - 0.25);
+        if (i > 0) expect(timesS[from]).toBeGreaterThan(strokes[i - 1].endS - 0.25);
+      });
+    }
+  });
+
+  test('its directions are asked for, as its current has one sign both ways, and taken one for each stroke', async () => {
+    const token = await service.signIn();
+    const [{ file, csv, strokes }] = readRuns(folder);
+    const coach = await service.as(token, 'POST', '/coaches', { name: 'Rig, whole runs' });
+    const room = await service.as(token, 'POST', `/coaches/${coach.body.id}/rooms`, {
+      name: 'Rig',
+      drive: 'other',
+      sides: ['main'],
+    });
+    const send = async (direction: string) => {
+      const query = new URLSearchParams({
+        roomId: room.body.id,
+        key: file,
+        startedAt: '2026-03-02T08:00:00Z',
+      });
+      if (direction !== '') query.set('direction', direction);
+      return service.request('POST', `/strokes?${query}`, {
+        token,
+        body: csv,
+        headers: { 'content-type': 'text/csv' },
+      });
+    };
+    const unsaid = await send('');
+    expect(unsaid.status).toBe(422);
+    expect(unsaid.body.errors[0].pointer).toBe('/direction');
+    expect(unsaid.body.errors[0].detail).toContain('10 strokes');
+    const unfit = await send('extend,retract');
+    expect(unfit.status).toBe(422);
+    expect(unfit.body.errors[0].detail).toContain('2 directions are given, but 10 strokes were found');
+    const said = strokes.map(({ direction }) => direction);
+    const sent = await send(said.join(','));
+    const ids = sent.body.results.map(({ strokeId }: { strokeId: string }) => strokeId);
+    expect(ids).toHaveLength(10);
+    const kept = await Promise.all(ids.map((id: string) => service.as(token, 'GET', `/strokes/${id}`)));
+    expect(kept.map((stroke) => stroke.body.direction)).toEqual(said);
   });
 });
 

@@ -12,7 +12,7 @@ function recorded(parts: readonly (readonly [seconds: number, amps: number])[], 
 }
 
 const timesOf = (amps: Float64Array) => Float64Array.from(amps, (_, i) => i / RATE_HZ);
-const splitOf = (...sides: Float64Array[]) => splitRecording(timesOf(sides[0]), sides);
+const splitOf = (...sides: Float64Array[]) => splitRecording(timesOf(sides[0]), sides).ranges;
 
 /** How many seconds of a range are driven. */
 function drivenS(amps: Float64Array, { from, to }: { from: number; to: number }): number {
@@ -78,7 +78,7 @@ describe('a continuous recording is cut', () => {
       [4, 9],
     ]);
     const timesS = Float64Array.from(amps, (_, i) => i / RATE_HZ + (i < 4 * RATE_HZ ? 0 : 3600));
-    expect(splitRecording(timesS, [amps])).toEqual([
+    expect(splitRecording(timesS, [amps]).ranges).toEqual([
       { from: 0, to: 4 * RATE_HZ },
       { from: 4 * RATE_HZ, to: 8 * RATE_HZ },
     ]);
@@ -110,7 +110,7 @@ describe('a continuous recording is cut', () => {
   test('into nothing where nothing flows, or is read', () => {
     expect(splitOf(recorded([[60, 0]]))).toEqual([]);
     expect(splitOf(new Float64Array(100).fill(Number.NaN))).toEqual([]);
-    expect(splitRecording(new Float64Array(0), [])).toEqual([]);
+    expect(splitRecording(new Float64Array(0), []).ranges).toEqual([]);
   });
 
   test('so that a click of interference is no stroke', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
 import { Random } from '../../../../server/demo/simulator/random.ts';
 import { ONE_MOTOR, sideOf, traceOf } from '../support/handMade.ts';
+import { heldRecording } from '../support/heldRecording.ts';
 import { done } from '../support/measured.ts';
 
 /**
@@ -80,15 +81,35 @@ describe('a motor that is held in place', () => {
   );
 
   test.each([0.7, 1.15])(
-    'sets out and arrives as slowly as a sine, drawing %f A in between',
+    'sets out and arrives as slowly as a sine, drawing %f A in between, and for as long whether cut close or wide',
     (movingAmps) => {
       for (const seed of SEEDS) {
-        const drive = { heldBeforeS: 0.2, heldAfterS: 0.2, movingAmps, speed: AS_A_SINE };
-        const { offsetAmps, durationS, runningAmps } = measured(drive, seed);
-        expect(offsetAmps).toBeNull();
-        expect(durationS).toBeCloseTo(MOVES_S + 0.4, 6);
-        expect(runningAmps).toBeGreaterThan(HELD_AMPS + 0.7 * (movingAmps - HELD_AMPS));
-        expect(runningAmps).toBeLessThan(movingAmps * 1.03);
+        const [close, wide] = [0.2, 2].map((heldS) =>
+          measured({ heldBeforeS: heldS, heldAfterS: heldS, movingAmps, speed: AS_A_SINE }, seed),
+        );
+        expect(close.offsetAmps).toBeNull();
+        expect(Math.abs(wide.durationS - close.durationS)).toBeLessThan(0.25);
+        expect(Math.abs(wide.runningAmps / close.runningAmps - 1)).toBeLessThan(0.04);
+        // It stands still for a fifteenth of its time at either end.
+        expect(Math.abs(close.durationS - MOVES_S * (1 - 2 / 15))).toBeLessThan(0.25);
+        expect(close.runningAmps).toBeGreaterThan(HELD_AMPS + 0.7 * (movingAmps - HELD_AMPS));
+        expect(close.runningAmps).toBeLessThan(movingAmps * 1.03);
+      }
+    },
+  );
+
+  test.each([0.5, 1, 1.5, 2])(
+    'lasts as long whether its record goes on for %f s while its drive rings',
+    (heldS) => {
+      for (const seed of SEEDS) {
+        const { timesS, amps, movesS } = heldRecording(
+          { rateHz: RATE_HZ, moves: [{ heldS: 0, movesS: MOVES_S, movingAmps: 0.75 }] },
+          seed,
+        );
+        const end = Math.round((movesS[0][1] + heldS) * RATE_HZ);
+        const side = { side: 'main', timesS: timesS.slice(0, end), amps: amps.slice(0, end) };
+        const { sides } = done(measureStroke(traceOf([side]), ONE_MOTOR));
+        expect(Math.abs(sides.main.durationS - MOVES_S)).toBeLessThan(0.4);
       }
     },
   );
