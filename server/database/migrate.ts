@@ -3,6 +3,7 @@ import { MIGRATIONS } from '../../migrations/index.ts';
 import type { Tables } from '../../migrations/tables.ts';
 import { OperatorError } from '../operatorError.ts';
 import { type Database, inScope } from './openDatabase.ts';
+import { refuseUnfit } from './refuseUnfit.ts';
 
 /** Any number that nothing else in this database locks: the ASCII of "slide". */
 const MIGRATION_LOCK = 0x73_6c_69_64_65;
@@ -10,7 +11,7 @@ export const OLDEST_POSTGRES = 15;
 
 /**
  * Brings the schema up to date. Any number of processes may do so at once: one migrates, the others wait. Throws
- * `OperatorError` for a Postgres older than 15 or a schema newer than this program.
+ * `OperatorError` for a Postgres older than 15, a schema newer than this program or a database that cannot hold it.
  */
 export async function migrate(database: Database): Promise<void> {
   await bringTo(database, Object.keys(MIGRATIONS));
@@ -33,7 +34,9 @@ async function bringTo(database: Database, names: readonly string[]): Promise<vo
     // The lock belongs to this connection, and goes with it should the process die.
     await sql`select pg_advisory_lock(${MIGRATION_LOCK})`.execute(connection);
     try {
-      await refuseNewerSchema(connection);
+      const made = await migrationsMade(connection);
+      refuseNewer(made);
+      if (made.length === 0) await refuseUnfit(connection);
       const migrator = new Migrator({ db, provider: { getMigrations: async () => wanted } });
       const { error, results } = await migrator.migrateToLatest();
       const failed = results?.find((result) => result.status === 'Error');
@@ -81,8 +84,8 @@ async function refuseOldPostgres(db: Kysely<Tables>): Promise<void> {
     );
 }
 
-async function refuseNewerSchema(db: Kysely<Tables>): Promise<void> {
-  const unknown = unknownAmong(await migrationsMade(db));
+function refuseNewer(made: readonly string[]): void {
+  const unknown = unknownAmong(made);
   if (unknown !== undefined)
     throw new OperatorError(
       `The database is newer than this program: it knows the migration "${unknown}". Start the newer program.`,

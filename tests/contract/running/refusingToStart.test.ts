@@ -1,10 +1,13 @@
+import { randomUUID } from 'node:crypto';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, inject, onTestFinished, test } from 'vitest';
 import { readConfiguration } from '../../../server/configuration.ts';
+import { migrate } from '../../../server/database/migrate.ts';
+import { openDatabase } from '../../../server/database/openDatabase.ts';
 import { startService } from '../../../server/startService.ts';
 import { startChild } from '../../support/childService.ts';
 import { createDatabase } from '../../support/databases.ts';
@@ -75,6 +78,48 @@ test('a database newer than the program', async () => {
   await client.end();
   expect(await refusal({ DATABASE_URL: newer.url })).toMatch(/newer than this program.*9999-from-the-future/);
   await newer.drop();
+});
+
+test('a database whose user may make nothing in it, until it may', async () => {
+  const user = `stranger_${randomUUID().replaceAll('-', '')}`;
+  const empty = await createDatabase(inject('postgresUrl'));
+  const url = new URL(empty.url);
+  const name = url.pathname.slice(1);
+  const server = new pg.Client(empty.url);
+  await server.connect();
+  onTestFinished(async () => {
+    await server.query(`drop owned by ${user}`);
+    await server.query(`drop role ${user}`).finally(() => server.end());
+    await empty.drop();
+  });
+  await server.query(`create role ${user} login password 'of nobody'`);
+  url.username = user;
+  url.password = 'of nobody';
+  const start = () => refusal({ DATABASE_URL: url.href });
+  expect(await start()).toMatch(
+    new RegExp(`^The database user ${user} may not make tables in the schema public: `),
+  );
+  await server.query(`grant create on schema public to ${user}`);
+  expect(await start()).toMatch(/ may not make schemas in the database: /);
+  await server.query(`grant create on database ${name} to ${user}`);
+  const opened = openDatabase(url.href, 2);
+  onTestFinished(() => opened.pool.end());
+  await migrate(opened);
+});
+
+test('a database in whose encoding not every name can be written', async () => {
+  const server = new pg.Client(inject('postgresUrl'));
+  await server.connect();
+  const name = `slideload_test_latin_${randomUUID().replaceAll('-', '')}`;
+  onTestFinished(async () => {
+    await server.query(`drop database ${name} with (force)`).finally(() => server.end());
+  });
+  await server.query(
+    `create database ${name} template template0 encoding 'LATIN1' locale_provider libc locale 'C'`,
+  );
+  const url = new URL(inject('postgresUrl'));
+  url.pathname = `/${name}`;
+  expect(await refusal({ DATABASE_URL: url.href })).toMatch(/LATIN1.* encoding UTF8/);
 });
 
 test('data of another version of Postgres', async () => {
