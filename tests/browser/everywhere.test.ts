@@ -155,6 +155,26 @@ describePages('every page', (place) => {
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();
   });
 
+  test('asks again by itself where the service has too much to do, and blames nobody for it', async () => {
+    const { page } = await place.visitAs(place.person, '/', { turnsClock: true });
+    await page.clock.install();
+    const comparison = /\/rooms\/[^/]+\/comparison/;
+    await page.route(comparison, (route) =>
+      route.fulfill({
+        status: 429,
+        headers: { 'retry-after': '10' },
+        contentType: 'application/problem+json',
+        body: '{}',
+      }),
+    );
+    await page.goto(`/rooms/${fleet.worsening.id}/compare?${SPANS}`);
+    await page.getByText('The service is busy.').first().waitFor();
+    expect(await page.getByText('Too many attempts').count()).toBe(0);
+    await page.unroute(comparison);
+    await page.clock.fastForward(4_000);
+    await page.getByRole('heading', { name: 'What was found' }).waitFor();
+  });
+
   test.each([
     ['/coaches/none', 'This coach was not found'],
     ['/rooms/none', 'This room was not found'],

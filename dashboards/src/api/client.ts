@@ -11,16 +11,15 @@ export class CallProblem extends Error {
   readonly status: number;
   readonly fields: readonly { pointer: string; detail: string }[];
 
-  /** Whether the same question is likely to be answered by itself after a while: no network, or a service that is just starting. */
-  get passes(): boolean {
-    return this.status === 0 || (this.status >= 502 && this.status <= 504);
-  }
+  /** Whether the same is likely to be answered by itself after a while: no network, or a service that is just starting or has much to do. */
+  readonly passes: boolean;
 
-  constructor(status: number, message: string, fields: CallProblem['fields'] = []) {
+  constructor(status: number, message: string, fields: CallProblem['fields'] = [], isBusy = false) {
     super(message);
     this.name = 'CallProblem';
     this.status = status;
     this.fields = fields;
+    this.passes = isBusy || status === 0 || (status >= 502 && status <= 504);
   }
 }
 
@@ -39,12 +38,14 @@ export function whenSessionLost(then: () => void): void {
   onSessionLost = then;
 }
 
-async function problemOf(response: Response): Promise<CallProblem> {
+async function problemOf(response: Response, isQuestion: boolean): Promise<CallProblem> {
   const said = response.headers.get('content-type')?.includes('json')
     ? // The service answers every error in this shape; whatever is missing is checked below.
       ((await response.json().catch(() => null)) as Partial<Problem> | null)
     : null;
   const wait = Number(response.headers.get('retry-after'));
+  // Whoever asks a question did nothing too often: others ask as well.
+  if (response.status === 429 && isQuestion) return new CallProblem(429, words.problems.busy, [], true);
   if (response.status === 429) return new CallProblem(429, words.problems.tooMany(wait));
   if (response.status >= 500) return new CallProblem(response.status, words.problems.service);
   return new CallProblem(response.status, withoutPointer(said), said?.errors ?? []);
@@ -90,7 +91,7 @@ export async function call<Answer>(path: string, options: Call = {}): Promise<An
   const response = await (early ?? send(path, { method, headers, body, isFile })).catch(noNetwork);
   if (response.status === 401 && options.keepSession !== true && isSameSession()) onSessionLost();
   if (response.ok && options.keepSession === true) sessions++;
-  if (!response.ok) throw await problemOf(response);
+  if (!response.ok) throw await problemOf(response, mayBeThere);
   // Types and answers come from the same schema, checked by the service before it answers.
   if (response.status === 204) return null as Answer;
   // A weak line may break in the middle of an answer.
