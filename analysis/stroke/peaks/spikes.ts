@@ -66,10 +66,11 @@ export interface Excursions {
  * not one. Fewer than five samples have no peaks, and a roughness of 0.
  */
 export function excursions(part: RunningPart): Excursions {
-  const { amps, timesS } = part;
+  const { amps } = part;
   const n = amps.length;
   if (n < 5) return { spikes: [], dips: [], heldBack: [], roughness: 0 };
-  const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (timesS[n - 1] - timesS[0]));
+  // Of the time that it ran: a pause that counted as well would smooth over more of the travel.
+  const courseS = Math.max(SHORTEST_COURSE_S, COURSE_PART * (n - 1) * part.signal.stepS);
   const reach = halfWindow(part.signal, courseS, 2);
   const course = smoothCourse(amps, reach);
   const residual = forResidual.ofLength(n);

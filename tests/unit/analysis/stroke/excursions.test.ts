@@ -6,18 +6,21 @@ const RATE_HZ = 50;
 const LASTING_S = 36;
 
 /** The spikes of a running part of some 10 A with noise, whose current is this many times its level by travel, 0 to 1. */
-function spikesOf(course: (place: number) => number, seed: number) {
+const spikesOf = (course: (place: number) => number, seed: number) => excursionsOf(course, seed, 0).spikes;
+
+/** Of such a part that stood still for `pausedS` halfway, which is cut away. */
+function excursionsOf(course: (place: number) => number, seed: number, pausedS: number) {
   const random = new Random(seed);
   const count = RATE_HZ * LASTING_S;
   const positions = Float64Array.from({ length: count }, (_, i) => (i + 0.5) / count);
   return excursions({
     signal: { stepS: 1 / RATE_HZ },
-    timesS: positions.map((place) => place * LASTING_S),
+    timesS: positions.map((place) => place * LASTING_S + (place > 0.5 ? pausedS : 0)),
     amps: positions.map((place) => 10 * course(place) + random.normal(0, 0.1)),
     positions,
     noiseAmps: 0.1,
     runningAmps: 10,
-  }).spikes;
+  });
 }
 
 const bump = (place: number, at: number, height: number): number =>
@@ -61,5 +64,13 @@ test('a rise that stays until the part ends is no peak, and hides none before it
       const found = spikesOf((place) => seal(place) + bump(place, 0.85, 0.4), seed);
       expect(found.map(({ position }) => position)).toEqual([expect.closeTo(0.85, 1)]);
     }
+  }
+});
+
+test('a stroke is as rough with a pause in it as without: the pause is no part of the course', () => {
+  for (let seed = 1; seed <= 8; seed++) {
+    const course = (place: number) => 1 + 0.05 * Math.sin(2 * Math.PI * 8 * place);
+    const { roughness } = excursionsOf(course, seed, 0);
+    for (const pausedS of [4, 20, 90]) expect(excursionsOf(course, seed, pausedS).roughness).toBe(roughness);
   }
 });
