@@ -7,7 +7,8 @@ import { withoutBraking } from '../signal/brakingSwing.ts';
 
 /**
  * The direction told by the sign of the current: positive drives the room in its `positiveDirection`. Null where the
- * sign cannot be told, as when the sides disagree or nothing flowed.
+ * sign cannot be told, as when the sides disagree or nothing flowed. A side that draws little beside another
+ * has no say: the noise of a clamp that was left off has a sign as well.
  *
  * A side's sign is that of the median of its samples above three tenths of its largest magnitude about its middle.
  */
@@ -15,11 +16,17 @@ export function directionBySign(
   trace: Pick<StrokeTrace, 'sides'>,
   room: Pick<RoomDescription, 'positiveDirection'>,
 ): Direction | null {
-  const signs = trace.sides.map((side) => signOf(withoutBraking(side).amps)).filter((sign) => sign !== 0);
+  const drawn = trace.sides.map((side) => drawnBy(withoutBraking(side).amps));
+  const most = Math.max(...drawn.map(({ meanAmps }) => Math.abs(meanAmps)));
+  const told = drawn.filter(({ meanAmps }) => Math.abs(meanAmps) >= TELLING_PART * most);
+  const signs = told.map(({ sign }) => sign).filter((sign) => sign !== 0);
   if (signs.length === 0 || signs.some((sign) => sign !== signs[0])) return null;
   const other = otherWay(room.positiveDirection);
   return signs[0] > 0 ? room.positiveDirection : other;
 }
+
+/** What draws less than this part of the other may be a zero that is off. A guess, no source. */
+const TELLING_PART = 0.25;
 
 /** What is driven lies beyond this part of the largest reading about the rest. */
 const STRONG_PART = 0.3;
@@ -38,6 +45,11 @@ const USUAL_STRIDE = 8;
 
 /** +1 or -1 for the way the motor was driven, 0 where nothing flowed. `amps` may hold NaN. */
 export function signOf(amps: Float64Array): 1 | -1 | 0 {
+  return drawnBy(amps).sign;
+}
+
+/** As `signOf`, with the mean of all readings about the rest, amperes: noise has next to none. */
+function drawnBy(amps: Float64Array): { sign: 1 | -1 | 0; meanAmps: number } {
   const read = presentAsTheyAre(amps);
   const rest = longRest(read)?.level ?? restOf(read);
   // The median of the strong ones lies on the side of the more, and between the innermost two of as many.
@@ -45,9 +57,11 @@ export function signOf(amps: Float64Array): 1 | -1 | 0 {
   let more = 0;
   let above = Number.POSITIVE_INFINITY;
   let below = Number.NEGATIVE_INFINITY;
+  let sum = 0;
   for (let i = 0; i < read.length; i++) {
     const value = read[i];
     const from = value - rest;
+    sum += from;
     if (from > reach) {
       more++;
       if (value < above) above = value;
@@ -56,10 +70,11 @@ export function signOf(amps: Float64Array): 1 | -1 | 0 {
       if (value > below) below = value;
     }
   }
-  if (more !== 0) return more > 0 ? 1 : -1;
-  if (above === Number.POSITIVE_INFINITY) return 0;
+  const meanAmps = read.length === 0 ? 0 : sum / read.length;
+  if (more !== 0) return { sign: more > 0 ? 1 : -1, meanAmps };
+  if (above === Number.POSITIVE_INFINITY) return { sign: 0, meanAmps };
   const middle = below + (above - below) / 2 - rest;
-  return middle === 0 ? 0 : middle > 0 ? 1 : -1;
+  return { sign: middle === 0 ? 0 : middle > 0 ? 1 : -1, meanAmps };
 }
 
 /** What the sensor reads at both edges of the record, where they agree and can be a rest; else 0. */

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { measureStroke } from '../../../../analysis/measureStroke.ts';
 import { PROFILE_BINS } from '../../../../analysis/measures.ts';
 import { directionBySign } from '../../../../analysis/stroke/read/direction.ts';
+import { Random } from '../../../../server/demo/simulator/random.ts';
 import { anyStroke, SEEDED } from '../support/arbitrary.ts';
 import { evenTimes, ONE_MOTOR, ROOM, sideOf, traceOf } from '../support/handMade.ts';
 import { endlessIn } from '../support/measured.ts';
@@ -132,4 +133,37 @@ test('the direction by sign never throws and never depends on the order of the s
     }),
     SEEDED,
   );
+});
+
+test('a clamp that was left off has no say in the direction, whatever its zero and its noise', () => {
+  const random = new Random(28);
+  const driven = (sign: number, i: number) => (i < 25 || i > 600 ? 0 : sign * (i < 35 ? 14 : 4));
+  for (const [sign, direction] of [
+    [1, 'extend'],
+    [-1, 'retract'],
+  ] as const) {
+    for (const zero of [-0.3, 0, 0.04, 0.3]) {
+      for (const noise of [0.01, 0.1, 0.4]) {
+        const amps = (current: (i: number) => number) =>
+          Float64Array.from({ length: 640 }, (_, i) => zero + current(i) + random.normal(0, noise));
+        const timesS = evenTimes(50, 12.8);
+        const off = { side: 'rear', timesS, amps: amps(() => 0) };
+        const on = { side: 'front', timesS, amps: amps((i) => driven(sign, i)) };
+        expect(directionBySign({ sides: [on, off] }, ROOM)).toBe(direction);
+      }
+    }
+  }
+});
+
+test('two sides that are driven against each other tell no direction, be one of them easier', () => {
+  const timesS = evenTimes(50, 12.8);
+  const driven = (amps: number) =>
+    Float64Array.from({ length: 640 }, (_, i) => (i < 25 || i > 600 ? 0 : i < 35 ? 3 * amps : amps));
+  for (const less of [4, 2, 1.5]) {
+    const sides = [
+      { side: 'front', timesS, amps: driven(4) },
+      { side: 'rear', timesS, amps: driven(-less) },
+    ];
+    expect(directionBySign({ sides }, ROOM)).toBeNull();
+  }
 });
