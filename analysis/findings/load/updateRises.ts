@@ -5,7 +5,7 @@ import { LEAST_RUN } from '../charts/chartDesign.ts';
 import { chartStep } from '../charts/chartStep.ts';
 import { keepLatest } from '../charts/keepLatest.ts';
 import type { FindingContext } from '../finding.ts';
-import { mayBeThePlace } from '../stay.ts';
+import { mayBeStiffness, mayBeThePlace } from '../stay.ts';
 import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
 import { hasLasted, takeLasting } from './lastingRise.ts';
 import { loadDesign, zeroLeft } from './loadDesign.ts';
@@ -18,6 +18,9 @@ const RISE = { kLeast: 0.045, hLeast: 0.11 };
 const PLACE_RISE = 0.13;
 /** The same where nobody recorded the temperature: a frost of some days does more. */
 const FROST_RISE = 0.2;
+
+/** More than a season's standing does to the first strokes after it, natural logarithm. A guess, no source. */
+const STIFF_RISE = 0.25;
 
 /** The strokes that a rise is told by, at most. */
 const MOST_RUN = 6;
@@ -116,7 +119,9 @@ function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): 
       ? median(load.rises) + load.season
       : median(load.rises.slice(-Math.max(LEAST_RUN, Math.min(load.run, MOST_RUN)))),
     deviation: judged.deviation,
-    hasRisen: isOneWay || lasts || (isSo && !isByPlace(context, load) && !isByZero(context, side)),
+    hasRisen:
+      !isByStanding(context, load) &&
+      (isOneWay || lasts || (isSo && !isByPlace(context, load) && !isByZero(context, side))),
     lasts,
     isOneWay: isOneWay && isAsEverBack(load, direction),
   };
@@ -138,6 +143,11 @@ function isByPlace({ state: { stay }, conditions }: FindingContext, load: SideLo
     mayBeThePlace({ strokes: stay.strokes - stay.parts }, load.run) &&
     median(load.rises.slice(-load.run)) < most
   );
+}
+
+/** Whether a season's standing may be all of it. */
+function isByStanding({ state: { stay } }: FindingContext, load: SideLoad): boolean {
+  return mayBeStiffness(stay, load.run) && Math.max(...load.rises.slice(-load.run)) < STIFF_RISE;
 }
 
 /** Whether a zero that jumped, which no rest tells, may be all of it. */
