@@ -62,13 +62,19 @@ export function activity(signal: SideSignal, rest: RestLevel): Activity | null {
   return { fromS: signal.timesS[first], toS: signal.timesS[last] + signal.stepS, rests };
 }
 
-/** The times at which every side of the stroke rested: a pause of the whole room, not one side without load. */
+/**
+ * The times at which every side of the stroke rested: a pause of the whole room, not one side without load. A side that has
+ * come to its end rests from then on, while another is let go and goes on.
+ */
 export function commonRests(activities: readonly Activity[]): Interval[] {
-  let common: Interval[] = [...activities[0].rests];
-  for (const { rests } of activities.slice(1)) {
+  const lastS = Math.max(...activities.map(({ toS }) => toS));
+  const restsOf = ({ rests, toS }: Activity) =>
+    lastS - toS < SHORTEST_PAUSE_S ? rests : [...rests, { fromS: toS, toS: lastS }];
+  let common: Interval[] = [...restsOf(activities[0])];
+  for (const activity of activities.slice(1)) {
     const both: Interval[] = [];
     for (const a of common) {
-      for (const b of rests) {
+      for (const b of restsOf(activity)) {
         const fromS = Math.max(a.fromS, b.fromS);
         const toS = Math.min(a.toS, b.toS);
         if (toS - fromS >= SHORTEST_PAUSE_S) both.push({ fromS, toS });

@@ -128,10 +128,12 @@ export function sidesToMeasure(
   direction: Direction,
 ): SideToMeasure[] {
   const sides = withoutPressesAtStop(read);
-  const pauses = commonRests(sides.map((side) => side.active));
+  const rests = commonRests(sides.map((side) => side.active));
   return sides.map((side) => {
     const volts = supply === null ? null : interpolate(supply, side.signal.timesS);
     const { signal, rest, amps, active } = side;
+    // What came to its end before took no part in it.
+    const pauses = rests.filter(({ fromS }) => fromS < active.toS);
     return { signal, rest, amps, active, pauses, volts, direction };
   });
 }
