@@ -5,6 +5,7 @@ import { stallsAsEver } from '../baseline/stallsAsEver.ts';
 import { DAY_MS, type StrokeEvent } from '../history.ts';
 import type { DoneAnalysis } from '../measures.ts';
 import { channelOf, type RoomState } from '../roomState.ts';
+import { cutsPeaksAlone } from './sensorDoubt/cutsPeaksAlone.ts';
 import { stopFollowsLoad } from './sensorDoubt/stopFollowsLoad.ts';
 
 /** What a stroke was made under, by its record; `copper`: what the copper of the side that asks read. */
@@ -36,13 +37,18 @@ function copperAt(
 ): CopperRead | null {
   const channel = channelOf(state, side, analysis.direction);
   if (stopFollowsLoad(state, side) || !stallFollowsSupply(channel)) return null;
-  const reading = stallsAsEver(channel, analysis) ? copperReading(analysis, side, state.stay.restedMs) : null;
+  const reading = stallsAsEver(channel, analysis) ? copperOf(state, analysis, side) : null;
   const read = reading === null ? null : sharedCopper(state, analysis, side, reading);
   if (read !== null) return read;
   const last = channel?.copper ?? null;
   if (last === null) return null;
   const days = Math.max(0, event.atMs - last.atMs) / DAY_MS;
   return days > MOST_DAYS ? null : { degrees: last.degrees, days, isShared: last.isShared };
+}
+
+/** What a side's copper reads on this stroke, on a sensor that reaches as far as its stall. */
+function copperOf({ stay }: RoomState, analysis: DoneAnalysis, side: string): number | null {
+  return cutsPeaksAlone(analysis, side) ? null : copperReading(analysis, side, stay.restedMs);
 }
 
 /** Two readings of one stroke that are further apart, degrees, are not both of the weather: a guess, no source. */
@@ -64,7 +70,7 @@ function sharedCopper(
   };
   const usual = usualOf(side);
   const others = state.room.sides.flatMap((name) => {
-    const there = name === side ? null : copperReading(analysis, name, state.stay.restedMs);
+    const there = name === side ? null : copperOf(state, analysis, name);
     const usualThere = usualOf(name);
     return there === null || usualThere === null ? [] : [there - usualThere];
   });

@@ -1,5 +1,6 @@
 import type { FindingContext } from '../findings/finding.ts';
 import { rateChange } from '../findings/sensorDoubt/clockRate.ts';
+import { cutsPeaksAlone } from '../findings/sensorDoubt/cutsPeaksAlone.ts';
 import { stopFell } from '../findings/sensorDoubt/fallenStop.ts';
 import { restChange } from '../findings/sensorDoubt/restChange.ts';
 import { isWorse } from '../findings/sensorDoubt/sensorDoubt.ts';
@@ -16,14 +17,21 @@ import type { JudgedStroke } from './judgeStroke.ts';
 /** Doubts that leave the current usable: a steady offset is measured at rest and taken off. */
 const HARMLESS: ReadonlySet<Doubt> = new Set(['offset']);
 
-/** Sides whose record is not to be trusted by what measuring it left in doubt, whatever the baseline says. */
+/**
+ * Sides whose record is not to be trusted by what measuring it left in doubt, whatever the baseline says. One whose peaks
+ * alone are cut off is: what is read off those is left out (`isComparable.ts`).
+ */
 export function doubtfulSides(analysis: DoneAnalysis, sides: readonly string[]): Set<string> {
   const doubtful = new Set<string>();
   for (const { side, doubt } of analysis.doubts) {
     if (doubt === 'clock') for (const name of sides) doubtful.add(name);
-    else if (!HARMLESS.has(doubt)) doubtful.add(side);
+    else if (!HARMLESS.has(doubt) && !isOfPeaks(analysis, side, doubt)) doubtful.add(side);
   }
   return doubtful;
+}
+
+function isOfPeaks(analysis: DoneAnalysis, side: string, doubt: Doubt): boolean {
+  return doubt === 'clipped' && cutsPeaksAlone(analysis, side);
 }
 
 /**
@@ -39,11 +47,15 @@ function saidToReadWrong({ open, room }: RoomState, { sides }: DoneAnalysis): st
 }
 
 /** Sides whose record was found wanting before, and this stroke leaves a doubt as well: its zero is no better than the rest. */
-function stillInDoubt({ open }: RoomState, { doubts }: DoneAnalysis): string[] {
+function stillInDoubt({ open }: RoomState, analysis: DoneAnalysis): string[] {
   return open.flatMap((warning) => {
-    const { kind, side } = warning;
+    const { kind, side, evidence } = warning;
     const isWanting = kind === 'sensor-doubt' && isWorse(warning);
-    return isWanting && side !== null && doubts.some((doubt) => doubt.side === side) ? [side] : [];
+    const isCut = evidence.doubt === 'clipped';
+    const leavesOne = analysis.doubts.some(
+      ({ side: whose, doubt }) => whose === side && !(isCut && isOfPeaks(analysis, whose, doubt)),
+    );
+    return isWanting && side !== null && leavesOne ? [side] : [];
   });
 }
 

@@ -2,6 +2,7 @@ import type { Channel } from '../baseline/channel.ts';
 import { isTooCoarse } from '../baseline/coarseSteps.ts';
 import type { Residual } from '../baseline/judge.ts';
 import { isSameRecording } from '../baseline/samplingRate.ts';
+import { cutsPeaksAlone, READ_OFF_PEAKS } from '../findings/sensorDoubt/cutsPeaksAlone.ts';
 import { areBrief, isLetGo } from '../findings/shortTravel/stallHeld.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
 import type { RoomState } from '../roomState.ts';
@@ -22,8 +23,9 @@ const STALLS_AS_A_RULE = 0.5;
 /**
  * Whether a measure of this stroke can be held against its baseline: a charge with the stall in it is none without,
  * nor are turns that were counted by it, nor by one that was let go too soon; what is read off single samples depends
- * on their rate; sides that were switched off together show no lag at their stops; a spread within a step or two of the sensor is
- * not measured. `endStop`: this stroke's stall against its baseline, null where there is none.
+ * on their rate, and what is read off peaks on how far the sensor reads; sides that were switched off together show no
+ * lag at their stops; a spread within a step or two of the sensor is not measured. `endStop`: this stroke's stall
+ * against its baseline, null where there is none.
  */
 export function isComparable(
   { state, analysis, channel }: SideOfStroke,
@@ -33,6 +35,7 @@ export function isComparable(
 ): boolean {
   const measured = analysis.sides[channel.side];
   if (isTooCoarse(measured, measure, value)) return false;
+  if (READ_OFF_PEAKS.has(measure) && cutsPeaksAlone(analysis, channel.side)) return false;
   if (measure === 'lagS' && lagAtStops(analysis) === null) return false;
   const { endStopAmps, rateHz = null } = measured;
   const travel = state.travel[analysis.direction];

@@ -1,6 +1,7 @@
 import { type LentNormal, lend, restartLending } from '../baseline/lending.ts';
 import { toScale } from '../baseline/scale.ts';
 import { isHeavyAlone } from '../findings/heavyRoom/heavyRatio.ts';
+import { cutsPeaksAlone, READ_OFF_PEAKS } from '../findings/sensorDoubt/cutsPeaksAlone.ts';
 import { conditionsOf } from '../findings/strokeConditions.ts';
 import { isWeak } from '../findings/weakSupply.ts';
 import type { StrokeEvent } from '../history.ts';
@@ -29,7 +30,9 @@ export function lendStroke(state: RoomState, event: StrokeEvent, analysis: DoneA
 
 /** Every measure of one side on its baseline's scale, by index of MEASURES; null where the stroke has none. */
 function scaledValues(analysis: DoneAnalysis, side: string): (number | null)[] {
+  const isCut = cutsPeaksAlone(analysis, side);
   return MEASURE_NAMES.map((measure) => {
+    if (isCut && READ_OFF_PEAKS.has(measure)) return null;
     const value = measure === 'lagS' ? lagAtStops(analysis) : measureValue(analysis, measure, side);
     return value === null ? null : toScale(measure, value);
   });
