@@ -71,8 +71,23 @@ function actOf(row: RecordRow): RecordedAct {
     thingId: row.thing_id,
     coachId: row.coach_id,
     coachName: row.coach_name,
-    details: row.details,
+    details: withTimesInUtc(row.details),
   };
+}
+
+const TIMES = ['at', 'started_at', 'until'];
+
+/** The database noted them in the zone of whoever was connected, which before was that of its server. */
+function withTimesInUtc(details: Readonly<Record<string, unknown>>): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(details).map(([name, value]) => [name, TIMES.includes(name) ? inUtc(value) : value]),
+  );
+}
+
+/** What is no time of a calendar stays as it is. */
+function inUtc(value: unknown): unknown {
+  const time = new Date(typeof value === 'string' ? value : Number.NaN);
+  return Number.isNaN(time.getTime()) ? value : time.toISOString();
 }
 
 /**

@@ -113,6 +113,25 @@ test('grants, loggers and services, also of a visitor', async () => {
   ).not.toContain('service-recorded');
 });
 
+test('times of what was done are told in UTC, also those that were noted in another zone', async () => {
+  const { person, token } = await service.newAccount();
+  const note = (minute: number, details: object) =>
+    service.pool.query(
+      `insert into record (account_id, at, act, thing, details)
+       values ($1, clock_timestamp() - $2 * interval '1 minute', 'grant-given', 'grants', $3)`,
+      [person.accountId, minute, details],
+    );
+  await note(1, { until: '2026-05-02T10:20:11.5-06:00', name: '2026-05-02T10:20:11.5-06:00' });
+  await note(2, { at: '2026-05-02T16:20:11+00:00', side: null });
+  await note(3, { started_at: '0001-12-31T17:00:00-07:00 BC' });
+  const { body } = await service.as(token, 'GET', '/record?acts=grant-given');
+  expect(body.items.map(({ details }: { details: object }) => details)).toEqual([
+    { until: '2026-05-02T16:20:11.500Z', name: '2026-05-02T10:20:11.5-06:00' },
+    { at: '2026-05-02T16:20:11.000Z', side: null },
+    { started_at: '0001-12-31T17:00:00-07:00 BC' },
+  ]);
+});
+
 test('what is refused is not noted', async () => {
   const noted = await notedBy(async () => {
     await service.as(dealer.token, 'POST', '/people', { email: dealer.email, name: 'Twice', role: 'owner' });
