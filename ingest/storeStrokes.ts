@@ -77,7 +77,10 @@ export async function storeStrokes(
       if (tries >= MOST_TRIES || !TRY_AGAIN.has(codeOf(error))) throw error;
     }
     // Removed again and again between the insert that met them and the look for them.
-    if (left.length > 0 && tries >= 2 * MOST_TRIES) throw new Error('Strokes vanish while they are stored.');
+    if (left.length > 0 && tries >= 2 * MOST_TRIES)
+      throw new Error(
+        `${left.length} of ${strokes.length} strokes vanish while they are stored, ${tries} times over.`,
+      );
   }
   return outcomes;
 }

@@ -93,7 +93,7 @@ function readClock(reader: ByteReader, before: Clock | null): Clock {
   if (kind === 0) return { rateHz: reader.float64() };
   if (kind === 1) return { t: readSeries(reader) };
   if (kind === 2 && before !== null) return before;
-  throw new CorruptTraceError('a clock is of an unknown kind');
+  throw new CorruptTraceError(`there is no kind ${kind} of a clock here`);
 }
 
 function sameClock(a: Clock, b: Clock): boolean {

@@ -19,5 +19,7 @@ export function continuedFraction(b0: number, term: (j: number) => readonly [num
     value *= factor;
     if (Math.abs(factor - 1) < 1e-16) return value;
   }
-  throw new RangeError('the continued fraction did not settle');
+  throw new RangeError(
+    `the continued fraction did not settle in ${MAXIMUM_TERMS} terms, the last at ${value}`,
+  );
 }

@@ -18,12 +18,12 @@ export class ByteReader {
   }
 
   byte(): number {
-    if (this.#at >= this.#bytes.length) throw new CorruptTraceError('it ends early');
+    if (this.#at >= this.#bytes.length) throw this.#endsEarly(1);
     return this.#bytes[this.#at++];
   }
 
   raw(count: number): Uint8Array {
-    if (count > this.left) throw new CorruptTraceError('it ends early');
+    if (count > this.left) throw this.#endsEarly(count);
     this.#at += count;
     return this.#bytes.subarray(this.#at - count, this.#at);
   }
@@ -36,7 +36,8 @@ export class ByteReader {
       value += (byte & 127) * weight;
       if (byte < 128) return value;
       weight *= 128;
-      if (weight > Number.MAX_SAFE_INTEGER) throw new CorruptTraceError('a number is too long');
+      if (weight > Number.MAX_SAFE_INTEGER)
+        throw new CorruptTraceError(`the number that goes on at byte ${this.#at} is too long`);
     }
   }
 
@@ -93,5 +94,12 @@ export class ByteReader {
   align(): void {
     this.#held = 0;
     this.#heldBits = 0;
+  }
+
+  #endsEarly(asked: number): CorruptTraceError {
+    const { length } = this.#bytes;
+    return new CorruptTraceError(
+      `it ends after ${length} bytes, ${asked} more were to come at byte ${this.#at}`,
+    );
   }
 }

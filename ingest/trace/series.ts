@@ -35,10 +35,11 @@ export function writeSeries(writer: ByteWriter, values: Float64Array, step?: num
 
 export function readSeries(reader: ByteReader): Float64Array {
   const count = reader.varint();
-  if (count > MOST_SAMPLES) throw new CorruptTraceError('a series is too long');
+  if (count > MOST_SAMPLES) throw new CorruptTraceError(`a series of ${count} samples is too long`);
   const exceptions = readExceptions(reader, count);
-  const form = FORMS[reader.byte()];
-  if (form === undefined) throw new CorruptTraceError('a series is of an unknown form');
+  const code = reader.byte();
+  const form = FORMS[code];
+  if (form === undefined) throw new CorruptTraceError(`there is no form ${code} of a series`);
   const values =
     form === 'plain float32' || form === 'plain float64'
       ? readPlain(reader, count, form === 'plain float32' ? 4 : 8)

@@ -40,7 +40,7 @@ export function writeExceptions(writer: ByteWriter, exceptions: readonly SeriesE
 
 export function readExceptions(reader: ByteReader, samples: number): SeriesException[] {
   const count = reader.varint();
-  if (count > samples) throw new CorruptTraceError('it has more gaps than samples');
+  if (count > samples) throw new CorruptTraceError(`${count} gaps are more than its ${samples} samples`);
   const exceptions: SeriesException[] = [];
   let index = -1;
   for (let i = 0; i < count; i++) {
@@ -48,7 +48,7 @@ export function readExceptions(reader: ByteReader, samples: number): SeriesExcep
     index += Math.floor(code / 2);
     exceptions.push({ index, kind: code % 2 === 1 ? 'minus' : 'gap' });
   }
-  if (index >= samples) throw new CorruptTraceError('a gap lies behind its end');
+  if (index >= samples) throw new CorruptTraceError(`a gap at ${index} lies behind its ${samples} samples`);
   return exceptions;
 }
 
