@@ -1,10 +1,12 @@
+import { rollingMedian } from '../../statistics/rollingMedian.ts';
 import { HELD_PART, MOVING_PART } from '../rest/heldLevel.ts';
-import type { SideSignal } from '../signal/sideSignal.ts';
+import { halfWindow, type SideSignal } from '../signal/sideSignal.ts';
 
 /** A start may fall back towards what holds the motor for so long before the movement goes on, seconds: a load that is only just set in motion. A guess. */
 const LONGEST_DIP_S = 0.8;
 /** What falls back there for longer than this has come to its end: then the drive rings, and no movement follows. A guess, no source. */
 const LONGEST_DROP_S = 0.06;
+const QUICK_S = 0.1;
 /** What lasts for less is no movement: the drive settles, or shakes. Seconds; a guess, no source. */
 const SHORTEST_MOVEMENT_S = 1;
 /** What is no further from the record's edge tells nothing: the record was cut there, and a drive lags behind its command. Seconds; a guess. */
@@ -28,7 +30,7 @@ interface Levels {
  * `smooth`: amperes, one value a sample of the signal.
  */
 export function heldMovement(
-  signal: Pick<SideSignal, 'timesS' | 'stepS'>,
+  signal: Pick<SideSignal, 'timesS' | 'stepS' | 'amps'>,
   smooth: Float64Array,
   { heldAmps, movingAmps }: { readonly heldAmps: number; readonly movingAmps: number },
 ): { readonly first: number; readonly last: number } | null {
@@ -36,7 +38,9 @@ export function heldMovement(
   const low = heldAmps + HELD_PART * (movingAmps - heldAmps);
   const movements = movementsIn(signal, smooth, { above, low }, LONGEST_DIP_S);
   if (movements.length === 0) return null;
-  const parts = movementsIn(signal, smooth, { above, low: above }, LONGEST_DROP_S);
+  // What a drive falls to before it rings lasts for a tenth of a second, which the smoothed current does not always show.
+  const quick = rollingMedian(signal.amps, halfWindow(signal, QUICK_S));
+  const parts = movementsIn(signal, quick, { above, low: above }, LONGEST_DROP_S);
   const end = smooth.length - 1;
   const first = endFrom(signal, smooth, movements[0].from, -1, { above, low });
   const last = endFrom(signal, smooth, (parts.at(-1) ?? movements[movements.length - 1]).to, 1, {

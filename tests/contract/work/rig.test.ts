@@ -89,7 +89,7 @@ describe.skipIf(!isThere)(title, () => {
       expect(Math.abs(runningAmps / measured(stroke).runningAmps - 1)).toBeLessThan(0.025);
       // The set point moves for five seconds; the drive still settles for a while after some of its ways out.
       expect(durationS).toBeGreaterThan(4.7);
-      expect(durationS).toBeLessThan(6.5);
+      expect(durationS).toBeLessThan(5.8);
     });
   });
 

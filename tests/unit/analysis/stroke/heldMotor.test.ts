@@ -98,14 +98,18 @@ describe('a motor that is held in place', () => {
     },
   );
 
-  test.each([0.5, 1, 1.5, 2])(
-    'lasts as long whether its record goes on for %f s while its drive rings',
-    (heldS) => {
+  test.each([
+    { heldS: 0.5, ringsAfterS: 0.15 },
+    { heldS: 1, ringsAfterS: 0.15 },
+    { heldS: 1.5, ringsAfterS: 0.15 },
+    { heldS: 2, ringsAfterS: 0.15 },
+  ])(
+    'lasts as long where its record goes on for $heldS s and its drive rings after $ringsAfterS s',
+    (each) => {
+      const { heldS, ringsAfterS } = each;
       for (const seed of SEEDS) {
-        const { timesS, amps, movesS } = heldRecording(
-          { rateHz: RATE_HZ, moves: [{ heldS: 0, movesS: MOVES_S, movingAmps: 0.75 }] },
-          seed,
-        );
+        const moves = [{ heldS: 0, movesS: MOVES_S, movingAmps: 0.75 }];
+        const { timesS, amps, movesS } = heldRecording({ rateHz: RATE_HZ, moves, ringsAfterS }, seed);
         const end = Math.round((movesS[0][1] + heldS) * RATE_HZ);
         const side = { side: 'main', timesS: timesS.slice(0, end), amps: amps.slice(0, end) };
         const { sides } = done(measureStroke(traceOf([side]), ONE_MOTOR));
@@ -116,6 +120,7 @@ describe('a motor that is held in place', () => {
 
   test.each([
     { what: 'rings after it stopped', from: 131, to: 140 },
+    { what: 'rings as soon as it stopped', from: 128, to: 140 },
     { what: 'settles later', from: 160, to: 172 },
   ])('what it draws as it $what is no part of the movement', ({ from, to }) => {
     for (const seed of SEEDS) {

@@ -12,6 +12,8 @@ export interface HeldRecording {
   /** Of the sensor, amperes. */
   readonly offsetAmps?: number;
   readonly speed?: (part: number) => number;
+  /** How long it seems to have come to rest before it rings, seconds. */
+  readonly ringsAfterS?: number;
 }
 
 interface HeldMove {
@@ -32,11 +34,18 @@ const HELD_AFTER_S = 3;
 /** Of the drive, which follows its command by a first order lag. */
 const LAG_S = 0.06;
 const RINGING_AMPS = 0.3;
-const RINGS_AFTER_S = 0.15;
 const RINGS_S = 0.8;
 
 export function heldRecording(of: HeldRecording, seed: number): Recorded {
-  const { rateHz, moves, heldAmps = 0.36, noiseAmps = 0.045, offsetAmps = 0, speed = () => 1 } = of;
+  const {
+    rateHz,
+    moves,
+    heldAmps = 0.36,
+    noiseAmps = 0.045,
+    offsetAmps = 0,
+    speed = () => 1,
+    ringsAfterS = 0.15,
+  } = of;
   const random = new Random(seed);
   let endS = 0;
   const movesS = moves.map(({ heldS, movesS: lastsS }) => {
@@ -50,7 +59,9 @@ export function heldRecording(of: HeldRecording, seed: number): Recorded {
     const n = movesS.findIndex(([fromS, toS]) => atS >= fromS && atS < toS);
     const last = movesS.findLast(([, toS]) => atS >= toS);
     const target =
-      n < 0 ? heldAmps + ringing(atS - (last?.[1] ?? -10)) : driven(moves[n], atS - movesS[n][0]);
+      n < 0
+        ? heldAmps + ringing(atS - (last?.[1] ?? -10) - ringsAfterS)
+        : driven(moves[n], atS - movesS[n][0]);
     amps += (target - amps) * Math.min(1, 1 / (rateHz * LAG_S));
     return amps + random.normal(0, noiseAmps) + offsetAmps;
   });
@@ -64,8 +75,7 @@ export function heldRecording(of: HeldRecording, seed: number): Recorded {
   }
 }
 
-/** It has come to rest for a moment, and settles in a second then. */
 function ringing(sinceS: number): number {
-  const part = (sinceS - RINGS_AFTER_S) / RINGS_S;
+  const part = sinceS / RINGS_S;
   return part > 0 && part < 1 ? RINGING_AMPS * Math.sin(Math.PI * part) : 0;
 }
