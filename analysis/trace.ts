@@ -12,6 +12,7 @@
 
 /** The ways that a room moves: out of the vehicle, and back in. */
 export const DIRECTIONS = ['extend', 'retract'] as const;
+/** One of `DIRECTIONS`. */
 export type Direction = (typeof DIRECTIONS)[number];
 
 /** The direction that is not this one. */
@@ -23,6 +24,7 @@ export const comesAt = (position: number, direction: Direction): number =>
 
 /** What drives a room: racks in the side walls, rams through the frame, cables, or anything else. */
 export const DRIVES = ['in-wall', 'through-frame', 'cable', 'other'] as const;
+/** One of `DRIVES`. */
 export type Drive = (typeof DRIVES)[number];
 
 /** Work on a room, as people note it; which of it makes a new normal says `room/takeService.ts`. */
@@ -37,6 +39,7 @@ export const SERVICE_KINDS = [
   'adjusted',
   'other',
 ] as const;
+/** One of `SERVICE_KINDS`. */
 export type ServiceKind = (typeof SERVICE_KINDS)[number];
 
 /** What the analysis needs to know of a slide room. Lengths in metres or millimetres as named. */

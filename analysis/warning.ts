@@ -14,18 +14,22 @@ export const WARNING_KINDS = [
   'draw-rebound',
   'sensor-doubt',
 ] as const;
+/** One of `WARNING_KINDS`. */
 export type WarningKind = (typeof WARNING_KINDS)[number];
 
 /** How grave, rising: a room's verdict is that of its gravest open warning. */
 export const SEVERITIES = ['watch', 'service', 'stop'] as const;
+/** One of `SEVERITIES`. */
 export type Severity = (typeof SEVERITIES)[number];
 
 /** Where the peaks of several strokes fall. */
 export const SPIKE_PATTERNS = ['same-place', 'once-per-turn', 'scattered'] as const;
+/** One of `SPIKE_PATTERNS`. */
 export type SpikePattern = (typeof SPIKE_PATTERNS)[number];
 
 /** A room's state in a word: of its gravest open warning, where it has one. */
 export const VERDICTS = ['learning', 'clear', 'watch', 'service', 'stop', 'unknown'] as const;
+/** One of `VERDICTS`. */
 export type Verdict = (typeof VERDICTS)[number];
 
 /**

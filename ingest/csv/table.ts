@@ -64,9 +64,8 @@ export function readTable(text: string, reading: Reading): RecordedTable {
     builder.take(cells, line);
   });
   // The compiler does not see that the callback has been here.
-  const begun = head as Head | null;
+  const [begun, built] = [head as Head | null, builder as TableBuilder | null];
   if (begun === null) throw DecodeError.at('/line/1', 'Line 1: There is no header row.');
-  const built = builder as TableBuilder | null;
   return (built ?? new TableBuilder(begun.titles, begun.line, reading, null)).finish();
 }
 

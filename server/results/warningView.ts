@@ -12,16 +12,20 @@ export type WarningRow = Selectable<WarningTable> & {
 };
 
 export function warningView(row: WarningRow): Warning {
+  // Kinds, patterns, evidence and texts were written from the analysis' own types.
+  const kind = row.kind as WarningKind;
+  const pattern = row.pattern as SpikePattern | null;
+  const evidence = row.evidence as Warning['evidence'];
+  const [checks, cautions] = [row.checks as string[], row.cautions as string[]];
   return {
     id: row.id,
     roomId: row.room_id,
-    // Kinds, patterns and texts were written from the analysis' own types.
-    kind: row.kind as WarningKind,
+    kind,
     severity: row.severity,
     side: row.side,
     direction: row.direction,
     position: row.position,
-    pattern: row.pattern as SpikePattern | null,
+    pattern,
     state: row.cleared_at ? 'cleared' : row.acknowledged_at ? 'acknowledged' : 'open',
     openedAt: (row.first_started_at ?? row.opened_at).toISOString(),
     placedAt: row.opened_at.toISOString(),
@@ -29,10 +33,10 @@ export function warningView(row: WarningRow): Warning {
     firstStrokeId: row.first_stroke_id,
     latestStrokeId: row.latest_stroke_id,
     headline: row.headline,
-    evidence: row.evidence as Warning['evidence'],
-    checks: row.checks as string[],
-    cautions: row.cautions as string[],
-    steps: (row.checks as string[]).map((check) => ({ check, cautions: cautionsOfCheck(check) })),
+    evidence,
+    checks,
+    cautions,
+    steps: checks.map((check) => ({ check, cautions: cautionsOfCheck(check) })),
     acknowledgement: row.acknowledged_at && {
       at: row.acknowledged_at.toISOString(),
       by: row.acknowledged_by_name,

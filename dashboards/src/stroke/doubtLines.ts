@@ -22,6 +22,7 @@ export function doubtLines(doubts: DoneAnalysis['doubts']): DoubtLine[] {
     sidesOf.set(key, [...(sidesOf.get(key) ?? []), sideName(side)]);
   }
   return [...sidesOf].map(([key, sides]) => {
+    // Each key was made above, of these two.
     const [doubt, detail] = JSON.parse(key) as [string, string];
     const title = doubtTitle(doubt);
     return { title: doubt === 'clock' ? title : [title, ...sides].join(', '), detail };

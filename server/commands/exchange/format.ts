@@ -66,5 +66,6 @@ export const EXPORTED = {
 export function kindOf(name: string): keyof typeof EXPORTED | null {
   const match = /^coaches\/[0-9a-f-]+\/(?:rooms\/[0-9a-f-]+\/)?([a-z]+)(?:-\d+)?\.json$/.exec(name);
   const kind = match?.[1] ?? '';
+  // The compiler draws nothing from `in` about a string.
   return kind in EXPORTED ? (kind as keyof typeof EXPORTED) : null;
 }
