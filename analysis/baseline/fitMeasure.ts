@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { type ShrunkRegression, shrunkRegression } from '../statistics/shrunkRegression.ts';
@@ -77,10 +78,10 @@ function besidesWearingIn(
   options: ReturnType<typeof optionsOf>,
 ): ShrunkRegression | null {
   const course = rows.map((_, i) => Math.exp(-i / WEARING_IN.strokes));
-  const mean = course.reduce((sum, each) => sum + each, 0) / Math.max(1, course.length);
+  const middle = course.length === 0 ? 0 : mean(course);
   const { means, standardDeviations } = options.prior;
   const fitted = shrunkRegression(
-    rows.map((row, i) => [...row, course[i] - mean]),
+    rows.map((row, i) => [...row, course[i] - middle]),
     responses,
     {
       ...options,

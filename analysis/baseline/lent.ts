@@ -1,3 +1,4 @@
+import { rootMeanSquare } from 'simple-statistics';
 import { MEASURE_INDEX, MEASURE_NAMES, type MeasureName } from '../measures.ts';
 import { median } from '../statistics/median.ts';
 import { medianAbsoluteDeviation } from '../statistics/medianAbsoluteDeviation.ts';
@@ -88,7 +89,7 @@ function poolMeasure(
   covariance[0] += between;
   covariance[PER_VOLT_VARIANCE] += (SLOPES_DIFFER * perVolt.spread) ** 2;
   covariance[PER_DEGREE_VARIANCE] += (SLOPES_DIFFER * perDegree.spread) ** 2;
-  const scale = Math.sqrt(lent.reduce((sum, one) => sum + one.scale ** 2, 0) / lent.length);
+  const scale = rootMeanSquare(lent.map((one) => one.scale));
   const prior = { means: pooled.coefficients, covariance, scale, scaleWeight: SCALE_WEIGHT };
   return { prior, rooms: lent.length, spread: Math.sqrt(between) };
 }

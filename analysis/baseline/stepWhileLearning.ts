@@ -1,3 +1,4 @@
+import { mean, sumNthPowerDeviations } from 'simple-statistics';
 import { MEASURE_INDEX, type MeasureName } from '../measures.ts';
 import type { Channel } from './channel.ts';
 import { degreesOf } from './conditions.ts';
@@ -82,17 +83,9 @@ function spreadOf(channel: Channel, measure: MeasureName): MeasurePrior {
 function stepAt(levels: readonly Level[], before: number, prior: MeasurePrior) {
   const first = levels.slice(0, before).map(({ value }) => value);
   const rest = levels.slice(before).map(({ value }) => value);
-  const [low, high] = [meanOf(first), meanOf(rest)];
-  const squares = squaresAbout(first, low) + squaresAbout(rest, high);
+  const [low, high] = [mean(first), mean(rest)];
+  const squares = sumNthPowerDeviations(first, 2) + sumNthPowerDeviations(rest, 2);
   const variance = (squares + prior.scaleWeight * prior.scale ** 2) / (levels.length - 2 + prior.scaleWeight);
   const spread = Math.max(prior.scaleFloor, Math.sqrt(variance));
   return { step: high - low, error: spread * Math.sqrt(1 / first.length + 1 / rest.length) };
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function squaresAbout(values: readonly number[], mean: number): number {
-  return values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
 }

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { type Channel, isReady } from '../baseline/channel.ts';
 import { regressors } from '../baseline/conditions.ts';
 import type { LentPrior } from '../baseline/lent.ts';
@@ -42,7 +43,7 @@ const LEAST_SHARE = 0.02;
 export function borrowedOf(state: RoomState): Borrowed | null {
   const shares = state.channels.filter(({ values }) => values.length > 0).map(borrowedShare);
   if (shares.length === 0) return null;
-  const share = shares.reduce((sum, one) => sum + one, 0) / shares.length;
+  const share = mean(shares);
   const rooms = Math.max(...state.channels.map(({ lent }) => lent?.rooms ?? 0));
   return share < LEAST_SHARE ? null : { share: Math.round(1000 * share) / 1000, rooms };
 }
@@ -57,6 +58,6 @@ function borrowedShare(channel: Channel): number {
   const fit = channel.fits[MEASURE_INDEX.runningAmps];
   if (fit === null) return 1;
   const rows = channel.conditions.map((each) => regressors(each, channel.weather));
-  const middle = [0, 1, 2].map((place) => rows.reduce((sum, row) => sum + row[place], 0) / rows.length);
+  const middle = [0, 1, 2].map((place) => mean(rows.map((row) => row[place])));
   return Math.min(1, quadraticForm(fit.covariance, middle) / quadraticForm(prior.covariance, middle));
 }

@@ -1,3 +1,5 @@
+import { sumNthPowerDeviations } from 'simple-statistics';
+
 /** Squares about what was fitted, and the degrees of freedom that they have. */
 export interface Squares {
   readonly squares: number;
@@ -32,8 +34,7 @@ export function squaresWithin(...samples: readonly (readonly number[])[]): Squar
   let degreesOfFreedom = 0;
   for (const sample of samples) {
     if (sample.length === 0) continue;
-    const mean = sample.reduce((sum, value) => sum + value, 0) / sample.length;
-    squares += sample.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    squares += sumNthPowerDeviations(sample, 2);
     degreesOfFreedom += sample.length - 1;
   }
   return { squares, degreesOfFreedom };

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { medianInPlace } from './median.ts';
 import { present, select } from './select.ts';
 
@@ -65,7 +66,7 @@ export function trimmedMean(values: ArrayLike<number>, share: number): number {
   const sorted = present(values).sort();
   const cut = Math.floor(sorted.length * share);
   const kept = sorted.subarray(cut, sorted.length - cut);
-  return kept.reduce((sum, value) => sum + value, 0) / kept.length;
+  return kept.length === 0 ? Number.NaN : mean(Array.from(kept));
 }
 
 /** Median and range of the middle: medians of the lower and the upper half are the hinges of a box plot. */

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { bestCuts } from '../../statistics/changePoints.ts';
 import { leastSquares } from '../../statistics/leastSquares.ts';
 import { median } from '../../statistics/median.ts';
@@ -29,7 +30,7 @@ export function courseOf({ state: { rebound, room } }: FindingContext, side: str
   const at = side === null ? -1 : room.sides.indexOf(side);
   const levelOf = (rise: StrokeRise) => {
     const known = (at < 0 ? rise : [rise[at]]).filter((own) => own !== null);
-    return known.length === 0 ? [] : [known.reduce((sum, own) => sum + own, 0) / known.length];
+    return known.length === 0 ? [] : [mean(known)];
   };
   return {
     side: at < 0 && room.sides.length === 1 ? room.sides[0] : side,

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { nameAll, nameSide, wayOf } from '../../names.ts';
 import { median } from '../../statistics/median.ts';
 import type { Warning } from '../../warning.ts';
@@ -122,7 +123,7 @@ function riseOf({ state }: FindingContext, { rises }: LoadShift, side: string): 
   const own = Math.expm1(rises.get(side) ?? 0);
   const hasTaken = openOf(state, 'uneven-sides').some((open) => open.side === side);
   const all = [...rises.values()].map(Math.expm1);
-  return hasTaken ? Math.min(own, all.reduce((sum, rise) => sum + rise, 0) / all.length) : own;
+  return hasTaken && all.length > 0 ? Math.min(own, mean(all)) : own;
 }
 
 /** The least rise that opens a warning, as a part of the running current; 0 where one is open already. */

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { median } from '../../statistics/median.ts';
 import { type Direction, otherWay } from '../../trace.ts';
 import { type FindingContext, openOf } from '../finding.ts';
@@ -27,8 +28,8 @@ export function noteMissingEnd(context: FindingContext, shortBy: number): void {
  */
 export function lackedEnd({ missing }: TravelMemory): Direction | null {
   if (missing.length < LACKING.fewest) return null;
-  const mean = missing.reduce((sum, each) => sum + each, 0) / missing.length;
-  return Math.abs(mean) < LACKING.least ? null : mean > 0 ? 'extend' : 'retract';
+  const usual = mean(missing);
+  return Math.abs(usual) < LACKING.least ? null : usual > 0 ? 'extend' : 'retract';
 }
 
 /** Whether the latest short stroke lacks the end that it came from rather than the one that it went to. */
@@ -62,13 +63,13 @@ export function lacksOwnEnd(context: FindingContext, { part, by }: TravelMade): 
   if (lacks === null) return null;
   const shorter = Math.log(timeOfTheWayBefore(context) / part);
   own.ends = [...own.ends, { lacks: direction === 'extend' ? lacks : -lacks, shorter }].slice(-OWN.strokes);
-  const mean = own.ends.reduce((sum, end) => sum + end.lacks, 0) / own.ends.length;
+  const lacking = mean(own.ends.map((end) => end.lacks));
   const usual = median(own.ends.map((end) => end.shorter));
   const isLacking =
     own.saidOf !== null
-      ? mean > STILL.mean && usual > STILL.shorter
+      ? lacking > STILL.mean && usual > STILL.shorter
       : own.ends.length === OWN.strokes &&
-        mean > OWN.mean &&
+        lacking > OWN.mean &&
         own.ends.every((end) => end.lacks > OWN.each && end.shorter > OWN.shorter);
   return isLacking ? usual : null;
 }

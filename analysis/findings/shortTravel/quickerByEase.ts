@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { isStandstillRead, standstillAmps } from '../../motor/turns.ts';
 import type { FindingContext } from '../finding.ts';
 import { UNREAD_OF_STANDSTILL } from './quickerBySupply.ts';
@@ -12,8 +13,7 @@ const BY_MISSED_SEAL = 0.1;
  */
 export function quickerByEase(context: FindingContext): number {
   const eased = context.state.room.sides.map((side) => easeOf(context, side)).filter((side) => side !== null);
-  const mean = (of: readonly number[]) => of.reduce((sum, each) => sum + each / of.length, 0);
-  if (mean(eased.map(({ fell }) => fell)) < BY_MISSED_SEAL) return 0;
+  if (eased.length === 0 || mean(eased.map(({ fell }) => fell)) < BY_MISSED_SEAL) return 0;
   return mean(eased.map(({ quicker }) => quicker));
 }
 

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { isStandstillRead, standstillAmps } from '../../motor/turns.ts';
 import type { FindingContext } from '../finding.ts';
 
@@ -35,6 +36,5 @@ export function quickerByStart(context: FindingContext): number {
     .map((side) => residual(side, 'inrushAmps')?.rise ?? null)
     .filter((rise) => rise !== null);
   if (analysis.supplyVolts !== null || rises.length === 0) return 0;
-  const rise = rises.reduce((sum, each) => sum + each, 0) / rises.length;
-  return quickerBy(context, Math.min(Math.max(0, rise), Math.log(MOST_STRONGER)));
+  return quickerBy(context, Math.min(Math.max(0, mean(rises)), Math.log(MOST_STRONGER)));
 }

@@ -1,3 +1,4 @@
+import { mean, variance } from 'simple-statistics';
 import { channelOf } from '../../roomState.ts';
 import type { FindingContext } from '../finding.ts';
 
@@ -40,7 +41,7 @@ export function missingEnd({ state, analysis, direction }: FindingContext, part:
       return Math.log(withoutInner / withoutOuter);
     })
     .filter((ratio) => Number.isFinite(ratio));
-  return ratios.length === 0 ? null : ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+  return ratios.length === 0 ? null : mean(ratios);
 }
 
 /** By side, how far the course lies off the usual one as a whole, or without the middle at `cuts`, and without an end. */
@@ -73,6 +74,5 @@ function misfit(
     if (amps !== null && normal !== null && amps > 0 && normal > 0) ratios.push(Math.log(amps / normal));
   });
   if (ratios.length < bins / 2) return Number.POSITIVE_INFINITY;
-  const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
-  return ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0) / ratios.length;
+  return variance(ratios);
 }

@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { hasOwnNormal } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
 import { DIRECTIONS } from '../../trace.ts';
@@ -79,8 +80,8 @@ function bearOut(context: FindingContext, course: CourseMemory, contrast: Float6
   const agree = shown.filter((stroke) => stroke.part >= SHOWN_PART * place.part);
   const isBothWays = DIRECTIONS.every((way) => agree.some((stroke) => stroke.direction === way));
   if (agree.length < LEAST_SHOWN || !isBothWays) return;
-  const mean = (of: 'part' | 'height') => agree.reduce((sum, stroke) => sum + stroke[of], 0) / agree.length;
-  course.borneOut = { place, shown: mean('part'), height: mean('height') };
+  const meanOf = (of: 'part' | 'height') => mean(agree.map((stroke) => stroke[of]));
+  course.borneOut = { place, shown: meanOf('part'), height: meanOf('height') };
 }
 
 /** The place at which a side has grown, unless a stretch with a `rising-draw` warning explains it; else null. */
@@ -103,6 +104,5 @@ function isOfStretch({ state }: FindingContext, place: number): boolean {
 
 /** How much both directions show at a place in their moving means, on average, as a part of the current. */
 function meanShown({ ways }: CourseMemory, place: GrownPlace): number {
-  const parts = DIRECTIONS.map((way) => shownBy(place, contrastOf(ways[way]), way));
-  return parts.reduce((sum, part) => sum + part, 0) / parts.length;
+  return mean(DIRECTIONS.map((way) => shownBy(place, contrastOf(ways[way]), way)));
 }

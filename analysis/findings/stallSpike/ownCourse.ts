@@ -1,3 +1,4 @@
+import { mean } from 'simple-statistics';
 import { hasOwnNormal } from '../../baseline/channel.ts';
 import { channelOf } from '../../roomState.ts';
 import { median } from '../../statistics/median.ts';
@@ -117,8 +118,7 @@ function riseNear(
   if (!(level > 0)) return 0;
   const rises = offsets.flatMap((offset) => {
     const place = known(middle + offset - 1, middle + offset + 1);
-    const mean = place.reduce((sum, amps) => sum + amps, 0) / place.length;
-    return place.length === 0 ? [] : [sign * (mean / level - 1)];
+    return place.length === 0 ? [] : [sign * (mean(place) / level - 1)];
   });
   return Math.max(0, ...rises);
 }

@@ -1,3 +1,4 @@
+import { linearRegression } from 'simple-statistics';
 import { goertzel } from '../../statistics/goertzel.ts';
 
 /** A regular swing of one stroke's current along the travel, against the side's usual profile. */
@@ -127,21 +128,17 @@ function detrended(
   profile: readonly (number | null)[],
   usual: readonly (number | null)[],
 ): { values: Float64Array; meanSquare: number } | null {
-  const bins: { x: number; y: number }[] = [];
+  const bins: [x: number, y: number][] = [];
   profile.forEach((amps, x) => {
     const normal = usual[x] ?? null;
-    if (amps !== null && normal !== null && normal > 0) bins.push({ x, y: amps / normal - 1 });
+    if (amps !== null && normal !== null && normal > 0) bins.push([x, amps / normal - 1]);
   });
   if (bins.length < profile.length / 2) return null;
-  const meanX = bins.reduce((sum, { x }) => sum + x, 0) / bins.length;
-  const meanY = bins.reduce((sum, { y }) => sum + y, 0) / bins.length;
-  const slope =
-    bins.reduce((sum, { x, y }) => sum + (x - meanX) * (y - meanY), 0) /
-    bins.reduce((sum, { x }) => sum + (x - meanX) ** 2, 0);
+  const { m: slope, b: start } = linearRegression(bins);
   const values = new Float64Array(profile.length);
   let squares = 0;
-  for (const { x, y } of bins) {
-    values[x] = y - meanY - slope * (x - meanX);
+  for (const [x, y] of bins) {
+    values[x] = y - start - slope * x;
     squares += values[x] ** 2;
   }
   return { values, meanSquare: squares / bins.length };
