@@ -2,7 +2,7 @@ import { greatest } from '../statistics/greatest.ts';
 import { median } from '../statistics/median.ts';
 import { quantile } from '../statistics/quantile.ts';
 import { rollingMedian } from '../statistics/rollingMedian.ts';
-import { isHeld } from '../stroke/rest/heldLevel.ts';
+import { isHeld, MOST_START_AMPS } from '../stroke/rest/heldLevel.ts';
 import { SMOOTHING_S } from '../stroke/rest/restLevel.ts';
 import { differenceNoise } from '../stroke/rest/rests.ts';
 import { roughLevels } from '../stroke/rest/roughLevels.ts';
@@ -37,6 +37,9 @@ export interface HeldLevels {
 
 /** What holds a motor in place between its movements; null where nothing does, or the motor was let go. */
 export function heldLevels(signal: SideSignal): HeldLevels | null {
+  const highest = greatest(signal.peakAmps);
+  // Of nearly every motor its start alone tells that it was not held, and a day's recording need not be smoothed for that.
+  if (highest - median(signal.amps) > MOST_START_AMPS) return null;
   const [half, slowHalf] = [SMOOTHING_S, SHORTEST_HOLD_S].map((seconds) => halfWindow(signal, seconds));
   const slow = rollingMedian(signal.amps, slowHalf);
   const lowest = -greatest(slow.map((amps) => -amps));
@@ -46,7 +49,7 @@ export function heldLevels(signal: SideSignal): HeldLevels | null {
   const aboveAmps = heldAmps + HALF * (lighterAbove(slow, first) - heldAmps);
   const moving = slow.filter((amps) => amps > aboveAmps);
   const movingAmps = quantile(moving, HEAVIER);
-  if (!isHeld({ heldAmps, movingAmps }, greatest(signal.peakAmps))) return null;
+  if (!isHeld({ heldAmps, movingAmps }, highest)) return null;
   const adds = quantile(moving, LIGHTER) - heldAmps;
   const noise = CLEAR_SIGMAS * MEDIAN_NOISE * differenceNoise(signal.amps);
   if (adds < noise / Math.sqrt(2 * slowHalf + 1)) return null;

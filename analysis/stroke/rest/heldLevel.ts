@@ -9,9 +9,14 @@ import { isLong, type RestSearch, SHORTEST_REST_S } from './rests.ts';
  * with little more than that. How far above the held level its current stays, amperes, and in times of what its movement adds: of
  * the one drive of this kind of which recordings are at hand 1.0 A and 1.9 times. Guesses, on the wide side.
  */
-const MOST_START_AMPS = 2;
+export const MOST_START_AMPS = 2;
 const MOST_START_TIMES = 2.5;
-/** What holds a motor is so many times what its movement adds: less is a sensor's zero, more moves nothing. Guesses, no source. */
+/**
+ * What holds a motor is so many times what its movement adds. Friction bears a part of the load while it stands, and works against
+ * the drive while it moves: so holding takes anything from nothing, of a screw that locks itself, to nearly what moving takes. Of
+ * the one, less than the first part, a sensor's zero is not told apart; of the other, more than the second, a motor that runs
+ * lightly and then less so. Guesses, no source.
+ */
 const LEAST_HELD_TIMES = 0.15;
 const MOST_HELD_TIMES = 2;
 /** This part of the way up from the level that it is held at to the one it runs on begins what may be movement. */
