@@ -1,7 +1,7 @@
 import type { Channel } from '../baseline/channel.ts';
 import { isTooCoarse } from '../baseline/coarseSteps.ts';
 import type { Residual } from '../baseline/judge.ts';
-import { isSameRecording } from '../baseline/samplingRate.ts';
+import { isSameRecording, READ_OFF_STALL } from '../baseline/samplingRate.ts';
 import { cutsPeaksAlone, READ_OFF_PEAKS } from '../findings/sensorDoubt/cutsPeaksAlone.ts';
 import { areBrief, isLetGo } from '../findings/shortTravel/stallHeld.ts';
 import type { DoneAnalysis, MeasureName } from '../measures.ts';
@@ -43,6 +43,8 @@ export function isComparable(
   if (HOLDS_STALL.has(measure) && stallsUsually !== null && stallsUsually !== (endStopAmps !== null))
     return false;
   if (measure === 'turnsAs' && isLetGo(travel, analysis, channel.side, endStop)) return false;
+  // What one or two samples say of a stall is left to chance, though the first strokes may happen to agree.
+  if (READ_OFF_STALL.has(measure) && rateHz !== null && areBrief(travel, channel.side, rateHz)) return false;
   return isSameRecording(channel, measure, rateHz, hasBriefStalls(state, channel, rateHz));
 }
 
