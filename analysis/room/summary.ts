@@ -73,10 +73,10 @@ function latestSentence(state: RoomState): string {
   const { side, direction, percent, beyond } = state.latest;
   const who = nameSide(side, state.room.sides);
   const when = `When the room last ${direction === 'extend' ? 'went out' : 'came in'}, ${who}`;
-  if (percent === 0) return `${when} drew just its normal.`;
+  if (percent === 0) return `${when} drew its normal current.`;
   const spread = beyond
-    ? 'outside its usual spread. One stroke alone raises no warning; the next ones will tell.'
-    : 'inside its usual spread.';
+    ? 'outside its usual range. One stroke alone raises no warning; the next ones will tell.'
+    : 'within its usual range.';
   return `${when} drew ${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than its normal: ${spread}`;
 }
 

@@ -40,7 +40,7 @@ describePages('the owner of one coach, on a phone', (place) => {
     await page.getByRole('heading', { level: 1, name: 'Juniper 31' }).waitFor();
     const answer = page.locator('.answer').filter({ hasText: 'Bedroom' });
     await answer.getByText('Clear').waitFor();
-    await answer.getByText(/No trouble found\. .* than its normal|just its normal/).waitFor();
+    await answer.getByText(/No trouble found\. .* than its normal|its normal current/).waitFor();
     await answer.getByText('Nothing to do for now').waitFor();
     await answer.getByText(/24 strokes, last .* ago/).waitFor();
     for (const each of await page.locator('.answer').all()) {

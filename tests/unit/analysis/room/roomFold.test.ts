@@ -262,10 +262,10 @@ test('about one healthy stroke in 400 is beyond its single-stroke limits', () =>
 });
 
 test.each([
-  [[1, 1], 'clear', 'inside'],
+  [[1, 1], 'clear', 'within'],
   [[0.6, 0.6], 'clear', 'outside'],
 ])(
-  'a last stroke at %j of its normal leaves the room %s and is said to be %s its usual spread',
+  'a last stroke at %j of its normal leaves the room %s and is said to be %s its usual range',
   (factors, verdict, where) => {
     const events = strokeEvents(25, ROOM, 7, (index) => (index === 24 ? { factors } : {}));
     const { state } = foldAll(ROOM, events);
@@ -274,6 +274,6 @@ test.each([
     expect(summary.headline).toMatch(
       /^No trouble found. When the room last went out, the (front|rear) side drew/,
     );
-    expect(summary.headline).toContain(`than its normal: ${where} its usual spread`);
+    expect(summary.headline).toContain(`than its normal: ${where} its usual range`);
   },
 );
