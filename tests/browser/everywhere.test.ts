@@ -104,7 +104,8 @@ describePages('every page', (place) => {
     await page.routeWebSocket('**/api/v1/live', (socket) => socket.close());
     await page.route('**/trend?**', (route) => route.fulfill({ status: 503, body: '' }));
     await page.goto(`/rooms/${fleet.worsening.id}`);
-    await page.getByText('The service could not answer.').first().waitFor();
+    await page.getByText('The service could not answer. Try again in a minute.').first().waitFor();
+    expect(await page.getByText('Nothing was changed').count()).toBe(0);
     await page.unroute('**/trend?**');
     await page.clock.fastForward(4_000);
     await page.getByRole('figure', { name: 'Side: front' }).waitFor();

@@ -47,7 +47,8 @@ async function problemOf(response: Response, isQuestion: boolean): Promise<CallP
   // Whoever asks a question did nothing too often: others ask as well.
   if (response.status === 429 && isQuestion) return new CallProblem(429, words.problems.busy, [], true);
   if (response.status === 429) return new CallProblem(429, words.problems.tooMany(wait));
-  if (response.status >= 500) return new CallProblem(response.status, words.problems.service);
+  if (response.status >= 500)
+    return new CallProblem(response.status, isQuestion ? words.problems.unanswered : words.problems.service);
   return new CallProblem(response.status, withoutPointer(said), said?.errors ?? []);
 }
 

@@ -41,6 +41,7 @@ export const shellWords = {
     notSent:
       'The service cannot be reached. What you entered is still here. Send it again once there is a network.',
     service: 'The service could not answer. Nothing was changed; try again in a minute.',
+    unanswered: 'The service could not answer. Try again in a minute.',
     busy: 'The service is busy. It is asked again by itself in a moment.',
     refused: 'The service did not accept this.',
     page: 'Something went wrong on this page.',
