@@ -1,7 +1,8 @@
 import { DAY_MS } from '../history.ts';
-import type { Channel } from './channel.ts';
-import { type Conditions, degreesOf, type Weather } from './conditions.ts';
-import { PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
+import { MEASURE_INDEX } from '../measures.ts';
+import type { Channel, Fit } from './channel.ts';
+import { type Conditions, degreesOf, PER_DEGREE_VARIANCE, type Weather } from './conditions.ts';
+import { type MeasurePrior, PRIORS, UNRECORDED, UNSEASONABLE_C, WEATHER_DAYS } from './priors.ts';
 import type { Reading } from './reading.ts';
 
 /**
@@ -30,9 +31,19 @@ export function unrecordedSpread(
   const colder = weather.by === 'copper' ? Math.max(0, -(degreesOf(conditions, weather) ?? 0)) : 0;
   return Math.hypot(
     volts * Math.hypot(perVolt.mean, perVolt.spread),
-    degrees * Math.hypot(perDegree.mean, perDegree.spread),
+    degrees * ofOneDegree(channel.fits[MEASURE_INDEX[measure]], weather, perDegree),
     colder * COPPER_LEAVES * Math.abs(perDegree.mean),
   );
+}
+
+/**
+ * What a degree does, either way, on the measure's scale. Where the season stands for the temperature, a room that plainly goes
+ * with it is stiff: it follows a cold week as it follows the winter.
+ */
+function ofOneDegree(fit: Fit | null, weather: Weather, perDegree: MeasurePrior['perDegree']): number {
+  const asARule = Math.hypot(perDegree.mean, perDegree.spread);
+  if (fit === null || weather.by !== 'season') return asARule;
+  return Math.max(asARule, Math.hypot(fit.coefficients[2], Math.sqrt(fit.covariance[PER_DEGREE_VARIANCE])));
 }
 
 /** How far the temperature may be from what the normal counts with, degrees. */

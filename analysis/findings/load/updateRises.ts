@@ -6,7 +6,7 @@ import { chartStep } from '../charts/chartStep.ts';
 import { keepLatest } from '../charts/keepLatest.ts';
 import type { FindingContext } from '../finding.ts';
 import { mayBeStiffness, mayBeThePlace } from '../stay.ts';
-import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
+import { type Cold, coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
 import { hasLasted, takeLasting } from './lastingRise.ts';
 import { loadDesign, zeroLeft } from './loadDesign.ts';
 import { latestOf, latestOneWay, type SideLoad } from './loadMemory.ts';
@@ -21,6 +21,13 @@ const FROST_RISE = 0.2;
 
 /** More than a season's standing does to the first strokes after it, natural logarithm. A guess, no source. */
 const STIFF_RISE = 0.25;
+
+/**
+ * The charts count strokes as if each told anew, and those of one spell tell of one weather, in a cold or a mild place as far off
+ * the season as weather gets: they allow for so many standard deviations of it, where the moving mean (`lastingRise.ts`) reckons
+ * how long it lasts. A guess, no source.
+ */
+const SPELL = 1.25;
 
 /** The strokes that a rise is told by, at most. */
 const MOST_RUN = 6;
@@ -40,11 +47,11 @@ export interface SideRise {
   readonly isOneWay: boolean;
 }
 
-/** One side's running current against its baseline; `cold`: the rise that unrecorded cold explains, null where none was told. */
+/** One side's running current against its baseline; `cold`: what the stall tells of cold, null where it tells nothing. */
 interface JudgedSide {
   readonly side: string;
   readonly judged: Residual;
-  readonly cold: number | null;
+  readonly cold: Cold | null;
 }
 
 /** Takes a stroke into the charts of the sides that have a baseline. `residual`: of the stroke, or of the movement that it ends. */
@@ -55,7 +62,11 @@ export function updateRises(context: FindingContext, residual: FindingContext['r
     return judged === null ? [] : [{ side, judged, cold: judged.knowsWeather ? null : allowance }];
   });
   const seasonal = sharedOf(sides.flatMap((side) => [warmed(side), ...otherWayLately(context, side)]));
-  return sides.map((side) => updateRise(context, side, seasonal));
+  const airs = sides.map((side) => airAt(context, side));
+  return sides.map((side, place) => {
+    const others = airs.filter((_, other) => other !== place);
+    return updateRise(context, side, { seasonal, others });
+  });
 }
 
 /** What cold adds to one side is no more than so many times what it adds to the other. A guess, no source. */
@@ -65,8 +76,8 @@ const COLD_APART = 2;
 function sharedCold(
   { state }: FindingContext,
   residual: FindingContext['residual'],
-  allowance: number | null,
-): number | null {
+  allowance: Cold | null,
+): Cold | null {
   if (allowance === null || state.room.sides.length < 2) return allowance;
   const most = state.room.sides.map((side) => {
     const judged = residual(side, 'runningAmps');
@@ -74,7 +85,7 @@ function sharedCold(
     const latest = [...state.load.sides[side].raw.slice(1 - LEAST_RUN), judged.rise];
     return COLD_APART * Math.max(0, median(latest) + judged.deviation);
   });
-  return Math.min(allowance, ...most);
+  return { ...allowance, allowed: Math.min(allowance.allowed, ...most) };
 }
 
 /** How the other direction of a side stood lately, with what was taken for the season in it; nothing where nobody knows. */
@@ -84,18 +95,56 @@ function otherWayLately({ state, direction }: FindingContext, { side }: JudgedSi
   return back === null ? [] : [back + load.season];
 }
 
-/** The rise that no cold explains. */
-function warmed({ judged, cold }: JudgedSide): number {
-  return judged.rise - (cold ?? 0);
+/** Standard deviation of a median of so many values, as a part of one's over the root of their number: of the normal's. */
+const MEDIAN_SPREAD = 1.25;
+
+/** What one side's latest strokes, this one with them, tell of the air that all sides stand in. */
+interface Air {
+  /** The most that cold may have added to another side by this one's word, natural logarithm. */
+  readonly risen: number;
+  /** How far off that may be, a standard deviation. */
+  readonly error: number;
 }
 
-function updateRise(context: FindingContext, of: JudgedSide, seasonal: number): SideRise {
+function airAt({ state }: FindingContext, { side, judged }: JudgedSide): Air {
+  const latest = [...state.load.sides[side].raw.slice(1 - LEAST_RUN), judged.rise];
+  const noise = (MEDIAN_SPREAD * judged.noise) / Math.sqrt(latest.length);
+  return {
+    risen: COLD_APART * Math.max(0, median(latest), judged.rise),
+    error: Math.hypot(noise, judged.uncertainty),
+  };
+}
+
+/**
+ * What unrecorded weather may do to a side, a standard deviation, as far as the `others` bear it out. Of what is known beforehand
+ * and of what their strokes tell the better one counts for more, by their variances.
+ */
+function inTheSameAir(others: readonly Air[], unseen: number): number {
+  const borneOut = others.map(({ risen, error }) =>
+    Math.hypot(risen, (unseen * error) / Math.hypot(unseen, error)),
+  );
+  return Math.min(unseen, ...borneOut);
+}
+
+/** The rise that no cold explains. */
+function warmed({ judged, cold }: JudgedSide): number {
+  return judged.rise - (cold?.allowed ?? 0);
+}
+
+/** What the sides show together: what all of them share, and what the others tell of the air. */
+interface Shared {
+  readonly seasonal: number;
+  readonly others: readonly Air[];
+}
+
+function updateRise(context: FindingContext, of: JudgedSide, { seasonal, others }: Shared): SideRise {
   const { state, direction } = context;
   const { side, judged, cold } = of;
   const load = state.load.sides[side];
-  const unseen = unseenWeather(judged, cold);
+  const known = unseenWeather(judged, cold);
+  const unseen = inTheSameAir(others, known);
   const zero = zeroLeft(state, [side], judged, (way) => latestOf(load, way));
-  const { k, h } = loadDesign({ ...judged, zero }, RISE, unseen);
+  const { k, h } = loadDesign({ ...judged, zero }, RISE, inTheSameAir(others, SPELL * known));
   const rise = warmed(of) - load.season;
   if (load.sum < h / 2) load.season = followSeason(load.season, seasonal, SEASON_SPREADS * unseen);
   [load.sum, load.run] = chartStep(load.sum, load.run, Math.min(rise, k + h / 2), { k, h });

@@ -15,9 +15,9 @@ const SUPPLIES = [1, 1.05, 0.96, 1.02, 0.94];
 const supplyOf = (i: number) => SUPPLIES[Math.floor(i / 4) % SUPPLIES.length];
 
 /** A room on these supplies whose way ends at V/R, or at what a clutch holds. */
-function roomOf({ clutch, isRecorded }: Ends) {
+function roomOf({ clutch, isRecorded, isSteady = false }: Ends) {
   const events = strokeEvents(STROKES, ONE_MOTOR, 3, (i) => ({
-    volts: isRecorded ? 12.6 * supplyOf(i) : null,
+    volts: isRecorded ? 12.6 * (isSteady ? 1 + (i % 5) / 500 : supplyOf(i)) : null,
     ambientC: null,
   })).map((event, i) =>
     changed(event, {
@@ -34,6 +34,8 @@ function roomOf({ clutch, isRecorded }: Ends) {
 interface Ends {
   readonly clutch: boolean;
   readonly isRecorded: boolean;
+  /** From a converter, whose supply moves by a tenth of a volt only. */
+  readonly isSteady?: boolean;
 }
 
 test.each([
@@ -45,6 +47,12 @@ test.each([
   const { state } = roomOf({ clutch, isRecorded });
   for (const way of ['extend', 'retract'] as const)
     expect(stallFollowsSupply(channelOf(state, 'main', way))).toBe(!clutch);
+});
+
+test('an end that is the same on each stroke is held, also where the supply moves too little to tell a slope', () => {
+  const { state } = roomOf({ clutch: true, isRecorded: true, isSteady: true });
+  for (const way of ['extend', 'retract'] as const)
+    expect(stallFollowsSupply(channelOf(state, 'main', way))).toBe(false);
 });
 
 test.each([

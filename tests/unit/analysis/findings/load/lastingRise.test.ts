@@ -61,6 +61,14 @@ describe('of a room whose temperature nobody records', () => {
   });
 });
 
+test('a frost of a month that adds 13 % to both sides alike hardly ever calls anybody', () => {
+  const isFrost = (index: number) => index >= FROM && index < FROM + 5;
+  const said = [1, 2, 3, 4, 5, 6].filter(
+    (seed) => saidAt(unrecorded(seed, (index) => (isFrost(index) ? 1.13 : 1))) !== null,
+  );
+  expect(said.length).toBeLessThanOrEqual(1);
+});
+
 describe('the mean of what lasts', () => {
   const DAYS = [0, 0.5, 6, 6.5, 9, 30, 31, 31.5, 32, 60, 61, 61.5, 62, 90];
   const UNSEEN = 0.026;
