@@ -1,8 +1,6 @@
 import type { Residual } from '../baseline/judge.ts';
-import { PRIORS, UNRECORDED } from '../baseline/priors.ts';
 import { stallFollowsSupply } from '../baseline/stallFollowsSupply.ts';
 import { MEASURE_INDEX } from '../measures.ts';
-import { COPPER_PER_C } from '../motor/copper.ts';
 import type { RoomState } from '../roomState.ts';
 import { median } from '../statistics/median.ts';
 import type { FindingContext } from './finding.ts';
@@ -16,15 +14,8 @@ import { stopFollowsLoad } from './sensorDoubt/stopFollowsLoad.ts';
 const COLD_PER_STALL = 2;
 /** No cold that anybody camps in does more, natural logarithm: forty degrees of eight tenths; a guess, no source. */
 const MOST_COLD = 0.35;
-/** How much of what unrecorded weather may do the best of stalls that serve as thermometer leaves open: a guess, no source. */
+/** How much of what unrecorded weather may do a stall that serves as thermometer leaves open: a guess, no source. */
 const THERMOMETER_LEAVES = 0.4;
-/** What a room draws more for each part that its stall does, in the cold: half a per cent a degree over that of copper. */
-const DRAWN_PER_STALL = -PRIORS.runningAmps.perDegree.mean / COPPER_PER_C;
-/**
- * What a supply that nobody read at the stall may have been off there, on the scale of the stall: a battery is weaker in the
- * cold by as much as copper conducts better, so a stall that is as ever is no proof of warmth.
- */
-const UNREAD_STALL = UNRECORDED[0] * PRIORS.endStopAmps.perVolt.mean;
 /** What the stiffest rooms do in the cold beyond what is allowed for, as a part of that: a guess, no source. */
 const COLD_DOUBT = 0.4;
 
@@ -44,30 +35,18 @@ function readsWell({ state }: FindingContext): boolean {
   );
 }
 
-/** What the stall tells of cold, natural logarithm of the running current. */
-export interface Cold {
-  /** The rise that is allowed for it. */
-  readonly allowed: number;
-  /** How far off that reading may be, a standard deviation. */
-  readonly error: number;
-}
-
 /**
  * The rise that cold explains where nobody recorded the temperature: copper conducts better in the cold, so the stall
  * current is a thermometer of its own. Null where the temperature is recorded, and where the stall was not read, or not
  * well, either. Natural logarithm, zero where it is warm.
  */
-export function coldAllowance(context: FindingContext): Cold | null {
+export function coldAllowance(context: FindingContext): number | null {
   const { state, conditions } = context;
   if (conditions[1] !== null || !readsWell(context)) return null;
   const rises = state.room.sides.map((side) => coldRise(state, side));
   const read = rises.filter((rise) => rise !== null);
   if (read.length < rises.length) return null;
-  const errors = state.room.sides.map((side) => Math.hypot(stallError(state, side), UNREAD_STALL));
-  return {
-    allowed: Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read)),
-    error: DRAWN_PER_STALL * Math.min(...errors),
-  };
+  return Math.min(MOST_COLD, COLD_PER_STALL * Math.min(...read));
 }
 
 /**
@@ -96,17 +75,12 @@ function stallError({ channels, scale }: RoomState, side: string): number {
   return (MEDIAN_SPREAD * Math.max(...spreads)) / Math.sqrt(scale[side].endStop.length);
 }
 
-/**
- * What unrecorded conditions may do to strokes in a row besides, standard deviation: of what is known beforehand and of what the
- * stall tells the better one counts for more, by their variances; `cold`: what was allowed for.
- */
-export function unseenWeather({ unrecorded }: Residual, cold: Cold | null): number {
+/** What unrecorded conditions may do to strokes in a row besides, standard deviation; `cold`: what was allowed for. */
+export function unseenWeather({ unrecorded }: Residual, cold: number | null): number {
   if (cold === null) return unrecorded;
-  const { allowed, error } = cold;
-  const left = Math.max(THERMOMETER_LEAVES, error / Math.hypot(error, unrecorded));
   // Doubt counts twice where it is extrapolated: all together is no more than any cold does.
-  const stiffer = Math.min(COLD_DOUBT * allowed, (MOST_COLD - allowed) / 2);
-  return Math.hypot(left * unrecorded, stiffer);
+  const stiffer = Math.min(COLD_DOUBT * cold, (MOST_COLD - cold) / 2);
+  return Math.hypot(THERMOMETER_LEAVES * unrecorded, stiffer);
 }
 
 /** How much of a stroke's difference is taken for the season, and of how large a one at most: guesses, no source. */

@@ -6,7 +6,7 @@ import { chartStep } from '../charts/chartStep.ts';
 import { keepLatest } from '../charts/keepLatest.ts';
 import type { FindingContext } from '../finding.ts';
 import { mayBeStiffness, mayBeThePlace } from '../stay.ts';
-import { type Cold, coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
+import { coldAllowance, followSeason, unseenWeather } from '../unseen.ts';
 import { hasLasted, takeLasting } from './lastingRise.ts';
 import { loadDesign, zeroLeft } from './loadDesign.ts';
 import { latestOf, latestOneWay, type SideLoad } from './loadMemory.ts';
@@ -47,11 +47,11 @@ export interface SideRise {
   readonly isOneWay: boolean;
 }
 
-/** One side's running current against its baseline; `cold`: what the stall tells of cold, null where it tells nothing. */
+/** One side's running current against its baseline; `cold`: the rise that unrecorded cold explains, null where none was told. */
 interface JudgedSide {
   readonly side: string;
   readonly judged: Residual;
-  readonly cold: Cold | null;
+  readonly cold: number | null;
 }
 
 /** Takes a stroke into the charts of the sides that have a baseline. `residual`: of the stroke, or of the movement that it ends. */
@@ -76,8 +76,8 @@ const COLD_APART = 2;
 function sharedCold(
   { state }: FindingContext,
   residual: FindingContext['residual'],
-  allowance: Cold | null,
-): Cold | null {
+  allowance: number | null,
+): number | null {
   if (allowance === null || state.room.sides.length < 2) return allowance;
   const most = state.room.sides.map((side) => {
     const judged = residual(side, 'runningAmps');
@@ -85,7 +85,7 @@ function sharedCold(
     const latest = [...state.load.sides[side].raw.slice(1 - LEAST_RUN), judged.rise];
     return COLD_APART * Math.max(0, median(latest) + judged.deviation);
   });
-  return { ...allowance, allowed: Math.min(allowance.allowed, ...most) };
+  return Math.min(allowance, ...most);
 }
 
 /** How the other direction of a side stood lately, with what was taken for the season in it; nothing where nobody knows. */
@@ -128,7 +128,7 @@ function inTheSameAir(others: readonly Air[], unseen: number): number {
 
 /** The rise that no cold explains. */
 function warmed({ judged, cold }: JudgedSide): number {
-  return judged.rise - (cold?.allowed ?? 0);
+  return judged.rise - (cold ?? 0);
 }
 
 /** What the sides show together: what all of them share, and what the others tell of the air. */

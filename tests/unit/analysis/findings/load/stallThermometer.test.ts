@@ -36,8 +36,9 @@ function strokesUntilSaid(seed: number, { running, stall, spread }: Rise): numbe
 test('stalls that read now more, now less are no cold that hides a rise of 15 %', () => {
   const rise = { running: 1.15, stall: 1, spread: 0.05 };
   const strokes = SEEDS.map((seed) => strokesUntilSaid(seed, rise) ?? STROKES);
-  // Half a month of strokes may be one spell of weather: a few are said later.
-  expect(strokes.filter((each) => each <= 6).length).toBeGreaterThanOrEqual(12);
+  expect(strokes.filter((each) => each <= 4).length).toBeGreaterThanOrEqual(10);
+  // A few wait longer: half a month of strokes may be one spell of weather.
+  expect(strokes.filter((each) => each <= 6).length).toBeGreaterThanOrEqual(14);
 });
 
 test('25 degrees of frost that comes at once and stays is told by stalls that read well, all but a few times', () => {
